@@ -1,0 +1,53 @@
+package charline.exposure;
+
+/**
+ * A pulsed beam on the work.
+ *
+ * @param meanPowerWatts mean power delivered, above 0
+ * @param repetitionRateHertz pulses per second, above 0
+ * @param spot the spot on the work
+ */
+public record PulsedBeam(double meanPowerWatts, double repetitionRateHertz, Spot spot) {
+  /** Peak of a Gaussian pulse over energy/FWHM: 2 √(ln 2 / π) = 0.939437. */
+  private static final double GAUSSIAN_PEAK = 2 * Math.sqrt(Math.log(2) / Math.PI);
+
+  public PulsedBeam {
+    Invariant.positive("Mean power", meanPowerWatts, "W");
+    Invariant.positive("Repetition rate", repetitionRateHertz, "Hz");
+  }
+
+  /** Pulse energy E = P / f, in J (ISO 11145). */
+  public double pulseEnergyJoules() {
+    return meanPowerWatts / repetitionRateHertz;
+  }
+
+  /** Mean fluence of one pulse over the 1/e² disc, 4E / (π d²), in J/cm². */
+  public double meanFluenceJoulesPerCm2() {
+    return pulseEnergyJoules() / spot.areaSquareCentimetres();
+  }
+
+  /** Fluence at the centre of a Gaussian spot: exactly twice the mean, in J/cm². */
+  public double peakFluenceJoulesPerCm2() {
+    return 2 * meanFluenceJoulesPerCm2();
+  }
+
+  /** Power during a rectangular pulse, E / τ, in W. */
+  public double rectangularPeakPowerWatts(double pulseSeconds) {
+    return pulseEnergyJoules() / Invariant.positive("Pulse duration", pulseSeconds, "s");
+  }
+
+  /** Top power of a pulse that is Gaussian in time, {@code pulseSeconds} being its FWHM, in W. */
+  public double gaussianPeakPowerWatts(double pulseSeconds) {
+    return GAUSSIAN_PEAK * rectangularPeakPowerWatts(pulseSeconds);
+  }
+
+  /** Irradiance during a rectangular pulse, mean over the 1/e² disc, in W/cm². */
+  public double irradianceInPulseWattsPerCm2(double pulseSeconds) {
+    return rectangularPeakPowerWatts(pulseSeconds) / spot.areaSquareCentimetres();
+  }
+
+  /** Share of the time in which light is given, τ f. */
+  public double temporalDuty(double pulseSeconds) {
+    return Invariant.positive("Pulse duration", pulseSeconds, "s") * repetitionRateHertz;
+  }
+}

@@ -1,0 +1,153 @@
+package charline.exposure;
+
+/**
+ * The path a head's scanner draws, with the mean spot speed it implies. Formulas: kinematics of the
+ * figure.
+ */
+public sealed interface ScanFigure
+    permits ScanFigure.OneWayLines,
+        ScanFigure.TriangleSweep,
+        ScanFigure.Sinusoid,
+        ScanFigure.Circle {
+  /** Mean speed of the spot while lit, in mm/s. */
+  double meanSpotSpeedMillimetresPerSecond();
+
+  /** Lines (or turns) laid down per second. */
+  double linesPerSecond();
+
+  /**
+   * One-way lines from a rotating polygon.
+   *
+   * @param widthMillimetres line length
+   * @param linesPerSecond lines per second
+   * @param litFraction share of each facet's time in which the line is lit, above 0 and up to 1
+   */
+  record OneWayLines(double widthMillimetres, double linesPerSecond, double litFraction)
+      implements ScanFigure {
+    public OneWayLines {
+      Invariant.positive("Scan width", widthMillimetres, "mm");
+      Invariant.positive("Lines per second", linesPerSecond, "/s");
+      Invariant.positive("Lit fraction", litFraction, "");
+      Invariant.within("Lit fraction", litFraction, 0, 1, "");
+    }
+
+    @Override
+    public double meanSpotSpeedMillimetresPerSecond() {
+      return widthMillimetres * linesPerSecond / litFraction;
+    }
+  }
+
+  /**
+   * A sweep to and fro at constant speed.
+   *
+   * @param widthMillimetres line length
+   * @param cyclesPerSecond full cycles, two lines each
+   */
+  record TriangleSweep(double widthMillimetres, double cyclesPerSecond) implements ScanFigure {
+    public TriangleSweep {
+      Invariant.positive("Scan width", widthMillimetres, "mm");
+      Invariant.positive("Scan frequency", cyclesPerSecond, "Hz");
+    }
+
+    @Override
+    public double meanSpotSpeedMillimetresPerSecond() {
+      return 2 * widthMillimetres * cyclesPerSecond;
+    }
+
+    @Override
+    public double linesPerSecond() {
+      return 2 * cyclesPerSecond;
+    }
+  }
+
+  /**
+   * A sinusoidal sweep (resonant or fast galvanometer).
+   *
+   * @param widthMillimetres line length
+   * @param cyclesPerSecond full cycles, two lines each
+   */
+  record Sinusoid(double widthMillimetres, double cyclesPerSecond) implements ScanFigure {
+    public Sinusoid {
+      Invariant.positive("Scan width", widthMillimetres, "mm");
+      Invariant.positive("Scan frequency", cyclesPerSecond, "Hz");
+    }
+
+    @Override
+    public double meanSpotSpeedMillimetresPerSecond() {
+      return 2 * widthMillimetres * cyclesPerSecond;
+    }
+
+    @Override
+    public double linesPerSecond() {
+      return 2 * cyclesPerSecond;
+    }
+
+    /** Speed at mid-line, π W f, in mm/s. */
+    public double peakSpeedMillimetresPerSecond() {
+      return Math.PI * widthMillimetres * cyclesPerSecond;
+    }
+
+    /** Root-mean-square speed, π W f / √2, in mm/s. */
+    public double rootMeanSquareSpeedMillimetresPerSecond() {
+      return peakSpeedMillimetresPerSecond() / Math.sqrt(2);
+    }
+
+    /**
+     * Dose at a place across the width over the mean dose, 2 / (π √(1 - x²)).
+     *
+     * @param x place over half-width, inside (-1, 1)
+     */
+    public double relativeDose(double x) {
+      return 2 / (Math.PI * Math.sqrt(1 - x * x));
+    }
+
+    /** Share of the time spent in the outer {@code share} of the width, both sides together. */
+    public double timeShareInOuter(double share) {
+      Invariant.within("Share of the width", share, 0, 1, "");
+      return 2 / Math.PI * Math.acos(1 - share);
+    }
+  }
+
+  /**
+   * A circle carried along by the hand.
+   *
+   * @param diameterMillimetres diameter of the circle
+   * @param turnsPerSecond turns per second
+   */
+  record Circle(double diameterMillimetres, double turnsPerSecond) implements ScanFigure {
+    public Circle {
+      Invariant.positive("Circle diameter", diameterMillimetres, "mm");
+      Invariant.positive("Turns per second", turnsPerSecond, "/s");
+    }
+
+    @Override
+    public double meanSpotSpeedMillimetresPerSecond() {
+      return Math.PI * diameterMillimetres * turnsPerSecond;
+    }
+
+    @Override
+    public double linesPerSecond() {
+      return turnsPerSecond;
+    }
+
+    /** Travel per turn at a hand speed, in mm. */
+    public double advancePerTurnMillimetres(double handSpeedMillimetresPerSecond) {
+      return handSpeedMillimetresPerSecond / turnsPerSecond;
+    }
+
+    /** The hand pass with the same mean dose: its width is the circle's diameter. */
+    public HandPass pass(double handSpeedMillimetresPerSecond) {
+      return new HandPass(diameterMillimetres, handSpeedMillimetresPerSecond);
+    }
+
+    /**
+     * Dose at a place across the track over the mean dose, 2 / (π √(1 - y²)): thin in the middle,
+     * hot at the rims.
+     *
+     * @param y place over radius, inside (-1, 1)
+     */
+    public double relativeDose(double y) {
+      return 2 / (Math.PI * Math.sqrt(1 - y * y));
+    }
+  }
+}

@@ -1,0 +1,29 @@
+package charline.exposure;
+
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Everything dialled in for one pass, as the person gave it.
+ *
+ * @param power share of the rating, or watts
+ * @param form how the light was spread
+ * @param spot spot on the work
+ * @param pulses present for a pulsed source, empty for a continuous one
+ */
+public record Settings(PowerSetting power, DoseForm form, Spot spot, Optional<Pulses> pulses) {
+  public Settings {
+    Objects.requireNonNull(power, "Say the power, in % or W.");
+    Objects.requireNonNull(form, "Say how the light was spread: one of the three dose forms.");
+    Objects.requireNonNull(spot, "Say the spot diameter.");
+    Objects.requireNonNull(pulses);
+  }
+
+  public Settings withPower(PowerSetting other) {
+    return new Settings(other, form, spot, pulses);
+  }
+
+  public Settings withForm(DoseForm other) {
+    return new Settings(power, other, spot, pulses);
+  }
+}

@@ -1,0 +1,4 @@
+package charline.model;
+
+/** Draws of one event's posterior. */
+public final class Posterior {}

@@ -1,0 +1,79 @@
+package charline.trial;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What was seen on a patch: clean, or any mix of tint, char and residue.
+ *
+ * @param marks at least one; {@link Mark#CLEAN} only alone
+ */
+public record Outcome(Set<Mark> marks) {
+  public Outcome {
+    if (marks.isEmpty()) {
+      throw new IllegalArgumentException(
+          "An outcome must name clean, tint, char or residue; nothing was given.");
+    }
+    if (marks.contains(Mark.CLEAN) && marks.size() > 1) {
+      throw new IllegalArgumentException(
+          "Clean stands alone in an outcome; it came with %s."
+              .formatted(
+                  marks.stream()
+                      .filter(m -> m != Mark.CLEAN)
+                      .map(Mark::word)
+                      .collect(Collectors.joining("+"))));
+    }
+    marks = Collections.unmodifiableSet(EnumSet.copyOf(marks));
+  }
+
+  public static Outcome of(Mark first, Mark... rest) {
+    return new Outcome(EnumSet.of(first, rest));
+  }
+
+  /**
+   * Reads {@code clean}, {@code char}, {@code char+residue}; comma and blank join as well as plus.
+   *
+   * @throws IllegalArgumentException naming the word it does not know
+   */
+  public static Outcome parse(String text) {
+    Set<Mark> marks = EnumSet.noneOf(Mark.class);
+    for (String word : text.strip().toLowerCase(Locale.ROOT).split("[+,\\s]+")) {
+      if (word.isEmpty()) {
+        continue;
+      }
+      marks.add(
+          Arrays.stream(Mark.values())
+              .filter(m -> m.word().equals(word))
+              .findFirst()
+              .orElseThrow(
+                  () ->
+                      new IllegalArgumentException(
+                          "An outcome is clean, or tint, char and residue joined by +, not \"%s\"."
+                              .formatted(text))));
+    }
+    return new Outcome(marks);
+  }
+
+  /** True if the wood is charred. */
+  public boolean charred() {
+    return marks.contains(Mark.CHAR);
+  }
+
+  /**
+   * True if the finish is gone.
+   *
+   * @param acceptTint count a tint in the grain as gone
+   */
+  public boolean cleared(boolean acceptTint) {
+    return !marks.contains(Mark.RESIDUE) && (acceptTint || !marks.contains(Mark.TINT));
+  }
+
+  /** The form that {@link #parse} reads: marks in a fixed order joined by plus. */
+  public String text() {
+    return marks.stream().map(Mark::word).collect(Collectors.joining("+"));
+  }
+}

@@ -1,0 +1,73 @@
+package charline.trial;
+
+import charline.exposure.Exposure;
+import charline.exposure.Invariant;
+import charline.exposure.Settings;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.UUID;
+
+/**
+ * One trial: a board, a finish, a rig and its settings, and what was seen as passes rose.
+ *
+ * @param id permanent identity
+ * @param code short code as written on the masking tape, such as P-0042
+ * @param burnedAt when it was burned
+ * @param rig the rig, with all its power checks
+ * @param board the wood
+ * @param finish the coats
+ * @param settings what was dialled in
+ * @param areaSquareCentimetres size of the patch, if known
+ * @param readings one or more, passes rising
+ */
+public record Patch(
+    UUID id,
+    String code,
+    OffsetDateTime burnedAt,
+    Rig rig,
+    Board board,
+    Finish finish,
+    Settings settings,
+    OptionalDouble areaSquareCentimetres,
+    List<Reading> readings) {
+  public Patch {
+    areaSquareCentimetres.ifPresent(a -> Invariant.positive("Patch size", a, "cm2"));
+    readings = List.copyOf(readings);
+    if (readings.isEmpty()) {
+      throw new IllegalArgumentException("Patch " + code + " must have a reading; it has none.");
+    }
+    for (int i = 1; i < readings.size(); i++) {
+      requireFollows(code, readings.get(i - 1), readings.get(i));
+    }
+  }
+
+  /**
+   * Refuses a reading that cannot come after another on the same patch: passes must rise, and char
+   * does not turn clean unless a note says why.
+   *
+   * @throws IllegalArgumentException in one sentence for the person
+   */
+  public static void requireFollows(String code, Reading earlier, Reading later) {
+    if (later.passes() <= earlier.passes()) {
+      throw new IllegalArgumentException(
+          "Passes on %s must rise: the last reading was after %d, this one says %d; amend the earlier reading if it was wrong."
+              .formatted(code, earlier.passes(), later.passes()));
+    }
+    if (earlier.outcome().charred() && !later.outcome().charred() && later.note().isEmpty()) {
+      throw new IllegalArgumentException(
+          "Char on %s after %d passes cannot be gone after %d without a note; say in a note what happened, or amend the earlier reading."
+              .formatted(code, earlier.passes(), later.passes()));
+    }
+  }
+
+  /** Power delivered, dose per pass and intensity, by the rig's power check at the time. */
+  public Exposure exposure() {
+    return Exposure.of(rig.emission(), rig.deliveredWatts(settings.power(), burnedAt), settings);
+  }
+
+  /** The latest reading. */
+  public Reading lastReading() {
+    return readings.get(readings.size() - 1);
+  }
+}

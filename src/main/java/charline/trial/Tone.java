@@ -1,0 +1,28 @@
+package charline.trial;
+
+import java.util.Locale;
+
+/** How dark a coat looks: a stand-in for how much of the beam it takes up. */
+public enum Tone {
+  PALE,
+  MID,
+  DARK;
+
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * The tone a word names.
+   *
+   * @throws IllegalArgumentException if it names none
+   */
+  public static Tone ofWord(String word) {
+    for (Tone t : values()) {
+      if (t.word().equalsIgnoreCase(word.strip())) {
+        return t;
+      }
+    }
+    throw new IllegalArgumentException("A tone must be pale, mid or dark, not \"" + word + "\".");
+  }
+}

@@ -1,0 +1,51 @@
+package charline.window;
+
+import charline.model.Evidence;
+import charline.model.ModelFit;
+import charline.trial.Patch;
+import charline.trial.Stratum;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The answer for one stratum.
+ *
+ * @param stratum what it is about
+ * @param asked what the window has to keep
+ * @param evidence plain counts
+ * @param bench the rig and its fixed knobs
+ * @param verdict what can be said
+ * @param reason why, in one or two sentences
+ * @param nextStep what to do now, in one or two sentences
+ * @param chanceAnyWindow posterior chance that any setting keeps what was asked
+ * @param chosen the box with the best net area rate, present only for {@link Verdict#WINDOW}
+ * @param alternatives boxes for other numbers of passes, passes rising
+ * @param map map for the chosen passes, or for the passes with the best hope where there is no box;
+ *     empty where the models could not be fitted
+ * @param medianPatchSquareCentimetres size that "patch-sized area" means here, if recorded
+ * @param charFit the burn-onset model; empty where there is nothing to fit
+ * @param clearingFit the removal model; empty where there is nothing to fit
+ * @param patches the trials behind it
+ */
+public record Recommendation(
+    Stratum stratum,
+    Asked asked,
+    Evidence evidence,
+    Bench bench,
+    Verdict verdict,
+    String reason,
+    String nextStep,
+    double chanceAnyWindow,
+    Optional<Box> chosen,
+    List<Box> alternatives,
+    Optional<WindowMap> map,
+    OptionalDouble medianPatchSquareCentimetres,
+    Optional<ModelFit> charFit,
+    Optional<ModelFit> clearingFit,
+    List<Patch> patches) {
+  public Recommendation {
+    alternatives = List.copyOf(alternatives);
+    patches = List.copyOf(patches);
+  }
+}
