@@ -1,4 +1,146 @@
 package charline.model;
 
-/** Draws of one event's posterior. */
-public final class Posterior {}
+import charline.stat.GaussHermite;
+import charline.stat.Logistic;
+import charline.stat.WeightedDraws;
+import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * Weighted draws of one event's parameters, and what follows from them for a board not seen yet.
+ *
+ * <p>On a new board the event's chance at a setting is the mean over the board's shift, E Λ((m - u)
+ * / σ) with m = ln D + φ ln(F/F0) + ψ ln n - τ. It rises with m, so each draw has one margin at
+ * which the chance is a given number, and with it one dose: limits on risk become limits on dose
+ * without any further integral.
+ */
+public final class Posterior {
+  private static final GaussHermite BOARD_RULE = new GaussHermite(15);
+  private static final BrentSolver ROOT = new BrentSolver(1e-10, 1e-9);
+
+  private final double lnReference;
+  private final double[] tau;
+  private final double[] phi;
+  private final double[] psi;
+  private final double[] sigma;
+  private final double[] omega;
+  private final double[] weights;
+
+  /** Takes draws in the coordinates of {@link PassesToEvent}. */
+  Posterior(WeightedDraws draws, double lnReference) {
+    this.lnReference = lnReference;
+    double[][] draw =
+        Arrays.stream(draws.points()).map(PassesToEvent::parameters).toArray(double[][]::new);
+    tau = column(draw, PassesToEvent.TAU);
+    phi = column(draw, PassesToEvent.PHI);
+    psi = column(draw, PassesToEvent.PSI);
+    sigma = column(draw, PassesToEvent.SIGMA);
+    omega = column(draw, PassesToEvent.OMEGA);
+    weights = draws.weights().clone();
+  }
+
+  private static double[] column(double[][] draws, int parameter) {
+    return Arrays.stream(draws).mapToDouble(d -> d[parameter]).toArray();
+  }
+
+  private static double[] exp(double[] logs) {
+    return Arrays.stream(logs).map(Math::exp).toArray();
+  }
+
+  public int size() {
+    return weights.length;
+  }
+
+  public Estimate tau() {
+    return estimate(tau);
+  }
+
+  public Estimate phi() {
+    return estimate(phi);
+  }
+
+  public Estimate psi() {
+    return estimate(psi);
+  }
+
+  public Estimate sigma() {
+    return estimate(sigma);
+  }
+
+  public Estimate omega() {
+    return estimate(omega);
+  }
+
+  /** One-pass dose with an even chance on an average board at the reference intensity, J/cm². */
+  public Estimate evenDoseJoulesPerCm2() {
+    return estimate(exp(tau));
+  }
+
+  private Estimate estimate(double[] values) {
+    return new Estimate(quantile(values, 0.5), quantile(values, 0.05), quantile(values, 0.95));
+  }
+
+  /** Posterior mean of a quantity given per draw. */
+  public double mean(double[] perDraw) {
+    return WeightedDraws.mean(perDraw, weights);
+  }
+
+  /** Posterior quantile of a quantity given per draw. */
+  public double quantile(double[] perDraw, double probability) {
+    return WeightedDraws.quantile(perDraw, weights, probability);
+  }
+
+  /**
+   * The event's chance on a new board, one per draw.
+   *
+   * @param doseJoulesPerCm2 dose per pass
+   * @param intensity fluence (J/cm²) or irradiance (W/cm²)
+   * @param passes number of passes
+   */
+  public double[] newBoardChance(double doseJoulesPerCm2, double intensity, int passes) {
+    double lnDose = Math.log(doseJoulesPerCm2);
+    double f = Math.log(intensity) - lnReference;
+    double lnPasses = Math.log(passes);
+    return perDraw(
+        i -> chance(lnDose + phi[i] * f + psi[i] * lnPasses - tau[i], sigma[i], omega[i]));
+  }
+
+  private static double chance(double margin, double sigma, double omega) {
+    double sum = 0;
+    for (int q = 0; q < BOARD_RULE.points(); q++) {
+      sum += BOARD_RULE.weight(q) * Logistic.cdf((margin - omega * BOARD_RULE.node(q)) / sigma);
+    }
+    return sum;
+  }
+
+  /**
+   * The doses at which the event's chance on a new board is a given one.
+   *
+   * @param chance inside (0, 1)
+   */
+  public DoseLimit doseLimit(double chance) {
+    double[] offset =
+        perDraw(
+            i -> {
+              double reach = 8 * omega[i] + sigma[i] * (Math.abs(Logistic.quantile(chance)) + 1);
+              return ROOT.solve(200, m -> chance(m, sigma[i], omega[i]) - chance, -reach, reach);
+            });
+    return new DoseLimit(this, offset);
+  }
+
+  double lnDose(int draw, double offset, double lnIntensity, double lnPasses) {
+    return tau[draw] + offset - phi[draw] * (lnIntensity - lnReference) - psi[draw] * lnPasses;
+  }
+
+  double[] perDraw(IntToDoubleFunction value) {
+    double[] values = new double[weights.length];
+    Arrays.setAll(values, value);
+    return values;
+  }
+
+  /** Indices of {@code count} equally weighted draws. */
+  int[] resample(int count) {
+    return new WeightedDraws(new double[weights.length][0], weights).resample(count);
+  }
+}

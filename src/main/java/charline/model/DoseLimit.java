@@ -1,0 +1,42 @@
+package charline.model;
+
+/**
+ * For each posterior draw, the dose per pass at which an event's chance on a new board reaches a
+ * given number; it falls with intensity and with passes.
+ */
+public final class DoseLimit {
+  private final Posterior posterior;
+  private final double[] offset;
+
+  DoseLimit(Posterior posterior, double[] offset) {
+    this.posterior = posterior;
+    this.offset = offset;
+  }
+
+  /**
+   * Natural logarithm of the dose per pass (J/cm²) below which a share {@code probability} of the
+   * posterior has its limit.
+   *
+   * <p>For char at confidence c take 1 - c: with that dose the risk keeps its limit with
+   * probability c. For clearing take c: with that dose the chance reaches its target with
+   * probability c.
+   *
+   * @param lnIntensity natural logarithm of fluence or irradiance
+   */
+  public double lnDose(double probability, double lnIntensity, int passes) {
+    double lnPasses = Math.log(passes);
+    return posterior.quantile(
+        posterior.perDraw(i -> posterior.lnDose(i, offset[i], lnIntensity, lnPasses)), probability);
+  }
+
+  /** Limits of {@code count} equally weighted draws at one place, in draw order. */
+  public double[] sample(int count, double lnIntensity, int passes) {
+    double lnPasses = Math.log(passes);
+    int[] draws = posterior.resample(count);
+    double[] limits = new double[count];
+    for (int k = 0; k < count; k++) {
+      limits[k] = posterior.lnDose(draws[k], offset[draws[k]], lnIntensity, lnPasses);
+    }
+    return limits;
+  }
+}

@@ -1,0 +1,55 @@
+package charline.model;
+
+import charline.exposure.Invariant;
+
+/**
+ * Prior of one event's five parameters: weak and physical.
+ *
+ * @param tau normal on the logarithm of the even-chance dose in J/cm²
+ * @param phi normal, cut off below 0
+ * @param psi normal, cut off below 0
+ * @param lnSigma normal on ln σ
+ * @param omegaScale scale of the half-normal on ω
+ */
+public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double omegaScale) {
+  /** Mean and standard deviation. */
+  public record Normal(double mean, double sd) {
+    public Normal {
+      Invariant.positive("Prior spread", sd, "");
+    }
+
+    double logDensity(double x) {
+      double z = (x - mean) / sd;
+      return -z * z / 2;
+    }
+  }
+
+  public Prior {
+    Invariant.positive("Prior spread of boards", omegaScale, "");
+  }
+
+  /**
+   * The prior used unless another is given: char near 30 J/cm², clearing near 10 J/cm², each within
+   * a factor of e^1.5; intensity and passes count less than in proportion for char, more nearly in
+   * proportion for clearing.
+   */
+  public static Prior usual(Event event) {
+    Normal lnSigma = new Normal(Math.log(0.25), 0.6);
+    return switch (event) {
+      case CHAR ->
+          new Prior(
+              new Normal(Math.log(30), 1.5),
+              new Normal(0.4, 0.4),
+              new Normal(0.6, 0.35),
+              lnSigma,
+              0.2);
+      case CLEARING ->
+          new Prior(
+              new Normal(Math.log(10), 1.5),
+              new Normal(0.7, 0.4),
+              new Normal(0.8, 0.35),
+              lnSigma,
+              0.2);
+    };
+  }
+}
