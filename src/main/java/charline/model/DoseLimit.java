@@ -39,4 +39,25 @@ public final class DoseLimit {
     }
     return limits;
   }
+
+  /**
+   * Passes by which the chance is reached at a dose and an intensity, at least 1.
+   *
+   * @param lnDose natural logarithm of the dose per pass in J/cm²
+   * @param lnIntensity natural logarithm of fluence or irradiance
+   */
+  public Estimate passes(double lnDose, double lnIntensity) {
+    double[] passes =
+        posterior.perDraw(
+            i ->
+                Math.max(
+                    1,
+                    Math.exp(
+                        (posterior.lnDose(i, offset[i], lnIntensity, 0) - lnDose)
+                            / posterior.psi(i))));
+    return new Estimate(
+        posterior.quantile(passes, 0.5),
+        posterior.quantile(passes, 0.05),
+        posterior.quantile(passes, 0.95));
+  }
 }

@@ -133,6 +133,10 @@ public final class Posterior {
     return tau[draw] + offset - phi[draw] * (lnIntensity - lnReference) - psi[draw] * lnPasses;
   }
 
+  double psi(int draw) {
+    return psi[draw];
+  }
+
   double[] perDraw(IntToDoubleFunction value) {
     double[] values = new double[weights.length];
     Arrays.setAll(values, value);

@@ -16,4 +16,13 @@ public record Box(
     Range speedMillimetresPerSecond,
     Forecast start,
     Forecast hotCorner,
-    Forecast coldCorner) {}
+    Forecast coldCorner) {
+  /** Less room than this, from slowest to fastest, no hand keeps to (common practice). */
+  private static final double STEADY_HAND = 1.15;
+
+  /** True if the speed is led by hand and has less room than a steady hand needs. */
+  public boolean narrowFor(SpeedKnob knob) {
+    return knob.kind() == SpeedKnob.Kind.HAND
+        && speedMillimetresPerSecond.high() < STEADY_HAND * speedMillimetresPerSecond.low();
+  }
+}

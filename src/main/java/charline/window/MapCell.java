@@ -6,12 +6,12 @@ package charline.window;
  * @param powerPercent power on the dial
  * @param speedMillimetresPerSecond speed
  * @param tried inside what was tried (dose, intensity, passes, leverage)
- * @param charRiskUpper upper bound of the char risk at the asked confidence
- * @param clearChanceLower lower bound of the clearing chance at the asked confidence
+ * @param keepsChar the char promise holds here with the asked confidence
+ * @param keepsClearing the clearing promise holds here with the asked confidence
  */
 public record MapCell(
     double powerPercent,
     double speedMillimetresPerSecond,
     boolean tried,
-    double charRiskUpper,
-    double clearChanceLower) {}
+    boolean keepsChar,
+    boolean keepsClearing) {}

@@ -1,0 +1,201 @@
+package charline.window;
+
+import charline.exposure.Invariant;
+import charline.model.Contradictions;
+import charline.model.Event;
+import charline.model.Evidence;
+import charline.model.ModelFit;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Turns what was found into a verdict, a reason and a next step in plain words. */
+record Findings(
+    Evidence evidence,
+    Asked asked,
+    Bench bench,
+    Reach reach,
+    ModelFit charFit,
+    ModelFit clearing,
+    Contradictions charContradictions,
+    Contradictions clearingContradictions,
+    Optional<Box> box,
+    Optional<Forecast> bestHope,
+    double chanceAnyWindow) {
+  /** From one rung of the ladder to the next: a quarter more dose. */
+  private static final double STEP = 1.25;
+
+  private static final int FEW_PATCHES = 12;
+  private static final int FEW_BOARDS = 3;
+
+  Verdict verdict() {
+    if (!charFit.reliable()
+        || !clearing.reliable()
+        || charContradictions.decisive()
+        || clearingContradictions.decisive()) {
+      return Verdict.UNRELIABLE;
+    }
+    if (box.isPresent()) {
+      return Verdict.WINDOW;
+    }
+    return chanceAnyWindow < WindowFinder.HOPELESS ? Verdict.NONE : Verdict.NOT_YET;
+  }
+
+  String reason() {
+    return switch (verdict()) {
+      case WINDOW -> windowReason(box.orElseThrow());
+      case NONE ->
+          "Where the finish comes off, the wood chars: the chance that any setting keeps both promises is %s on these trials."
+              .formatted(percent(chanceAnyWindow));
+      case NOT_YET -> notYetReason();
+      case UNRELIABLE -> unreliableReason();
+    };
+  }
+
+  private String windowReason(Box found) {
+    String promise =
+        "Everywhere in these ranges char risk stays at or below %s and clearing chance at or above %s, each with %s confidence, on a board not seen yet."
+            .formatted(
+                percent(asked.charRisk()),
+                percent(asked.clearChance()),
+                percent(asked.confidence()));
+    return found.narrowFor(bench.speed())
+        ? promise
+            + " The range of hand speed is narrower than a steady hand keeps to; more patches on more boards would widen it."
+        : promise;
+  }
+
+  String nextStep() {
+    return switch (verdict()) {
+      case WINDOW ->
+          "Before the piece itself: three patches at the start setting on a hidden spot of it, judged cold and wiped; stop at the first brown.";
+      case NONE ->
+          "Use another method for this finish on this wood. Another pulse length, spot or wavelength would be a new set of trials, from the lowest rung.";
+      case NOT_YET -> notYetStep();
+      case UNRELIABLE ->
+          "Look through these patches for a mistyped setting or a wrong outcome and amend it; if all are right, split what differs (wood, coats, rig state) into strata of their own.";
+    };
+  }
+
+  private String notYetReason() {
+    List<String> parts = new ArrayList<>();
+    if (evidence.charredPatches() == 0) {
+      parts.add("No patch charred, so where the wood begins to burn is known from below only.");
+    }
+    if (evidence.clearedPatches() == 0) {
+      parts.add("No patch cleared, so what lifts this finish is not known yet.");
+    }
+    bestHope.ifPresent(
+        hope ->
+            parts.add(
+                "The best setting so far, %s, may char as many as %s of patches (asked: at most %s) and may clear as few as %s (asked: at least %s)."
+                    .formatted(
+                        words(hope),
+                        percent(hope.charRiskUpper()),
+                        percent(asked.charRisk()),
+                        percent(hope.clearChanceLower()),
+                        percent(asked.clearChance()))));
+    if (bestHope.isEmpty()) {
+      parts.add("Nothing that this rig can dial lies inside what was tried.");
+    }
+    if (evidence.patches() < FEW_PATCHES || evidence.boards() < FEW_BOARDS) {
+      parts.add(
+          "%s on %s %s little to go on."
+              .formatted(
+                  count(evidence.patches(), "patch", "patches"),
+                  count(evidence.boards(), "board", "boards"),
+                  evidence.patches() == 1 ? "is" : "are"));
+    }
+    return String.join(" ", parts);
+  }
+
+  private String notYetStep() {
+    if (bestHope.isEmpty()) {
+      return "Burn patches with this rig, from the lowest rung up, one knob at a time.";
+    }
+    Forecast hope = bestHope.get();
+    double ceiling = Math.exp(reach.lnHighestUncharredDose()) * STEP;
+    String speeds =
+        List.of(1 / STEP, 1.0, STEP).stream()
+            .map(f -> hope.speedMillimetresPerSecond() * f)
+            .filter(u -> bench.exposure(hope.powerPercent(), u).doseJoulesPerCm2() <= ceiling)
+            .sorted((a, b) -> Double.compare(b, a))
+            .map(u -> plain(round(u, 2)))
+            .collect(Collectors.joining(", "));
+    if (speeds.isEmpty()) {
+      return "Go back down the ladder: every dose near the best setting has charred before. Burn cooler patches first, on a board not used yet.";
+    }
+    return "Burn at %s %%, %s %s mm/s in that order, on a board not used yet, judging after every pass up to %s; then ask again."
+        .formatted(
+            plain(hope.powerPercent()),
+            bench.speed().kind().words(),
+            speeds,
+            count(Math.max(hope.passes(), 2) + 1, "pass", "passes"));
+  }
+
+  private String unreliableReason() {
+    List<String> parts = new ArrayList<>();
+    if (charContradictions.decisive()) {
+      parts.add(denial("charred", charContradictions));
+    }
+    if (clearingContradictions.decisive()) {
+      parts.add(denial("cleared", clearingContradictions));
+    }
+    for (ModelFit fit : List.of(charFit, clearing)) {
+      if (!fit.reliable()) {
+        parts.add(
+            "The %s model could not be computed well enough (Pareto k-hat %s, must be at most %s)."
+                .formatted(
+                    fit.event() == Event.CHAR ? "burn-onset" : "removal",
+                    String.format(Locale.ROOT, "%.2f", fit.paretoK()),
+                    plain(ModelFit.PARETO_K_LIMIT)));
+      }
+    }
+    return String.join(" ", parts);
+  }
+
+  private static String denial(String done, Contradictions c) {
+    return "Cooler patches %s sooner than hotter ones in %d comparisons, the other way round in only %d."
+        .formatted(done, c.denying(), c.agreeing());
+  }
+
+  private String words(Forecast f) {
+    return "%s %%, %s %s mm/s, %s"
+        .formatted(
+            plain(f.powerPercent()),
+            bench.speed().kind().words(),
+            plain(f.speedMillimetresPerSecond()),
+            count(f.passes(), "pass", "passes"));
+  }
+
+  private static String count(int n, String one, String many) {
+    return n + " " + (n == 1 ? one : many);
+  }
+
+  /** Three digits are what a hand or a dial can follow. */
+  private static String plain(double value) {
+    return Invariant.plain(round(value, 3));
+  }
+
+  private static double round(double value, int digits) {
+    return new BigDecimal(value).round(new MathContext(digits)).doubleValue();
+  }
+
+  /** Whole percents, with a digit more below 10 and never a false 0 or 100. */
+  static String percent(double share) {
+    double value = 100 * share;
+    if (value < 0.1) {
+      return "under 0.1 %";
+    }
+    if (value > 99.9) {
+      return "over 99.9 %";
+    }
+    return value < 10 || value > 99
+        ? Invariant.plain(Math.round(value * 10) / 10.0) + " %"
+        : Math.round(value) + " %";
+  }
+}

@@ -1,0 +1,60 @@
+package charline.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws the map of power against speed over all that was tried and a margin around it. */
+final class MapMaker {
+  private static final int POWERS = 48;
+  private static final int SPEEDS = 64;
+  private static final double MARGIN = Math.log(1.1);
+
+  private MapMaker() {}
+
+  /** The map for a number of passes; empty if the dial cannot reach what was tried. */
+  static Optional<WindowMap> map(Bench bench, Reach reach, Promises promises, int passes) {
+    double lowPower = bench.powerForIntensity(Math.exp(reach.lnLowestIntensity() - MARGIN));
+    double highPower =
+        Math.min(100, bench.powerForIntensity(Math.exp(reach.lnHighestIntensity() + MARGIN)));
+    if (lowPower >= highPower) {
+      return Optional.empty();
+    }
+    // Between the slowest speed tried at low power and the fastest tried at high power lies all
+    // that
+    // was tried at any.
+    double slowest = bench.speedForDose(lowPower, Math.exp(reach.lnHighestDose()));
+    double fastest = bench.speedForDose(highPower, Math.exp(reach.lnLowestDose()));
+    Frontier hottest = promises.hottest(reach, passes);
+    Frontier coldest = promises.coldest(reach, passes);
+    List<Double> powers = grid(lowPower, highPower, POWERS);
+    List<Double> speeds = grid(slowest, fastest, SPEEDS);
+    List<List<MapCell>> rows = new ArrayList<>();
+    for (double power : powers) {
+      double lnIntensity = Math.log(power * bench.unitIntensity());
+      double hot = hottest.lnDose(lnIntensity);
+      double cold = coldest.lnDose(lnIntensity);
+      List<MapCell> row = new ArrayList<>();
+      for (double speed : speeds) {
+        double lnDose = Math.log(bench.unitDose() * power / speed);
+        row.add(
+            new MapCell(
+                power,
+                speed,
+                reach.holds(lnDose, lnIntensity, passes),
+                lnDose <= hot,
+                lnDose >= cold));
+      }
+      rows.add(row);
+    }
+    return Optional.of(new WindowMap(passes, powers, speeds, rows));
+  }
+
+  private static List<Double> grid(double low, double high, int count) {
+    List<Double> values = new ArrayList<>();
+    for (int k = 0; k < count; k++) {
+      values.add(low * Math.pow(high / low, (double) k / (count - 1)));
+    }
+    return values;
+  }
+}

@@ -1,0 +1,168 @@
+package charline.window;
+
+import charline.model.Contradictions;
+import charline.model.Event;
+import charline.model.Fitter;
+import charline.model.ModelFit;
+import charline.model.Trials;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Finds the window of a stratum, or says why there is none.
+ *
+ * @param fitter fits the two models
+ */
+public record WindowFinder(Fitter fitter) {
+  /** Below this chance that any window exists the answer is "none". */
+  static final double HOPELESS = 0.2;
+
+  public static WindowFinder withDefaults() {
+    return new WindowFinder(Fitter.withDefaults());
+  }
+
+  /**
+   * The answer for one stratum.
+   *
+   * @param trials its patches, tint counted as {@code asked} says
+   * @param bench rig and fixed knobs
+   * @param asked what the window has to keep
+   */
+  public Recommendation recommend(Trials trials, Bench bench, Asked asked) {
+    Trials counted = new Trials(trials.stratum(), trials.patches(), asked.acceptTint());
+    ModelFit charFit = fitter.fit(counted, Event.CHAR);
+    ModelFit clearing = fitter.fit(counted, Event.CLEARING);
+    Promises promises = new Promises(asked, charFit, clearing);
+    Reach reach = new Reach(counted.patches());
+
+    List<PassPlan> plans = new ArrayList<>();
+    for (int passes = 1; passes <= reach.mostPasses(); passes++) {
+      plans.add(PassPlan.of(bench, reach, promises, passes));
+    }
+    List<Box> boxes = plans.stream().flatMap(p -> p.box().stream()).toList();
+    Optional<Box> fastest =
+        boxes.stream()
+            .max(
+                Comparator.comparing((Box b) -> !b.narrowFor(bench.speed()))
+                    .thenComparing(b -> b.start().netAreaRateSquareCentimetresPerMinute()));
+    double chance = promises.chanceAnyWindow(reach);
+    Optional<PassPlan> hope =
+        plans.stream()
+            .filter(p -> p.room() > Double.NEGATIVE_INFINITY)
+            .max(Comparator.comparingDouble(PassPlan::room));
+    Findings findings =
+        new Findings(
+            counted.evidence(),
+            asked,
+            bench,
+            reach,
+            charFit,
+            clearing,
+            Contradictions.in(counted, Event.CHAR),
+            Contradictions.in(counted, Event.CLEARING),
+            fastest,
+            hope.flatMap(PassPlan::bestHope),
+            chance);
+    Verdict verdict = findings.verdict();
+    Optional<Box> chosen = verdict == Verdict.WINDOW ? fastest : Optional.empty();
+    int mapped =
+        chosen.map(Box::passes).or(() -> hope.map(PassPlan::passes)).orElse(reach.mostPasses());
+    return new Recommendation(
+        counted.stratum(),
+        asked,
+        counted.evidence(),
+        bench,
+        verdict,
+        findings.reason(),
+        findings.nextStep(),
+        chance,
+        chosen,
+        chosen.map(c -> boxes.stream().filter(b -> b != c).toList()).orElse(List.of()),
+        MapMaker.map(bench, reach, promises, mapped),
+        medianPatch(counted),
+        Optional.of(charFit),
+        Optional.of(clearing),
+        counted.patches());
+  }
+
+  private static OptionalDouble medianPatch(Trials trials) {
+    double[] sizes =
+        trials.patches().stream()
+            .flatMapToDouble(p -> p.areaSquareCentimetres().stream())
+            .sorted()
+            .toArray();
+    int n = sizes.length;
+    return n == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of((sizes[(n - 1) / 2] + sizes[n / 2]) / 2);
+  }
+
+  /**
+   * One number of passes: its box, if any, and its best hope.
+   *
+   * @param room widest room between the two promises in ln dose, negative where they collide
+   * @param bestHope forecast of the setting with that room; empty if nothing is within reach
+   */
+  private record PassPlan(int passes, Optional<Box> box, double room, Optional<Forecast> bestHope) {
+
+    static PassPlan of(Bench bench, Reach reach, Promises promises, int passes) {
+      BoxSearch search =
+          new BoxSearch(
+              bench,
+              reach,
+              promises.hottest(reach, passes),
+              promises.coldest(reach, passes),
+              passes);
+      double[] powers = search.powers();
+      int best = -1;
+      for (int i = 0; i < powers.length; i++) {
+        if (search.middle(i).isPresent() && (best < 0 || search.room(i) > search.room(best))) {
+          best = i;
+        }
+      }
+      Optional<Box> box =
+          search.largest().flatMap(found -> box(bench, promises, search, found, passes));
+      if (best < 0) {
+        return new PassPlan(passes, box, Double.NEGATIVE_INFINITY, Optional.empty());
+      }
+      double dose = Math.exp(search.middle(best).orElseThrow());
+      double speed = round(bench.speedForDose(powers[best], dose), RoundingMode.HALF_EVEN);
+      return new PassPlan(
+          passes,
+          box,
+          search.room(best),
+          Optional.of(promises.forecast(bench, powers[best], speed, passes)));
+    }
+
+    private static Optional<Box> box(
+        Bench bench, Promises promises, BoxSearch search, BoxSearch.Found found, int passes) {
+      double low = round(Math.exp(found.lnLowSpeed()), RoundingMode.CEILING);
+      double high = round(Math.exp(found.lnHighSpeed()), RoundingMode.FLOOR);
+      if (low > high) {
+        return Optional.empty(); // narrower than a speed can be read
+      }
+      BoxSearch.Point start = search.start(found);
+      double speed =
+          Math.max(low, Math.min(high, round(Math.exp(start.lnSpeed()), RoundingMode.HALF_EVEN)));
+      return Optional.of(
+          new Box(
+              passes,
+              new Range(found.lowPower(), found.highPower()),
+              new Range(low, high),
+              promises.forecast(bench, start.power(), speed, passes),
+              promises.forecast(bench, found.highPower(), low, passes),
+              promises.forecast(bench, found.lowPower(), high, passes)));
+    }
+
+    /** Speeds are told to three digits. */
+    private static double round(double speed, RoundingMode mode) {
+      return new BigDecimal(speed).round(new MathContext(3, mode)).doubleValue();
+    }
+  }
+}
