@@ -1,0 +1,96 @@
+package charline;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The diagram of DEVELOPERS.md, kept. */
+@AnalyzeClasses(packages = "charline", importOptions = ImportOption.DoNotIncludeTests.class)
+class LayersTest {
+  @ArchTest
+  static final ArchRule dependencies_run_one_way =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("cli")
+          .definedBy("charline.cli..")
+          .layer("sheet")
+          .definedBy("charline.sheet..")
+          .layer("log")
+          .definedBy("charline.log..")
+          .layer("window")
+          .definedBy("charline.window..")
+          .layer("model")
+          .definedBy("charline.model..")
+          .layer("stat")
+          .definedBy("charline.stat..")
+          .layer("trial")
+          .definedBy("charline.trial..")
+          .layer("exposure")
+          .definedBy("charline.exposure..")
+          .whereLayer("cli")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("sheet")
+          .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("log")
+          .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("window")
+          .mayOnlyBeAccessedByLayers("sheet", "cli")
+          .whereLayer("model")
+          .mayOnlyBeAccessedByLayers("window", "sheet", "cli")
+          .whereLayer("stat")
+          .mayOnlyBeAccessedByLayers("model", "window")
+          .whereLayer("trial")
+          .mayOnlyBeAccessedByLayers("log", "model", "window", "sheet", "cli")
+          .because("what a fit knows must not depend on where its patches are kept or shown");
+
+  @ArchTest
+  static final ArchRule only_the_log_sees_sql =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("charline.log..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.sql..", "org.sqlite..", "org.flywaydb..")
+          .because("the schema has one home");
+
+  @ArchTest
+  static final ArchRule statistics_know_arrays_only =
+      classes()
+          .that()
+          .resideInAPackage("charline.stat..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("charline.stat..", "java..", "org.apache.commons.math3..")
+          .because("it could be lifted out");
+
+  @ArchTest
+  static final ArchRule exposure_knows_no_matrices =
+      classes()
+          .that()
+          .resideInAPackage("charline.exposure..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("charline.exposure..", "java..")
+          .because("it is words, units and invariants");
+
+  @ArchTest
+  static final ArchRule only_the_command_line_prints =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("charline.cli..")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err")
+          .because("everything else hands back values");
+
+  @ArchTest
+  static final ArchRule packages_have_no_cycles =
+      slices().matching("charline.(*)..").should().beFreeOfCycles();
+}

@@ -1,0 +1,139 @@
+package charline.stat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class NumericsTest {
+  /** Abramowitz and Stegun 1964, table 25.10, n = 3: nodes 0 and √1.5, weights of e^-x². */
+  @Test
+  void the_rule_is_the_tabled_one() {
+    GaussHermite rule = new GaussHermite(3);
+    assertThat(Math.abs(rule.node(0)) / Math.sqrt(2)).isCloseTo(1.22474487139159, within(1e-14));
+    assertThat(rule.weight(0) * Math.sqrt(Math.PI)).isCloseTo(0.295408975150919, within(1e-14));
+    assertThat(rule.weight(1) * Math.sqrt(Math.PI)).isCloseTo(1.181635900603677, within(1e-14));
+  }
+
+  /** Moments of the standard normal: 1, 0, 1, 0, 3, ..., (2m - 1)!!. */
+  @Test
+  void the_rule_gives_the_normal_moments() {
+    GaussHermite rule = new GaussHermite(15);
+    double doubleFactorial = 1;
+    for (int m = 1; m <= 14; m++) {
+      doubleFactorial *= 2 * m - 1;
+      int power = 2 * m;
+      double moment =
+          IntStream.range(0, rule.points())
+              .mapToDouble(q -> rule.weight(q) * Math.pow(rule.node(q), power))
+              .sum();
+      assertThat(moment / doubleFactorial).as("moment " + power).isCloseTo(1, within(1e-10));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-745, -40, -1, 0, 1e-9, 3, 40, 745})
+  void the_logistic_keeps_its_digits_far_out(double z) {
+    assertThat(Logistic.cdf(z) + Logistic.cdf(-z)).isCloseTo(1, within(1e-15));
+    assertThat(Logistic.logCdf(z) - Logistic.logCdf(-z)).isCloseTo(z, within(1e-9));
+    if (Math.abs(z) < 30) {
+      assertThat(Logistic.quantile(Logistic.cdf(z))).isCloseTo(z, within(1e-6));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5})
+  void the_selected_quantile_is_that_of_a_full_sort(long seed) {
+    Random random = new Random(seed);
+    int n = 1 + random.nextInt(300);
+    double[] values = random.doubles(n).map(v -> Math.floor(20 * v)).toArray(); // with ties
+    double[] weights = random.doubles(n).toArray();
+    double sum = Arrays.stream(weights).sum();
+    double[] shares = Arrays.stream(weights).map(w -> w / sum).toArray();
+    for (double p : new double[] {0.01, 0.1, 0.5, 0.9, 0.99}) {
+      assertThat(WeightedDraws.quantile(values, shares, p)).isEqualTo(bySorting(values, shares, p));
+    }
+  }
+
+  private static double bySorting(double[] values, double[] weights, double p) {
+    int[] order =
+        IntStream.range(0, values.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> values[i]))
+            .mapToInt(i -> i)
+            .toArray();
+    double reached = 0;
+    for (int i : order) {
+      reached += weights[i];
+      if (reached >= p) {
+        return values[i];
+      }
+    }
+    return values[order[order.length - 1]];
+  }
+
+  @Test
+  void systematic_resampling_takes_each_draw_as_often_as_its_weight_says() {
+    double[] weights = {0.5, 0.1, 0, 0.4};
+    int[] chosen = new WeightedDraws(new double[4][1], weights).resample(1000);
+    for (int i = 0; i < weights.length; i++) {
+      int draw = i;
+      long times = Arrays.stream(chosen).filter(c -> c == draw).count();
+      assertThat((double) times).isCloseTo(1000 * weights[i], within(1.0));
+    }
+  }
+
+  /**
+   * Rosenbrock's valley (1960, Computer Journal 3:175), turned upside down: maximum 0 at (1, 1).
+   */
+  @Test
+  void newton_climbs_a_bent_ridge() {
+    SmoothFunction ridge =
+        new SmoothFunction() {
+          @Override
+          public double value(double[] x) {
+            return -100 * Math.pow(x[1] - x[0] * x[0], 2) - Math.pow(1 - x[0], 2);
+          }
+
+          @Override
+          public Expansion expand(double[] x) {
+            double bend = x[1] - x[0] * x[0];
+            return new Expansion(
+                value(x),
+                new double[] {400 * x[0] * bend + 2 * (1 - x[0]), -200 * bend},
+                new double[][] {
+                  {400 * (x[1] - 3 * x[0] * x[0]) - 2, 400 * x[0]}, {400 * x[0], -200}
+                });
+          }
+        };
+    DampedNewton.Outcome outcome =
+        DampedNewton.withDefaults().maximise(ridge, new double[] {-1.2, 1});
+    assertThat(outcome).isInstanceOf(DampedNewton.Maximum.class);
+    assertThat(((DampedNewton.Maximum) outcome).point())
+        .containsExactly(new double[] {1, 1}, within(1e-6));
+  }
+
+  @Test
+  void newton_says_so_when_there_is_no_top() {
+    SmoothFunction slope =
+        new SmoothFunction() {
+          @Override
+          public double value(double[] x) {
+            return x[0];
+          }
+
+          @Override
+          public Expansion expand(double[] x) {
+            return new Expansion(x[0], new double[] {1}, new double[][] {{0}});
+          }
+        };
+    assertThat(DampedNewton.withDefaults().maximise(slope, new double[] {0}))
+        .isInstanceOf(DampedNewton.NotConverged.class);
+  }
+}

@@ -1,0 +1,101 @@
+package charline.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import charline.exposure.Emission;
+import charline.exposure.PowerSetting;
+import charline.exposure.SpotDefinition;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+
+class PatchTest {
+  private static final OffsetDateTime NOON = OffsetDateTime.parse("2026-06-01T12:00:00+02:00");
+
+  private static Reading reading(int passes, String outcome, String note) {
+    return new Reading(
+        new UUID(0, passes),
+        passes,
+        Outcome.parse(outcome),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        NOON,
+        Optional.empty(),
+        Optional.ofNullable(note));
+  }
+
+  @Test
+  void passes_must_rise() {
+    assertThatThrownBy(
+            () ->
+                Patch.requireFollows(
+                    "P-0007", reading(3, "residue", null), reading(2, "clean", null)))
+        .hasMessage(
+            "Passes on P-0007 must rise: the last reading was after 3, this one says 2; amend the earlier reading if it was wrong.");
+  }
+
+  @Test
+  void char_does_not_turn_clean_without_a_note() {
+    assertThatThrownBy(
+            () ->
+                Patch.requireFollows("P-0007", reading(2, "char", null), reading(3, "clean", null)))
+        .hasMessage(
+            "Char on P-0007 after 2 passes cannot be gone after 3 without a note; say in a note what happened, or amend the earlier reading.");
+    Patch.requireFollows(
+        "P-0007", reading(2, "char", null), reading(3, "clean", "was soot after all"));
+    Patch.requireFollows("P-0007", reading(2, "char", null), reading(3, "char+residue", null));
+  }
+
+  @Test
+  void an_outcome_is_clean_alone_or_any_of_the_others() {
+    assertThat(Outcome.parse("residue, char").text()).isEqualTo("char+residue");
+    assertThat(Outcome.parse("tint").cleared(false)).isFalse();
+    assertThat(Outcome.parse("tint").cleared(true)).isTrue();
+    assertThat(Outcome.parse("char").cleared(false)).isTrue();
+    assertThatThrownBy(() -> Outcome.parse("clean+char"))
+        .hasMessage("Clean stands alone in an outcome; it came with char.");
+    assertThatThrownBy(() -> Outcome.parse("burnt"))
+        .hasMessage("An outcome is clean, or tint, char and residue joined by +, not \"burnt\".");
+    assertThatThrownBy(() -> Outcome.parse(" "))
+        .hasMessage("An outcome must name clean, tint, char or residue; nothing was given.");
+  }
+
+  @Test
+  void delivered_power_follows_the_latest_check_on_or_before_the_moment() {
+    Rig rig =
+        new Rig(
+            new UUID(0, 1),
+            "shop-200",
+            Emission.PULSED,
+            200,
+            1064,
+            SpotDefinition.ONE_OVER_E_SQUARED,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            List.of(
+                new PowerCheck(new UUID(0, 3), NOON.plusDays(20), 50, 80),
+                new PowerCheck(new UUID(0, 2), NOON, 100, 190)));
+    PowerSetting sixty = PowerSetting.percent(60);
+    assertThat(rig.deliveredWatts(sixty, NOON.minusSeconds(1))).isCloseTo(120, within(1e-9));
+    assertThat(rig.deliveredWatts(sixty, NOON)).isCloseTo(114, within(1e-9));
+    assertThat(rig.deliveredWatts(sixty, NOON.plusDays(19))).isCloseTo(114, within(1e-9));
+    assertThat(rig.deliveredWatts(sixty, NOON.plusDays(20))).isCloseTo(96, within(1e-9));
+    assertThat(rig.deliveredWatts(PowerSetting.watts(77), NOON)).isEqualTo(77);
+  }
+
+  /** USDA Wood Handbook FPL-GTR-190 (2010), Table 5-3a and chapter 4: white oak 0.68 x 1120. */
+  @Test
+  void density_follows_from_specific_gravity() {
+    WoodFacts oak =
+        new WoodFacts("white oak", List.of(), OptionalDouble.of(0.68), "ring", "", "handbook");
+    assertThat(oak.densityKilogramsPerCubicMetre().orElseThrow()).isCloseTo(761.600, within(5e-4));
+  }
+}
