@@ -1,7 +1,12 @@
 package charline.log;
 
+import static charline.log.Refused.Kind.DATA;
+import static charline.log.Refused.Kind.USAGE;
+
+import charline.exposure.Emission;
 import charline.trial.Board;
 import charline.trial.Caution;
+import charline.trial.Coat;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
 import charline.trial.PowerCheck;
@@ -10,143 +15,349 @@ import charline.trial.Rig;
 import charline.trial.WoodFacts;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
-/** The log of one workshop: an SQLite file that keeps every patch and every change to it. */
+/**
+ * The log of one workshop: an SQLite file that keeps every patch and every change to it.
+ *
+ * <p>Several programs may have one log open; several threads may share one {@code Logbook}. Every
+ * method that records does so in a transaction of its own, or joins the one it is called in. What
+ * the log will not take is a {@link Refused} with one sentence for the person. Times are kept to
+ * the millisecond.
+ */
 public final class Logbook implements AutoCloseable {
-  private Logbook() {}
+  private final Store store;
+  private final Clock clock;
+  private final Identity identity;
+  private final RigTable rigs;
+  private final BoardTable boards;
+  private final FinishTable finishes;
+  private final PatchTable patches;
+  private final Amendment amendment;
+  private final History history;
+  private final ReadingTable readings;
+  private final Reference reference;
 
-  /** Opens a log, making it where there is none. */
-  public static Logbook open(Path file, Clock clock) {
-    throw new UnsupportedOperationException();
+  private Logbook(Store store, Clock clock) {
+    this.store = store;
+    this.clock = clock;
+    identity = new Identity(clock);
+    rigs = new RigTable(store);
+    boards = new BoardTable(store);
+    finishes = new FinishTable(store);
+    readings = new ReadingTable(store);
+    patches = new PatchTable(store, rigs, boards, finishes, readings);
+    history = new History(store);
+    amendment = new Amendment(patches, readings);
+    reference = new Reference(store);
   }
 
-  /** Runs work in one transaction: all of it is kept, or none. Nested calls join in. */
+  /** Opens a log, making it and its folders where there is none. */
+  public static Logbook open(Path file, Clock clock) {
+    return over(LogFile.open(file), clock);
+  }
+
+  /** Opens a log that must be there already, for commands that only read. */
+  public static Logbook openExisting(Path file, Clock clock) {
+    return over(LogFile.openExisting(file), clock);
+  }
+
+  private static Logbook over(Store store, Clock clock) {
+    try {
+      return new Logbook(store, clock);
+    } catch (RuntimeException e) {
+      store.close();
+      throw e;
+    }
+  }
+
+  /** The file that the log lies in. */
+  public Path file() {
+    return store.file();
+  }
+
+  /**
+   * Runs work in one transaction: all of it is kept, or none. Nested calls join in. Nobody else can
+   * record meanwhile, so that a code taken from {@link #nextPatchCode} inside is still free when
+   * the patch is added.
+   */
   public <T> T inTransaction(Supplier<T> work) {
-    throw new UnsupportedOperationException();
+    return store.inTransaction(work);
   }
 
   /** A new permanent identity (UUIDv7), rising with time. */
   public UUID newId() {
-    throw new UnsupportedOperationException();
+    return identity.next();
   }
 
+  /** All rigs with their power checks, by name. */
   public List<Rig> rigs() {
-    throw new UnsupportedOperationException();
+    return store.inSnapshot(rigs::all);
   }
 
   /** The rig of that name; refuses an unknown one and offers the nearest names. */
   public Rig rig(String name) {
-    throw new UnsupportedOperationException();
+    return named("rig", name, rigs(), Rig::name);
   }
 
+  /** Records a rig with its power checks. */
   public void add(Rig rig, String by) {
-    throw new UnsupportedOperationException();
+    recording("rig", rig.name(), rigs::all, Rig::name, () -> rigs.add(rig, now(), by));
   }
 
+  /** Records a metered power. Patches burned from then on, already recorded or not, follow it. */
   public void addCheck(String rigName, PowerCheck check, String by) {
-    throw new UnsupportedOperationException();
+    inTransaction(
+        () -> {
+          rigs.addCheck(rig(rigName).id(), check, by);
+          return null;
+        });
   }
 
+  /** Replaces what is recorded of a rig, its checks left as they are. */
+  public void amend(Rig rig, String by, String why) {
+    history.amending(now(), by, reason(why), () -> rigs.amend(rig));
+  }
+
+  /** All boards, by name. */
   public List<Board> boards() {
-    throw new UnsupportedOperationException();
+    return boards.all();
   }
 
+  /** The board of that name; refuses an unknown one and offers the nearest names. */
   public Board board(String name) {
-    throw new UnsupportedOperationException();
+    return named("board", name, boards(), Board::name);
   }
 
+  /** Records a board; its wood must be a word of {@link #woods}. */
   public void add(Board board, String by) {
-    throw new UnsupportedOperationException();
+    recording("board", board.name(), boards::all, Board::name, () -> boards.add(board, now(), by));
   }
 
+  /** Replaces what is recorded of a board. */
+  public void amend(Board board, String by, String why) {
+    history.amending(now(), by, reason(why), () -> boards.amend(board));
+  }
+
+  /** All finishes with their coats, by name. */
   public List<Finish> finishes() {
-    throw new UnsupportedOperationException();
+    return store.inSnapshot(finishes::all);
   }
 
+  /** The finish of that name; refuses an unknown one and offers the nearest names. */
   public Finish finish(String name) {
-    throw new UnsupportedOperationException();
+    return named("finish", name, finishes(), Finish::name);
   }
 
+  /** Records a finish; its families must be words of {@link #families}. */
   public void add(Finish finish, String by) {
-    throw new UnsupportedOperationException();
+    recording(
+        "finish",
+        finish.name(),
+        finishes::all,
+        Finish::name,
+        () -> finishes.add(finish, now(), by));
   }
 
   /**
    * The log's own word for a wood ("pine"), from any of its aliases; nearest offered if unknown.
    */
   public String wood(String word) {
-    throw new UnsupportedOperationException();
+    return reference.wood(word);
   }
 
   /** The log's own word for a coating family ("latex"), from any of its aliases. */
   public String family(String word) {
-    throw new UnsupportedOperationException();
+    return reference.family(word);
   }
 
+  /** All woods of the vocabulary, by name. */
   public List<WoodFacts> woods() {
-    throw new UnsupportedOperationException();
+    return reference.woods();
   }
 
+  /** A wood with its species: "pine" gives pine, longleaf pine, ...; a species gives itself. */
+  public Set<String> kindsOf(String wood) {
+    return reference.kindsOf(wood);
+  }
+
+  /** All coating families of the vocabulary. */
   public List<FamilyFacts> families() {
-    throw new UnsupportedOperationException();
+    return reference.families();
   }
 
   /** Cautions for a family on a wood with one kind of light, most serious first. */
-  public List<Caution> cautions(String family, String wood, charline.exposure.Emission emission) {
-    throw new UnsupportedOperationException();
+  public List<Caution> cautions(String family, String wood, Emission emission) {
+    return reference.cautions(List.of(family(family)), wood(wood), Optional.empty(), emission);
   }
 
-  /** The code the next patch gets: P-0001, P-0002, ... */
+  /** Cautions for all coats of a finish on a board, most serious first. */
+  public List<Caution> cautions(Finish finish, Board board, Emission emission) {
+    List<String> families =
+        Stream.concat(Stream.of(finish.family()), finish.coats().stream().map(Coat::family))
+            .distinct()
+            .toList();
+    return reference.cautions(families, board.wood(), Optional.of(board.form()), emission);
+  }
+
+  /** The words of this log that a question may use. */
+  public Vocabulary vocabulary() {
+    return store.inSnapshot(() -> Vocabulary.of(store, reference));
+  }
+
+  /**
+   * The code the next patch gets: P-0001, P-0002, ... Take it inside the transaction that adds the
+   * patch.
+   */
   public String nextPatchCode() {
-    throw new UnsupportedOperationException();
+    return PatchCode.of(patches.highestNumber() + 1);
+  }
+
+  /** True if a patch has that code, void ones included. */
+  public boolean hasPatch(String code) {
+    return patches.has(code.strip());
   }
 
   /** Records a patch with its readings. */
   public void add(PatchEntry entry) {
-    throw new UnsupportedOperationException();
+    inTransaction(
+        () -> {
+          String code = entry.patch().code();
+          if (patches.has(code)) {
+            throw new Refused(
+                USAGE,
+                "A patch %s is in this log already; the next free code is %s."
+                    .formatted(code, nextPatchCode()));
+          }
+          patches.add(entry, now());
+          return null;
+        });
   }
 
   /** Records a further reading. */
   public void addReading(String code, Reading reading) {
-    throw new UnsupportedOperationException();
+    inTransaction(
+        () -> {
+          PatchEntry entry = patch(code);
+          entry
+              .voided()
+              .ifPresent(
+                  why -> {
+                    throw new Refused(
+                        DATA,
+                        "%s is void (%s), so it takes no more readings; record a new patch."
+                            .formatted(entry.patch().code(), why));
+                  });
+          amendment.requireFollows(entry.patch(), reading);
+          readings.add(entry.patch().id(), reading);
+          return null;
+        });
   }
 
-  /** The patch of that code; refuses an unknown one. Void patches are found too. */
+  /**
+   * The patch of that code; refuses an unknown one. Void patches are found too. The log's own codes
+   * may be shortened: 42 and p-42 mean P-0042.
+   */
   public PatchEntry patch(String code) {
-    throw new UnsupportedOperationException();
+    return patches
+        .byCode(code.strip())
+        .or(() -> PatchCode.spelledOut(code).flatMap(patches::byCode))
+        .orElseThrow(() -> Nearest.refusal("patch", code.strip(), patches.codes()));
   }
 
   /** Patches that match, oldest first; void ones are left out. */
   public List<PatchEntry> patches(Filter filter) {
-    throw new UnsupportedOperationException();
+    return patches.wanted(filter);
   }
 
   /** The patch recorded last, void ones left out. */
   public Optional<PatchEntry> lastPatch() {
-    throw new UnsupportedOperationException();
+    return patches.last();
   }
 
-  /** Replaces what is recorded of a patch and its readings; the old values stay in the history. */
+  /**
+   * Replaces what is recorded of a patch and its readings; the old values stay in the history.
+   * Readings are told apart by identity: new ones are added, ones left out are struck and stay in
+   * the log. An entry whose {@code voided} is empty brings a void patch back.
+   */
   public void amend(PatchEntry entry, String by, String why) {
-    throw new UnsupportedOperationException();
+    String reason = reason(why);
+    history.amending(now(), by, reason, () -> amendment.write(entry, reason));
   }
 
   /** Takes a patch out of every analysis; it stays in the log with the reason. */
   public void voidPatch(String code, String by, String why) {
-    throw new UnsupportedOperationException();
+    String reason = reason(why);
+    inTransaction(
+        () -> {
+          PatchEntry entry = patch(code);
+          entry
+              .voided()
+              .ifPresent(
+                  earlier -> {
+                    throw new Refused(
+                        USAGE,
+                        "%s is void already (%s); nothing was changed."
+                            .formatted(entry.patch().code(), earlier));
+                  });
+          PatchEntry voided =
+              new PatchEntry(
+                  entry.patch(), entry.typed(), entry.by(), entry.note(), Optional.of(reason));
+          history.amending(now(), by, reason, () -> patches.amend(voided));
+          return null;
+        });
   }
 
   /** Every change to a patch and its readings, oldest first. */
   public List<Change> history(String code) {
-    throw new UnsupportedOperationException();
+    return history.of(patch(code).patch().id());
   }
 
   @Override
   public void close() {
-    throw new UnsupportedOperationException();
+    store.close();
+  }
+
+  private OffsetDateTime now() {
+    return OffsetDateTime.now(clock);
+  }
+
+  private static String reason(String why) {
+    if (why == null || why.isBlank()) {
+      throw new Refused(
+          USAGE, "A change to what is recorded needs a reason; none was given, so say why.");
+    }
+    return why.strip();
+  }
+
+  private static <T> T named(String kind, String name, List<T> all, Function<T, String> nameOf) {
+    return all.stream()
+        .filter(t -> nameOf.apply(t).equalsIgnoreCase(name.strip()))
+        .findFirst()
+        .orElseThrow(() -> Nearest.refusal(kind, name.strip(), all.stream().map(nameOf).toList()));
+  }
+
+  private <T> void recording(
+      String kind, String name, Supplier<List<T>> all, Function<T, String> nameOf, Runnable work) {
+    inTransaction(
+        () -> {
+          for (T other : all.get()) {
+            if (nameOf.apply(other).equalsIgnoreCase(name.strip())) {
+              throw new Refused(
+                  USAGE,
+                  "This log has a %s \"%s\" already; choose another name."
+                      .formatted(kind, nameOf.apply(other)));
+            }
+          }
+          work.run();
+          return null;
+        });
   }
 }

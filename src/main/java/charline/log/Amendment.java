@@ -1,0 +1,80 @@
+package charline.log;
+
+import static charline.log.Refused.Kind.DATA;
+import static charline.log.Refused.Kind.USAGE;
+
+import charline.trial.Patch;
+import charline.trial.Reading;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/** Brings what is recorded of a patch and its readings to what it should have been. */
+final class Amendment {
+  private final PatchTable patches;
+  private final ReadingTable readings;
+
+  Amendment(PatchTable patches, ReadingTable readings) {
+    this.patches = patches;
+    this.readings = readings;
+  }
+
+  /** Writes what differs; the triggers of the schema keep each old value. */
+  void write(PatchEntry entry, String why) {
+    Patch wanted = entry.patch();
+    Patch recorded =
+        patches
+            .byId(wanted.id())
+            .map(PatchEntry::patch)
+            .orElseThrow(
+                () ->
+                    new Refused(
+                        USAGE,
+                        "Only a recorded patch can be amended; %s is not in this log under that identity."
+                            .formatted(wanted.code())));
+    if (!recorded.code().equals(wanted.code())) {
+      throw new Refused(
+          USAGE,
+          "The code on the masking tape cannot be amended: %s was given as %s. Void the patch and record it anew."
+              .formatted(recorded.code(), wanted.code()));
+    }
+    patches.amend(entry);
+    writeReadings(recorded, wanted, why);
+  }
+
+  private void writeReadings(Patch recorded, Patch wanted, String why) {
+    Map<UUID, Reading> before = new HashMap<>();
+    recorded.readings().forEach(r -> before.put(r.id(), r));
+    List<Reading> raised = new ArrayList<>();
+    List<Reading> others = new ArrayList<>();
+    List<Reading> added = new ArrayList<>();
+    for (Reading reading : wanted.readings()) {
+      Reading earlier = before.remove(reading.id());
+      if (earlier == null) {
+        added.add(reading);
+      } else if (reading.passes() > earlier.passes()) {
+        raised.add(reading);
+      } else if (!reading.equals(earlier)) {
+        others.add(reading);
+      }
+    }
+    before.keySet().forEach(id -> readings.strike(id, why));
+    // Passes differ on a patch at every moment: those that rise go first, the highest ahead.
+    Collections.reverse(raised);
+    raised.forEach(readings::amend);
+    others.forEach(readings::amend);
+    added.forEach(reading -> readings.add(wanted.id(), reading));
+  }
+
+  /** Refuses a reading that cannot follow the last one. */
+  void requireFollows(Patch patch, Reading reading) {
+    try {
+      Patch.requireFollows(patch.code(), patch.lastReading(), reading);
+    } catch (IllegalArgumentException e) {
+      throw new Refused(DATA, e.getMessage(), e);
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package charline.log;
+
+import charline.trial.Board;
+import charline.trial.WoodForm;
+import java.time.OffsetDateTime;
+import java.util.List;
+
+/** Boards. */
+final class BoardTable {
+  private final Store store;
+
+  BoardTable(Store store) {
+    this.store = store;
+  }
+
+  /** All boards, by name. */
+  List<Board> all() {
+    return store.query(
+        "SELECT * FROM board ORDER BY name",
+        row ->
+            new Board(
+                row.id("id"),
+                row.text("name"),
+                row.text("wood"),
+                WoodForm.ofWord(row.text("form")),
+                row.optionalText("condition"),
+                row.optionalNumber("moisture_pct"),
+                row.optionalText("job")));
+  }
+
+  void add(Board board, OffsetDateTime now, String by) {
+    store.update(
+        """
+        INSERT INTO board (id, name, wood, form, condition, moisture_pct, job, recorded_at_utc,
+          recorded_at_offset, recorded_by)
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+        """,
+        board.id(),
+        board.name(),
+        board.wood(),
+        board.form().word(),
+        board.condition(),
+        board.moisturePercent(),
+        board.job(),
+        Moments.utc(now),
+        Moments.offset(now),
+        by);
+  }
+
+  void amend(Board board) {
+    store.update(
+        """
+        UPDATE board SET name = ?, wood = ?, form = ?, condition = ?, moisture_pct = ?, job = ?
+        WHERE id = ?
+        """,
+        board.name(),
+        board.wood(),
+        board.form().word(),
+        board.condition(),
+        board.moisturePercent(),
+        board.job(),
+        board.id());
+  }
+}

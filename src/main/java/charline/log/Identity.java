@@ -1,0 +1,38 @@
+package charline.log;
+
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.UUID;
+
+/**
+ * Identities of version 7 (RFC 9562, section 5.7): 48 bits of milliseconds since 1970, then a
+ * 12-bit counter that keeps those of one millisecond in order (section 6.2, method 1), then 62
+ * random bits.
+ */
+final class Identity {
+  private static final int COUNTER_END = 1 << 12;
+
+  private final Clock clock;
+  private final SecureRandom random = new SecureRandom();
+  private long milliseconds;
+  private int counter;
+
+  Identity(Clock clock) {
+    this.clock = clock;
+  }
+
+  /** Later ones are greater, even if the clock is set back or stands still. */
+  synchronized UUID next() {
+    long now = clock.millis();
+    if (now > milliseconds) {
+      milliseconds = now;
+      counter = random.nextInt(COUNTER_END / 2);
+    } else if (++counter == COUNTER_END) {
+      milliseconds++;
+      counter = 0;
+    }
+    long high = milliseconds << 16 | 0x7000L | counter;
+    long low = random.nextLong() >>> 2 | 0x8000_0000_0000_0000L;
+    return new UUID(high, low);
+  }
+}

@@ -1,0 +1,252 @@
+package charline.log;
+
+import static charline.log.Refused.Kind.DATA;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.UUID;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConfig.SynchronousMode;
+import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteOpenMode;
+
+/**
+ * Opens the file of a log. Whatever is not a sound log of a version that this program knows is
+ * refused before a byte of it is touched.
+ */
+final class LogFile {
+  /** Stands in the file header of every log: the letters "chrl". */
+  static final int APPLICATION_ID = 0x6368726C;
+
+  /** The newest migration in db/migration. */
+  static final int SCHEMA_VERSION = 6;
+
+  private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.ISO_8859_1);
+  private static final int HEADER_BYTES = 100;
+  private static final int APPLICATION_ID_AT = 68;
+  private static final int BUSY_MILLISECONDS = 5000;
+
+  private LogFile() {}
+
+  /** Opens a log that is there. */
+  static Store openExisting(Path file) {
+    if (!Files.exists(file)) {
+      throw new Refused(
+          DATA,
+          "There is no log at %s yet; record a patch or import a trial sheet first, or name another with --log."
+              .formatted(file));
+    }
+    if (Files.isDirectory(file)) {
+      throw new Refused(DATA, "%s is a folder; name a file for the log.".formatted(file));
+    }
+    checkHeader(file);
+    checkWritable(file);
+    return connectChecked(file);
+  }
+
+  /** Opens a log, making it and its folders where there is none. */
+  static Store open(Path file) {
+    if (!Files.exists(file)) {
+      create(file);
+    }
+    return openExisting(file);
+  }
+
+  private static void checkHeader(Path file) {
+    byte[] header;
+    try (InputStream in = Files.newInputStream(file)) {
+      header = in.readNBytes(HEADER_BYTES);
+    } catch (IOException e) {
+      throw new Refused(
+          DATA,
+          "The log %s cannot be read (%s); check its permissions or name another with --log."
+              .formatted(file, e.getMessage()),
+          e);
+    }
+    boolean sqlite =
+        header.length >= MAGIC.length
+            && Arrays.equals(header, 0, MAGIC.length, MAGIC, 0, MAGIC.length);
+    if (!sqlite) {
+      throw new Refused(
+          DATA,
+          "%s is no charline log, or its beginning is damaged; it was left as it is. Name another with --log, or restore the latest backup."
+              .formatted(file));
+    }
+    if (header.length < HEADER_BYTES) {
+      throw new Refused(
+          DATA, Refusals.damage(file, "it ends after %d bytes".formatted(header.length)));
+    }
+    if (ByteBuffer.wrap(header).getInt(APPLICATION_ID_AT) != APPLICATION_ID) {
+      throw new Refused(
+          DATA,
+          "%s is an SQLite file of another program, not a charline log; it was left as it is. Name another with --log."
+              .formatted(file));
+    }
+  }
+
+  /** Write protection counts even for a user who could get round it. */
+  private static void checkWritable(Path file) {
+    boolean writable = Files.isWritable(file);
+    try {
+      Set<PosixFilePermission> permissions = Files.getPosixFilePermissions(file);
+      writable &=
+          permissions.contains(PosixFilePermission.OWNER_WRITE)
+              || permissions.contains(PosixFilePermission.GROUP_WRITE)
+              || permissions.contains(PosixFilePermission.OTHERS_WRITE);
+    } catch (IOException | UnsupportedOperationException e) {
+      // No such permissions on this file system: what isWritable says stands.
+    }
+    if (!writable) {
+      throw new Refused(
+          DATA,
+          "The log %s is write-protected; make it writable or name another with --log."
+              .formatted(file));
+    }
+  }
+
+  private static Store connectChecked(Path file) {
+    int version = inspect(file);
+    if (version < SCHEMA_VERSION) {
+      migrate(file);
+    }
+    try {
+      Connection connection = source(file, false).getConnection();
+      try (Statement statement = connection.createStatement()) {
+        statement.execute("PRAGMA journal_mode = WAL");
+      } catch (SQLException e) {
+        connection.close();
+        throw e;
+      }
+      return new Store(file, connection);
+    } catch (SQLException e) {
+      throw Refusals.of(e, file);
+    }
+  }
+
+  /** Refuses a damaged or newer log; gives the version of a sound one. */
+  private static int inspect(Path file) {
+    int version;
+    try (Connection connection = source(file, false).getConnection();
+        Statement statement = connection.createStatement()) {
+      String verdict = text(statement, "PRAGMA quick_check(1)");
+      if (!verdict.equals("ok")) {
+        throw new Refused(DATA, Refusals.damage(file, verdict.replaceAll("\\s+", " ")));
+      }
+      String history = "SELECT count(*) FROM sqlite_schema WHERE name = 'flyway_schema_history'";
+      if (text(statement, history).equals("0")) {
+        throw new Refused(DATA, Refusals.damage(file, "its table of versions is missing"));
+      }
+      version =
+          Integer.parseInt(
+              text(
+                  statement,
+                  "SELECT coalesce(max(CAST(version AS INTEGER)), 0) FROM flyway_schema_history WHERE success"));
+    } catch (SQLException e) {
+      throw Refusals.of(e, file);
+    }
+    if (version > SCHEMA_VERSION) {
+      throw new Refused(
+          DATA,
+          "The log %s comes from a newer charline (its version is %d, this one knows up to %d); it was left as it is. Update charline."
+              .formatted(file, version, SCHEMA_VERSION));
+    }
+    return version;
+  }
+
+  private static String text(Statement statement, String sql) throws SQLException {
+    try (ResultSet set = statement.executeQuery(sql)) {
+      return set.next() ? String.valueOf(set.getString(1)) : "";
+    }
+  }
+
+  /** Built aside and then moved into place, so that a half-made log is never found. */
+  private static void create(Path file) {
+    Path absolute = file.toAbsolutePath();
+    Path aside = absolute.resolveSibling(absolute.getFileName() + ".new-" + UUID.randomUUID());
+    try {
+      Files.createDirectories(absolute.getParent());
+      Files.createFile(aside);
+      migrate(aside);
+      Files.move(aside, absolute);
+    } catch (FileAlreadyExistsException e) {
+      if (!Files.isRegularFile(absolute)) {
+        throw cannotCreate(file, e);
+      }
+      // Another program made the log at the same time; that one is used.
+    } catch (IOException e) {
+      throw cannotCreate(file, e);
+    } finally {
+      remove(aside);
+    }
+  }
+
+  private static Refused cannotCreate(Path file, IOException e) {
+    return new Refused(
+        DATA,
+        "The log %s cannot be made (%s); check the folder or name another with --log."
+            .formatted(file, e.getClass().getSimpleName() + " on " + e.getMessage()),
+        e);
+  }
+
+  private static void remove(Path aside) {
+    try {
+      Files.deleteIfExists(aside);
+      Files.deleteIfExists(aside.resolveSibling(aside.getFileName() + "-journal"));
+    } catch (IOException e) {
+      // What is left over is no log and carries a name of its own.
+    }
+  }
+
+  /** Brings the schema up to date, all pending steps in one transaction. */
+  private static void migrate(Path file) {
+    try {
+      Flyway.configure()
+          .dataSource(source(file, true))
+          .locations("classpath:db/migration")
+          .group(true)
+          .cleanDisabled(true)
+          .load()
+          .migrate();
+    } catch (FlywayException e) {
+      for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+        if (cause instanceof SQLException sql) {
+          throw Refusals.of(sql, file);
+        }
+      }
+      throw new Refused(
+          DATA,
+          "The log %s cannot be brought up to date (%s); it was left as it was."
+              .formatted(file, e.getMessage().lines().findFirst().orElse("")),
+          e);
+    }
+  }
+
+  private static SQLiteDataSource source(Path file, boolean migrating) {
+    SQLiteConfig config = new SQLiteConfig();
+    config.resetOpenMode(SQLiteOpenMode.CREATE);
+    config.setBusyTimeout(BUSY_MILLISECONDS);
+    config.enforceForeignKeys(true);
+    config.enableRecursiveTriggers(true); // so that INSERT OR REPLACE cannot slip past the triggers
+    config.setSynchronous(SynchronousMode.FULL);
+    if (migrating) {
+      config.enforceForeignKeys(false); // rows may come before what they refer to
+    }
+    SQLiteDataSource source = new SQLiteDataSource(config);
+    source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
+    return source;
+  }
+}

@@ -1,0 +1,23 @@
+package charline.log;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The log's own codes, as written on the masking tape: P-0001, P-0002, ... */
+final class PatchCode {
+  private static final Pattern SHORT = Pattern.compile("(?i)(?:p-?)?(\\d{1,9})");
+
+  private PatchCode() {}
+
+  static String of(long number) {
+    return String.format(Locale.ROOT, "P-%04d", number);
+  }
+
+  /** The code that "42", "p42" or "P-42" stands for. */
+  static Optional<String> spelledOut(String typed) {
+    Matcher matcher = SHORT.matcher(typed.strip());
+    return matcher.matches() ? Optional.of(of(Long.parseLong(matcher.group(1)))) : Optional.empty();
+  }
+}

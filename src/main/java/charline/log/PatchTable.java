@@ -1,0 +1,247 @@
+package charline.log;
+
+import charline.trial.Board;
+import charline.trial.Finish;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import charline.trial.Rig;
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.sql.SQLException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Patches with their readings. Any number of them is read with five queries. */
+final class PatchTable {
+  /** Patches that a filter wants: an absent list or time does not narrow. */
+  private static final String WANTED =
+      """
+      FROM patch p
+        JOIN board b ON b.id = p.board_id
+        JOIN finish f ON f.id = p.finish_id
+        JOIN rig g ON g.id = p.rig_id
+      WHERE p.voided_why IS NULL
+        AND (?1 IS NULL OR f.family IN (SELECT value FROM json_each(?1)))
+        AND (?2 IS NULL OR b.wood IN (SELECT value FROM json_each(?2)))
+        AND (?3 IS NULL OR p.burned_at_utc >= ?3)
+        AND (?4 IS NULL OR p.burned_at_utc < ?4)
+        AND (?5 IS NULL OR g.name IN (SELECT value FROM json_each(?5)))
+        AND (?6 IS NULL OR b.name IN (SELECT value FROM json_each(?6)))
+        AND (?7 IS NULL OR f.name IN (SELECT value FROM json_each(?7)))
+        AND (?8 IS NULL OR p.burned_by COLLATE NOCASE IN (SELECT value FROM json_each(?8))
+          OR EXISTS (SELECT 1 FROM reading r WHERE r.patch_id = p.id AND r.voided_why IS NULL
+            AND r.judged_by COLLATE NOCASE IN (SELECT value FROM json_each(?8))))
+        AND (?9 IS NULL OR b.job COLLATE NOCASE IN (SELECT value FROM json_each(?9)))
+      """;
+
+  private static final String OWN_NUMBER = "CAST(substr(code, 3) AS INTEGER)";
+
+  private final Store store;
+  private final RigTable rigs;
+  private final BoardTable boards;
+  private final FinishTable finishes;
+  private final ReadingTable readings;
+
+  PatchTable(
+      Store store, RigTable rigs, BoardTable boards, FinishTable finishes, ReadingTable readings) {
+    this.store = store;
+    this.rigs = rigs;
+    this.boards = boards;
+    this.finishes = finishes;
+    this.readings = readings;
+  }
+
+  List<PatchEntry> wanted(Filter filter) {
+    Object[] values = {
+      list(filter.families()),
+      list(filter.woods()),
+      filter.since().map(Moments::utc),
+      filter.until().map(Moments::utc),
+      list(filter.rigs()),
+      list(filter.boards()),
+      list(filter.finishes()),
+      list(filter.people()),
+      list(filter.jobs())
+    };
+    return read(
+            "SELECT p.* " + WANTED + " ORDER BY p.burned_at_utc, p.recorded",
+            "SELECT r.* FROM reading r WHERE r.voided_why IS NULL AND r.patch_id IN (SELECT p.id "
+                + WANTED
+                + ") ORDER BY r.patch_id, r.passes",
+            values)
+        .stream()
+        .filter(e -> e.patch().lastReading().outcome().marks().containsAll(filter.marks()))
+        .toList();
+  }
+
+  /** The patch of that code, void or not. */
+  Optional<PatchEntry> byCode(String code) {
+    return one("p.code = ?1", code);
+  }
+
+  /** The patch of that identity, void or not. */
+  Optional<PatchEntry> byId(UUID id) {
+    return one("p.id = ?1", id);
+  }
+
+  Optional<PatchEntry> last() {
+    return one(
+        "p.recorded = (SELECT max(recorded) FROM patch WHERE voided_why IS NULL AND ?1 = 1)", 1);
+  }
+
+  private Optional<PatchEntry> one(String condition, Object value) {
+    return read(
+            "SELECT p.* FROM patch p WHERE " + condition,
+            "SELECT r.* FROM reading r JOIN patch p ON p.id = r.patch_id WHERE r.voided_why IS NULL AND "
+                + condition
+                + " ORDER BY r.passes",
+            value)
+        .stream()
+        .findFirst();
+  }
+
+  /** Every code that has been given out, void patches included. */
+  List<String> codes() {
+    return store.query("SELECT code FROM patch ORDER BY recorded", row -> row.text("code"));
+  }
+
+  boolean has(String code) {
+    return store.first("SELECT 1 FROM patch WHERE code = ?", row -> true, code).isPresent();
+  }
+
+  /** The highest number of the log's own codes, 0 if there is none. */
+  long highestNumber() {
+    String sql =
+        """
+        SELECT %1$s AS number FROM patch
+        WHERE code GLOB 'P-[0-9]*' AND NOT code GLOB 'P-*[^0-9]*' AND length(code) <= 11
+        ORDER BY %1$s DESC LIMIT 1
+        """
+            .formatted(OWN_NUMBER);
+    return store.first(sql, row -> (long) row.number("number")).orElse(0L);
+  }
+
+  private List<PatchEntry> read(String patchSql, String readingSql, Object... values) {
+    return store.inSnapshot(
+        () -> {
+          Map<UUID, Rig> rigsById = index(rigs.all(), Rig::id);
+          Map<UUID, Board> boardsById = index(boards.all(), Board::id);
+          Map<UUID, Finish> finishesById = index(finishes.all(), Finish::id);
+          Map<UUID, List<Reading>> readingsById = new HashMap<>();
+          store.query(
+              readingSql,
+              row ->
+                  readingsById
+                      .computeIfAbsent(row.id("patch_id"), id -> new ArrayList<>())
+                      .add(ReadingTable.read(row)),
+              values);
+          return store.query(
+              patchSql,
+              row ->
+                  entry(
+                      row,
+                      rigsById.get(row.id("rig_id")),
+                      boardsById.get(row.id("board_id")),
+                      finishesById.get(row.id("finish_id")),
+                      readingsById.getOrDefault(row.id("id"), List.of())),
+              values);
+        });
+  }
+
+  private static <T> Map<UUID, T> index(List<T> all, Function<T, UUID> id) {
+    return all.stream().collect(Collectors.toMap(id, Function.identity()));
+  }
+
+  private static PatchEntry entry(
+      Row row, Rig rig, Board board, Finish finish, List<Reading> readings) throws SQLException {
+    Patch patch =
+        new Patch(
+            row.id("id"),
+            row.text("code"),
+            row.moment("burned_at"),
+            rig,
+            board,
+            finish,
+            SettingsColumns.read(row),
+            row.optionalNumber("patch_cm2"),
+            readings);
+    return new PatchEntry(
+        patch,
+        Typed.of(row.text("typed_json")),
+        row.optionalText("burned_by"),
+        row.optionalText("note"),
+        row.optionalText("voided_why"));
+  }
+
+  private static String list(Collection<?> words) {
+    if (words.isEmpty()) {
+      return null;
+    }
+    try {
+      return JSON.std.asString(words);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // text to text: nothing outside can fail
+    }
+  }
+
+  void add(PatchEntry entry, OffsetDateTime now) {
+    Patch patch = entry.patch();
+    store.update(
+        """
+        INSERT INTO patch (burned_at_utc, burned_at_offset, rig_id, board_id, finish_id,
+          power_pct, power_w, spot_speed_mm_s, line_spacing_mm, scan_width_mm, hand_speed_mm_s,
+          timed_area_cm2, seconds_per_pass, spot_mm, spot_definition, repetition_khz, pulse_ns,
+          patch_cm2, typed_json, burned_by, note, voided_why,
+          id, code, recorded_at_utc, recorded_at_offset)
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+        """,
+        values(entry, patch.id(), patch.code(), Moments.utc(now), Moments.offset(now)));
+    patch.readings().forEach(reading -> readings.add(patch.id(), reading));
+  }
+
+  /** Writes the patch without its readings. */
+  void amend(PatchEntry entry) {
+    store.update(
+        """
+        UPDATE patch SET burned_at_utc = ?, burned_at_offset = ?, rig_id = ?, board_id = ?,
+          finish_id = ?, power_pct = ?, power_w = ?, spot_speed_mm_s = ?, line_spacing_mm = ?,
+          scan_width_mm = ?, hand_speed_mm_s = ?, timed_area_cm2 = ?, seconds_per_pass = ?,
+          spot_mm = ?, spot_definition = ?, repetition_khz = ?, pulse_ns = ?, patch_cm2 = ?,
+          typed_json = ?, burned_by = ?, note = ?, voided_why = ?
+        WHERE id = ?
+        """,
+        values(entry, entry.patch().id()));
+  }
+
+  private static Object[] values(PatchEntry entry, Object... last) {
+    Patch patch = entry.patch();
+    Object[] first = {
+      Moments.utc(patch.burnedAt()),
+      Moments.offset(patch.burnedAt()),
+      patch.rig().id(),
+      patch.board().id(),
+      patch.finish().id()
+    };
+    Object[] rest = {
+      patch.areaSquareCentimetres(),
+      Typed.json(entry.typed()),
+      entry.by(),
+      entry.note(),
+      entry.voided()
+    };
+    return Stream.of(first, SettingsColumns.of(patch.settings()), rest, last)
+        .flatMap(Arrays::stream)
+        .toArray();
+  }
+}

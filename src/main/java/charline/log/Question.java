@@ -1,0 +1,240 @@
+package charline.log;
+
+import static charline.log.Refused.Kind.USAGE;
+
+import charline.log.Vocabulary.Facet;
+import charline.log.Vocabulary.Term;
+import charline.trial.Mark;
+import charline.trial.Outcome;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A question in plain words, such as {@code clean latex over pine last month}.
+ *
+ * <p>The longest run of words that the log knows is taken first ("clear coat" before "clear"), then
+ * times. Words of one facet widen (pine oak: either), those of different facets narrow; marks must
+ * all be there. A generic wood stands for its species too.
+ */
+public final class Question {
+  private static final Set<String> CONNECTING =
+      Set.of(
+          "a",
+          "all",
+          "an",
+          "and",
+          "any",
+          "are",
+          "at",
+          "boards",
+          "by",
+          "did",
+          "do",
+          "every",
+          "find",
+          "for",
+          "from",
+          "had",
+          "has",
+          "have",
+          "how",
+          "i",
+          "in",
+          "is",
+          "it",
+          "job",
+          "list",
+          "me",
+          "my",
+          "of",
+          "off",
+          "on",
+          "onto",
+          "or",
+          "our",
+          "over",
+          "patch",
+          "patches",
+          "please",
+          "rig",
+          "setting",
+          "settings",
+          "show",
+          "that",
+          "the",
+          "to",
+          "trial",
+          "trials",
+          "us",
+          "was",
+          "we",
+          "were",
+          "what",
+          "when",
+          "where",
+          "which",
+          "who",
+          "with",
+          "wood");
+  private static final Set<String> DENYING = Set.of("no", "not", "without", "never", "except");
+
+  private final List<String> words;
+  private final Vocabulary vocabulary;
+  private final TimePhrase times;
+  private final Map<Facet, Set<String>> asked = new EnumMap<>(Facet.class);
+  private Optional<OffsetDateTime> since = Optional.empty();
+  private Optional<OffsetDateTime> until = Optional.empty();
+
+  private Question(List<String> words, Vocabulary vocabulary, Clock clock) {
+    this.words = words;
+    this.vocabulary = vocabulary;
+    times = new TimePhrase(clock);
+  }
+
+  /**
+   * The filter that a question means.
+   *
+   * @param words as typed, in any split: {@code ["clear coat", "pine"]} and {@code ["clear",
+   *     "coat", "pine"]} mean the same
+   * @param vocabulary the words of the log
+   * @param clock today, and whose calendar
+   * @throws Refused naming the first word it does not know, and the nearest that it does
+   */
+  public static Filter parse(List<String> words, Vocabulary vocabulary, Clock clock) {
+    List<String> split =
+        words.stream()
+            .flatMap(w -> Arrays.stream(w.strip().split("\\s+")))
+            .map(w -> w.replaceAll("^[\"'(]+|[\"',;:.?!)]+$", ""))
+            .filter(w -> !w.isEmpty())
+            .toList();
+    return new Question(split, vocabulary, clock).filter();
+  }
+
+  private Filter filter() {
+    List<String> lower = words.stream().map(w -> w.toLowerCase(Locale.ROOT)).toList();
+    int at = 0;
+    while (at < words.size()) {
+      at += understood(lower, at);
+    }
+    if (since.isPresent() && until.isPresent() && !since.get().isBefore(until.get())) {
+      throw new Refused(
+          USAGE,
+          "No time is both from %s on and before %s; name one stretch of time."
+              .formatted(since.get().toLocalDate(), until.get().toLocalDate()));
+    }
+    return new Filter(
+        named(Facet.FAMILY),
+        named(Facet.WOOD),
+        marks(),
+        since,
+        until,
+        named(Facet.RIG),
+        named(Facet.BOARD),
+        named(Facet.FINISH),
+        named(Facet.PERSON),
+        named(Facet.JOB));
+  }
+
+  /** Takes in what starts at a word; gives how many words that was. */
+  private int understood(List<String> lower, int at) {
+    int several = term(at, 2);
+    if (several > 0) {
+      return several;
+    }
+    Optional<TimePhrase.Found> time = times.at(lower, at);
+    if (time.isPresent()) {
+      return narrow(time.get());
+    }
+    String word = lower.get(at);
+    if (TimePhrase.needsTime(word)) {
+      throw new Refused(
+          USAGE,
+          "After \"%s\" comes a time such as 2026-03-01, march or last week, not \"%s\"."
+              .formatted(word, at + 1 < words.size() ? words.get(at + 1) : ""));
+    }
+    if (term(at, 1) > 0) {
+      return 1;
+    }
+    time = times.bareAt(lower, at);
+    if (time.isPresent()) {
+      return narrow(time.get());
+    }
+    if (CONNECTING.contains(word)) {
+      return 1;
+    }
+    throw unknown(word, words.get(at));
+  }
+
+  /** The longest term of at least so many words, taken in; gives its length, 0 if there is none. */
+  private int term(int at, int least) {
+    for (int length = Math.min(vocabulary.longest(), words.size() - at);
+        length >= least;
+        length--) {
+      Optional<Term> term = vocabulary.term(String.join(" ", words.subList(at, at + length)));
+      if (term.isPresent()) {
+        asked
+            .computeIfAbsent(term.get().facet(), f -> new LinkedHashSet<>())
+            .addAll(term.get().values());
+        return length;
+      }
+    }
+    return 0;
+  }
+
+  /** Two times that both hold leave what they share. */
+  private int narrow(TimePhrase.Found time) {
+    since = time.since().filter(t -> since.isEmpty() || t.isAfter(since.get())).or(() -> since);
+    until = time.until().filter(t -> until.isEmpty() || t.isBefore(until.get())).or(() -> until);
+    return time.length();
+  }
+
+  private Set<String> named(Facet facet) {
+    return asked.getOrDefault(facet, Set.of());
+  }
+
+  private Set<Mark> marks() {
+    Set<String> named = named(Facet.MARK);
+    if (named.isEmpty()) {
+      return Set.of();
+    }
+    EnumSet<Mark> marks = EnumSet.noneOf(Mark.class);
+    for (Mark mark : Mark.values()) {
+      if (named.contains(mark.word())) {
+        marks.add(mark);
+      }
+    }
+    try {
+      return new Outcome(marks).marks();
+    } catch (IllegalArgumentException e) {
+      throw new Refused(USAGE, "No patch can match: " + e.getMessage(), e);
+    }
+  }
+
+  private Refused unknown(String word, String typed) {
+    if (DENYING.contains(word)) {
+      return new Refused(
+          USAGE,
+          "A question asks for what was seen, not for what is missing (\"%s\"); ask for clean, tint, char or residue."
+              .formatted(typed));
+    }
+    Set<String> known = new TreeSet<>(vocabulary.words());
+    List<String> near = Nearest.to(word, known);
+    return new Refused(
+        USAGE,
+        near.isEmpty()
+            ? "I do not know \"%s\"; ask with families, woods, outcomes, names of this log, or a time such as last month."
+                .formatted(typed)
+            : "I do not know \"%s\"; nearest words in this log: %s."
+                .formatted(typed, String.join(", ", near)));
+  }
+}

@@ -1,0 +1,69 @@
+package charline.log;
+
+import charline.trial.Outcome;
+import charline.trial.Reading;
+import java.sql.SQLException;
+import java.util.UUID;
+
+/** Readings of patches. */
+final class ReadingTable {
+  private final Store store;
+
+  ReadingTable(Store store) {
+    this.store = store;
+  }
+
+  static Reading read(Row row) throws SQLException {
+    return new Reading(
+        row.id("id"),
+        row.whole("passes"),
+        Outcome.parse(row.text("outcome")),
+        row.optionalFlag("soot"),
+        row.optionalNumber("depth_um"),
+        row.moment("judged_at"),
+        row.optionalText("judged_by"),
+        row.optionalText("note"));
+  }
+
+  void add(UUID patch, Reading reading) {
+    store.update(
+        """
+        INSERT INTO reading (id, patch_id, passes, outcome, soot, depth_um, judged_at_utc,
+          judged_at_offset, judged_by, note)
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+        """,
+        reading.id(),
+        patch,
+        reading.passes(),
+        reading.outcome().text(),
+        reading.soot(),
+        reading.depthMicrometres(),
+        Moments.utc(reading.at()),
+        Moments.offset(reading.at()),
+        reading.by(),
+        reading.note());
+  }
+
+  void amend(Reading reading) {
+    store.update(
+        """
+        UPDATE reading SET passes = ?, outcome = ?, soot = ?, depth_um = ?, judged_at_utc = ?,
+          judged_at_offset = ?, judged_by = ?, note = ?
+        WHERE id = ?
+        """,
+        reading.passes(),
+        reading.outcome().text(),
+        reading.soot(),
+        reading.depthMicrometres(),
+        Moments.utc(reading.at()),
+        Moments.offset(reading.at()),
+        reading.by(),
+        reading.note(),
+        reading.id());
+  }
+
+  /** Takes a reading out of its patch; it stays in the log. */
+  void strike(UUID reading, String why) {
+    store.update("UPDATE reading SET voided_why = ? WHERE id = ?", why, reading);
+  }
+}

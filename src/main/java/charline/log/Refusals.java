@@ -1,0 +1,94 @@
+package charline.log;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** What SQLite says, in one sentence for the person. */
+final class Refusals {
+  private static final Pattern IN_BRACKETS = Pattern.compile("\\((.*)\\)\\s*$", Pattern.DOTALL);
+  private static final Pattern RULE = Pattern.compile("CHECK constraint failed: (\\w+)");
+  private static final Pattern COLUMN =
+      Pattern.compile("(?:UNIQUE|NOT NULL) constraint failed: (\\w+)\\.(\\w+)");
+
+  private Refusals() {}
+
+  static Refused of(SQLException failure, Path file) {
+    return new Refused(Refused.Kind.DATA, sentence(failure, file), failure);
+  }
+
+  /** True if the file itself is broken or was never an SQLite file. */
+  static boolean damaged(SQLException failure) {
+    return switch (code(failure) & 0xFF) {
+      case 11, 26 -> true; // SQLITE_CORRUPT, SQLITE_NOTADB
+      default -> false;
+    };
+  }
+
+  private static String sentence(SQLException failure, Path file) {
+    if (damaged(failure)) {
+      return damage(file, reason(failure));
+    }
+    SQLiteErrorCode primary = SQLiteErrorCode.getErrorCode(code(failure) & 0xFF);
+    return switch (primary) {
+      case SQLITE_FULL ->
+          "The disk is full, so nothing was recorded in %s; make room and record it again."
+              .formatted(file);
+      case SQLITE_BUSY, SQLITE_LOCKED ->
+          "Another program kept the log %s for more than 5 s, so nothing was recorded; try again."
+              .formatted(file);
+      case SQLITE_READONLY ->
+          "The log %s is write-protected; make it writable or name another with --log."
+              .formatted(file);
+      case SQLITE_CANTOPEN ->
+          "The log %s cannot be opened; check the folder's permissions or name another with --log."
+              .formatted(file);
+      case SQLITE_IOERR ->
+          "The log %s cannot be read or written (%s); check the disk and try again."
+              .formatted(file, reason(failure));
+      case SQLITE_CONSTRAINT -> rule(failure);
+      default -> "The log %s refused: %s.".formatted(file, reason(failure));
+    };
+  }
+
+  static String damage(Path file, String reason) {
+    return "The log %s is damaged (%s); it was left as it is. Restore the latest backup, or copy the file away before any repair."
+        .formatted(file, reason);
+  }
+
+  private static String rule(SQLException failure) {
+    String reason = reason(failure);
+    if (code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_TRIGGER.code) {
+      return reason; // our own triggers speak in sentences
+    }
+    if (code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_FOREIGNKEY.code) {
+      return "Nothing was recorded: it refers to something that is not in this log; add that first.";
+    }
+    Matcher named = RULE.matcher(reason);
+    if (named.find()) {
+      return "Nothing was recorded: the log holds to the rule \"%s\"."
+          .formatted(named.group(1).replace('_', ' '));
+    }
+    Matcher column = COLUMN.matcher(reason);
+    if (column.find()) {
+      String words = column.group(1).replace('_', ' ') + " " + column.group(2).replace('_', ' ');
+      return code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_NOTNULL.code
+          ? "Nothing was recorded: the %s must be given.".formatted(words)
+          : "Nothing was recorded: the %s is taken already; choose another.".formatted(words);
+    }
+    return "Nothing was recorded: %s.".formatted(reason);
+  }
+
+  /** SQLite's own words, without the driver's. */
+  private static String reason(SQLException failure) {
+    Matcher inner = IN_BRACKETS.matcher(String.valueOf(failure.getMessage()));
+    return inner.find() ? inner.group(1) : String.valueOf(failure.getMessage());
+  }
+
+  private static int code(SQLException failure) {
+    return failure instanceof SQLiteException e ? e.getResultCode().code : failure.getErrorCode();
+  }
+}

@@ -1,0 +1,178 @@
+package charline.log;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.UUID;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Supplier;
+
+/**
+ * The open file: runs statements and transactions, and words every failure for a person. Several
+ * threads may use it; they take turns, a whole transaction at a time.
+ */
+final class Store implements AutoCloseable {
+  private final Path file;
+  private final Connection connection;
+  private final Map<String, PreparedStatement> prepared = new HashMap<>();
+  private final ReentrantLock turn = new ReentrantLock();
+  private int depth;
+
+  Store(Path file, Connection connection) {
+    this.file = file;
+    this.connection = connection;
+  }
+
+  Path file() {
+    return file;
+  }
+
+  /** Rows of a query, in its order. */
+  <T> List<T> query(String sql, Row.Reader<T> reader, Object... values) {
+    turn.lock();
+    try {
+      PreparedStatement statement = bound(sql, values);
+      try (ResultSet set = statement.executeQuery()) {
+        List<T> rows = new ArrayList<>();
+        Row row = new Row(set);
+        while (set.next()) {
+          rows.add(reader.read(row));
+        }
+        return rows;
+      }
+    } catch (SQLException e) {
+      throw Refusals.of(e, file);
+    } finally {
+      turn.unlock();
+    }
+  }
+
+  /** The first row of a query, if there is one. */
+  <T> Optional<T> first(String sql, Row.Reader<T> reader, Object... values) {
+    return query(sql, reader, values).stream().findFirst();
+  }
+
+  /** Runs a statement that changes rows; gives how many it changed. */
+  int update(String sql, Object... values) {
+    turn.lock();
+    try {
+      return bound(sql, values).executeUpdate();
+    } catch (SQLException e) {
+      throw Refusals.of(e, file);
+    } finally {
+      turn.unlock();
+    }
+  }
+
+  /**
+   * Runs work that writes, all of it or none. The right to write is taken at the start, so that two
+   * programs never come to blows halfway. A nested call is kept or undone as a whole too, within
+   * the outer one.
+   */
+  <T> T inTransaction(Supplier<T> work) {
+    return turn.isHeldByCurrentThread() && depth > 0
+        ? between("SAVEPOINT inner", "RELEASE inner", "ROLLBACK TO inner", work)
+        : between("BEGIN IMMEDIATE", "COMMIT", "ROLLBACK", work);
+  }
+
+  /** Runs work that reads in several queries and must see one state of the log throughout. */
+  <T> T inSnapshot(Supplier<T> work) {
+    return turn.isHeldByCurrentThread() && depth > 0
+        ? work.get()
+        : between("BEGIN DEFERRED", "COMMIT", "ROLLBACK", work);
+  }
+
+  private <T> T between(String begin, String keep, String undo, Supplier<T> work) {
+    turn.lock();
+    try {
+      run(begin);
+      depth++;
+      boolean kept = false;
+      try {
+        T result = work.get();
+        run(keep);
+        kept = true;
+        return result;
+      } finally {
+        depth--;
+        if (!kept) {
+          undo(undo);
+        }
+      }
+    } finally {
+      turn.unlock();
+    }
+  }
+
+  /** A failure here must not hide the one that led here; SQLite may have rolled back by itself. */
+  private void undo(String sql) {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute(sql);
+      if (sql.startsWith("ROLLBACK TO")) {
+        statement.execute("RELEASE inner");
+      }
+    } catch (SQLException e) {
+      return;
+    }
+  }
+
+  /** Runs a statement as it stands. */
+  void run(String sql) {
+    try {
+      PreparedStatement statement = bound(sql);
+      statement.execute();
+    } catch (SQLException e) {
+      throw Refusals.of(e, file);
+    }
+  }
+
+  private PreparedStatement bound(String sql, Object... values) throws SQLException {
+    PreparedStatement statement = prepared.get(sql);
+    if (statement == null) {
+      statement = connection.prepareStatement(sql);
+      prepared.put(sql, statement);
+    }
+    for (int i = 0; i < values.length; i++) {
+      statement.setObject(i + 1, plain(values[i]));
+    }
+    return statement;
+  }
+
+  private static Object plain(Object value) {
+    if (value instanceof Optional<?> optional) {
+      return plain(optional.orElse(null));
+    }
+    if (value instanceof OptionalDouble optional) {
+      return optional.isPresent() ? optional.getAsDouble() : null;
+    }
+    if (value instanceof Boolean flag) {
+      return flag ? 1 : 0;
+    }
+    return value instanceof UUID id ? id.toString() : value;
+  }
+
+  @Override
+  public void close() {
+    turn.lock();
+    try {
+      for (PreparedStatement statement : prepared.values()) {
+        statement.close();
+      }
+      prepared.clear();
+      connection.close();
+    } catch (SQLException e) {
+      throw Refusals.of(e, file);
+    } finally {
+      turn.unlock();
+    }
+  }
+}

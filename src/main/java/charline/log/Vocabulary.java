@@ -1,0 +1,107 @@
+package charline.log;
+
+import charline.trial.FamilyFacts;
+import charline.trial.Mark;
+import charline.trial.WoodFacts;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The words of one log that a question may use: coating families and woods with their aliases,
+ * marks, and the log's own rigs, boards, finishes, jobs and people. Where one word means two
+ * things, the first in that order is meant: a job called "pine" gives way to the wood.
+ */
+public final class Vocabulary {
+  /** What a word narrows. */
+  enum Facet {
+    FAMILY,
+    WOOD,
+    MARK,
+    RIG,
+    BOARD,
+    FINISH,
+    JOB,
+    PERSON
+  }
+
+  /** A word's meaning: any of the values of a facet. */
+  record Term(Facet facet, Set<String> values) {}
+
+  private static final Map<Mark, List<String>> MARK_WORDS =
+      Map.of(
+          Mark.CLEAN, List.of("clean", "cleaned", "cleanly", "worked", "works"),
+          Mark.TINT, List.of("tint", "tinted"),
+          Mark.CHAR, List.of("char", "charred", "burned", "burnt", "scorched"),
+          Mark.RESIDUE, List.of("residue"));
+
+  private final Map<String, Term> terms = new HashMap<>();
+  private final Set<String> words = new TreeSet<>();
+  private int longest = 1;
+
+  private Vocabulary() {}
+
+  static Vocabulary of(Store store, Reference reference) {
+    Vocabulary vocabulary = new Vocabulary();
+    for (FamilyFacts family : reference.families()) {
+      vocabulary.learn(Facet.FAMILY, Set.of(family.name()), family.name(), family.aliases());
+    }
+    for (WoodFacts wood : reference.woods()) {
+      vocabulary.learn(Facet.WOOD, reference.kindsOf(wood.name()), wood.name(), wood.aliases());
+    }
+    MARK_WORDS.forEach(
+        (mark, others) -> vocabulary.learn(Facet.MARK, Set.of(mark.word()), mark.word(), others));
+    vocabulary.learnNames(Facet.RIG, store, "SELECT name FROM rig");
+    vocabulary.learnNames(Facet.BOARD, store, "SELECT name FROM board");
+    vocabulary.learnNames(Facet.FINISH, store, "SELECT name FROM finish");
+    vocabulary.learnNames(
+        Facet.JOB, store, "SELECT DISTINCT job AS name FROM board WHERE job IS NOT NULL");
+    vocabulary.learnNames(
+        Facet.PERSON,
+        store,
+        """
+        SELECT burned_by AS name FROM patch WHERE burned_by IS NOT NULL
+        UNION SELECT judged_by FROM reading WHERE judged_by IS NOT NULL
+        """);
+    return vocabulary;
+  }
+
+  private void learnNames(Facet facet, Store store, String sql) {
+    for (String name : store.query(sql, row -> row.text("name"))) {
+      learn(facet, Set.of(name), name, List.of());
+    }
+  }
+
+  private void learn(Facet facet, Set<String> values, String name, Collection<String> aliases) {
+    List<String> all = new ArrayList<>(aliases);
+    all.add(name);
+    for (String word : all) {
+      String key = Words.key(word);
+      if (!key.isEmpty()) {
+        terms.putIfAbsent(key, new Term(facet, values));
+        words.add(word);
+        longest = Math.max(longest, key.split(" ").length);
+      }
+    }
+  }
+
+  /** What a word or several words mean, if anything. */
+  Optional<Term> term(String phrase) {
+    return Optional.ofNullable(terms.get(Words.key(phrase)));
+  }
+
+  /** Most words that any term has. */
+  int longest() {
+    return longest;
+  }
+
+  /** Every word, as written. */
+  Set<String> words() {
+    return words;
+  }
+}

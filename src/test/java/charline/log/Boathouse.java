@@ -1,0 +1,126 @@
+package charline.log;
+
+import charline.exposure.DoseForm;
+import charline.exposure.Emission;
+import charline.exposure.HandPass;
+import charline.exposure.PowerSetting;
+import charline.exposure.Pulses;
+import charline.exposure.Settings;
+import charline.exposure.Spot;
+import charline.exposure.SpotDefinition;
+import charline.trial.Board;
+import charline.trial.Coat;
+import charline.trial.Finish;
+import charline.trial.Outcome;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import charline.trial.Rig;
+import charline.trial.Tone;
+import charline.trial.WoodForm;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The lakeside boathouse in a log: one pulsed rig, one board, one finish, and patches at will. */
+final class Boathouse {
+  static final OffsetDateTime MORNING = OffsetDateTime.parse("2026-03-10T09:30:00+01:00");
+  static final Clock CLOCK = Clock.fixed(MORNING.toInstant(), java.time.ZoneId.of("Europe/Zurich"));
+
+  final Logbook log;
+  final Rig rig;
+  final Board board;
+  final Finish finish;
+
+  Boathouse(Logbook log) {
+    this.log = log;
+    rig =
+        new Rig(
+            log.newId(),
+            "shop-200",
+            Emission.PULSED,
+            200,
+            1064,
+            SpotDefinition.ONE_OVER_E_SQUARED,
+            OptionalDouble.of(0.5),
+            OptionalDouble.of(20),
+            OptionalDouble.of(100),
+            OptionalDouble.of(60),
+            Optional.of("F254 lens"),
+            List.of());
+    board =
+        new Board(
+            log.newId(),
+            "door stile",
+            "pine",
+            WoodForm.SOLID,
+            Optional.of("dry, one knot"),
+            OptionalDouble.of(9.2),
+            Optional.of("slip doors"));
+    finish =
+        new Finish(
+            log.newId(),
+            "white over grey",
+            "latex",
+            List.of(
+                new Coat("latex", Optional.of(Tone.PALE), OptionalDouble.of(90)),
+                new Coat("primer", Optional.empty(), OptionalDouble.empty())));
+    log.add(rig, "Ada");
+    log.add(board, "Ada");
+    log.add(finish, "Ada");
+  }
+
+  static Settings pulsed(DoseForm form) {
+    return new Settings(
+        PowerSetting.percent(60),
+        form,
+        new Spot(0.5, SpotDefinition.ONE_OVER_E_SQUARED),
+        Optional.of(new Pulses(20, OptionalDouble.of(100))));
+  }
+
+  Reading reading(int passes, String outcome) {
+    return new Reading(
+        log.newId(),
+        passes,
+        Outcome.parse(outcome),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        MORNING,
+        Optional.of("Ada"),
+        Optional.empty());
+  }
+
+  Patch patch(String code, OffsetDateTime burnedAt, Reading... readings) {
+    return new Patch(
+        log.newId(),
+        code,
+        burnedAt,
+        rig,
+        board,
+        finish,
+        pulsed(new HandPass(60, 30)),
+        OptionalDouble.empty(),
+        List.of(readings));
+  }
+
+  static PatchEntry entry(Patch patch) {
+    return new PatchEntry(
+        patch, Map.of("power", "60%"), Optional.of("Ada"), Optional.empty(), Optional.empty());
+  }
+
+  /** Records a patch with one reading and the next code. */
+  PatchEntry burn(String outcome) {
+    return burn(MORNING, outcome);
+  }
+
+  PatchEntry burn(OffsetDateTime at, String outcome) {
+    return log.inTransaction(
+        () -> {
+          PatchEntry entry = entry(patch(log.nextPatchCode(), at, reading(1, outcome)));
+          log.add(entry);
+          return entry;
+        });
+  }
+}

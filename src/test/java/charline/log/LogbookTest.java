@@ -1,0 +1,451 @@
+package charline.log;
+
+import static charline.log.Boathouse.CLOCK;
+import static charline.log.Boathouse.MORNING;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import charline.exposure.DoseForm;
+import charline.exposure.Emission;
+import charline.exposure.HandPass;
+import charline.exposure.LineScan;
+import charline.exposure.PowerSetting;
+import charline.exposure.Pulses;
+import charline.exposure.Settings;
+import charline.exposure.Spot;
+import charline.exposure.SpotDefinition;
+import charline.exposure.TimedArea;
+import charline.trial.Board;
+import charline.trial.Finish;
+import charline.trial.Mark;
+import charline.trial.Outcome;
+import charline.trial.Patch;
+import charline.trial.PowerCheck;
+import charline.trial.Reading;
+import charline.trial.Rig;
+import charline.trial.WoodForm;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class LogbookTest {
+  @TempDir Path folder;
+  Logbook log;
+  Boathouse boathouse;
+
+  @BeforeEach
+  void open() {
+    log = Logbook.open(folder.resolve("boathouse.db"), CLOCK);
+    boathouse = new Boathouse(log);
+  }
+
+  @AfterEach
+  void close() {
+    log.close();
+  }
+
+  @Test
+  void a_rig_comes_back_as_it_was_recorded() {
+    assertThat(log.rig("shop-200")).isEqualTo(boathouse.rig);
+    Rig bare =
+        new Rig(
+            log.newId(),
+            "bare cw",
+            Emission.CONTINUOUS,
+            1500,
+            1080,
+            SpotDefinition.FULL_WIDTH_HALF_MAXIMUM,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            List.of(new PowerCheck(log.newId(), MORNING, 50, 700)));
+    log.add(bare, null);
+    assertThat(log.rigs()).containsExactly(bare, boathouse.rig);
+  }
+
+  @Test
+  void boards_and_finishes_come_back_as_they_were_recorded() {
+    Board bare =
+        new Board(
+            log.newId(),
+            "Cap rail",
+            "white oak",
+            WoodForm.VENEER,
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty());
+    Finish plain = new Finish(log.newId(), "unknown film", "clear coat", List.of());
+    log.add(bare, null);
+    log.add(plain, null);
+    assertThat(log.boards()).containsExactly(bare, boathouse.board);
+    assertThat(log.finishes()).containsExactly(plain, boathouse.finish);
+    assertThat(log.board("CAP RAIL")).isEqualTo(bare);
+    assertThat(log.finish(" white over grey ")).isEqualTo(boathouse.finish);
+  }
+
+  static Stream<DoseForm> forms() {
+    return Stream.of(new LineScan(5000, 0.1), new HandPass(60, 30), new TimedArea(25, 12.5));
+  }
+
+  @ParameterizedTest
+  @MethodSource("forms")
+  void a_patch_comes_back_with_every_field_whatever_the_dose_form(DoseForm form) {
+    Reading full =
+        new Reading(
+            log.newId(),
+            2,
+            Outcome.of(Mark.CHAR, Mark.RESIDUE),
+            Optional.of(true),
+            OptionalDouble.of(34.5),
+            MORNING.plusHours(1),
+            Optional.of("Bo"),
+            Optional.of("brown at the knot"));
+    Patch patch =
+        new Patch(
+            log.newId(),
+            "P-0001",
+            MORNING,
+            boathouse.rig,
+            boathouse.board,
+            boathouse.finish,
+            Boathouse.pulsed(form),
+            OptionalDouble.of(25),
+            List.of(boathouse.reading(1, "tint"), full));
+    PatchEntry entry =
+        new PatchEntry(
+            patch,
+            Map.of("power", "60%", "hand", "1.2in/s", "note \"odd\"", "ü"),
+            Optional.of("Ada"),
+            Optional.of("left of the hinge"),
+            Optional.empty());
+    log.add(entry);
+    assertThat(log.patch("P-0001")).isEqualTo(entry);
+    assertThat(log.patches(Filter.ALL)).containsExactly(entry);
+    assertThat(log.lastPatch()).contains(entry);
+  }
+
+  @Test
+  void a_continuous_patch_comes_back_with_every_optional_field_empty() {
+    Rig cw =
+        new Rig(
+            log.newId(),
+            "cw",
+            Emission.CONTINUOUS,
+            1500,
+            1080,
+            SpotDefinition.ONE_OVER_E,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            List.of());
+    log.add(cw, null);
+    Settings settings =
+        new Settings(
+            PowerSetting.watts(1200),
+            new LineScan(8000, 0.25),
+            new Spot(0.8, SpotDefinition.ONE_OVER_E),
+            Optional.empty());
+    Reading bare =
+        new Reading(
+            log.newId(),
+            1,
+            Outcome.of(Mark.CLEAN),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            MORNING,
+            Optional.empty(),
+            Optional.empty());
+    PatchEntry entry =
+        new PatchEntry(
+            new Patch(
+                log.newId(),
+                "stile/7",
+                MORNING,
+                cw,
+                boathouse.board,
+                boathouse.finish,
+                settings,
+                OptionalDouble.empty(),
+                List.of(bare)),
+            Map.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    log.add(entry);
+    assertThat(log.patch("stile/7")).isEqualTo(entry);
+  }
+
+  @Test
+  void pulse_duration_may_be_unknown() {
+    Settings settings =
+        new Settings(
+            PowerSetting.percent(40),
+            new HandPass(60, 30),
+            new Spot(0.5, SpotDefinition.D4_SIGMA),
+            Optional.of(new Pulses(20, OptionalDouble.empty())));
+    Patch patch = boathouse.patch("P-0001", MORNING, boathouse.reading(1, "clean"));
+    Patch unknown =
+        new Patch(
+            patch.id(),
+            patch.code(),
+            patch.burnedAt(),
+            patch.rig(),
+            patch.board(),
+            patch.finish(),
+            settings,
+            patch.areaSquareCentimetres(),
+            patch.readings());
+    log.add(Boathouse.entry(unknown));
+    assertThat(log.patch("P-0001").patch()).isEqualTo(unknown);
+  }
+
+  @Test
+  void delivered_power_follows_the_latest_power_check_on_or_before_the_patch() {
+    boathouse.burn(MORNING.minusDays(20), "clean");
+    boathouse.burn(MORNING.minusDays(10), "clean");
+    boathouse.burn(MORNING, "clean");
+    log.addCheck("shop-200", new PowerCheck(log.newId(), MORNING.minusDays(10), 100, 180), "Ada");
+    log.addCheck("SHOP-200", new PowerCheck(log.newId(), MORNING.minusDays(1), 50, 80), null);
+    log.addCheck("shop-200", new PowerCheck(log.newId(), MORNING.plusDays(1), 50, 10), null);
+    // 60 % of 200 W is 120 W nominal; the checks found 0.9 and then 0.8 of nominal.
+    assertThat(log.patches(Filter.ALL))
+        .extracting(e -> e.patch().exposure().deliveredWatts())
+        .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : 1)
+        .containsExactly(120.0, 108.0, 96.0);
+  }
+
+  @Test
+  void times_keep_their_zone_offset_and_are_ordered_by_the_instant() {
+    boathouse.burn(MORNING.withOffsetSameInstant(java.time.ZoneOffset.ofHours(-5)), "clean");
+    boathouse.burn(MORNING.minusMinutes(1), "tint");
+    assertThat(log.patches(Filter.ALL))
+        .extracting(e -> e.patch().burnedAt())
+        .containsExactly(
+            MORNING.minusMinutes(1), java.time.OffsetDateTime.parse("2026-03-10T03:30:00-05:00"));
+  }
+
+  @Test
+  void codes_count_on_from_the_highest_whatever_else_is_in_the_log() {
+    assertThat(log.nextPatchCode()).isEqualTo("P-0001");
+    for (String code : List.of("P-0041", "B7-3", "P-9x", "P-00000000000000000001")) {
+      log.add(Boathouse.entry(boathouse.patch(code, MORNING, boathouse.reading(1, "clean"))));
+    }
+    assertThat(log.nextPatchCode()).isEqualTo("P-0042");
+    assertThat(log.hasPatch("b7-3")).isTrue();
+    assertThat(log.hasPatch("P-0042")).isFalse();
+  }
+
+  @Test
+  void a_code_is_given_once_even_after_a_void() {
+    boathouse.burn("clean");
+    log.voidPatch("P-0001", "Ada", "wrong board");
+    assertThat(log.nextPatchCode()).isEqualTo("P-0002");
+    assertThatThrownBy(
+            () ->
+                log.add(
+                    Boathouse.entry(
+                        boathouse.patch("p-0001", MORNING, boathouse.reading(1, "clean")))))
+        .isInstanceOf(Refused.class)
+        .hasMessage("A patch p-0001 is in this log already; the next free code is P-0002.");
+  }
+
+  @Test
+  void a_patch_is_found_by_the_short_form_of_its_code() {
+    boathouse.burn("clean");
+    assertThat(List.of(log.patch("1"), log.patch("p1"), log.patch("p-0001")))
+        .containsOnly(log.patch("P-0001"));
+  }
+
+  @Test
+  void an_unknown_name_is_refused_with_the_nearest_offered() {
+    boathouse.burn("clean");
+    assertThatThrownBy(() -> log.rig("shop-20"))
+        .isInstanceOfSatisfying(
+            Refused.class, r -> assertThat(r.kind()).isEqualTo(Refused.Kind.USAGE))
+        .hasMessage("No rig \"shop-20\" in this log; nearest: shop-200.");
+    assertThatThrownBy(() -> log.board("rudder"))
+        .hasMessage("No board \"rudder\" in this log; it has door stile.");
+    assertThatThrownBy(() -> log.wood("pien"))
+        .hasMessageStartingWith("No wood \"pien\" in this log; nearest: pine");
+    assertThatThrownBy(() -> log.family("latx"))
+        .hasMessage("No coating family \"latx\" in this log; nearest: latex.");
+    assertThatThrownBy(() -> log.patch("P-0002"))
+        .hasMessage("No patch \"P-0002\" in this log; nearest: P-0001.");
+  }
+
+  @Test
+  void a_name_is_taken_whatever_its_case() {
+    Board twin =
+        new Board(
+            log.newId(),
+            "Door Stile",
+            "oak",
+            WoodForm.SOLID,
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty());
+    assertThatThrownBy(() -> log.add(twin, null))
+        .isInstanceOf(Refused.class)
+        .hasMessage("This log has a board \"door stile\" already; choose another name.");
+  }
+
+  @Test
+  void a_further_reading_must_come_after_more_passes() {
+    boathouse.burn("char");
+    assertThatThrownBy(() -> log.addReading("P-0001", boathouse.reading(1, "char")))
+        .isInstanceOf(Refused.class)
+        .hasMessageStartingWith("Passes on P-0001 must rise");
+    assertThatThrownBy(() -> log.addReading("P-0001", boathouse.reading(2, "clean")))
+        .isInstanceOf(Refused.class)
+        .hasMessageContaining("cannot be gone after 2 without a note");
+    log.addReading("P-0001", boathouse.reading(3, "char"));
+    assertThat(log.patch("P-0001").patch().readings())
+        .extracting(Reading::passes)
+        .containsExactly(1, 3);
+    assertThat(log.history("P-0001")).isEmpty();
+  }
+
+  @Test
+  void a_filter_narrows_by_every_part() {
+    PatchEntry old = boathouse.burn(MORNING.minusDays(30), "clean");
+    PatchEntry charred = boathouse.burn(MORNING, "char+residue");
+    assertThat(log.patches(only(Set.of("latex"), Set.of("pine"), Set.of())))
+        .containsExactly(old, charred);
+    assertThat(log.patches(only(Set.of("alkyd"), Set.of(), Set.of()))).isEmpty();
+    assertThat(log.patches(only(Set.of(), Set.of("oak"), Set.of()))).isEmpty();
+    assertThat(log.patches(only(Set.of(), Set.of(), Set.of(Mark.CHAR)))).containsExactly(charred);
+    assertThat(log.patches(only(Set.of(), Set.of(), Set.of(Mark.CHAR, Mark.TINT)))).isEmpty();
+    assertThat(log.patches(during(MORNING.minusDays(1), MORNING.plusDays(1))))
+        .containsExactly(charred);
+    assertThat(log.patches(during(MORNING.minusDays(30), MORNING))).containsExactly(old);
+    assertThat(log.patches(names("SHOP-200", "door stile", "White over grey", "ada", "Slip doors")))
+        .containsExactly(old, charred);
+    assertThat(log.patches(names("x", "door stile", "white over grey", "Ada", "slip doors")))
+        .isEmpty();
+    assertThat(log.patches(names("shop-200", "x", "white over grey", "Ada", "slip doors")))
+        .isEmpty();
+    assertThat(log.patches(names("shop-200", "door stile", "x", "Ada", "slip doors"))).isEmpty();
+    assertThat(log.patches(names("shop-200", "door stile", "white over grey", "x", "slip doors")))
+        .isEmpty();
+    assertThat(log.patches(names("shop-200", "door stile", "white over grey", "Ada", "x")))
+        .isEmpty();
+  }
+
+  private static Filter only(Set<String> families, Set<String> woods, Set<Mark> marks) {
+    return new Filter(
+        families,
+        woods,
+        marks,
+        Optional.empty(),
+        Optional.empty(),
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Set.of());
+  }
+
+  private static Filter during(java.time.OffsetDateTime since, java.time.OffsetDateTime until) {
+    return new Filter(
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Optional.of(since),
+        Optional.of(until),
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Set.of());
+  }
+
+  private static Filter names(String rig, String board, String finish, String by, String job) {
+    return new Filter(
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Set.of(rig),
+        Set.of(board),
+        Set.of(finish),
+        Set.of(by),
+        Set.of(job));
+  }
+
+  @Test
+  void a_transaction_keeps_all_or_nothing() {
+    assertThatThrownBy(
+            () ->
+                log.inTransaction(
+                    () -> {
+                      boathouse.burn("clean");
+                      boathouse.burn("tint");
+                      throw new IllegalStateException("the sheet's line 3 is bad");
+                    }))
+        .hasMessage("the sheet's line 3 is bad");
+    assertThat(log.patches(Filter.ALL)).isEmpty();
+    boathouse.burn("clean");
+    assertThat(log.lastPatch().orElseThrow().patch().code()).isEqualTo("P-0001");
+  }
+
+  @Test
+  void a_failed_part_of_a_transaction_leaves_no_trace_in_the_rest() {
+    log.inTransaction(
+        () -> {
+          boathouse.burn("clean");
+          Patch twice =
+              boathouse.patch("P-0002", MORNING, log.patch("P-0001").patch().lastReading());
+          assertThatThrownBy(() -> log.add(Boathouse.entry(twice))).isInstanceOf(Refused.class);
+          return null;
+        });
+    assertThat(log.patches(Filter.ALL)).extracting(e -> e.patch().code()).containsExactly("P-0001");
+    assertThat(log.hasPatch("P-0002")).isFalse();
+  }
+
+  @Test
+  void identities_are_of_version_7_and_rise() {
+    List<String> ids = Stream.generate(log::newId).limit(10_000).map(Object::toString).toList();
+    assertThat(ids).isSorted().doesNotHaveDuplicates();
+    assertThat(log.newId().version()).isEqualTo(7);
+    assertThat(log.newId().variant()).isEqualTo(2);
+    assertThat(log.newId().getMostSignificantBits() >>> 16)
+        .isCloseTo(MORNING.toInstant().toEpochMilli(), Offset.offset(10L));
+  }
+
+  @Test
+  void a_thousand_patches_come_back_whole() {
+    log.inTransaction(
+        () -> {
+          for (int i = 1; i <= 1000; i++) {
+            log.add(
+                Boathouse.entry(
+                    boathouse.patch(
+                        PatchCode.of(i),
+                        MORNING.plusMinutes(i),
+                        boathouse.reading(1, "residue"),
+                        boathouse.reading(2, "clean"))));
+          }
+          return null;
+        });
+    List<PatchEntry> all = log.patches(Filter.ALL);
+    assertThat(all).hasSize(1000).allMatch(e -> e.patch().readings().size() == 2);
+    assertThat(all.get(999).patch().code()).isEqualTo("P-1000");
+    assertThat(log.nextPatchCode()).isEqualTo("P-1001");
+  }
+}
