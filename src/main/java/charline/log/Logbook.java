@@ -69,7 +69,7 @@ public final class Logbook implements AutoCloseable {
     return over(LogFile.openExisting(file), clock);
   }
 
-  private static Logbook over(Store store, Clock clock) {
+  static Logbook over(Store store, Clock clock) {
     try {
       return new Logbook(store, clock);
     } catch (RuntimeException e) {

@@ -19,6 +19,7 @@ import charline.trial.Tone;
 import charline.trial.WoodForm;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +28,7 @@ import java.util.OptionalDouble;
 /** The lakeside boathouse in a log: one pulsed rig, one board, one finish, and patches at will. */
 final class Boathouse {
   static final OffsetDateTime MORNING = OffsetDateTime.parse("2026-03-10T09:30:00+01:00");
-  static final Clock CLOCK = Clock.fixed(MORNING.toInstant(), java.time.ZoneId.of("Europe/Zurich"));
+  static final Clock CLOCK = Clock.fixed(MORNING.toInstant(), ZoneId.of("Europe/Zurich"));
 
   final Logbook log;
   final Rig rig;
@@ -70,6 +71,19 @@ final class Boathouse {
     log.add(rig, "Ada");
     log.add(board, "Ada");
     log.add(finish, "Ada");
+  }
+
+  private Boathouse(Logbook log, Rig rig, Board board, Finish finish) {
+    this.log = log;
+    this.rig = rig;
+    this.board = board;
+    this.finish = finish;
+  }
+
+  /** The same from a log that holds it already. */
+  static Boathouse alreadySetUp(Logbook log) {
+    return new Boathouse(
+        log, log.rig("shop-200"), log.board("door stile"), log.finish("white over grey"));
   }
 
   static Settings pulsed(DoseForm form) {

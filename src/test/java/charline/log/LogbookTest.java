@@ -25,6 +25,8 @@ import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.WoodForm;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -231,12 +233,12 @@ class LogbookTest {
 
   @Test
   void times_keep_their_zone_offset_and_are_ordered_by_the_instant() {
-    boathouse.burn(MORNING.withOffsetSameInstant(java.time.ZoneOffset.ofHours(-5)), "clean");
+    boathouse.burn(MORNING.withOffsetSameInstant(ZoneOffset.ofHours(-5)), "clean");
     boathouse.burn(MORNING.minusMinutes(1), "tint");
     assertThat(log.patches(Filter.ALL))
         .extracting(e -> e.patch().burnedAt())
         .containsExactly(
-            MORNING.minusMinutes(1), java.time.OffsetDateTime.parse("2026-03-10T03:30:00-05:00"));
+            MORNING.minusMinutes(1), OffsetDateTime.parse("2026-03-10T03:30:00-05:00"));
   }
 
   @Test
@@ -360,7 +362,7 @@ class LogbookTest {
         Set.of());
   }
 
-  private static Filter during(java.time.OffsetDateTime since, java.time.OffsetDateTime until) {
+  private static Filter during(OffsetDateTime since, OffsetDateTime until) {
     return new Filter(
         Set.of(),
         Set.of(),
