@@ -1,0 +1,50 @@
+package charline.log.trialsheet;
+
+import static charline.log.trialsheet.Column.*;
+
+import charline.trial.Outcome;
+import charline.trial.Plausibility;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Reads what was seen, cell by cell; whatever is wrong goes to the faults. */
+final class Readings {
+  private Readings() {}
+
+  /** Passes so far, 0 if there was a fault. */
+  static int passes(Row row, Faults faults, boolean sure) {
+    String text = row.text(PASSES);
+    if (!text.matches("0*[1-9]\\d{0,8}")) {
+      faults.add(row, PASSES, "Passes must be a whole number, 1 or more.");
+      return 0;
+    }
+    int passes = Integer.parseInt(text);
+    if (!sure) {
+      Plausibility.Knob.PASSES.doubts(passes).forEach(d -> faults.add(row, PASSES, d.sentence()));
+    }
+    return passes;
+  }
+
+  static Optional<Outcome> outcome(Row row, Faults faults) {
+    try {
+      return Optional.of(Outcome.parse(row.text(OUTCOME)));
+    } catch (IllegalArgumentException e) {
+      faults.add(row, OUTCOME, e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  static Optional<Boolean> soot(Row row, Faults faults) {
+    switch (row.text(SOOT).toLowerCase(Locale.ROOT)) {
+      case "":
+        return Optional.empty();
+      case "yes":
+        return Optional.of(true);
+      case "no":
+        return Optional.of(false);
+      default:
+        faults.add(row, SOOT, "Soot must be yes, no or empty.");
+        return Optional.empty();
+    }
+  }
+}

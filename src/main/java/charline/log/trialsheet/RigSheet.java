@@ -1,0 +1,218 @@
+package charline.log.trialsheet;
+
+import charline.exposure.Emission;
+import charline.exposure.Measure;
+import charline.exposure.Measure.Quantity;
+import charline.exposure.SpotDefinition;
+import charline.log.Logbook;
+import charline.trial.PowerCheck;
+import charline.trial.Rig;
+import java.io.Reader;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Rigs and their power checks from two CSV files, to set up a log in one go.
+ *
+ * <p>Rigs: {@code rig,emission,rated_w,wavelength_nm,spot_mm,spot_definition,rep_khz,pulse_ns,
+ * width_mm,lens}. Power checks: {@code rig,checked_at,power_pct,metered_w}.
+ */
+public final class RigSheet {
+  private static final List<String> RIG_HEADINGS =
+      List.of(
+          "rig",
+          "emission",
+          "rated_w",
+          "wavelength_nm",
+          "spot_mm",
+          "spot_definition",
+          "rep_khz",
+          "pulse_ns",
+          "width_mm",
+          "lens");
+  private static final List<String> RIG_NEEDED =
+      List.of("rig", "emission", "rated_w", "wavelength_nm", "spot_definition");
+  private static final List<String> CHECK_HEADINGS =
+      List.of("rig", "checked_at", "power_pct", "metered_w");
+
+  private final TextTable rigs;
+  private final Optional<TextTable> checks;
+
+  private RigSheet(SheetText rigs, Optional<SheetText> checks) {
+    this.rigs = TextTable.read(rigs, RIG_HEADINGS, RIG_NEEDED);
+    this.checks = checks.map(c -> TextTable.read(c, CHECK_HEADINGS, CHECK_HEADINGS));
+  }
+
+  /** Reads rigs alone. */
+  public static RigSheet read(Path rigs) {
+    return new RigSheet(SheetText.read(rigs), Optional.empty());
+  }
+
+  /**
+   * Reads rigs and their power checks.
+   *
+   * @throws charline.log.Refused in one sentence if a file is missing, empty, not text or has other
+   *     columns
+   */
+  public static RigSheet read(Path rigs, Path checks) {
+    return new RigSheet(SheetText.read(rigs), Optional.of(SheetText.read(checks)));
+  }
+
+  /** Reads rigs and their power checks from readers, to their ends. */
+  public static RigSheet read(Reader rigs, Reader checks) {
+    return new RigSheet(
+        SheetText.of("the rig sheet", TrialSheet.all(rigs)),
+        Optional.of(SheetText.of("the power checks", TrialSheet.all(checks))));
+  }
+
+  /**
+   * Adds the rigs that the log does not know yet, with their power checks, in one transaction. Rigs
+   * it knows stay as they are.
+   *
+   * @param clock gives the zone of times without one
+   * @param by who sets them up
+   * @return how many were added
+   * @throws charline.log.Refused naming line, column and value of every fault
+   */
+  public int addTo(Logbook log, Clock clock, String by) {
+    return log.inTransaction(
+        () -> {
+          Set<String> known = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+          log.rigs().forEach(r -> known.add(r.name()));
+          int added = 0;
+          for (Rig rig : rigs(log, clock)) {
+            if (known.add(rig.name())) {
+              log.add(rig, by);
+              added++;
+            }
+          }
+          return added;
+        });
+  }
+
+  private List<Rig> rigs(Logbook log, Clock clock) {
+    Faults faults = new Faults(rigs.name());
+    Map<String, Row> named = new LinkedHashMap<>();
+    for (Row row : rigs.rows()) {
+      String name = cell(row, "rig");
+      if (name.isEmpty()) {
+        faults.add(row.line(), "rig", "", "A rig needs a name.");
+      } else if (named.put(name, row) != null) {
+        faults.add(row.line(), "rig", name, "This rig stands twice; keep one line.");
+      }
+    }
+    faults.refuseIfAny();
+    Map<String, List<PowerCheck>> checked = checks(log, clock, named.keySet());
+    List<Rig> made = new ArrayList<>();
+    named.forEach(
+        (name, row) -> {
+          List<PowerCheck> own = checked.getOrDefault(name, List.of());
+          try {
+            made.add(rig(log, row, name, own, faults));
+          } catch (BadCell e) {
+            // told to the faults where it was found
+          } catch (IllegalArgumentException e) {
+            faults.add(row.line(), e.getMessage());
+          }
+        });
+    faults.refuseIfAny();
+    return made;
+  }
+
+  private static Rig rig(
+      Logbook log, Row row, String name, List<PowerCheck> checks, Faults faults) {
+    Emission emission = need(row, "emission", Emission::ofWord, faults);
+    double rated = need(row, "rated_w", t -> Measure.parse(t, Quantity.POWER).value(), faults);
+    double wavelength =
+        need(row, "wavelength_nm", t -> Measure.parse(t, Quantity.WAVELENGTH).value(), faults);
+    SpotDefinition definition = need(row, "spot_definition", SpotDefinition::ofWord, faults);
+    String lens = cell(row, "lens");
+    return new Rig(
+        log.newId(),
+        name,
+        emission,
+        rated,
+        wavelength,
+        definition,
+        number(row, "spot_mm", Quantity.LENGTH, faults),
+        number(row, "rep_khz", Quantity.RATE, faults),
+        number(row, "pulse_ns", Quantity.PULSE_DURATION, faults),
+        number(row, "width_mm", Quantity.LENGTH, faults),
+        lens.isEmpty() ? Optional.empty() : Optional.of(lens),
+        checks);
+  }
+
+  private Map<String, List<PowerCheck>> checks(Logbook log, Clock clock, Set<String> named) {
+    if (checks.isEmpty()) {
+      return Map.of();
+    }
+    Faults faults = new Faults(checks.get().name());
+    record Check(String rig, PowerCheck check) {}
+    List<Check> read = new ArrayList<>();
+    for (Row row : checks.get().rows()) {
+      String rig = cell(row, "rig");
+      if (!named.contains(rig)) {
+        faults.add(
+            row.line(),
+            "rig",
+            rig,
+            "There is no such rig in the rig sheet; did you mean %s?"
+                .formatted(Nearest.to(rig, List.copyOf(named))));
+        continue;
+      }
+      try {
+        OffsetDateTime at = need(row, "checked_at", t -> Moments.parse(t, clock.getZone()), faults);
+        double percent =
+            need(row, "power_pct", t -> Measure.parse(t, Quantity.SHARE).value(), faults);
+        double watts =
+            need(row, "metered_w", t -> Measure.parse(t, Quantity.POWER).value(), faults);
+        read.add(new Check(rig, new PowerCheck(log.newId(), at, percent, watts)));
+      } catch (BadCell e) {
+        // told to the faults where it was found
+      } catch (IllegalArgumentException e) {
+        faults.add(row.line(), e.getMessage());
+      }
+    }
+    faults.refuseIfAny();
+    return read.stream()
+        .collect(
+            Collectors.groupingBy(
+                Check::rig, Collectors.mapping(Check::check, Collectors.toList())));
+  }
+
+  /** A cell was told to the faults; the rest of its row is passed over. */
+  private static final class BadCell extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+  }
+
+  private static <T> T need(Row row, String heading, Function<String, T> reader, Faults faults) {
+    String cell = cell(row, heading);
+    try {
+      return reader.apply(cell);
+    } catch (IllegalArgumentException e) {
+      faults.add(row.line(), heading, cell, e.getMessage());
+      throw new BadCell();
+    }
+  }
+
+  private static OptionalDouble number(Row row, String heading, Quantity quantity, Faults faults) {
+    return cell(row, heading).isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(need(row, heading, t -> Measure.parse(t, quantity).value(), faults));
+  }
+
+  private static String cell(Row row, String heading) {
+    return row.cells().getOrDefault(heading, "").strip();
+  }
+}

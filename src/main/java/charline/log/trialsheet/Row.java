@@ -1,0 +1,31 @@
+package charline.log.trialsheet;
+
+import java.util.Map;
+
+/**
+ * One line of a trial sheet, every cell as text.
+ *
+ * @param line where it starts in the file, the first line being 1
+ * @param cells by heading; a column that the sheet leaves out is absent
+ */
+public record Row(int line, Map<String, String> cells) {
+  public Row {
+    cells = Map.copyOf(cells);
+  }
+
+  /** The cell as the person meant it: blanks trimmed except in prose, formula guard taken off. */
+  String text(Column column) {
+    String cell = cells.getOrDefault(column.heading(), "");
+    if (column.isPersonal()) {
+      cell = FormulaGuard.undo(cell);
+    }
+    if (column.isProse()) {
+      return cell.isBlank() ? "" : cell;
+    }
+    return cell.strip();
+  }
+
+  boolean has(Column column) {
+    return !text(column).isEmpty();
+  }
+}

@@ -1,0 +1,149 @@
+package charline.log.trialsheet;
+
+import charline.log.Refused;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import tech.tablesaw.api.ColumnType;
+import tech.tablesaw.api.IntColumn;
+import tech.tablesaw.api.StringColumn;
+import tech.tablesaw.api.Table;
+import tech.tablesaw.io.csv.CsvReadOptions;
+
+/**
+ * A CSV file as a table whose cells are all text, with the line of each row.
+ *
+ * @param name what the sheet is called in messages
+ * @param table one text column per heading, and {@link #LINE}
+ */
+record TextTable(String name, Table table) {
+  /** Column that holds the line a row starts on; no heading can have this name. */
+  static final String LINE = "#line";
+
+  /**
+   * Reads records under known headings.
+   *
+   * @param text the file
+   * @param known headings that may stand, lower case
+   * @param needed headings that must stand
+   * @throws Refused if a heading is unknown, missing or stands twice, a line has too many or too
+   *     few cells, or there is no line under the headings
+   */
+  static TextTable read(SheetText text, List<String> known, List<String> needed) {
+    List<SheetText.Record> records = text.records();
+    Faults shape = new Faults(text.name());
+    int columns = records.get(0).cells();
+    for (SheetText.Record r : records) {
+      if (r.cells() != columns) {
+        shape.add(
+            r.line(),
+            "It has %d cells under %d column names; check its separators and quotes."
+                .formatted(r.cells(), columns));
+      }
+    }
+    shape.refuseIfAny();
+    Table table = parse(text, columns);
+    name(table, text, known, needed);
+    Table rows = table.dropRange(1);
+    if (rows.isEmpty()) {
+      throw new Refused(
+          Refused.Kind.DATA,
+          text.name() + " has column names and no lines under them; there is nothing to import.");
+    }
+    return new TextTable(text.name(), rows);
+  }
+
+  private static Table parse(SheetText text, int columns) {
+    ColumnType[] types = new ColumnType[columns];
+    Arrays.fill(types, ColumnType.STRING);
+    Table table =
+        Table.read()
+            .usingOptions(
+                CsvReadOptions.builder(new StringReader(text.text()))
+                    .header(false)
+                    .columnTypes(types)
+                    .separator(text.separator())
+                    .lineEnding("\n")
+                    .missingValueIndicator("") // otherwise a person called NA would vanish
+                    .commentPrefix('\0') // otherwise a patch called #12 would
+                    .maxCharsPerColumn(1_000_000)
+                    .maxNumberOfColumns(Math.max(columns, 1))
+                    .build());
+    if (table.rowCount() != text.records().size()) {
+      throw new Refused(
+          Refused.Kind.DATA,
+          "The quotes in %s do not pair up; write a quote inside a cell twice."
+              .formatted(text.name()));
+    }
+    return table;
+  }
+
+  /** Gives each column its heading from the first row; drops those without one that are empty. */
+  private static void name(Table table, SheetText text, List<String> known, List<String> needed) {
+    Faults faults = new Faults(text.name());
+    int line = text.records().get(0).line();
+    Set<String> seen = new HashSet<>();
+    for (StringColumn column : List.copyOf(Arrays.asList(table.stringColumns()))) {
+      String given = column.get(0).strip();
+      String heading = given.toLowerCase(Locale.ROOT);
+      if (heading.isEmpty()) {
+        if (column.asList().stream().allMatch(String::isBlank)) {
+          table.removeColumns(column);
+        } else {
+          faults.add(line, "A column with cells has no name; name it or empty it.");
+        }
+      } else if (!known.contains(heading)) {
+        faults.add(
+            line,
+            "There is no column \"%s\"; did you mean %s?"
+                .formatted(given, Nearest.to(heading, known)));
+      } else if (!seen.add(heading)) {
+        faults.add(line, "Column %s stands twice; keep one.".formatted(heading));
+      } else {
+        column.setName(heading);
+      }
+    }
+    List<String> missing = needed.stream().filter(h -> !seen.contains(h)).toList();
+    if (!missing.isEmpty()) {
+      faults.add(
+          line,
+          "Column%s %s %s missing; every sheet needs %s."
+              .formatted(
+                  missing.size() == 1 ? "" : "s",
+                  String.join(", ", missing),
+                  missing.size() == 1 ? "is" : "are",
+                  String.join(", ", needed)));
+    }
+    faults.refuseIfAny();
+    table.addColumns(
+        IntColumn.create(LINE, text.records().stream().mapToInt(SheetText.Record::line).toArray()));
+  }
+
+  /** The rows of a table like {@link #table}. */
+  static List<Row> rows(Iterable<tech.tablesaw.api.Row> slice, List<String> headings) {
+    List<Row> rows = new ArrayList<>();
+    for (tech.tablesaw.api.Row r : slice) {
+      Map<String, String> cells = new HashMap<>();
+      for (String heading : headings) {
+        cells.put(heading, r.getString(heading));
+      }
+      rows.add(new Row(r.getInt(LINE), cells));
+    }
+    return rows;
+  }
+
+  List<Row> rows() {
+    return rows(table, headings());
+  }
+
+  /** The headings that the sheet has, in its order. */
+  List<String> headings() {
+    return table.columnNames().stream().filter(n -> !n.startsWith("#")).toList();
+  }
+}

@@ -1,0 +1,95 @@
+package charline.log.trialsheet;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tech.tablesaw.api.StringColumn;
+import tech.tablesaw.api.Table;
+import tech.tablesaw.table.TableSlice;
+
+/**
+ * A trial sheet as it was read: every cell text, nothing guessed, nothing looked up yet.
+ *
+ * <p>The separator may be a comma, a semicolon or a tab; columns may come in any order, with
+ * headings in any case. Lines without anything in them are passed over.
+ */
+public final class TrialSheet {
+  private static final String GROUP = "#group";
+
+  private final TextTable text;
+  private final char separator;
+
+  private TrialSheet(SheetText sheet) {
+    this.text =
+        TextTable.read(
+            sheet, Column.headings(), Column.NEEDED.stream().map(Column::heading).toList());
+    this.separator = sheet.separator();
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @throws charline.log.Refused in one sentence if it is missing, empty, not text or not a trial
+   *     sheet
+   */
+  public static TrialSheet read(Path file) {
+    return new TrialSheet(SheetText.read(file));
+  }
+
+  /** Reads what a reader gives, to its end; as {@link #read(Path)} otherwise. */
+  public static TrialSheet read(Reader reader) {
+    return new TrialSheet(SheetText.of("the trial sheet", all(reader)));
+  }
+
+  static String all(Reader reader) {
+    StringWriter all = new StringWriter();
+    try {
+      reader.transferTo(all);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return all.toString();
+  }
+
+  /** What the sheet is called in messages. */
+  String name() {
+    return text.name();
+  }
+
+  /** Comma, semicolon or tab. */
+  char separator() {
+    return separator;
+  }
+
+  boolean hasColumn(Column column) {
+    return text.headings().contains(column.heading());
+  }
+
+  /** The lines in the order of the sheet. */
+  public List<Row> rows() {
+    return text.rows();
+  }
+
+  /**
+   * The lines of each patch, both in the order of the sheet. Lines with the same code, in whichever
+   * case, belong together; a line without a code is a patch of its own.
+   */
+  List<List<Row>> patches() {
+    StringColumn group = StringColumn.create(GROUP);
+    for (Row row : rows()) {
+      String code = row.text(Column.PATCH);
+      group.append(code.isEmpty() ? "line " + row.line() : "code " + code.toLowerCase(Locale.ROOT));
+    }
+    Table grouped = text.table().copy().addColumns(group);
+    List<List<Row>> patches = new ArrayList<>();
+    for (TableSlice slice : grouped.splitOn(GROUP)) {
+      patches.add(TextTable.rows(slice, text.headings()));
+    }
+    return patches;
+  }
+}
