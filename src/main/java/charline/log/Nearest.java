@@ -9,13 +9,13 @@ import java.util.Locale;
  * Words like a mistyped one, by edit distance: the fewest letters to insert, drop, replace or swap
  * with a neighbour (the restricted distance of Damerau 1964). No library at hand offers it.
  */
-final class Nearest {
+public final class Nearest {
   private static final int OFFERED = 3;
 
   private Nearest() {}
 
   /** Up to three known words, equally near and close enough to be meant; may be empty. */
-  static List<String> to(String word, Collection<String> known) {
+  public static List<String> to(String word, Collection<String> known) {
     String asked = word.toLowerCase(Locale.ROOT);
     int limit = Math.max(2, asked.length() / 3);
     record Candidate(String word, int distance) {}

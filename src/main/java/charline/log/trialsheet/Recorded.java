@@ -3,7 +3,6 @@ package charline.log.trialsheet;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Refused;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import java.time.OffsetDateTime;
@@ -24,11 +23,7 @@ final class Recorded {
 
   /** The entry of that code, void or not. */
   Optional<PatchEntry> ofCode(String code) {
-    try {
-      return Optional.of(log.patch(code));
-    } catch (Refused e) {
-      return Optional.empty();
-    }
+    return log.hasPatch(code) ? Optional.of(log.patch(code)) : Optional.empty();
   }
 
   /**

@@ -167,8 +167,8 @@ public final class RigSheet {
             row.line(),
             "rig",
             rig,
-            "There is no such rig in the rig sheet; did you mean %s?"
-                .formatted(Nearest.to(rig, List.copyOf(named))));
+            "There is no such rig in %s; it has %s."
+                .formatted(rigs.name(), String.join(", ", named)));
         continue;
       }
       try {

@@ -48,12 +48,12 @@ final class Stock {
     log.finishes().forEach(f -> finishes.put(key(f.name()), new Met<>(f, "in the log")));
   }
 
-  /** Boards to be added, with who used them first. */
+  /** Boards to be added, with who used them first, null where not noted. */
   Map<Board, String> newBoards() {
     return newBoards;
   }
 
-  /** Finishes to be added, with who used them first. */
+  /** Finishes to be added, with who used them first, null where not noted. */
   Map<Finish, String> newFinishes() {
     return newFinishes;
   }
@@ -115,7 +115,7 @@ final class Stock {
             moisture,
             text(row, JOB));
     boards.put(key(name), new Met<>(board, "on line " + row.line()));
-    newBoards.put(board, row.text(BY));
+    newBoards.put(board, text(row, BY).orElse(null));
     return Optional.of(board);
   }
 
@@ -174,7 +174,7 @@ final class Stock {
       }
     }
     finishes.put(key(name), new Met<>(finish, "on line " + row.line()));
-    newFinishes.put(finish, row.text(BY));
+    newFinishes.put(finish, text(row, BY).orElse(null));
     return Optional.of(finish);
   }
 

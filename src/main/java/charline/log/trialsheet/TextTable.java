@@ -1,5 +1,6 @@
 package charline.log.trialsheet;
 
+import charline.log.Nearest;
 import charline.log.Refused;
 import java.io.StringReader;
 import java.util.ArrayList;
@@ -99,10 +100,15 @@ record TextTable(String name, Table table) {
           faults.add(line, "A column with cells has no name; name it or empty it.");
         }
       } else if (!known.contains(heading)) {
+        List<String> near = Nearest.to(heading, known);
         faults.add(
             line,
-            "There is no column \"%s\"; did you mean %s?"
-                .formatted(given, Nearest.to(heading, known)));
+            "There is no column \"%s\"; %s."
+                .formatted(
+                    given,
+                    near.isEmpty()
+                        ? "the columns are " + String.join(", ", known)
+                        : "nearest: " + String.join(", ", near)));
       } else if (!seen.add(heading)) {
         faults.add(line, "Column %s stands twice; keep one.".formatted(heading));
       } else {

@@ -108,7 +108,7 @@ class TrialSheetTest {
         Arguments.of(
             NEEDED + ",spott_mm\n" + LINE + ",0.5\n",
             "Nothing was imported: one place in the trial sheet must be put right.\n"
-                + "  line 1: There is no column \"spott_mm\"; did you mean spot_mm?"),
+                + "  line 1: There is no column \"spott_mm\"; nearest: spot_mm."),
         Arguments.of(
             NEEDED + ",Rig\n" + LINE + ",x\n",
             "Nothing was imported: one place in the trial sheet must be put right.\n"
