@@ -89,12 +89,15 @@ public final class TrialSheetExporter {
                 column.heading(), lines.stream().map(l -> l.getOrDefault(column, ""))));
       }
     }
+    boolean edges =
+        lines.stream().flatMap(l -> l.values().stream()).anyMatch(c -> !c.equals(c.strip()));
     StringWriter text = new StringWriter();
     table
         .write()
         .usingOptions(
             CsvWriteOptions.builder(text)
                 .lineEnd("\n")
+                .quoteAllFields(edges) // blanks at the ends live only inside quotes
                 .ignoreLeadingWhitespaces(false)
                 .ignoreTrailingWhitespaces(false)
                 .build());
