@@ -37,7 +37,7 @@ final class BoathouseScenarios {
   /** A narrow window that 24 patches on 4 boards should find. */
   private static Scenario latexOnPine() {
     double middle = 9;
-    double gap = 1.3;
+    double gap = 1.05;
     return new Scenario(
         "latex-on-pine.csv",
         "LP",
@@ -107,7 +107,7 @@ final class BoathouseScenarios {
   /** The easiest of the set: a dark enamel that takes up the beam well. */
   private static Scenario alkydOnPlywood() {
     double middle = 8;
-    double gap = 1.4;
+    double gap = 1.6;
     return new Scenario(
         "alkyd-on-plywood.csv",
         "AP",

@@ -41,9 +41,9 @@ public final class TrialSheetExporter {
    * @throws Refused if the file cannot be written
    */
   public static void write(List<PatchEntry> entries, Path file) {
-    Path folder = file.toAbsolutePath().getParent();
+    // Beside the file and not in the temporary folder: a move within one folder is at once.
+    Path draft = file.resolveSibling(file.getFileName() + ".part");
     try {
-      Path draft = Files.createTempFile(folder, ".trial-sheet", ".csv");
       try {
         Files.writeString(draft, text(entries), StandardCharsets.UTF_8);
         Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);

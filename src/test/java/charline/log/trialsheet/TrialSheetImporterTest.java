@@ -171,6 +171,17 @@ class TrialSheetImporterTest {
   }
 
   @Test
+  void what_a_sheet_says_of_a_known_board_or_finish_must_agree_with_the_log() {
+    bench.add(HEAD + A1);
+    refuses(
+        HEAD + A1.replaceFirst("A", "B").replace(",pine,", ",oak,"),
+        "  line 2, wood \"oak\": Board panel 1 has wood pine in the log; correct it or use another name.");
+    refuses(
+        HEAD + A1.replaceFirst("A", "B").replace(",latex,pale,", ",latex,dark,"),
+        "  line 2, tone \"dark\": Finish wall latex has tone pale in the log; correct it or use another name.");
+  }
+
+  @Test
   void a_finish_may_be_named_by_its_family_alone_and_boards_carry_more_where_given() {
     bench.add(
         "patch,burned_at,rig,board,wood,form,condition,moisture_pct,job,family,tone,coats,power_pct,hand_mm_s,passes,outcome\n"
