@@ -1,0 +1,141 @@
+package charline.sheet;
+
+import charline.sheet.SheetPage.JudgedMark;
+import charline.sheet.SheetPage.Line;
+import charline.sheet.SheetPage.Refusal;
+import charline.trial.Caution;
+import charline.trial.Patch;
+import charline.trial.Stratum;
+import charline.window.Recommendation;
+import charline.window.Verdict;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Puts a sheet into words. */
+final class SheetWords {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd", Locale.ROOT);
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
+
+  private final WindowSheet sheet;
+  private final Recommendation recommendation;
+  private final BenchWords bench;
+
+  SheetWords(WindowSheet sheet) {
+    this.sheet = sheet;
+    recommendation = sheet.recommendation();
+    bench = new BenchWords(recommendation.bench());
+  }
+
+  SheetPage page() {
+    Stratum stratum = recommendation.stratum();
+    Verdict verdict = recommendation.verdict();
+    List<Caution> cautions = StandingCautions.completing(sheet.cautions(), stratum);
+    boolean window = verdict == Verdict.WINDOW;
+    return new SheetPage(
+        verdict.word(),
+        stratum.family()
+            + " on "
+            + (stratum.wood().equals(Stratum.ANY_WOOD) ? "any wood" : stratum.wood()),
+        "%s, %d nm, %s"
+            .formatted(stratum.emission().word(), stratum.wavelengthNanometres(), bench.rig()),
+        StandingCautions.warnings(stratum).stream().findFirst(),
+        recommendation.chosen().filter(b -> window).map(bench::startPanel),
+        window ? Optional.empty() : Optional.of(refusal(verdict)),
+        recommendation
+            .map()
+            .map(m -> VerdictWords.mapTitle(verdict, Figures.count(m.passes(), "pass", "passes")))
+            .orElse("No map: the models could not be fitted to these trials."),
+        MapPicture.of(recommendation),
+        sure(),
+        judging(),
+        stops(),
+        cautions,
+        StandingCautions.rulesOf(cautions),
+        validity(),
+        origin(),
+        window ? "Released for work by" : "Seen by");
+  }
+
+  private Refusal refusal(Verdict verdict) {
+    return new Refusal(
+        VerdictWords.headline(verdict),
+        recommendation.reason(),
+        recommendation.nextStep(),
+        VerdictWords.rules(verdict));
+  }
+
+  private List<Line> sure() {
+    List<Line> lines = new ArrayList<>(new SureWords(recommendation).lines(sheet.job()));
+    if (recommendation.verdict() == Verdict.WINDOW) {
+      lines.add(1, new Line("Why", recommendation.reason()));
+      lines.add(new Line("Next", recommendation.nextStep()));
+      recommendation.alternatives().stream().limit(3).forEach(b -> lines.add(bench.otherPasses(b)));
+    } else {
+      lines.add(new Line("Bench", bench.fixed() + "."));
+    }
+    lines.removeIf(l -> l.text().isBlank());
+    return lines;
+  }
+
+  private static List<JudgedMark> judging() {
+    return List.of(
+        new JudgedMark(PatchSign.CLEAN, "bare wood, unharmed"),
+        new JudgedMark(PatchSign.TINT, "colour left in the grain"),
+        new JudgedMark(PatchSign.CHAR, "dark that stays; soot wipes off"),
+        new JudgedMark(PatchSign.RESIDUE, "finish left on top or in pores"));
+  }
+
+  private static List<String> stops() {
+    return List.of(
+        "Glow, flame, sparks, lasting smoke.",
+        "Brown that stays. Never burn it off.",
+        "Pitch bubbles, knot darkens, veneer lifts.",
+        "Another coat, colour, filler or wood shows.",
+        "Hand halts or falls below its range.",
+        "Weak beam, weak extraction, bare eyes.");
+  }
+
+  private List<String> validity() {
+    return List.of(
+        "a new lens, spot, stand-off, rate, pulse, width",
+        bench.powerCheck(),
+        "a new or cleaned protective window",
+        "another wood, finish or coat stack",
+        "new patches in the log: print again");
+  }
+
+  private List<Line> origin() {
+    List<Line> lines = new ArrayList<>();
+    if (!recommendation.patches().isEmpty()) {
+      lines.add(
+          new Line("Trials", PatchCodes.words(recommendation.patches()) + ", burned " + burned()));
+    }
+    lines.add(new Line("Log", sheet.stamp().logName()));
+    lines.add(
+        new Line(
+            "Printed",
+            MOMENT.format(sheet.stamp().printedAt())
+                + sheet.stamp().by().map(by -> " by " + by).orElse("")
+                + ", charline "
+                + sheet.stamp().programVersion()));
+    return lines;
+  }
+
+  private String burned() {
+    List<OffsetDateTime> moments =
+        recommendation.patches().stream()
+            .map(Patch::burnedAt)
+            .sorted(Comparator.naturalOrder())
+            .toList();
+    String first = DAY.format(moments.get(0));
+    String last = DAY.format(moments.get(moments.size() - 1));
+    return first.equals(last) ? first : first + " to " + last;
+  }
+}

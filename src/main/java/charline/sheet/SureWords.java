@@ -1,0 +1,124 @@
+package charline.sheet;
+
+import charline.exposure.Emission;
+import charline.model.Evidence;
+import charline.model.ModelFit;
+import charline.sheet.SheetPage.Line;
+import charline.window.Asked;
+import charline.window.Box;
+import charline.window.JobRisk;
+import charline.window.Recommendation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How sure the sheet is and on how much evidence, raw counts first. */
+final class SureWords {
+  private final Recommendation recommendation;
+
+  SureWords(Recommendation recommendation) {
+    this.recommendation = recommendation;
+  }
+
+  List<Line> lines(Optional<JobRisk> job) {
+    List<Line> lines = new ArrayList<>();
+    lines.add(new Line("Counted", counted(recommendation.evidence())));
+    recommendation.chosen().ifPresentOrElse(box -> lines.addAll(window(box)), () -> noBox(lines));
+    lines.add(new Line("Asked for", asked()));
+    evenChance().ifPresent(text -> lines.add(new Line("Even chance", text)));
+    job.ifPresent(j -> lines.add(new Line("Whole job", job(j))));
+    return lines;
+  }
+
+  private static String counted(Evidence e) {
+    return "%s on %s, %s: %d charred, %d cleared."
+        .formatted(
+            Figures.count(e.patches(), "patch", "patches"),
+            Figures.count(e.boards(), "board", "boards"),
+            Figures.count(e.readings(), "reading", "readings"),
+            e.charredPatches(),
+            e.clearedPatches());
+  }
+
+  private static List<Line> window(Box box) {
+    return List.of(
+        new Line(
+            "At the start",
+            "char %s, at most %s; clears %s, at least %s."
+                .formatted(
+                    Figures.chance(box.start().charRiskMean()),
+                    Figures.atMost(box.start().charRiskUpper()),
+                    Figures.chance(box.start().clearChanceMean()),
+                    Figures.atLeast(box.start().clearChanceLower()))),
+        new Line(
+            "In the box",
+            "char at most %s (most power, slowest); clears at least %s (least power, fastest)."
+                .formatted(
+                    Figures.atMost(box.hotCorner().charRiskUpper()),
+                    Figures.atLeast(box.coldCorner().clearChanceLower()))));
+  }
+
+  private void noBox(List<Line> lines) {
+    if (Double.isFinite(recommendation.chanceAnyWindow())) {
+      lines.add(
+          new Line(
+              "Any setting",
+              "chance that one keeps both promises: "
+                  + Figures.chance(recommendation.chanceAnyWindow())
+                  + "."));
+    }
+  }
+
+  private String asked() {
+    Asked asked = recommendation.asked();
+    return "char %s at most, clearing %s at least%s, each with %s confidence, per %s on a new board."
+        .formatted(
+            Figures.share(asked.charRisk()),
+            Figures.share(asked.clearChance()),
+            asked.acceptTint() ? " (tint counts as cleared)" : "",
+            Figures.share(asked.confidence()),
+            patchSize());
+  }
+
+  private String patchSize() {
+    return recommendation.medianPatchSquareCentimetres().isPresent()
+        ? Figures.significant(recommendation.medianPatchSquareCentimetres().getAsDouble(), 2)
+            + " cm²"
+        : Figures.shortest(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES) + " cm² (size not logged)";
+  }
+
+  private Optional<String> evenChance() {
+    List<String> parts = new ArrayList<>();
+    recommendation.charFit().ifPresent(f -> parts.add("char at " + dose(f)));
+    recommendation.clearingFit().ifPresent(f -> parts.add("clearing at " + dose(f)));
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of("in one pass, " + String.join("; ", parts) + ". 90 % intervals.");
+  }
+
+  private String dose(ModelFit fit) {
+    String unit = recommendation.stratum().emission() == Emission.PULSED ? "J/cm²" : "W/cm²";
+    return "%s J/cm² (%s to %s) at %s %s"
+        .formatted(
+            Figures.decimals(fit.evenDoseJoulesPerCm2().median(), 1),
+            Figures.decimals(fit.evenDoseJoulesPerCm2().low(), 1),
+            Figures.decimals(fit.evenDoseJoulesPerCm2().high(), 1),
+            Figures.significant(fit.referenceIntensity(), 2),
+            unit);
+  }
+
+  private static String job(JobRisk job) {
+    return "%s m² is %s. Any char at all: %s, at most %s. Expect %s charred areas, at most %s."
+        .formatted(
+            Figures.shortest(job.areaSquareMetres()),
+            Figures.count(job.areas(), "area", "areas"),
+            Figures.chance(job.mean()),
+            Figures.atMost(job.upper()),
+            marks(job.marksMean()),
+            Figures.decimals(Math.ceil(job.marksUpper()), 0));
+  }
+
+  private static String marks(double marks) {
+    return marks < 0.5 ? "no" : "about " + Figures.decimals(marks, 0);
+  }
+}
