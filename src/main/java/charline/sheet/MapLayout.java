@@ -10,19 +10,23 @@ import charline.sheet.MapPicture.Tally;
 import charline.sheet.MapPicture.Tick;
 import charline.window.Box;
 import charline.window.Recommendation;
+import charline.window.Verdict;
 import charline.window.WindowMap;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Lays out a map: axes, regions, words where there is room, box, start and trials. */
 final class MapLayout {
-  private static final Rect FRAME = new Rect(112, 10, 1060, 550);
-  private static final double LETTER_WIDTH = 17.5;
-  private static final int LINE_HEIGHT = 44;
+
+  private static final double LETTER_WIDTH = 16;
+  private static final int LINE_HEIGHT = 40;
   private static final int TAG_HEIGHT = 46;
   private static final int TAG_GAP = 26;
+  private static final int TAG_FARTHEST = 300;
+  private static final int TAG_STEP = 10;
 
   /** Right, left, below, above, then the corners. */
   private static final int[][] TAG_WAYS = {
@@ -34,18 +38,20 @@ final class MapLayout {
 
   private final Recommendation recommendation;
   private final WindowMap map;
+  private final Rect frame;
   private final LogAxis across;
   private final LogAxis up;
   private final CellRegions regions;
   private final PatchPlaces patches;
   private final SignsOnMap signs;
 
-  MapLayout(Recommendation recommendation, WindowMap map) {
+  MapLayout(Recommendation recommendation, WindowMap map, int plotHeight) {
+    frame = new Rect(112, 10, 1060, plotHeight);
     this.recommendation = recommendation;
     this.map = map;
     across =
-        LogAxis.aroundCells(map.speedsMillimetresPerSecond(), FRAME.x(), FRAME.x() + FRAME.width());
-    up = LogAxis.aroundCells(map.powersPercent(), FRAME.y() + FRAME.height(), FRAME.y());
+        LogAxis.aroundCells(map.speedsMillimetresPerSecond(), frame.x(), frame.x() + frame.width());
+    up = LogAxis.aroundCells(map.powersPercent(), frame.y() + frame.height(), frame.y());
     regions = CellRegions.of(map, recommendation.asked());
     patches = PatchPlaces.of(recommendation.patches(), recommendation.bench(), map.passes());
     signs = SignsOnMap.of(patches.places(), across, up);
@@ -53,14 +59,14 @@ final class MapLayout {
 
   MapPicture picture() {
     // The box is for its own passes; on a map for other passes it would mislead.
-    Optional<Box> box = recommendation.chosen().filter(b -> b.passes() == map.passes());
+    Optional<Box> box = WindowSheet.box(recommendation).filter(b -> b.passes() == map.passes());
     Optional<Rect> outline = box.map(this::outline);
     Optional<Point> start =
         box.map(b -> point(b.start().speedMillimetresPerSecond(), b.start().powerPercent()));
     List<Tag> tags = tags(outline, start);
     return new MapPicture(
-        FRAME,
-        Arrays.stream(CellState.values()).flatMap(s -> region(s).stream()).toList(),
+        frame,
+        drawnStates().stream().flatMap(s -> region(s).stream()).toList(),
         labels(outline, tags),
         across.ticks(SPEED_TICKS_APART).stream()
             .map(v -> new Tick(Math.round(across.place(v)), Figures.shortest(v)))
@@ -76,6 +82,11 @@ final class MapLayout {
         signs.drawn(),
         tallies(),
         notes());
+  }
+
+  /** None where no bound can be trusted: then the trials stand alone. */
+  private List<CellState> drawnStates() {
+    return recommendation.verdict() == Verdict.UNRELIABLE ? List.of() : List.of(CellState.values());
   }
 
   private Optional<Region> region(CellState state) {
@@ -97,11 +108,11 @@ final class MapLayout {
 
   private long columnEdge(int column) {
     return Math.round(
-        FRAME.x() + (double) FRAME.width() * column / map.speedsMillimetresPerSecond().size());
+        frame.x() + (double) frame.width() * column / map.speedsMillimetresPerSecond().size());
   }
 
   private long rowEdge(int row) {
-    return Math.round(FRAME.y() + FRAME.height() * (1 - (double) row / map.powersPercent().size()));
+    return Math.round(frame.y() + frame.height() * (1 - (double) row / map.powersPercent().size()));
   }
 
   private Rect outline(Box box) {
@@ -116,24 +127,29 @@ final class MapLayout {
   }
 
   private List<Label> labels(Optional<Rect> outline, List<Tag> tags) {
-    List<Label> labels = new ArrayList<>();
-    for (CellState state : CellState.values()) {
-      String text = state.label();
-      double cellWidth = (double) FRAME.width() / map.speedsMillimetresPerSecond().size();
-      double cellHeight = (double) FRAME.height() / map.powersPercent().size();
-      int columns = (int) Math.ceil(text.length() * LETTER_WIDTH / cellWidth);
-      int rows = (int) Math.ceil(LINE_HEIGHT / cellHeight);
-      regions
-          .roomFor(state, rows, columns, block -> covered(rect(block), outline, tags))
-          .map(this::rect)
-          .filter(rect -> outline.isEmpty() || !rect.touches(outline.get()))
-          .ifPresent(
-              r ->
-                  labels.add(
-                      new Label(
-                          new Point(r.x() + r.width() / 2, r.y() + r.height() / 2 + 11), text)));
-    }
-    return labels;
+    return drawnStates().stream().flatMap(state -> label(state, outline, tags).stream()).toList();
+  }
+
+  /** The state's words where they hide nothing, its short word where only that does, else none. */
+  private Optional<Label> label(CellState state, Optional<Rect> outline, List<Tag> tags) {
+    return Stream.of(state.label(), state.shortLabel())
+        .flatMap(text -> label(state, text, outline, tags).stream())
+        .findFirst();
+  }
+
+  private Optional<Label> label(
+      CellState state, String text, Optional<Rect> outline, List<Tag> tags) {
+    double cellWidth = (double) frame.width() / map.speedsMillimetresPerSecond().size();
+    double cellHeight = (double) frame.height() / map.powersPercent().size();
+    return regions
+        .roomFor(
+            state,
+            (int) Math.ceil(LINE_HEIGHT / cellHeight),
+            (int) Math.ceil(text.length() * LETTER_WIDTH / cellWidth),
+            block -> covered(rect(block), outline, tags))
+        .map(this::rect)
+        .filter(rect -> covered(rect, outline, tags) == 0)
+        .map(r -> new Label(new Point(r.x() + r.width() / 2, r.y() + r.height() / 2 + 11), text));
   }
 
   private int covered(Rect rect, Optional<Rect> outline, List<Tag> tags) {
@@ -147,30 +163,40 @@ final class MapLayout {
     List<Tag> tags = new ArrayList<>();
     outline.ifPresent(
         o -> {
-          tag(o, new Point(o.x() + o.width() / 2, o.y()), "stay inside", tags);
-          start.ifPresent(at -> tag(o, at, "START", tags));
+          tag(o, o, "stay inside", tags);
+          start.ifPresent(at -> tag(o, new Rect(at.x(), at.y(), 0, 0), "START", tags));
         });
     return tags;
   }
 
   /** Adds a tag where, around the box, it hides least. */
-  private void tag(Rect around, Point from, String text, List<Tag> tags) {
+  private void tag(Rect around, Rect about, String text, List<Tag> tags) {
     long width = Math.round(text.length() * LETTER_WIDTH) + 30;
     long middleX = around.x() + around.width() / 2 - width / 2;
     long middleY = around.y() + around.height() / 2 - TAG_HEIGHT / 2;
     long stepX = around.width() / 2 + width / 2 + TAG_GAP;
     long stepY = around.height() / 2 + TAG_HEIGHT / 2 + TAG_GAP;
     Rect best = null;
-    int fewest = Integer.MAX_VALUE;
-    for (int[] way : TAG_WAYS) {
-      Rect frame = new Rect(middleX + way[0] * stepX, middleY + way[1] * stepY, width, TAG_HEIGHT);
-      int hidden = covered(frame, Optional.of(around), tags) + (frame.inside(FRAME) ? 0 : 1000);
-      if (hidden < fewest) {
-        best = frame;
-        fewest = hidden;
+    int least = Integer.MAX_VALUE;
+    for (int farther = 0; farther <= TAG_FARTHEST; farther += TAG_STEP) {
+      for (int[] way : TAG_WAYS) {
+        Rect words =
+            new Rect(
+                middleX + way[0] * (stepX + farther),
+                middleY + way[1] * (stepY + farther),
+                width,
+                TAG_HEIGHT);
+        int cost =
+            farther
+                + 1000 * covered(words, Optional.of(around), tags)
+                + (words.inside(frame) ? 0 : 1_000_000);
+        if (cost < least) {
+          best = words;
+          least = cost;
+        }
       }
     }
-    tags.add(new Tag(from, best, text));
+    tags.add(new Tag(about.nearestTo(best.middle()), best, text));
   }
 
   private List<Tally> tallies() {
@@ -190,9 +216,7 @@ final class MapLayout {
                 ? "; + is more marks than one."
                 : "."));
     if (patches.converted() > 0) {
-      notes.add(
-          patches.converted()
-              + " from another rig, spot, rate or width, placed by dose and intensity.");
+      notes.add(patches.converted() + " burned on another set-up, placed by dose and intensity.");
     }
     if (patches.readLater() > 0) {
       notes.add(

@@ -39,8 +39,10 @@ public record MapPicture(
   /** Width of the whole drawing. */
   public static final int WIDTH = 1180;
 
-  /** Height of the whole drawing. */
-  public static final int HEIGHT = 670;
+  /** Height of the plotting area where nothing asks for another. */
+  static final int USUAL_PLOT_HEIGHT = 550;
+
+  private static final int BELOW_PLOT = 110;
 
   /** A place. */
   public record Point(long x, long y) {}
@@ -52,6 +54,15 @@ public record MapPicture(
           && other.x < x + width
           && y < other.y + other.height
           && other.y < y + height;
+    }
+
+    Point middle() {
+      return new Point(x + width / 2, y + height / 2);
+    }
+
+    Point nearestTo(Point other) {
+      return new Point(
+          Math.max(x, Math.min(x + width, other.x)), Math.max(y, Math.min(y + height, other.y)));
     }
 
     boolean inside(Rect other) {
@@ -82,11 +93,21 @@ public record MapPicture(
   /** Trials drawn with one sign. */
   public record Tally(PatchSign sign, int patches) {}
 
+  /** How many trials are drawn with a sign. */
+  int count(PatchSign sign) {
+    return tallies.stream().filter(t -> t.sign() == sign).mapToInt(Tally::patches).sum();
+  }
+
+  /** Height of the whole drawing. */
+  public long height() {
+    return frame.y() + frame.height() + BELOW_PLOT;
+  }
+
   /** The map of a recommendation, empty where it has none. */
-  public static Optional<MapPicture> of(Recommendation recommendation) {
+  static Optional<MapPicture> of(Recommendation recommendation, int plotHeight) {
     return recommendation
         .map()
         .filter(m -> !m.powersPercent().isEmpty() && !m.speedsMillimetresPerSecond().isEmpty())
-        .map(m -> new MapLayout(recommendation, m).picture());
+        .map(m -> new MapLayout(recommendation, m, plotHeight).picture());
   }
 }

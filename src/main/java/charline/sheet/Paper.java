@@ -3,18 +3,25 @@ package charline.sheet;
 /** Paper that a sheet is laid on. The sheet fits one page of each. */
 public enum Paper {
   /** Whatever the printer holds: the browser's choice. */
-  ANY("auto"),
-  A4("A4 portrait"),
-  LETTER("letter portrait");
+  ANY("auto", 266),
+  A4("A4 portrait", 284),
+  LETTER("letter portrait", 266);
 
   private final String pageSize;
+  private final int usableMillimetres;
 
-  Paper(String pageSize) {
+  Paper(String pageSize, int usableMillimetres) {
     this.pageSize = pageSize;
+    this.usableMillimetres = usableMillimetres;
   }
 
   /** Value of the page-size property. */
   public String pageSize() {
     return pageSize;
+  }
+
+  /** Height between the sheet's margins, in mm; of the shorter paper where the paper is open. */
+  public int usableMillimetres() {
+    return usableMillimetres;
   }
 }

@@ -46,6 +46,12 @@ public record SheetPage(
     return verdict.replace(' ', '-');
   }
 
+  SheetPage with(Optional<MapPicture> drawn, List<JudgedMark> counted) {
+    return new SheetPage(
+        verdict, title, subtitle, warning, start, refusal, mapTitle, drawn, sure, counted, stops,
+        cautions, rules, validity, origin, signOff);
+  }
+
   /** Whose word comes before the sheet's. */
   public String deferral() {
     return StandingCautions.DEFERRAL;
@@ -84,6 +90,8 @@ public record SheetPage(
    */
   public record Refusal(String headline, String reason, String nextStep, List<String> rules) {}
 
-  /** An outcome with its sign and how to tell it. */
-  public record JudgedMark(PatchSign sign, String text) {}
+  /**
+   * An outcome with its sign, how many trials on the map show it (blank without map), how to tell.
+   */
+  public record JudgedMark(PatchSign sign, String count, String text) {}
 }

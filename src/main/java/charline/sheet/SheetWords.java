@@ -33,34 +33,40 @@ final class SheetWords {
     bench = new BenchWords(recommendation.bench());
   }
 
-  SheetPage page() {
+  SheetPage page(Paper paper) {
     Stratum stratum = recommendation.stratum();
     Verdict verdict = recommendation.verdict();
-    List<Caution> cautions = StandingCautions.completing(sheet.cautions(), stratum);
     boolean window = verdict == Verdict.WINDOW;
-    return new SheetPage(
-        verdict.word(),
-        stratum.family()
-            + " on "
-            + (stratum.wood().equals(Stratum.ANY_WOOD) ? "any wood" : stratum.wood()),
-        "%s, %d nm, %s"
-            .formatted(stratum.emission().word(), stratum.wavelengthNanometres(), bench.rig()),
-        StandingCautions.warnings(stratum).stream().findFirst(),
-        recommendation.chosen().filter(b -> window).map(bench::startPanel),
-        window ? Optional.empty() : Optional.of(refusal(verdict)),
-        recommendation
-            .map()
-            .map(m -> VerdictWords.mapTitle(verdict, Figures.count(m.passes(), "pass", "passes")))
-            .orElse("No map: the models could not be fitted to these trials."),
-        MapPicture.of(recommendation),
-        sure(),
-        judging(),
-        stops(),
-        cautions,
-        StandingCautions.rulesOf(cautions),
-        validity(),
-        origin(),
-        window ? "Released for work by" : "Seen by");
+    List<Caution> cautions = StandingCautions.completing(sheet.cautions(), stratum);
+    SheetPage withoutMap =
+        new SheetPage(
+            verdict.word(),
+            stratum.family()
+                + " on "
+                + (stratum.wood().equals(Stratum.ANY_WOOD) ? "any wood" : stratum.wood()),
+            "%s, %d nm, %s"
+                .formatted(stratum.emission().word(), stratum.wavelengthNanometres(), bench.rig()),
+            StandingCautions.warning(sheet.cautions(), stratum),
+            WindowSheet.box(recommendation).map(bench::startPanel),
+            window ? Optional.empty() : Optional.of(refusal(verdict)),
+            recommendation
+                .map()
+                .map(
+                    m ->
+                        VerdictWords.mapTitle(verdict, Figures.count(m.passes(), "pass", "passes")))
+                .orElse("No map: the models could not be fitted to these trials."),
+            Optional.empty(),
+            sure(),
+            judging(Optional.empty()),
+            stops(),
+            cautions,
+            StandingCautions.rulesOf(cautions),
+            validity(),
+            origin(),
+            window ? "Released for work by" : "Seen by");
+    Optional<MapPicture> map =
+        MapPicture.of(recommendation, PageRoom.plotHeight(withoutMap, paper));
+    return withoutMap.with(map, judging(map));
   }
 
   private Refusal refusal(Verdict verdict) {
@@ -84,12 +90,16 @@ final class SheetWords {
     return lines;
   }
 
-  private static List<JudgedMark> judging() {
+  private static List<JudgedMark> judging(Optional<MapPicture> map) {
     return List.of(
-        new JudgedMark(PatchSign.CLEAN, "bare wood, unharmed"),
-        new JudgedMark(PatchSign.TINT, "colour left in the grain"),
-        new JudgedMark(PatchSign.CHAR, "dark that stays; soot wipes off"),
-        new JudgedMark(PatchSign.RESIDUE, "finish left on top or in pores"));
+        judged(PatchSign.CLEAN, "bare wood, unharmed", map),
+        judged(PatchSign.TINT, "colour left in the grain", map),
+        judged(PatchSign.CHAR, "dark that stays; soot wipes off", map),
+        judged(PatchSign.RESIDUE, "finish left on top or in pores", map));
+  }
+
+  private static JudgedMark judged(PatchSign sign, String text, Optional<MapPicture> map) {
+    return new JudgedMark(sign, map.map(m -> String.valueOf(m.count(sign))).orElse(""), text);
   }
 
   private static List<String> stops() {

@@ -4,8 +4,12 @@ import charline.exposure.Emission;
 import charline.trial.Caution;
 import charline.trial.Stratum;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The cautions that no sheet goes without. One that the caller brings on the same topic takes the
@@ -16,6 +20,19 @@ final class StandingCautions {
   static final String DEFERRAL =
       "Local codes, the insurer and licensed trades come first. This sheet does not replace them.";
 
+  private static final String CONTINUOUS_WAVE_ON_WOOD =
+      "CW on wood is not recommended: char comes first and then feeds on the beam, and any halt of"
+          + " the hand is a burn. Use a pulsed rig or another method where you can.";
+
+  private static final List<String> LOCAL_RULES = List.of("local rules", "local codes");
+  private static final List<String> CONTINUOUS_WAVE = List.of("continuous wave", "cw");
+
+  /** IEC 60825-1, ANSI Z136.1, 40 CFR 745 subpart E, NFPA 51B and their like. */
+  private static final Pattern RULE =
+      Pattern.compile(
+          "\\b(?:(?:IEC TR|IEC|ISO|EN) \\d[\\d-]*\\d|ANSI Z[\\d.]*\\d|NFPA \\d+[A-Z]?"
+              + "|\\d+ CFR [\\d.]*\\d(?: subpart [A-Z])?)");
+
   private static final String OURS = "common practice, no published source";
 
   /** A caution with the words by which another on the same topic is known. */
@@ -23,7 +40,10 @@ final class StandingCautions {
 
   private StandingCautions() {}
 
-  /** The caller's cautions with those added that are missing, the beam and the fire first. */
+  /**
+   * The caller's cautions with those added that are missing, the beam and the fire first. What the
+   * page says in other places, the deferral and the warning of a continuous beam, is left out.
+   */
   static List<Caution> completing(List<Caution> given, Stratum stratum) {
     List<Caution> all = new ArrayList<>();
     for (Standing standing : standing(stratum)) {
@@ -31,17 +51,22 @@ final class StandingCautions {
         all.add(standing.caution());
       }
     }
-    all.addAll(given);
+    given.stream()
+        .filter(c -> !speaksOf(c, LOCAL_RULES) && !speaksOf(c, CONTINUOUS_WAVE))
+        .forEach(all::add);
     return all;
   }
 
-  /** What a continuous beam does to wood; empty for pulsed. */
-  static List<String> warnings(Stratum stratum) {
-    return stratum.emission() == Emission.CONTINUOUS
-        ? List.of(
-            "CW on wood is not recommended: char comes first and then feeds on the beam. Any halt of"
-                + " the hand is a burn. Use a pulsed rig or another method where you can.")
-        : List.of();
+  /** What a continuous beam does to wood, the caller's words before ours; empty for pulsed. */
+  static Optional<String> warning(List<Caution> given, Stratum stratum) {
+    if (stratum.emission() != Emission.CONTINUOUS) {
+      return Optional.empty();
+    }
+    return given.stream()
+        .filter(c -> speaksOf(c, CONTINUOUS_WAVE))
+        .map(Caution::text)
+        .findFirst()
+        .or(() -> Optional.of(CONTINUOUS_WAVE_ON_WOOD));
   }
 
   private static boolean speaksOf(Caution caution, List<String> words) {
@@ -74,7 +99,7 @@ final class StandingCautions {
                 "Old coats and undercoats may hold lead. Have them tested before the first patch; if"
                     + " lead is there, certified people only.",
                 "40 CFR 745 subpart E, 29 CFR 1926.62"),
-            List.of("lead")),
+            List.of("lead", "older coats")),
         new Standing(
             new Caution(
                 "Fume",
@@ -83,14 +108,10 @@ final class StandingCautions {
             List.of("fume", "extraction")));
   }
 
-  /** The standards and rules that cautions name, each once. */
+  /** Numbers of the standards and rules that cautions rest on, each once. */
   static String rulesOf(List<Caution> cautions) {
-    return String.join(
-        "; ",
-        cautions.stream()
-            .map(c -> c.source().strip())
-            .filter(s -> !s.isEmpty() && !s.toLowerCase(Locale.ROOT).startsWith("common practice"))
-            .distinct()
-            .toList());
+    Set<String> rules = new LinkedHashSet<>();
+    cautions.forEach(c -> RULE.matcher(c.source()).results().forEach(r -> rules.add(r.group())));
+    return String.join(", ", rules);
   }
 }

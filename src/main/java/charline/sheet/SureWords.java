@@ -23,10 +23,11 @@ final class SureWords {
   List<Line> lines(Optional<JobRisk> job) {
     List<Line> lines = new ArrayList<>();
     lines.add(new Line("Counted", counted(recommendation.evidence())));
-    recommendation.chosen().ifPresentOrElse(box -> lines.addAll(window(box)), () -> noBox(lines));
+    Optional<Box> chosen = WindowSheet.box(recommendation);
+    chosen.ifPresentOrElse(box -> lines.addAll(window(box)), () -> noBox(lines));
     lines.add(new Line("Asked for", asked()));
     evenChance().ifPresent(text -> lines.add(new Line("Even chance", text)));
-    job.ifPresent(j -> lines.add(new Line("Whole job", job(j))));
+    job.filter(j -> chosen.isPresent()).ifPresent(j -> lines.add(new Line("Whole job", job(j))));
     return lines;
   }
 
@@ -51,7 +52,7 @@ final class SureWords {
                     Figures.chance(box.start().clearChanceMean()),
                     Figures.atLeast(box.start().clearChanceLower()))),
         new Line(
-            "In the box",
+            "Inside the box",
             "char at most %s (most power, slowest); clears at least %s (least power, fastest)."
                 .formatted(
                     Figures.atMost(box.hotCorner().charRiskUpper()),
@@ -108,7 +109,7 @@ final class SureWords {
   }
 
   private static String job(JobRisk job) {
-    return "%s m² is %s. Any char at all: %s, at most %s. Expect %s charred areas, at most %s."
+    return "%s m² is %s. Any char at all: %s, at most %s. Charred areas to expect: %s, at most %s."
         .formatted(
             Figures.shortest(job.areaSquareMetres()),
             Figures.count(job.areas(), "area", "areas"),
@@ -119,6 +120,6 @@ final class SureWords {
   }
 
   private static String marks(double marks) {
-    return marks < 0.5 ? "no" : "about " + Figures.decimals(marks, 0);
+    return marks < 0.5 ? "none" : "about " + Figures.decimals(marks, 0);
   }
 }

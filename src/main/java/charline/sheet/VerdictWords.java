@@ -45,11 +45,13 @@ final class VerdictWords {
   }
 
   static String mapTitle(Verdict verdict, String passes) {
-    return switch (verdict) {
-      case WINDOW -> "Power against speed, " + passes;
-      case NOT_YET -> "Power against speed, " + passes + ": the best hope so far";
-      case NONE -> "Power against speed, " + passes + ": no setting keeps both promises";
-      case UNRELIABLE -> "Power against speed, " + passes + ": not to be trusted";
-    };
+    return "Power against speed, "
+        + passes
+        + switch (verdict) {
+          case WINDOW -> "";
+          case NOT_YET -> ": no window yet";
+          case NONE -> ": no window";
+          case UNRELIABLE -> ": trials only";
+        };
   }
 }

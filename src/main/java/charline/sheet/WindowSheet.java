@@ -1,8 +1,10 @@
 package charline.sheet;
 
 import charline.trial.Caution;
+import charline.window.Box;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
+import charline.window.Verdict;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.TemplateOutput;
@@ -46,12 +48,12 @@ public record WindowSheet(
 
   /** The page for a paper: the same in, the same bytes out. */
   public String html(Paper paper) {
-    return rendered("sheet.jte", Map.of("page", page(), "paper", paper));
+    return rendered("sheet.jte", Map.of("page", page(paper), "paper", paper));
   }
 
   /** The words of the page. */
-  SheetPage page() {
-    return new SheetWords(this).page();
+  SheetPage page(Paper paper) {
+    return new SheetWords(this).page(paper);
   }
 
   /**
@@ -59,7 +61,13 @@ public record WindowSheet(
    * recommendation has none.
    */
   public static Optional<String> mapHtml(Recommendation recommendation) {
-    return MapPicture.of(recommendation).map(map -> rendered("map.jte", Map.of("map", map)));
+    return MapPicture.of(recommendation, MapPicture.USUAL_PLOT_HEIGHT)
+        .map(map -> rendered("map.jte", Map.of("map", map, "tallied", true)));
+  }
+
+  /** The box to print: none unless the verdict is a window, whatever else was passed. */
+  static Optional<Box> box(Recommendation recommendation) {
+    return recommendation.chosen().filter(b -> recommendation.verdict() == Verdict.WINDOW);
   }
 
   private static String rendered(String template, Map<String, Object> values) {
