@@ -1,30 +1,35 @@
 package charline.sheet;
 
+import charline.sheet.SheetPage.Line;
 import charline.sheet.SheetPage.Refusal;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * Shares one page out. The words come first and the map takes the height they leave, so that long
- * cautions do not push the page onto a second sheet. Heights are estimates in mm for the type sizes
- * of the template.
+ * Shares one page out. The cautions come first and the map takes the height they leave; where that
+ * is little, the type gets smaller and the last lines of evidence go. Heights are estimates in mm
+ * for the type sizes of the template.
+ *
+ * @param plotHeight height of the map's plotting area in drawing units of a tenth of a millimetre
+ * @param tight true where the page needs its smaller type
  */
-final class PageRoom {
+record PageRoom(int plotHeight, boolean tight) {
   /** Left empty for fonts that run wider than those that the estimates are for. */
   private static final double SPARE = 3;
 
   private static final double HEADER = 16;
   private static final double START = 41;
-  private static final double MAP_WITHOUT_PLOT = 29;
-  private static final double LOWER = 38;
+  private static final double MAP_WITHOUT_PLOT = 28;
+  private static final double LOWER = 35;
   private static final double FOOTER = 10;
   private static final double GAPS = 5 * 1.8;
 
-  private static final int LOWEST = 380;
+  private static final int LOWEST = 340;
+  private static final int TIGHT_BELOW = 420;
   private static final int HIGHEST = 720;
+  private static final int FEWEST_LINES = 4;
 
-  private PageRoom() {}
-
-  /** Height of the map's plotting area in drawing units of a tenth of a millimetre. */
-  static int plotHeight(SheetPage page, Paper paper) {
+  static PageRoom of(SheetPage page, Paper paper) {
     double others =
         HEADER
             + 9 * (lines(page.title(), 32) - 1)
@@ -34,8 +39,22 @@ final class PageRoom {
             + cautions(page)
             + FOOTER
             + GAPS;
-    double plot = 10 * (paper.usableMillimetres() - SPARE - others - MAP_WITHOUT_PLOT);
-    return (int) Math.round(Math.max(LOWEST, Math.min(HIGHEST, plot)));
+    long plot = Math.round(10 * (paper.usableMillimetres() - SPARE - others - MAP_WITHOUT_PLOT));
+    return new PageRoom((int) Math.max(LOWEST, Math.min(HIGHEST, plot)), plot < TIGHT_BELOW);
+  }
+
+  /** The lines that have room beside the map: the last go first, never the first four. */
+  List<Line> fitting(List<Line> lines) {
+    List<Line> kept = new ArrayList<>(lines);
+    while (kept.size() > FEWEST_LINES && beside(kept) > MAP_WITHOUT_PLOT + plotHeight / 10.0) {
+      kept.remove(kept.size() - 1);
+    }
+    return kept;
+  }
+
+  private static double beside(List<Line> lines) {
+    return 6
+        + lines.stream().mapToDouble(l -> 3.6 * lines(l.label() + ": " + l.text(), 46) + 0.7).sum();
   }
 
   private static double refusal(Refusal refusal) {

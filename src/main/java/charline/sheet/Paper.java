@@ -3,9 +3,9 @@ package charline.sheet;
 /** Paper that a sheet is laid on. The sheet fits one page of each. */
 public enum Paper {
   /** Whatever the printer holds: the browser's choice. */
-  ANY("auto", 266),
-  A4("A4 portrait", 284),
-  LETTER("letter portrait", 266);
+  ANY("auto", 267),
+  A4("A4 portrait", 285),
+  LETTER("letter portrait", 267);
 
   private final String pageSize;
   private final int usableMillimetres;

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param validity when the sheet stops being valid
  * @param origin trials, log, version, date
  * @param signOff what a person signs for
+ * @param tight true where the words need the smaller type
  */
 public record SheetPage(
     String verdict,
@@ -40,16 +41,18 @@ public record SheetPage(
     String rules,
     List<String> validity,
     List<Line> origin,
-    String signOff) {
-  /** Name of the verdict's style. */
+    String signOff,
+    boolean tight) {
+  /** Names of the page's styles. */
   public String style() {
-    return verdict.replace(' ', '-');
+    return verdict.replace(' ', '-') + (tight ? " tight" : "");
   }
 
-  SheetPage with(Optional<MapPicture> drawn, List<JudgedMark> counted) {
+  SheetPage with(
+      Optional<MapPicture> drawn, List<Line> evidence, List<JudgedMark> counted, boolean small) {
     return new SheetPage(
-        verdict, title, subtitle, warning, start, refusal, mapTitle, drawn, sure, counted, stops,
-        cautions, rules, validity, origin, signOff);
+        verdict, title, subtitle, warning, start, refusal, mapTitle, drawn, evidence, counted,
+        stops, cautions, rules, validity, origin, signOff, small);
   }
 
   /** Whose word comes before the sheet's. */

@@ -63,10 +63,11 @@ final class SheetWords {
             StandingCautions.rulesOf(cautions),
             validity(),
             origin(),
-            window ? "Released for work by" : "Seen by");
-    Optional<MapPicture> map =
-        MapPicture.of(recommendation, PageRoom.plotHeight(withoutMap, paper));
-    return withoutMap.with(map, judging(map));
+            window ? "Released for work by" : "Seen by",
+            false);
+    PageRoom room = PageRoom.of(withoutMap, paper);
+    Optional<MapPicture> map = MapPicture.of(recommendation, room.plotHeight());
+    return withoutMap.with(map, room.fitting(withoutMap.sure()), judging(map), room.tight());
   }
 
   private Refusal refusal(Verdict verdict) {

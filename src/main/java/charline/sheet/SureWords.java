@@ -1,6 +1,5 @@
 package charline.sheet;
 
-import charline.exposure.Emission;
 import charline.model.Evidence;
 import charline.model.ModelFit;
 import charline.sheet.SheetPage.Line;
@@ -90,26 +89,23 @@ final class SureWords {
 
   private Optional<String> evenChance() {
     List<String> parts = new ArrayList<>();
-    recommendation.charFit().ifPresent(f -> parts.add("char at " + dose(f)));
-    recommendation.clearingFit().ifPresent(f -> parts.add("clearing at " + dose(f)));
+    recommendation.charFit().ifPresent(f -> parts.add("char " + dose(f)));
+    recommendation.clearingFit().ifPresent(f -> parts.add("clearing " + dose(f)));
     return parts.isEmpty()
         ? Optional.empty()
-        : Optional.of("in one pass, " + String.join("; ", parts) + ". 90 % intervals.");
+        : Optional.of("in one pass, " + String.join("; ", parts) + ".");
   }
 
-  private String dose(ModelFit fit) {
-    String unit = recommendation.stratum().emission() == Emission.PULSED ? "J/cm²" : "W/cm²";
-    return "%s J/cm² (%s to %s) at %s %s"
+  private static String dose(ModelFit fit) {
+    return "%s J/cm² (%s to %s)"
         .formatted(
             Figures.decimals(fit.evenDoseJoulesPerCm2().median(), 1),
             Figures.decimals(fit.evenDoseJoulesPerCm2().low(), 1),
-            Figures.decimals(fit.evenDoseJoulesPerCm2().high(), 1),
-            Figures.significant(fit.referenceIntensity(), 2),
-            unit);
+            Figures.decimals(fit.evenDoseJoulesPerCm2().high(), 1));
   }
 
   private static String job(JobRisk job) {
-    return "%s m² is %s. Any char at all: %s, at most %s. Charred areas to expect: %s, at most %s."
+    return "%s m² is %s: any char %s, at most %s; charred areas %s, at most %s."
         .formatted(
             Figures.shortest(job.areaSquareMetres()),
             Figures.count(job.areas(), "area", "areas"),

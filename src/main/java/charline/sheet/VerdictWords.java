@@ -12,7 +12,7 @@ final class VerdictWords {
       case WINDOW -> "";
       case NOT_YET -> "No start setting yet. Burn test patches only.";
       case NONE -> "No safe setting. Use another method.";
-      case UNRELIABLE -> "These trials do not add up. Do not work from them.";
+      case UNRELIABLE -> "Do not work from these trials.";
     };
   }
 
