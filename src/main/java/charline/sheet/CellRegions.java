@@ -1,6 +1,5 @@
 package charline.sheet;
 
-import charline.window.Asked;
 import charline.window.WindowMap;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,10 +14,10 @@ final class CellRegions {
     this.states = states;
   }
 
-  static CellRegions of(WindowMap map, Asked asked) {
+  static CellRegions of(WindowMap map) {
     return new CellRegions(
         map.rows().stream()
-            .map(row -> row.stream().map(c -> CellState.of(c, asked)).toArray(CellState[]::new))
+            .map(row -> row.stream().map(CellState::of).toArray(CellState[]::new))
             .toArray(CellState[][]::new));
   }
 

@@ -1,6 +1,5 @@
 package charline.sheet;
 
-import charline.window.Asked;
 import charline.window.MapCell;
 
 /** What the map says of one setting. Each state has its words, its colour and its own texture. */
@@ -21,19 +20,15 @@ public enum CellState {
     this.shortLabel = shortLabel;
   }
 
-  /** The state of a cell; a bound that is no number counts as not tried. */
-  static CellState of(MapCell cell, Asked asked) {
-    if (!cell.tried()
-        || Double.isNaN(cell.charRiskUpper())
-        || Double.isNaN(cell.clearChanceLower())) {
+  /** The state of a cell. */
+  static CellState of(MapCell cell) {
+    if (!cell.tried()) {
       return UNTRIED;
     }
-    boolean chars = cell.charRiskUpper() > asked.charRisk();
-    boolean leaves = cell.clearChanceLower() < asked.clearChance();
-    if (chars) {
-      return leaves ? BOTH : CHARS;
+    if (!cell.keepsChar()) {
+      return cell.keepsClearing() ? CHARS : BOTH;
     }
-    return leaves ? LEAVES : KEPT;
+    return cell.keepsClearing() ? KEPT : LEAVES;
   }
 
   /** Name of the style and of the texture. */

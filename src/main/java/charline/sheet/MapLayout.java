@@ -44,7 +44,6 @@ final class MapLayout {
   private final CellRegions regions;
   private final PatchPlaces patches;
   private final SignsOnMap signs;
-  private final List<int[]> waysTaken = new ArrayList<>();
 
   MapLayout(Recommendation recommendation, WindowMap map, int plotHeight) {
     frame = new Rect(112, 10, 1060, plotHeight);
@@ -53,7 +52,7 @@ final class MapLayout {
     across =
         LogAxis.aroundCells(map.speedsMillimetresPerSecond(), frame.x(), frame.x() + frame.width());
     up = LogAxis.aroundCells(map.powersPercent(), frame.y() + frame.height(), frame.y());
-    regions = CellRegions.of(map, recommendation.asked());
+    regions = CellRegions.of(map);
     patches = PatchPlaces.of(recommendation.patches(), recommendation.bench(), map.passes());
     signs = SignsOnMap.of(patches.places(), across, up);
   }
@@ -178,7 +177,6 @@ final class MapLayout {
     long stepX = around.width() / 2 + width / 2 + TAG_GAP;
     long stepY = around.height() / 2 + TAG_HEIGHT / 2 + TAG_GAP;
     Rect best = null;
-    int[] bestWay = null;
     int least = Integer.MAX_VALUE;
     for (int farther = 0; farther <= TAG_FARTHEST; farther += TAG_STEP) {
       for (int[] way : TAG_WAYS) {
@@ -190,17 +188,14 @@ final class MapLayout {
                 TAG_HEIGHT);
         int cost =
             farther
-                + (waysTaken.contains(way) ? 150 : 0) // or one line would run into the other
                 + 1000 * covered(words, Optional.of(around), tags)
                 + (words.inside(frame) ? 0 : 1_000_000);
         if (cost < least) {
           best = words;
-          bestWay = way;
           least = cost;
         }
       }
     }
-    waysTaken.add(bestWay);
     tags.add(new Tag(about.nearestTo(best.middle()), best, text));
   }
 

@@ -29,7 +29,7 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 
 /** The six strata of reference/posterior-passes-to-event as patches, and their expected results. */
-final class ReferenceStrata {
+public final class ReferenceStrata {
   private static final String FOLDER = "/reference/posterior-passes-to-event/";
   private static final Rig RIG =
       new Rig(
@@ -50,7 +50,7 @@ final class ReferenceStrata {
 
   /** Expected results by stratum ("latex|pine"), then event, as in expected.json. */
   @SuppressWarnings("unchecked")
-  static Map<String, Map<String, Map<String, Object>>> expected() {
+  public static Map<String, Map<String, Map<String, Object>>> expected() {
     try (InputStream in = ReferenceStrata.class.getResourceAsStream(FOLDER + "expected.json")) {
       return (Map<String, Map<String, Map<String, Object>>>) JSON.std.mapFrom(in).get("strata");
     } catch (IOException e) {
@@ -59,7 +59,7 @@ final class ReferenceStrata {
   }
 
   /** The trials of one stratum. */
-  static Trials trials(String family, String wood) {
+  public static Trials trials(String family, String wood) {
     List<Patch> patches = new ArrayList<>();
     for (List<Map<String, String>> lines : patchLines().values()) {
       Map<String, String> first = lines.get(0);

@@ -228,8 +228,8 @@ final class Boathouse {
         power,
         speed,
         dose > 3.2 && dose < 42 && power > 19 && power < 82,
-        charRisk(power, speed, passes, gap, 0.2),
-        clearing(power, speed, passes, 0.2));
+        charRisk(power, speed, passes, gap, 0.2) <= Asked.USUAL.charRisk(),
+        clearing(power, speed, passes, 0.2) >= Asked.USUAL.clearChance());
   }
 
   static List<Double> spaced(double low, double high, int count) {

@@ -1,0 +1,35 @@
+package charline.window;
+
+import charline.trial.Patch;
+import charline.trial.Reading;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Trials turned on their head: the hottest patch is given the outcomes of the coolest. */
+final class Upended {
+  private Upended() {}
+
+  static List<Patch> outcomes(List<Patch> patches) {
+    List<Patch> byDose = new ArrayList<>(patches);
+    byDose.sort(Comparator.comparingDouble(p -> p.exposure().doseJoulesPerCm2()));
+    List<Patch> turned = new ArrayList<>();
+    for (int i = 0; i < byDose.size(); i++) {
+      turned.add(withReadings(byDose.get(i), byDose.get(byDose.size() - 1 - i).readings()));
+    }
+    return turned;
+  }
+
+  private static Patch withReadings(Patch patch, List<Reading> readings) {
+    return new Patch(
+        patch.id(),
+        patch.code(),
+        patch.burnedAt(),
+        patch.rig(),
+        patch.board(),
+        patch.finish(),
+        patch.settings(),
+        patch.areaSquareCentimetres(),
+        readings);
+  }
+}

@@ -1,0 +1,195 @@
+package charline.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import charline.model.Event;
+import charline.model.Fitter;
+import charline.model.ReferenceStrata;
+import charline.model.Trials;
+import charline.trial.Patch;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a recommendation must keep, on the six strata of reference/posterior-passes-to-event. */
+class WindowPropertyTest {
+  private static final OffsetDateTime TODAY = OffsetDateTime.parse("2026-11-01T12:00:00Z");
+
+  /** A promise at a corner may miss by what the straight lines of the frontier can be off. */
+  private static final double LINE = 5e-4;
+
+  static Stream<String> strata() {
+    return ReferenceStrata.expected().keySet().stream();
+  }
+
+  private static Trials trials(String stratum) {
+    String[] words = stratum.split("\\|");
+    return ReferenceStrata.trials(words[0], words[1]);
+  }
+
+  private static Bench bench(Trials trials) {
+    return Bench.of(Bench.mostUsedRig(trials.patches()), trials.patches(), TODAY);
+  }
+
+  private static Recommendation recommend(Trials trials, Asked asked) {
+    return WindowFinder.withDefaults().recommend(trials, bench(trials), asked);
+  }
+
+  private static List<Box> boxes(Recommendation answer) {
+    return Stream.concat(answer.chosen().stream(), answer.alternatives().stream()).toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("strata")
+  void every_point_of_every_box_keeps_both_promises(String stratum) {
+    Trials trials = trials(stratum);
+    Recommendation answer = recommend(trials, Asked.USUAL);
+    Promises promises =
+        new Promises(
+            Asked.USUAL,
+            Fitter.withDefaults().fit(trials, Event.CHAR),
+            Fitter.withDefaults().fit(trials, Event.CLEARING));
+    Random random = new Random(4);
+    for (Box box : boxes(answer)) {
+      assertThat(box.hotCorner().charRiskUpper()).isLessThanOrEqualTo(0.05 + LINE);
+      assertThat(box.coldCorner().clearChanceLower()).isGreaterThanOrEqualTo(0.90 - LINE);
+      for (int i = 0; i < 5; i++) {
+        double power = between(box.powerPercent(), random.nextDouble());
+        double speed = between(box.speedMillimetresPerSecond(), random.nextDouble());
+        Forecast forecast = promises.forecast(answer.bench(), power, speed, box.passes());
+        assertThat(forecast.charRiskUpper())
+            .isLessThanOrEqualTo(box.hotCorner().charRiskUpper() + 1e-12);
+        assertThat(forecast.clearChanceLower())
+            .isGreaterThanOrEqualTo(box.coldCorner().clearChanceLower() - 1e-12);
+      }
+    }
+  }
+
+  private static double between(Range range, double share) {
+    return range.low() + share * (range.high() - range.low());
+  }
+
+  @ParameterizedTest
+  @MethodSource("strata")
+  void no_box_leaves_what_was_tried(String stratum) {
+    Trials trials = trials(stratum);
+    Recommendation answer = recommend(trials, Asked.USUAL);
+    double[] doses =
+        trials.patches().stream().mapToDouble(p -> p.exposure().doseJoulesPerCm2()).toArray();
+    double[] fluences =
+        trials.patches().stream().mapToDouble(p -> p.exposure().intensity()).toArray();
+    int passes =
+        trials.patches().stream().mapToInt(p -> p.lastReading().passes()).max().orElseThrow();
+    for (Box box : boxes(answer)) {
+      for (Forecast corner : List.of(box.hotCorner(), box.coldCorner(), box.start())) {
+        assertThat(corner.doseJoulesPerCm2()).isBetween(min(doses) - 1e-9, max(doses) + 1e-9);
+        assertThat(corner.intensity()).isBetween(min(fluences) - 1e-9, max(fluences) + 1e-9);
+      }
+      assertThat(box.passes()).isLessThanOrEqualTo(passes);
+      assertThat(box.powerPercent().contains(box.start().powerPercent())).isTrue();
+      assertThat(box.speedMillimetresPerSecond().contains(box.start().speedMillimetresPerSecond()))
+          .isTrue();
+    }
+  }
+
+  private static double min(double[] values) {
+    return DoubleStream.of(values).min().orElseThrow();
+  }
+
+  private static double max(double[] values) {
+    return DoubleStream.of(values).max().orElseThrow();
+  }
+
+  @ParameterizedTest
+  @MethodSource("strata")
+  void asking_for_more_never_widens_the_window(String stratum) {
+    Trials trials = trials(stratum);
+    Recommendation usual = recommend(trials, Asked.USUAL);
+    Recommendation strict = recommend(trials, new Asked(0.02, 0.95, 0.95, false));
+    assertThat(strict.chanceAnyWindow()).isLessThanOrEqualTo(usual.chanceAnyWindow() + 1e-12);
+    for (Box box : boxes(strict)) {
+      assertThat(boxes(usual)).anyMatch(b -> b.passes() == box.passes() && size(b) >= size(box));
+    }
+  }
+
+  private static double size(Box box) {
+    return (Math.log(box.powerPercent().high() / box.powerPercent().low()) + 0.01)
+        * (Math.log(box.speedMillimetresPerSecond().high() / box.speedMillimetresPerSecond().low())
+            + 0.01);
+  }
+
+  @Test
+  void the_same_trials_give_the_same_digits_in_any_order() {
+    Trials trials = trials("latex|pine");
+    List<Patch> turned = new ArrayList<>(trials.patches());
+    Collections.shuffle(turned, new Random(1));
+    Recommendation one = recommend(trials, Asked.USUAL);
+    Recommendation again = recommend(trials, Asked.USUAL);
+    Recommendation other = recommend(new Trials(trials.stratum(), turned, false), Asked.USUAL);
+    assertThat(again.chosen()).isEqualTo(one.chosen());
+    assertThat(other.verdict()).isEqualTo(one.verdict());
+    assertThat(other.chosen().orElseThrow().start().charRiskMean())
+        .isCloseTo(one.chosen().orElseThrow().start().charRiskMean(), within(0.002));
+  }
+
+  /** A window must not be found where it is known that the wood burns first. */
+  @Test
+  void burning_before_clearing_is_answered_with_none() {
+    Trials trials = trials("varnish|oak"); // made with the burn threshold below the clearing one
+    Recommendation answer = recommend(trials, Asked.USUAL);
+    assertThat(answer.verdict()).isEqualTo(Verdict.NONE);
+    assertThat(answer.chosen()).isEmpty();
+    assertThat(answer.reason())
+        .startsWith("Where the finish comes off, the wood chars: the chance that any setting");
+    assertThat(answer.nextStep()).startsWith("Use another method for this finish on this wood.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 5})
+  void few_patches_are_answered_with_not_yet_and_what_to_burn(int count) {
+    Trials trials = trials("latex|pine");
+    Recommendation answer =
+        recommend(
+            new Trials(trials.stratum(), trials.patches().subList(0, count), false), Asked.USUAL);
+    assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
+    assertThat(answer.reason()).contains("little to go on");
+    assertThat(answer.nextStep()).startsWith("Burn at ").contains("on a board not used yet");
+  }
+
+  @Test
+  void trials_that_deny_the_model_are_called_unreliable() {
+    Trials trials = trials("latex|oak");
+    List<Patch> turned = Upended.outcomes(trials.patches());
+    Recommendation answer = recommend(new Trials(trials.stratum(), turned, false), Asked.USUAL);
+    assertThat(answer.verdict()).isEqualTo(Verdict.UNRELIABLE);
+    assertThat(answer.reason()).startsWith("Cooler patches charred sooner than hotter ones in ");
+    assertThat(answer.chosen()).isEmpty();
+  }
+
+  @Test
+  void the_map_tells_the_same_story_as_the_box() {
+    Recommendation answer = recommend(trials("latex|pine"), Asked.USUAL);
+    Box box = answer.chosen().orElseThrow();
+    WindowMap map = answer.map().orElseThrow();
+    assertThat(map.passes()).isEqualTo(box.passes());
+    long inside =
+        map.rows().stream()
+            .flatMap(List::stream)
+            .filter(
+                c ->
+                    box.powerPercent().contains(c.powerPercent())
+                        && box.speedMillimetresPerSecond().contains(c.speedMillimetresPerSecond()))
+            .peek(c -> assertThat(c.tried() && c.keepsChar() && c.keepsClearing()).isTrue())
+            .count();
+    assertThat(inside).isPositive();
+  }
+}
