@@ -1,7 +1,5 @@
 package charline.exposure;
 
-import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -20,27 +18,27 @@ public record Measure(double value, String typed) {
 
   /** A kind of quantity with its base unit and the other units it may be typed in. */
   public enum Quantity {
-    POWER("power", "W", Map.of("kw", 1e3)),
-    SHARE("percentage", "%", Map.of()),
-    RATE("repetition rate", "kHz", Map.of("hz", 1e-3, "mhz", 1e3)),
-    PULSE_DURATION("pulse duration", "ns", Map.of("ps", 1e-3, "us", 1e3, "µs", 1e3)),
-    LENGTH("length", "mm", Map.of("cm", 10.0, "m", 1e3, "um", 1e-3, "µm", 1e-3, "in", 25.4)),
-    THICKNESS("coat thickness", "um", Map.of("µm", 1.0, "mm", 1e3, "mil", 25.4, "mils", 25.4)),
-    SPEED("speed", "mm/s", Map.of("cm/s", 10.0, "m/s", 1e3, "in/s", 25.4, "m/min", 1000.0 / 60)),
-    AREA("area", "cm2", Map.of("mm2", 0.01, "m2", 1e4, "in2", 6.4516, "ft2", 929.0304)),
-    SURFACE("area", "m2", Map.of("cm2", 1e-4, "in2", 6.4516e-4, "ft2", 0.09290304)),
-    TIME("time", "s", Map.of("ms", 1e-3, "min", 60.0)),
-    WAVELENGTH("wavelength", "nm", Map.of("um", 1e3, "µm", 1e3));
+    POWER("A power", "W", Map.of("kW", 1e3)),
+    SHARE("A percentage", "%", Map.of()),
+    RATE("A repetition rate", "kHz", Map.of("Hz", 1e-3, "MHz", 1e3)),
+    PULSE_DURATION("A pulse duration", "ns", Map.of("ps", 1e-3, "us", 1e3, "µs", 1e3)),
+    LENGTH("A length", "mm", Map.of("cm", 10.0, "m", 1e3, "um", 1e-3, "µm", 1e-3, "in", 25.4)),
+    THICKNESS("A coat thickness", "um", Map.of("µm", 1.0, "mm", 1e3, "mil", 25.4, "mils", 25.4)),
+    SPEED("A speed", "mm/s", Map.of("cm/s", 10.0, "m/s", 1e3, "in/s", 25.4, "m/min", 1000.0 / 60)),
+    AREA("An area", "cm2", Map.of("mm2", 0.01, "m2", 1e4, "in2", 6.4516, "ft2", 929.0304)),
+    SURFACE("An area", "m2", Map.of("cm2", 1e-4, "in2", 6.4516e-4, "ft2", 0.09290304)),
+    TIME("A time", "s", Map.of("ms", 1e-3, "min", 60.0)),
+    WAVELENGTH("A wavelength", "nm", Map.of("um", 1e3, "µm", 1e3));
 
     private final String words;
     private final String base;
-    private final Map<String, Double> toBase = new LinkedHashMap<>();
+    private final Map<String, Double> toBase = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
 
     Quantity(String words, String base, Map<String, Double> others) {
       this.words = words;
       this.base = base;
-      toBase.put(base.toLowerCase(Locale.ROOT), 1.0);
-      toBase.putAll(new TreeMap<>(others)); // sorted, so that a refusal reads the same every time
+      toBase.put(base, 1.0);
+      toBase.putAll(others);
     }
 
     /** Unit of a number typed without one, and of {@link Measure#value()}. */
@@ -59,14 +57,14 @@ public record Measure(double value, String typed) {
     Matcher matcher = FORM.matcher(text);
     if (!matcher.matches()) {
       throw new IllegalArgumentException(
-          "A %s must be a number with an optional unit, such as 30%s, not \"%s\"."
+          "%s must be a number with an optional unit, such as 30%s, not \"%s\"."
               .formatted(quantity.words, quantity.base, typed));
     }
-    String unit = matcher.group(2).toLowerCase(Locale.ROOT).replace("²", "2");
+    String unit = matcher.group(2).replace("²", "2");
     Double factor = unit.isEmpty() ? Double.valueOf(1) : quantity.toBase.get(unit);
     if (factor == null) {
       throw new IllegalArgumentException(
-          "A %s must be in %s, not \"%s\"."
+          "%s must be in %s, not \"%s\"."
               .formatted(quantity.words, String.join(", ", quantity.toBase.keySet()), typed));
     }
     return new Measure(Double.parseDouble(matcher.group(1).replace(',', '.')) * factor, text);

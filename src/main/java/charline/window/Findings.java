@@ -29,8 +29,13 @@ record Findings(
   /** From one rung of the ladder to the next: a quarter more dose. */
   private static final double STEP = 1.25;
 
-  private static final int FEW_PATCHES = 12;
-  private static final int FEW_BOARDS = 3;
+  /**
+   * A promise about a board not seen yet needs several that were (common practice: at least three
+   * boards, no published source), and more than one patch on each.
+   */
+  private static final int FEWEST_BOARDS = 3;
+
+  private static final int FEWEST_PATCHES = 2 * FEWEST_BOARDS;
 
   Verdict verdict() {
     if (!charFit.reliable()
@@ -40,9 +45,13 @@ record Findings(
       return Verdict.UNRELIABLE;
     }
     if (box.isPresent()) {
-      return Verdict.WINDOW;
+      return enough() ? Verdict.WINDOW : Verdict.NOT_YET;
     }
     return chanceAnyWindow < WindowFinder.HOPELESS ? Verdict.NONE : Verdict.NOT_YET;
+  }
+
+  private boolean enough() {
+    return evidence.boards() >= FEWEST_BOARDS && evidence.patches() >= FEWEST_PATCHES;
   }
 
   String reason() {
@@ -89,28 +98,32 @@ record Findings(
     if (evidence.clearedPatches() == 0) {
       parts.add("No patch cleared, so what lifts this finish is not known yet.");
     }
-    bestHope.ifPresent(
-        hope ->
-            parts.add(
-                "The best setting so far, %s, may char as many as %s of patches (asked: at most %s) and may clear as few as %s (asked: at least %s)."
-                    .formatted(
-                        words(hope),
-                        percent(hope.charRiskUpper()),
-                        percent(asked.charRisk()),
-                        percent(hope.clearChanceLower()),
-                        percent(asked.clearChance()))));
     if (bestHope.isEmpty()) {
       parts.add("Nothing that this rig can dial lies inside what was tried.");
+    } else if (box.isEmpty()) {
+      parts.add(hopeWords(bestHope.get()));
     }
-    if (evidence.patches() < FEW_PATCHES || evidence.boards() < FEW_BOARDS) {
+    if (!enough()) {
       parts.add(
-          "%s on %s %s little to go on."
+          "%s on %s %s too little: a promise about a board not seen yet takes at least %d patches on %d boards."
               .formatted(
                   count(evidence.patches(), "patch", "patches"),
                   count(evidence.boards(), "board", "boards"),
-                  evidence.patches() == 1 ? "is" : "are"));
+                  evidence.patches() == 1 ? "is" : "are",
+                  FEWEST_PATCHES,
+                  FEWEST_BOARDS));
     }
     return String.join(" ", parts);
+  }
+
+  private String hopeWords(Forecast hope) {
+    return "The best setting so far, %s, may char as many as %s of patches (asked: at most %s) and may clear as few as %s (asked: at least %s)."
+        .formatted(
+            words(hope),
+            percent(hope.charRiskUpper()),
+            percent(asked.charRisk()),
+            percent(hope.clearChanceLower()),
+            percent(asked.clearChance()));
   }
 
   private String notYetStep() {

@@ -45,10 +45,10 @@ class MeasureTest {
       delimiter = '|',
       value = {
         "fast    | SPEED | A speed must be a number with an optional unit, such as 30mm/s, not \"fast\".",
-        "30kg    | SPEED | A speed must be in mm/s, cm/s, in/s, m/min, m/s, not \"30kg\".",
+        "30kg    | SPEED | A speed must be in cm/s, in/s, m/min, m/s, mm/s, not \"30kg\".",
         "NaN     | POWER | A power must be a number with an optional unit, such as 30W, not \"NaN\".",
         "60W     | SHARE | A percentage must be in %, not \"60W\".",
-        "1,200.5 | POWER | A power must be in w, kw, not \"1,200.5\"."
+        "1,200.5 | POWER | A power must be in kW, W, not \"1,200.5\"."
       })
   void what_cannot_be_read_is_refused_in_one_sentence(
       String typed, Quantity quantity, String message) {

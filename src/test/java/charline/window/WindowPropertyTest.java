@@ -161,7 +161,9 @@ class WindowPropertyTest {
         recommend(
             new Trials(trials.stratum(), trials.patches().subList(0, count), false), Asked.USUAL);
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
-    assertThat(answer.reason()).contains("little to go on");
+    assertThat(answer.reason())
+        .contains(
+            "too little: a promise about a board not seen yet takes at least 6 patches on 3 boards.");
     assertThat(answer.nextStep()).startsWith("Burn at ").contains("on a board not used yet");
   }
 
