@@ -178,7 +178,7 @@ final class LogFile {
     Path absolute = file.toAbsolutePath();
     Path aside = absolute.resolveSibling(absolute.getFileName() + ".new-" + UUID.randomUUID());
     try {
-      Files.createDirectories(absolute.getParent());
+      makeFolders(file);
       Files.createFile(aside);
       migrate(aside);
       Files.move(aside, absolute);
@@ -194,10 +194,19 @@ final class LogFile {
     }
   }
 
+  /** Makes the folders that a file is to lie in. */
+  static void makeFolders(Path file) {
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+    } catch (IOException e) {
+      throw cannotCreate(file, e);
+    }
+  }
+
   private static Refused cannotCreate(Path file, IOException e) {
     return new Refused(
         DATA,
-        "The log %s cannot be made (%s); check the folder or name another with --log."
+        "%s cannot be made (%s); check the folder or name another file."
             .formatted(file, e.getClass().getSimpleName() + " on " + e.getMessage()),
         e);
   }
@@ -242,6 +251,7 @@ final class LogFile {
     config.enforceForeignKeys(true);
     config.enableRecursiveTriggers(true); // so that INSERT OR REPLACE cannot slip past the triggers
     config.setSynchronous(SynchronousMode.FULL);
+    config.setGetGeneratedKeys(false); // the driver would leave a read open after every insert
     if (migrating) {
       config.enforceForeignKeys(false); // rows may come before what they refer to
     }

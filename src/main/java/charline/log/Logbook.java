@@ -13,9 +13,11 @@ import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.WoodFacts;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -318,6 +320,56 @@ public final class Logbook implements AutoCloseable {
   /** Every change to a patch and its readings, oldest first. */
   public List<Change> history(String code) {
     return history.of(patch(code).patch().id());
+  }
+
+  /**
+   * Joins another log into this one, all of it or nothing. Rows are told apart by identity, so
+   * joining twice adds nothing; what both hold stays as it is here.
+   */
+  public Merged merge(Path other) {
+    if (other.toAbsolutePath().normalize().equals(file().toAbsolutePath().normalize())) {
+      throw new Refused(USAGE, "%s is this log itself; name another one.".formatted(other));
+    }
+    LogFile.openExisting(other).close(); // sound, and of this version
+    return new Merge(store, this::nextPatchCode).from(other);
+  }
+
+  /** Writes a consistent copy to a new file, also while others record. */
+  public void backup(Path copy) {
+    if (Files.exists(copy)) {
+      throw new Refused(
+          USAGE, "%s is there already; name a new file for the backup.".formatted(copy));
+    }
+    LogFile.makeFolders(copy);
+    store.update("VACUUM INTO ?", copy.toAbsolutePath().toString());
+  }
+
+  /** Faults of the file, then values that may have been mistyped; empty where all is well. */
+  public List<Finding> check() {
+    return store.inSnapshot(
+        () -> {
+          List<Finding> findings = new ArrayList<>();
+          store
+              .query("PRAGMA integrity_check", row -> row.text("integrity_check"))
+              .forEach(
+                  text -> {
+                    if (!text.equals("ok")) {
+                      findings.add(new Finding(Finding.Kind.FAULT, text));
+                    }
+                  });
+          findings.addAll(
+              store.query(
+                  "SELECT \"table\", parent FROM pragma_foreign_key_check",
+                  row ->
+                      new Finding(
+                          Finding.Kind.FAULT,
+                          "A row of %s refers to a row of %s that is not there."
+                              .formatted(row.text("table"), row.text("parent")))));
+          if (findings.isEmpty()) {
+            findings.addAll(new Doubts(now()).of(rigs.all(), boards.all(), patches(Filter.ALL)));
+          }
+          return List.copyOf(findings);
+        });
   }
 
   @Override

@@ -3,10 +3,15 @@ package charline.log;
 import charline.trial.Outcome;
 import charline.trial.Reading;
 import java.sql.SQLException;
+import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Readings of patches. */
 final class ReadingTable {
+  /** There are only eight, and a log has many readings. */
+  private static final Map<String, Outcome> OUTCOMES = new ConcurrentHashMap<>();
+
   private final Store store;
 
   ReadingTable(Store store) {
@@ -17,7 +22,7 @@ final class ReadingTable {
     return new Reading(
         row.id("id"),
         row.whole("passes"),
-        Outcome.parse(row.text("outcome")),
+        OUTCOMES.computeIfAbsent(row.text("outcome"), Outcome::parse),
         row.optionalFlag("soot"),
         row.optionalNumber("depth_um"),
         row.moment("judged_at"),

@@ -94,12 +94,12 @@ final class Store implements AutoCloseable {
   private <T> T between(String begin, String keep, String undo, Supplier<T> work) {
     turn.lock();
     try {
-      run(begin);
+      update(begin);
       depth++;
       boolean kept = false;
       try {
         T result = work.get();
-        run(keep);
+        update(keep);
         kept = true;
         return result;
       } finally {
@@ -122,16 +122,6 @@ final class Store implements AutoCloseable {
       }
     } catch (SQLException e) {
       return;
-    }
-  }
-
-  /** Runs a statement as it stands. */
-  void run(String sql) {
-    try {
-      PreparedStatement statement = bound(sql);
-      statement.execute();
-    } catch (SQLException e) {
-      throw Refusals.of(e, file);
     }
   }
 

@@ -186,7 +186,7 @@ class LogFileTest {
     assertThatThrownBy(() -> Logbook.open(inTheWay.resolve("boathouse.db"), CLOCK))
         .isInstanceOf(Refused.class)
         .hasMessageContaining("boathouse.db cannot be made (")
-        .hasMessageEndingWith("check the folder or name another with --log.");
+        .hasMessageEndingWith("check the folder or name another file.");
     assertThat(inTheWay).hasContent("a file, not a folder");
   }
 

@@ -1,0 +1,125 @@
+package charline.log;
+
+import static charline.log.Boathouse.CLOCK;
+import static charline.log.Boathouse.MORNING;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import charline.exposure.HandPass;
+import charline.exposure.PowerSetting;
+import charline.exposure.Settings;
+import charline.trial.Patch;
+import charline.trial.PowerCheck;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MergeTest {
+  @TempDir Path folder;
+  Path there;
+  Logbook log;
+  Boathouse boathouse;
+
+  @BeforeEach
+  void open() {
+    there = folder.resolve("slipway.db");
+    log = Logbook.open(folder.resolve("boathouse.db"), CLOCK);
+    boathouse = new Boathouse(log);
+  }
+
+  @AfterEach
+  void close() {
+    log.close();
+  }
+
+  @Test
+  void another_log_joins_with_its_history_and_what_is_taken_gives_way() {
+    boathouse.burn("clean");
+    PatchEntry theirs;
+    try (Logbook other = Logbook.open(there, CLOCK)) {
+      Boathouse slipway = new Boathouse(other);
+      other.addCheck("shop-200", new PowerCheck(other.newId(), MORNING, 100, 180), "Bo");
+      slipway.burn("tint");
+      other.addReading("P-0001", slipway.reading(3, "char"));
+      slipway.burn("residue");
+      other.voidPatch("P-0001", "Bo", "knot");
+      theirs = other.patch("P-0001");
+    }
+    Merged merged = log.merge(there);
+    assertThat(merged)
+        .extracting(
+            Merged::rigs, Merged::boards, Merged::finishes, Merged::patches, Merged::readings)
+        .containsExactly(1, 1, 1, 2, 3);
+    assertThat(merged.notes())
+        .contains(
+            "The name shop-200 is taken by another rig here, so the one brought in is called shop-200 (2).",
+            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write that on its tape.");
+    PatchEntry ours = log.patch("P-0002");
+    assertThat(ours.patch().id()).isEqualTo(theirs.patch().id());
+    assertThat(ours.patch().readings()).isEqualTo(theirs.patch().readings());
+    assertThat(ours.patch().finish().coats()).hasSize(2);
+    assertThat(ours.voided()).contains("knot");
+    assertThat(log.history("P-0002")).extracting(Change::what).containsExactly("patch.voided_why");
+    assertThat(log.rig("shop-200 (2)").checks()).hasSize(1);
+    assertThat(log.check()).isEmpty();
+
+    Merged again = log.merge(there);
+    assertThat(again).isEqualTo(new Merged(0, 0, 0, 0, 0, List.of()));
+  }
+
+  @Test
+  void a_log_does_not_join_itself_nor_one_that_is_not_there() {
+    assertThatThrownBy(() -> log.merge(log.file()))
+        .isInstanceOf(Refused.class)
+        .hasMessageEndingWith("is this log itself; name another one.");
+    assertThatThrownBy(() -> log.merge(there))
+        .isInstanceOf(Refused.class)
+        .hasMessageStartingWith("There is no log at ");
+  }
+
+  @Test
+  void a_backup_is_a_log_with_everything_in_it_and_overwrites_nothing() throws Exception {
+    boathouse.burn("clean");
+    Path copy = folder.resolve("copies/monday.db");
+    log.backup(copy);
+    try (Logbook restored = Logbook.openExisting(copy, CLOCK)) {
+      assertThat(restored.patches(Filter.ALL)).isEqualTo(log.patches(Filter.ALL));
+      assertThat(restored.rigs()).isEqualTo(log.rigs());
+    }
+    byte[] before = Files.readAllBytes(copy);
+    assertThatThrownBy(() -> log.backup(copy))
+        .isInstanceOf(Refused.class)
+        .hasMessageEndingWith("is there already; name a new file for the backup.");
+    assertThat(Files.readAllBytes(copy)).isEqualTo(before);
+  }
+
+  @Test
+  void a_check_names_values_that_may_have_been_mistyped() {
+    Settings quick = Boathouse.pulsed(new HandPass(60, 3000)).withPower(PowerSetting.watts(900));
+    log.add(
+        Boathouse.entry(
+            new Patch(
+                log.newId(),
+                "P-0001",
+                MORNING.plusDays(2),
+                boathouse.rig,
+                boathouse.board,
+                boathouse.finish,
+                quick,
+                OptionalDouble.empty(),
+                List.of(boathouse.reading(1, "clean")))));
+    log.addCheck("shop-200", new PowerCheck(log.newId(), MORNING, 100, 18), null);
+    assertThat(log.check())
+        .extracting(Finding::text)
+        .containsExactly(
+            "Rig shop-200 metered 18 W at 100 % on 2026-03-10, 0.09 times what its rating says; record a new power check if that was wrong.",
+            "P-0001 has a hand speed of 3000 mm/s, far from the usual 5 to 60 mm/s; amend it if it was mistyped.",
+            "P-0001 has a power of 900 W, more than rig shop-200 is rated for (200 W); amend it if it was mistyped.",
+            "P-0001 was burned in the future (2026-03-12T09:30+01:00); amend the time.");
+  }
+}
