@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 
 /** Brings what is recorded of a patch and its readings to what it should have been. */
@@ -69,8 +70,32 @@ final class Amendment {
     added.forEach(reading -> readings.add(wanted.id(), reading));
   }
 
-  /** Refuses a reading that cannot follow the last one. */
-  void requireFollows(Patch patch, Reading reading) {
+  /** The same patch, void for a reason. */
+  PatchEntry voided(PatchEntry entry, String why) {
+    entry
+        .voided()
+        .ifPresent(
+            earlier -> {
+              throw new Refused(
+                  USAGE,
+                  "%s is void already (%s); nothing was changed."
+                      .formatted(entry.patch().code(), earlier));
+            });
+    return new PatchEntry(entry.patch(), entry.typed(), entry.by(), entry.note(), Optional.of(why));
+  }
+
+  /** Refuses a reading that cannot follow the last one, and any on a void patch. */
+  void requireFollows(PatchEntry entry, Reading reading) {
+    Patch patch = entry.patch();
+    entry
+        .voided()
+        .ifPresent(
+            why -> {
+              throw new Refused(
+                  DATA,
+                  "%s is void (%s), so it takes no more readings; record a new patch."
+                      .formatted(patch.code(), why));
+            });
     try {
       Patch.requireFollows(patch.code(), patch.lastReading(), reading);
     } catch (IllegalArgumentException e) {

@@ -47,8 +47,8 @@ final class BoardTable {
         by);
   }
 
-  void amend(Board board) {
-    store.update(
+  int amend(Board board) {
+    return store.update(
         """
         UPDATE board SET name = ?, wood = ?, form = ?, condition = ?, moisture_pct = ?, job = ?
         WHERE id = ?

@@ -1,12 +1,10 @@
 package charline.log;
 
-import static charline.log.Refused.Kind.DATA;
 import static charline.log.Refused.Kind.USAGE;
 
 import charline.exposure.Emission;
 import charline.trial.Board;
 import charline.trial.Caution;
-import charline.trial.Coat;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
 import charline.trial.PowerCheck;
@@ -17,14 +15,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 /**
  * The log of one workshop: an SQLite file that keeps every patch and every change to it.
@@ -45,6 +41,7 @@ public final class Logbook implements AutoCloseable {
   private final Amendment amendment;
   private final History history;
   private final ReadingTable readings;
+  private final PhotoTable photos;
   private final Reference reference;
 
   private Logbook(Store store, Clock clock) {
@@ -58,6 +55,7 @@ public final class Logbook implements AutoCloseable {
     patches = new PatchTable(store, rigs, boards, finishes, readings);
     history = new History(store);
     amendment = new Amendment(patches, readings);
+    photos = new PhotoTable(store);
     reference = new Reference(store);
   }
 
@@ -125,7 +123,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Replaces what is recorded of a rig, its checks left as they are. */
   public void amend(Rig rig, String by, String why) {
-    history.amending(now(), by, reason(why), () -> rigs.amend(rig));
+    history.amending(now(), by, reason(why), () -> known("rig", rig.name(), rigs.amend(rig)));
   }
 
   /** All boards, by name. */
@@ -145,7 +143,8 @@ public final class Logbook implements AutoCloseable {
 
   /** Replaces what is recorded of a board. */
   public void amend(Board board, String by, String why) {
-    history.amending(now(), by, reason(why), () -> boards.amend(board));
+    history.amending(
+        now(), by, reason(why), () -> known("board", board.name(), boards.amend(board)));
   }
 
   /** All finishes with their coats, by name. */
@@ -202,11 +201,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Cautions for all coats of a finish on a board, most serious first. */
   public List<Caution> cautions(Finish finish, Board board, Emission emission) {
-    List<String> families =
-        Stream.concat(Stream.of(finish.family()), finish.coats().stream().map(Coat::family))
-            .distinct()
-            .toList();
-    return reference.cautions(families, board.wood(), Optional.of(board.form()), emission);
+    return reference.cautions(finish, board, emission);
   }
 
   /** The words of this log that a question may use. */
@@ -248,16 +243,7 @@ public final class Logbook implements AutoCloseable {
     inTransaction(
         () -> {
           PatchEntry entry = patch(code);
-          entry
-              .voided()
-              .ifPresent(
-                  why -> {
-                    throw new Refused(
-                        DATA,
-                        "%s is void (%s), so it takes no more readings; record a new patch."
-                            .formatted(entry.patch().code(), why));
-                  });
-          amendment.requireFollows(entry.patch(), reading);
+          amendment.requireFollows(entry, reading);
           readings.add(entry.patch().id(), reading);
           return null;
         });
@@ -299,22 +285,24 @@ public final class Logbook implements AutoCloseable {
     String reason = reason(why);
     inTransaction(
         () -> {
-          PatchEntry entry = patch(code);
-          entry
-              .voided()
-              .ifPresent(
-                  earlier -> {
-                    throw new Refused(
-                        USAGE,
-                        "%s is void already (%s); nothing was changed."
-                            .formatted(entry.patch().code(), earlier));
-                  });
-          PatchEntry voided =
-              new PatchEntry(
-                  entry.patch(), entry.typed(), entry.by(), entry.note(), Optional.of(reason));
+          PatchEntry voided = amendment.voided(patch(code), reason);
           history.amending(now(), by, reason, () -> patches.amend(voided));
           return null;
         });
+  }
+
+  /** Keeps a photograph of a patch. */
+  public void addPhoto(String code, Photo photo, String by) {
+    inTransaction(
+        () -> {
+          photos.add(patch(code).patch().id(), photo, by);
+          return null;
+        });
+  }
+
+  /** The photographs of a patch, oldest first. */
+  public List<Photo> photos(String code) {
+    return photos.of(patch(code).patch().id());
   }
 
   /** Every change to a patch and its readings, oldest first. */
@@ -348,27 +336,10 @@ public final class Logbook implements AutoCloseable {
   public List<Finding> check() {
     return store.inSnapshot(
         () -> {
-          List<Finding> findings = new ArrayList<>();
-          store
-              .query("PRAGMA integrity_check", row -> row.text("integrity_check"))
-              .forEach(
-                  text -> {
-                    if (!text.equals("ok")) {
-                      findings.add(new Finding(Finding.Kind.FAULT, text));
-                    }
-                  });
-          findings.addAll(
-              store.query(
-                  "SELECT \"table\", parent FROM pragma_foreign_key_check",
-                  row ->
-                      new Finding(
-                          Finding.Kind.FAULT,
-                          "A row of %s refers to a row of %s that is not there."
-                              .formatted(row.text("table"), row.text("parent")))));
-          if (findings.isEmpty()) {
-            findings.addAll(new Doubts(now()).of(rigs.all(), boards.all(), patches(Filter.ALL)));
-          }
-          return List.copyOf(findings);
+          List<Finding> faults = Checkup.faults(store);
+          return faults.isEmpty()
+              ? new Doubts(now()).of(rigs.all(), boards.all(), patches(Filter.ALL))
+              : faults;
         });
   }
 
@@ -379,6 +350,15 @@ public final class Logbook implements AutoCloseable {
 
   private OffsetDateTime now() {
     return OffsetDateTime.now(clock);
+  }
+
+  private static void known(String kind, String name, int amended) {
+    if (amended == 0) {
+      throw new Refused(
+          USAGE,
+          "Only a recorded %s can be amended; %s is not in this log under that identity."
+              .formatted(kind, name));
+    }
   }
 
   private static String reason(String why) {

@@ -1,8 +1,10 @@
 package charline.log;
 
 import charline.exposure.Emission;
+import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.FamilyFacts;
+import charline.trial.Finish;
 import charline.trial.WoodFacts;
 import charline.trial.WoodForm;
 import java.sql.SQLException;
@@ -111,6 +113,13 @@ final class Reference {
   /** The wood itself and, for a generic wood, its species. */
   Set<String> kindsOf(String wood) {
     return kindsOfWood.get(wood(wood));
+  }
+
+  /** Cautions for all coats of a finish on a board. */
+  List<Caution> cautions(Finish finish, Board board, Emission emission) {
+    Set<String> all = new LinkedHashSet<>(Set.of(finish.family()));
+    finish.coats().forEach(coat -> all.add(coat.family()));
+    return cautions(all, board.wood(), Optional.of(board.form()), emission);
   }
 
   /** Cautions that any of the families calls for, on a wood in a form, under one kind of light. */

@@ -93,9 +93,9 @@ final class RigTable {
         by);
   }
 
-  /** Writes all but the checks. */
-  void amend(Rig rig) {
-    store.update(
+  /** Writes all but the checks; gives how many rigs that were. */
+  int amend(Rig rig) {
+    return store.update(
         """
         UPDATE rig SET name = ?, emission = ?, rated_w = ?, wavelength_nm = ?, spot_definition = ?,
           spot_mm = ?, repetition_khz = ?, pulse_ns = ?, scan_width_mm = ?, lens = ?

@@ -431,6 +431,24 @@ class LogbookTest {
   }
 
   @Test
+  void a_photo_comes_back_byte_for_byte() {
+    boathouse.burn("char");
+    byte[] content = {(byte) 0xFF, (byte) 0xD8, 0, 1, 2};
+    Photo photo =
+        new Photo(
+            log.newId(), "knot.jpg", "image/jpeg", content, MORNING, Optional.of("at the knot"));
+    log.addPhoto("P-0001", photo, "Ada");
+    assertThat(log.photos("P-0001"))
+        .singleElement()
+        .satisfies(p -> assertThat(p.content()).containsExactly(content))
+        .usingRecursiveComparison()
+        .isEqualTo(photo);
+    Photo page = new Photo(log.newId(), "a.txt", "text/plain", content, MORNING, Optional.empty());
+    assertThatThrownBy(() -> log.addPhoto("P-0001", page, null))
+        .hasMessage("Nothing was recorded: the log holds to the rule \"photo is an image\".");
+  }
+
+  @Test
   void a_thousand_patches_come_back_whole() {
     log.inTransaction(
         () -> {

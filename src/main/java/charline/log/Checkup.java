@@ -1,0 +1,27 @@
+package charline.log;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether the file is whole: pages, indexes, rules and references. */
+final class Checkup {
+  private Checkup() {}
+
+  static List<Finding> faults(Store store) {
+    List<Finding> faults = new ArrayList<>();
+    for (String text : store.query("PRAGMA integrity_check", row -> row.text("integrity_check"))) {
+      if (!text.equals("ok")) {
+        faults.add(new Finding(Finding.Kind.FAULT, text));
+      }
+    }
+    faults.addAll(
+        store.query(
+            "SELECT \"table\", parent FROM pragma_foreign_key_check",
+            row ->
+                new Finding(
+                    Finding.Kind.FAULT,
+                    "A row of %s refers to a row of %s that is not there."
+                        .formatted(row.text("table"), row.text("parent")))));
+    return faults;
+  }
+}

@@ -1,0 +1,45 @@
+package charline.log;
+
+import java.util.List;
+import java.util.UUID;
+
+/** Photographs of patches. */
+final class PhotoTable {
+  private final Store store;
+
+  PhotoTable(Store store) {
+    this.store = store;
+  }
+
+  List<Photo> of(UUID patch) {
+    return store.query(
+        "SELECT * FROM photo WHERE patch_id = ? ORDER BY taken_at_utc, id",
+        row ->
+            new Photo(
+                row.id("id"),
+                row.text("file_name"),
+                row.text("media_type"),
+                row.bytes("content"),
+                row.moment("taken_at"),
+                row.optionalText("caption")),
+        patch);
+  }
+
+  void add(UUID patch, Photo photo, String by) {
+    store.update(
+        """
+        INSERT INTO photo (id, patch_id, file_name, media_type, content, taken_at_utc,
+          taken_at_offset, caption, recorded_by)
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)
+        """,
+        photo.id(),
+        patch,
+        photo.fileName(),
+        photo.mediaType(),
+        photo.content(),
+        Moments.utc(photo.takenAt()),
+        Moments.offset(photo.takenAt()),
+        photo.caption(),
+        by);
+  }
+}
