@@ -53,7 +53,7 @@ final class BenchWords {
                 "exactly " + box.passes(),
                 box.passes() == 1 ? "then look" : "cool in between")),
         fixed(),
-        "One pass: %s J/cm², %s. Net %s cm²/min."
+        "One pass %s J/cm², %s. Net %s cm²/min."
             .formatted(
                 Figures.decimals(start.doseJoulesPerCm2(), 1),
                 intensity(start.intensity()),
@@ -109,8 +109,13 @@ final class BenchWords {
   private String intensity(double intensity) {
     Emission emission = bench.rig().emission();
     return emission == Emission.PULSED
-        ? Figures.significant(intensity, 3) + " J/cm² a pulse"
-        : Figures.significant(intensity, 3) + " W/cm²";
+        ? "one pulse " + Figures.significant(intensity, 3) + " J/cm²"
+        : "spot " + Figures.significant(intensity, 3) + " W/cm²";
+  }
+
+  /** Kind of light, as people write it. */
+  String light() {
+    return bench.rig().emission() == Emission.CONTINUOUS ? "CW" : "pulsed";
   }
 
   /** The rig as it stands: name, rating, lens. */

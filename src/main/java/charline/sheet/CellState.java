@@ -6,7 +6,7 @@ import charline.window.MapCell;
 public enum CellState {
   KEPT("kept", "both kept", "both kept"),
   CHARS("chars", "char risk too high", "chars"),
-  LEAVES("leaves", "may not clear", "left on"),
+  LEAVES("leaves", "may not clear", "not clear"),
   BOTH("both", "chars, may not clear", "both fail"),
   UNTRIED("untried", "not tried", "not tried");
 

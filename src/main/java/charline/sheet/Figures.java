@@ -71,10 +71,9 @@ final class Figures {
   private static String percent(double value, RoundingMode mode) {
     BigDecimal percent = exact(100 * value);
     boolean nearAnEnd = value < 0.0995 || value > 0.9005;
-    if (value == 0 || value == 1) {
-      return percent.setScale(0, RoundingMode.UNNECESSARY) + " %";
-    }
-    return percent.setScale(nearAnEnd ? 1 : 0, mode).toPlainString() + " %";
+    BigDecimal rounded = percent.setScale(nearAnEnd ? 1 : 0, mode);
+    boolean anEnd = rounded.signum() == 0 || rounded.compareTo(BigDecimal.valueOf(100)) == 0;
+    return rounded.setScale(anEnd ? 0 : rounded.scale()).toPlainString() + " %";
   }
 
   private static BigDecimal exact(double value) {

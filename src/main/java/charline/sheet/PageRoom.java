@@ -54,7 +54,7 @@ record PageRoom(int plotHeight, boolean tight) {
 
   private static double beside(List<Line> lines) {
     return 6
-        + lines.stream().mapToDouble(l -> 3.6 * lines(l.label() + ": " + l.text(), 46) + 0.7).sum();
+        + lines.stream().mapToDouble(l -> 3.6 * lines(l.label() + ": " + l.text(), 49) + 0.7).sum();
   }
 
   private static double refusal(Refusal refusal) {

@@ -44,8 +44,7 @@ final class SheetWords {
             stratum.family()
                 + " on "
                 + (stratum.wood().equals(Stratum.ANY_WOOD) ? "any wood" : stratum.wood()),
-            "%s, %d nm, %s"
-                .formatted(stratum.emission().word(), stratum.wavelengthNanometres(), bench.rig()),
+            "%s, %d nm, %s".formatted(bench.light(), stratum.wavelengthNanometres(), bench.rig()),
             StandingCautions.warning(sheet.cautions(), stratum),
             WindowSheet.box(recommendation).map(bench::startPanel),
             window ? Optional.empty() : Optional.of(refusal(verdict)),
@@ -78,14 +77,18 @@ final class SheetWords {
         VerdictWords.rules(verdict));
   }
 
+  /** The weightiest first: where the page is full, the last go. */
   private List<Line> sure() {
-    List<Line> lines = new ArrayList<>(new SureWords(recommendation).lines(sheet.job()));
+    SureWords words = new SureWords(recommendation);
+    List<Line> lines = new ArrayList<>(words.lines(sheet.job()));
     if (recommendation.verdict() == Verdict.WINDOW) {
-      lines.add(1, new Line("Why", recommendation.reason()));
       lines.add(new Line("Next", recommendation.nextStep()));
       recommendation.alternatives().stream().limit(3).forEach(b -> lines.add(bench.otherPasses(b)));
+      words.evenChance().ifPresent(lines::add);
+      lines.add(new Line("Why", recommendation.reason()));
     } else {
       lines.add(new Line("Bench", bench.fixed() + "."));
+      words.evenChance().ifPresent(lines::add);
     }
     lines.removeIf(l -> l.text().isBlank());
     return lines;

@@ -25,7 +25,6 @@ final class SureWords {
     Optional<Box> chosen = WindowSheet.box(recommendation);
     chosen.ifPresentOrElse(box -> lines.addAll(window(box)), () -> noBox(lines));
     lines.add(new Line("Asked for", asked()));
-    evenChance().ifPresent(text -> lines.add(new Line("Even chance", text)));
     job.filter(j -> chosen.isPresent()).ifPresent(j -> lines.add(new Line("Whole job", job(j))));
     return lines;
   }
@@ -87,13 +86,14 @@ final class SureWords {
         : Figures.shortest(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES) + " cm² (size not logged)";
   }
 
-  private Optional<String> evenChance() {
+  /** The dose of one pass with an even chance of either event, with its 90 % interval. */
+  Optional<Line> evenChance() {
     List<String> parts = new ArrayList<>();
     recommendation.charFit().ifPresent(f -> parts.add("char " + dose(f)));
     recommendation.clearingFit().ifPresent(f -> parts.add("clearing " + dose(f)));
     return parts.isEmpty()
         ? Optional.empty()
-        : Optional.of("in one pass, " + String.join("; ", parts) + ".");
+        : Optional.of(new Line("Even chance", "in one pass, " + String.join("; ", parts) + "."));
   }
 
   private static String dose(ModelFit fit) {
