@@ -50,14 +50,13 @@ final class BenchWords {
                 "Passes",
                 String.valueOf(box.passes()),
                 "",
-                "exactly " + box.passes(),
-                box.passes() == 1 ? "then look" : "cool in between")),
+                box.passes() == 1 ? "exactly 1" : "exactly " + box.passes() + ", cooled",
+                Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2)
+                    + " cm²/min in all")),
         fixed(),
-        "One pass %s J/cm², %s. Net %s cm²/min."
+        "One pass %s J/cm², %s."
             .formatted(
-                Figures.decimals(start.doseJoulesPerCm2(), 1),
-                intensity(start.intensity()),
-                Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2)));
+                Figures.decimals(start.doseJoulesPerCm2(), 1), intensity(start.intensity())));
   }
 
   /** A window for another number of passes, in one line. */
@@ -134,7 +133,7 @@ final class BenchWords {
         .checkAt(bench.at())
         .map(
             c ->
-                "a new power check (now %s W at %s %%, %s)"
+                "a new power check (now %s W at %s\u00a0%%, %s)"
                     .formatted(
                         Figures.significant(c.meteredWatts(), 3),
                         Figures.shortest(c.percent()),

@@ -61,7 +61,11 @@ public record SheetPage(
   }
 
   /** A label and what belongs to it. */
-  public record Line(String label, String text) {}
+  public record Line(String label, String text) {
+    public Line {
+      text = text.replace(" %", "\u00a0%"); // or the sign may start the next line
+    }
+  }
 
   /**
    * The start setting.

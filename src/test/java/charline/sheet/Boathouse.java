@@ -144,7 +144,7 @@ final class Boathouse {
     return switch (verdict) {
       case WINDOW -> "Between 38 and 46 % both promises hold with 90 % confidence.";
       case NOT_YET ->
-          "The finish clears where the wood is probably safe, but 20 patches on 4 boards cannot show"
+          "The finish clears where the wood is probably safe, but 23 patches on 4 boards cannot show"
               + " a char risk below 5 % with 90 % confidence.";
       case NONE ->
           "On these boards the wood chars at nearly the dose that clears the finish. The chance that"

@@ -25,7 +25,7 @@ class SheetWordsTest {
             new SheetPage.Knob("Power", "42", "%", "stay in 38 to 46 %", "118 W on the work"),
             new SheetPage.Knob(
                 "Hand speed", "15", "mm/s", "stay in 14 to 16 mm/s", "300 mm in 20 s"),
-            new SheetPage.Knob("Passes", "2", "", "exactly 2", "cool in between"));
+            new SheetPage.Knob("Passes", "2", "", "exactly 2, cooled", "270 cm²/min in all"));
   }
 
   @Test

@@ -141,6 +141,16 @@ class WindowSheetPropertyTest {
   }
 
   @Test
+  void the_map_alone_carries_its_style_legend_and_counts() {
+    String map = WindowSheet.mapHtml(Boathouse.latexOnPine(Verdict.WINDOW)).orElseThrow();
+
+    assertThat(map)
+        .startsWith("<figure")
+        .contains("<style>", "START", "both kept", "not tried", "clean 14", "residue 4")
+        .doesNotContain("<html", "http");
+  }
+
+  @Test
   void a_continuous_beam_is_warned_of_before_anything_else() {
     Recommendation pulsed = Boathouse.latexOnPine(Verdict.NOT_YET);
     Bench bench = Boathouse.bench(Emission.CONTINUOUS);
