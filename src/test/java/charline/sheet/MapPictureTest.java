@@ -15,7 +15,6 @@ import charline.trial.Mark;
 import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
-import charline.window.Asked;
 import charline.window.MapCell;
 import charline.window.Recommendation;
 import charline.window.Verdict;
@@ -32,19 +31,18 @@ class MapPictureTest {
   private static final Patch ANY = Boathouse.latexOnPine(Verdict.WINDOW).patches().get(0);
 
   @Test
-  void a_cell_breaks_a_promise_only_past_what_was_asked() {
-    assertThat(state(true, 0.05, 0.90)).isEqualTo(CellState.KEPT);
-    assertThat(state(true, 0.0501, 0.90)).isEqualTo(CellState.CHARS);
-    assertThat(state(true, 0.05, 0.8999)).isEqualTo(CellState.LEAVES);
-    assertThat(state(true, 0.5, 0.5)).isEqualTo(CellState.BOTH);
-    assertThat(state(false, 0, 1)).isEqualTo(CellState.UNTRIED);
-    assertThat(state(true, Double.NaN, 1)).isEqualTo(CellState.UNTRIED);
+  void a_cell_says_which_promise_fails() {
+    assertThat(state(true, true, true)).isEqualTo(CellState.KEPT);
+    assertThat(state(true, false, true)).isEqualTo(CellState.CHARS);
+    assertThat(state(true, true, false)).isEqualTo(CellState.LEAVES);
+    assertThat(state(true, false, false)).isEqualTo(CellState.BOTH);
+    assertThat(state(false, true, true)).isEqualTo(CellState.UNTRIED);
   }
 
   @Test
   void blocks_of_all_states_cover_every_cell_once() {
     WindowMap map = Boathouse.map(2, 1.2);
-    CellRegions regions = CellRegions.of(map, Asked.USUAL);
+    CellRegions regions = CellRegions.of(map);
     int[][] covered = new int[map.powersPercent().size()][map.speedsMillimetresPerSecond().size()];
     int blocks = 0;
     for (CellState state : CellState.values()) {
@@ -53,7 +51,7 @@ class MapPictureTest {
         for (int row = block.row(); row < block.endRow(); row++) {
           for (int column = block.column(); column < block.endColumn(); column++) {
             covered[row][column]++;
-            assertThat(CellState.of(map.rows().get(row).get(column), Asked.USUAL)).isEqualTo(state);
+            assertThat(CellState.of(map.rows().get(row).get(column))).isEqualTo(state);
           }
         }
       }
@@ -164,8 +162,8 @@ class MapPictureTest {
     assertThat(new LogAxis(1, 100, 800, 0).ticks(200)).doesNotContain(2.0).contains(1.0, 5.0);
   }
 
-  private static CellState state(boolean tried, double charRisk, double clearing) {
-    return CellState.of(new MapCell(40, 16, tried, charRisk, clearing), Asked.USUAL);
+  private static CellState state(boolean tried, boolean keepsChar, boolean keepsClearing) {
+    return CellState.of(new MapCell(40, 16, tried, keepsChar, keepsClearing));
   }
 
   private static charline.window.Bench bench() {

@@ -92,7 +92,7 @@ class BadCellsTest {
           hand_mm_s=|seconds=4 ~ area_cm2 (empty): seconds needs area_cm2 beside it.
           hand_mm_s=|width_mm=60 ~ hand_mm_s (empty): width_mm needs hand_mm_s beside it.
           hand_mm_s=-18 ~ hand_mm_s "-18": Hand speed must be above 0 mm/s, not -18 mm/s.
-          hand_mm_s=18kg ~ hand_mm_s "18kg": A speed must be in mm/s, cm/s, in/s, m/min, m/s, not "18kg".
+          hand_mm_s=18kg ~ hand_mm_s "18kg": A speed must be in cm/s, in/s, m/min, m/s, mm/s, not "18kg".
           hand_mm_s=1,200 ~ hand_mm_s "1,200": Hand speed of 1,200 can be read in two ways; write it without a comma.
           hand_mm_s=1800 ~ hand_mm_s "1800": Hand speed of 1800 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or say that you are sure.
           spot_mm=5000 ~ spot_mm "5000": Spot diameter of 5000 mm is outside 0.02 to 20 mm (usual: 0.1 to 2); correct it, or say that you are sure.
