@@ -35,13 +35,13 @@ final class BenchWords {
     return new StartPanel(
         List.of(
             new Knob(
-                "Power",
+                "Power, start at",
                 power.start(),
                 "%",
                 "stay in " + power.low() + " to " + power.high() + " %",
                 Figures.significant(start.powerWatts(), 3) + " W on the work"),
             new Knob(
-                capital(bench.speed().kind().words()),
+                capital(bench.speed().kind().words()) + ", start at",
                 speed.start(),
                 "mm/s",
                 "stay in " + speed.low() + " to " + speed.high() + " mm/s",
@@ -50,7 +50,7 @@ final class BenchWords {
                 "Passes",
                 String.valueOf(box.passes()),
                 "",
-                box.passes() == 1 ? "exactly 1" : "exactly " + box.passes() + ", cooled",
+                box.passes() == 1 ? "once, then look" : "cool in between",
                 Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2)
                     + " cm²/min in all")),
         fixed(),

@@ -22,10 +22,11 @@ class SheetWordsTest {
   void the_start_setting_is_in_the_rigs_own_knobs_with_its_ranges() {
     assertThat(page(Verdict.WINDOW).start().orElseThrow().knobs())
         .containsExactly(
-            new SheetPage.Knob("Power", "42", "%", "stay in 38 to 46 %", "118 W on the work"),
             new SheetPage.Knob(
-                "Hand speed", "15", "mm/s", "stay in 14 to 16 mm/s", "300 mm in 20 s"),
-            new SheetPage.Knob("Passes", "2", "", "exactly 2, cooled", "270 cm²/min in all"));
+                "Power, start at", "42", "%", "stay in 38 to 46 %", "118 W on the work"),
+            new SheetPage.Knob(
+                "Hand speed, start at", "15", "mm/s", "stay in 14 to 16 mm/s", "300 mm in 20 s"),
+            new SheetPage.Knob("Passes", "2", "", "cool in between", "270 cm²/min in all"));
   }
 
   @Test

@@ -70,7 +70,7 @@ class WindowSheetPropertyTest {
     Recommendation muddled = with(Boathouse.latexOnPine(verdict), window.chosen(), window.map());
 
     assertThat(sheet(muddled))
-        .doesNotContain("START", "stay inside", "stay in ", "At the start", "Or 1 pass")
+        .doesNotContain("START", "stay inside", "stay in ", "start at", "At the start", "Or 1 pass")
         .contains(VerdictWords.headline(verdict));
   }
 
