@@ -1,10 +1,101 @@
 package charline.cli;
 
+import charline.cli.desk.Asker;
+import charline.cli.desk.Desk;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine;
+
 /** Start of the program. */
 public final class Main {
   private Main() {}
 
+  /** Runs one command and ends the process with its exit code; nothing else ever ends it. */
   public static void main(String[] args) {
-    System.exit(0);
+    boolean terminal = System.console() != null;
+    // A pipe or a file gets UTF-8 on every platform; a terminal gets what it can show.
+    PrintStream out =
+        terminal
+            ? System.out
+            : new PrintStream(
+                new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+    Asker asker = terminal ? Asker.at(System.in, System.err) : Asker.NOBODY;
+    int code = run(args, asker, out, System.err, System.getenv(), Clock.systemDefaultZone());
+    out.flush();
+    System.exit(code);
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @param args command and options
+   * @param in read for answers, if the process has a terminal
+   * @param out gets the answer
+   * @param err gets refusals and warnings, one sentence each
+   * @param env environment
+   * @param clock tells the time and the zone
+   * @return 0 done, 1 the answer is no, 2 not understood, 3 the data or the log will not bear it
+   */
+  public static int run(
+      String[] args,
+      InputStream in,
+      PrintStream out,
+      PrintStream err,
+      Map<String, String> env,
+      Clock clock) {
+    Asker asker = System.console() == null ? Asker.NOBODY : Asker.at(in, err);
+    return run(args, asker, out, err, env, clock);
+  }
+
+  static int run(
+      String[] args,
+      Asker asker,
+      PrintStream out,
+      PrintStream err,
+      Map<String, String> env,
+      Clock clock) {
+    Desk desk = new Desk(asker, out, err, env, clock);
+    Troubles troubles = new Troubles(desk);
+    try {
+      String[] words = helpLast(args);
+      CommandLine line = Commands.lineFor(words, desk);
+      line.setParameterExceptionHandler(troubles::misread);
+      line.setExecutionExceptionHandler((e, at, parsed) -> troubles.codeFor(e));
+      return line.execute(words);
+    } catch (Exception | LinkageError | StackOverflowError | OutOfMemoryError e) {
+      return troubles.codeFor(e);
+    } finally {
+      out.flush();
+      err.flush();
+    }
+  }
+
+  /** Runs a further command at the same desk, with nobody to ask and a log of its own. */
+  static int again(List<String> words, Desk desk) {
+    return run(
+        words.toArray(String[]::new),
+        Asker.NOBODY,
+        desk.out(),
+        desk.err(),
+        desk.env(),
+        desk.clock());
+  }
+
+  /** {@code help patch add} asks for the same as {@code patch add --help}. */
+  private static String[] helpLast(String[] args) {
+    if (args.length == 0 || !args[0].equals("help")) {
+      return args;
+    }
+    List<String> words = new ArrayList<>(List.of(args));
+    words.remove(0);
+    words.add("--help");
+    return words.toArray(String[]::new);
   }
 }

@@ -1,0 +1,167 @@
+package charline.cli;
+
+import charline.cli.ask.Find;
+import charline.cli.demo.Demo;
+import charline.cli.desk.Desk;
+import charline.cli.exchange.Export;
+import charline.cli.exchange.Import;
+import charline.cli.judge.Onset;
+import charline.cli.judge.Removal;
+import charline.cli.judge.Sheet;
+import charline.cli.judge.Window;
+import charline.cli.record.PatchAdd;
+import charline.cli.record.PatchAmend;
+import charline.cli.record.PatchRead;
+import charline.cli.record.PatchShow;
+import charline.cli.record.PatchVoid;
+import charline.cli.setup.BoardAdd;
+import charline.cli.setup.BoardList;
+import charline.cli.setup.BoardShow;
+import charline.cli.setup.FinishAdd;
+import charline.cli.setup.FinishList;
+import charline.cli.setup.FinishShow;
+import charline.cli.setup.RigAdd;
+import charline.cli.setup.RigCheck;
+import charline.cli.setup.RigList;
+import charline.cli.setup.RigShow;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+
+/**
+ * The commands by name. Only the one that is called for is made, since making them all is what a
+ * start would spend its time on; all are made where they are to be listed or a nearest one offered.
+ */
+final class Commands {
+  /** First words in the order of the help; a list of second words where there are any. */
+  private static final Map<String, List<String>> WORDS = new LinkedHashMap<>();
+
+  static {
+    WORDS.put("rig", List.of("add", "list", "show", "check"));
+    WORDS.put("board", List.of("add", "list", "show"));
+    WORDS.put("finish", List.of("add", "list", "show"));
+    WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
+    WORDS.put("find", List.of());
+    for (String word : List.of("window", "onset", "removal", "sheet")) {
+      WORDS.put(word, List.of());
+    }
+    WORDS.put("import", List.of());
+    WORDS.put("export", List.of());
+    WORDS.put("demo", List.of());
+  }
+
+  private Commands() {}
+
+  /** Every command that can be called, such as "rig add" and "find". */
+  static List<String> all() {
+    List<String> all = new ArrayList<>();
+    WORDS.forEach(
+        (first, seconds) -> {
+          if (seconds.isEmpty()) {
+            all.add(first);
+          }
+          seconds.forEach(second -> all.add(first + " " + second));
+        });
+    return all;
+  }
+
+  /** The command line with as many commands as these arguments need. */
+  static CommandLine lineFor(String[] args, Desk desk) {
+    List<String> words = leadingWords(args);
+    CommandLine root = new CommandLine(new Charline(desk));
+    String wanted = words.isEmpty() ? "" : words.get(0);
+    WORDS.keySet().stream()
+        .filter(first -> !WORDS.containsKey(wanted) || first.equals(wanted))
+        .forEach(first -> root.addSubcommand(first, line(first, words, desk)));
+    plain(root);
+    root.setUsageHelpWidth(80);
+    root.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+    root.setOut(new java.io.PrintWriter(desk.out(), true));
+    root.setErr(new java.io.PrintWriter(desk.err(), true));
+    return root;
+  }
+
+  /** Options in the order in which they are declared, and a usage line that fits one line. */
+  private static void plain(CommandLine line) {
+    line.getCommandSpec().usageMessage().sortOptions(false).abbreviateSynopsis(true);
+    line.getSubcommands().values().forEach(Commands::plain);
+  }
+
+  private static CommandLine line(String first, List<String> words, Desk desk) {
+    List<String> seconds = WORDS.get(first);
+    if (seconds.isEmpty()) {
+      return new CommandLine(make(first, desk));
+    }
+    CommandLine group = new CommandLine(new Group(desk, listed(seconds)));
+    group.getCommandSpec().usageMessage().header(summary(first));
+    String wanted = words.size() > 1 && words.get(0).equals(first) ? words.get(1) : "";
+    // Where the first word is only listed, its second words need not be made.
+    boolean called = !words.isEmpty() && words.get(0).equals(first);
+    seconds.stream()
+        .filter(second -> called && (!seconds.contains(wanted) || second.equals(wanted)))
+        .forEach(
+            second ->
+                group.addSubcommand(second, new CommandLine(make(first + " " + second, desk))));
+    return group;
+  }
+
+  /** The first words that are neither options nor the value of {@code --log}. */
+  private static List<String> leadingWords(String[] args) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < args.length && words.size() < 2; i++) {
+      if (args[i].equals("--log")) {
+        i++;
+      } else if (!args[i].startsWith("-")) {
+        words.add(args[i]);
+      }
+    }
+    return words;
+  }
+
+  private static String listed(List<String> words) {
+    int last = words.size() - 1;
+    return String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+  }
+
+  private static String summary(String first) {
+    return switch (first) {
+      case "rig" -> "The laser with its head and lens: add, list, show, check.";
+      case "board" -> "The wood that patches are burned on: add, list, show.";
+      case "finish" -> "The coats on the wood: add, list, show.";
+      case "patch" -> "Test patches: add, read, show, amend, void.";
+      default -> "";
+    };
+  }
+
+  private static Object make(String command, Desk desk) {
+    return switch (command) {
+      case "rig add" -> new RigAdd(desk);
+      case "rig list" -> new RigList(desk);
+      case "rig show" -> new RigShow(desk);
+      case "rig check" -> new RigCheck(desk);
+      case "board add" -> new BoardAdd(desk);
+      case "board list" -> new BoardList(desk);
+      case "board show" -> new BoardShow(desk);
+      case "finish add" -> new FinishAdd(desk);
+      case "finish list" -> new FinishList(desk);
+      case "finish show" -> new FinishShow(desk);
+      case "patch add" -> new PatchAdd(desk);
+      case "patch read" -> new PatchRead(desk);
+      case "patch show" -> new PatchShow(desk);
+      case "patch amend" -> new PatchAmend(desk);
+      case "patch void" -> new PatchVoid(desk);
+      case "find" -> new Find(desk);
+      case "window" -> new Window(desk);
+      case "onset" -> new Onset(desk);
+      case "removal" -> new Removal(desk);
+      case "sheet" -> new Sheet(desk);
+      case "import" -> new Import(desk);
+      case "export" -> new Export(desk);
+      case "demo" -> new Demo(desk, words -> Main.again(words, desk));
+      default -> throw new IllegalArgumentException("No command is called " + command + ".");
+    };
+  }
+}

@@ -1,0 +1,29 @@
+package charline.cli;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.log.Refused;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** A first word that needs a second one, such as {@code rig}. */
+@Command
+final class Group extends Work {
+  private final String words;
+  @Spec private CommandSpec spec;
+
+  /**
+   * @param words the second words, as a sentence lists them
+   */
+  Group(Desk desk, String words) {
+    super(desk);
+    this.words = words;
+  }
+
+  @Override
+  public Integer call() {
+    throw new Refused(
+        Refused.Kind.USAGE, "`%s` needs a second word: %s.".formatted(spec.qualifiedName(), words));
+  }
+}

@@ -1,0 +1,81 @@
+package charline.cli.ask;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.Json;
+import charline.cli.render.ListReply;
+import charline.cli.render.PatchView;
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.Question;
+import charline.trial.Mark;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code find}. */
+@Command(
+    name = "find",
+    header = "Look up patches in plain words.",
+    description =
+        "Ask in the words of your own log: coatings, woods, outcomes, names of rigs, "
+            + "boards, finishes, people and jobs, and times. Options say the same; together they "
+            + "narrow. Asked for clean patches, it counts the settings that worked. Speeds are "
+            + "in mm/s, doses in J/cm2 per pass.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline find clean latex over pine last month",
+      "  charline find char --wood oak --since 2026-06-01 --csv"
+    })
+public final class Find extends Work {
+  @Parameters(paramLabel = "WORDS", arity = "0..*", description = "The question, in any order.")
+  private List<String> words = List.of();
+
+  @Mixin private FilterOptions options;
+  @Mixin private ListReply reply;
+
+  public Find(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    reply.check();
+    try (Logbook log = desk.logToRead()) {
+      Filter filter = options.with(asked(log), log, desk);
+      List<PatchEntry> found = log.patches(filter);
+      if (found.isEmpty()) {
+        String sentence = FindReport.nothing(FilterWords.of(filter, log), log.patches(Filter.ALL));
+        (reply.forPerson() ? desk.out() : desk.err()).print(sentence);
+        if (!reply.forPerson()) {
+          reply.print(desk.out(), List.of(), () -> "");
+        }
+        return NO;
+      }
+      List<PatchEntry> tried =
+          reply.forPerson() ? log.patches(FilterWords.withoutMarks(filter)) : List.of();
+      String searched = FilterWords.of(filter, log);
+      boolean cleanWanted = filter.marks().contains(Mark.CLEAN);
+      reply.print(
+          desk.out(),
+          rows(found),
+          () ->
+              FindReport.text(searched, found)
+                  + (cleanWanted ? "\n" + CleanSettings.text(found, tried) : ""));
+    }
+    return DONE;
+  }
+
+  private Filter asked(Logbook log) {
+    return words.isEmpty() ? Filter.ALL : Question.parse(words, log.vocabulary(), desk.clock());
+  }
+
+  private List<Json> rows(List<PatchEntry> found) {
+    return reply.csv()
+        ? found.stream().flatMap(entry -> PatchView.lines(entry).stream()).toList()
+        : found.stream().map(PatchView::json).toList();
+  }
+}

@@ -1,0 +1,126 @@
+package charline.cli.ask;
+
+import charline.cli.render.Figures;
+import charline.cli.render.Table;
+import charline.cli.render.Wording;
+import charline.log.PatchEntry;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import charline.trial.Stratum;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What was found, for a person. */
+final class FindReport {
+  private FindReport() {}
+
+  /** Counts, then a table for each coating, wood and rig. */
+  static String text(String searched, List<PatchEntry> found) {
+    StringBuilder text = new StringBuilder();
+    text.append(Table.paragraph(summary(searched, found))).append('\n');
+    groups(found)
+        .forEach(
+            (title, patches) ->
+                text.append('\n').append(title).append('\n').append(table(patches)));
+    return text.toString();
+  }
+
+  private static String summary(String searched, List<PatchEntry> found) {
+    List<Patch> patches = found.stream().map(PatchEntry::patch).toList();
+    long readings = patches.stream().mapToLong(p -> p.readings().size()).sum();
+    long boards = patches.stream().map(p -> p.board().name()).distinct().count();
+    return "%s (%s): %s on %s, %s."
+        .formatted(
+            Figures.count(patches.size(), "patch", "patches"),
+            searched,
+            Figures.count(readings, "reading", "readings"),
+            Figures.count(boards, "board", "boards"),
+            dates(patches));
+  }
+
+  private static String dates(List<Patch> patches) {
+    List<LocalDate> days = patches.stream().map(p -> p.burnedAt().toLocalDate()).sorted().toList();
+    LocalDate first = days.get(0);
+    LocalDate last = days.get(days.size() - 1);
+    return first.equals(last) ? "burned on " + first : "burned " + first + " to " + last;
+  }
+
+  private static Map<String, List<Patch>> groups(List<PatchEntry> found) {
+    Map<String, List<Patch>> groups = new LinkedHashMap<>();
+    for (PatchEntry entry : found) {
+      groups.computeIfAbsent(title(entry.patch()), t -> new ArrayList<>()).add(entry.patch());
+    }
+    return groups;
+  }
+
+  private static String title(Patch patch) {
+    Stratum stratum = Stratum.of(patch);
+    return "%s over %s, rig %s (%s, %d nm)"
+        .formatted(
+            stratum.family(),
+            stratum.wood(),
+            patch.rig().name(),
+            stratum.emission().word(),
+            stratum.wavelengthNanometres());
+  }
+
+  private static String table(List<Patch> patches) {
+    Table table =
+        new Table("patch", "date", ">power", ">speed", ">passes", "outcome", ">J/cm2", "board");
+    patches.forEach(patch -> addRows(table, patch));
+    return table.text();
+  }
+
+  /** A row for each run of readings with the same outcome, the settings in the first alone. */
+  private static void addRows(Table table, Patch patch) {
+    List<Reading> readings = patch.readings();
+    int from = 0;
+    while (from < readings.size()) {
+      int to = from;
+      while (to + 1 < readings.size()
+          && readings.get(to + 1).outcome().equals(readings.get(from).outcome())) {
+        to++;
+      }
+      int first = readings.get(from).passes();
+      int last = readings.get(to).passes();
+      boolean head = from == 0;
+      table.row(
+          head ? patch.code() : "",
+          head ? patch.burnedAt().toLocalDate().toString() : "",
+          head ? Wording.power(patch.settings().power()) : "",
+          head ? Wording.speed(patch.settings().form()) : "",
+          first == last ? String.valueOf(first) : first + "-" + last,
+          readings.get(from).outcome().text(),
+          head ? Figures.three(patch.exposure().doseJoulesPerCm2()) : "",
+          head ? patch.board().name() : "");
+      from = to + 1;
+    }
+  }
+
+  /** What was searched, and what the log does have. */
+  static String nothing(String searched, List<PatchEntry> all) {
+    if (all.isEmpty()) {
+      return "The log holds no patch yet; `charline patch add --help` shows how to record one.\n";
+    }
+    String families =
+        all.stream()
+            .map(e -> e.patch().finish().family() + " over " + e.patch().board().wood())
+            .collect(Collectors.groupingBy(s -> s, LinkedHashMap::new, Collectors.counting()))
+            .entrySet()
+            .stream()
+            .map(e -> e.getKey() + " (" + e.getValue() + ")")
+            .collect(Collectors.joining(", "));
+    return Table.paragraph(
+            "No patch matches %s. The log has %s, %s: %s."
+                .formatted(
+                    searched,
+                    Figures.count(all.size(), "patch", "patches"),
+                    dates(all.stream().map(PatchEntry::patch).toList()),
+                    families))
+        + "\n";
+  }
+}

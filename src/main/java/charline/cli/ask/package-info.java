@@ -1,0 +1,2 @@
+/** Commands that look things up in the log. */
+package charline.cli.ask;

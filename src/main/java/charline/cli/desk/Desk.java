@@ -1,0 +1,153 @@
+package charline.cli.desk;
+
+import charline.log.Logbook;
+import charline.log.Refused;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Where one command works: its streams, its clock, its log, and who sits there. */
+public final class Desk {
+  /** Names the person for every record made in a shell. */
+  public static final String PERSON_VARIABLE = "CHARLINE_BY";
+
+  private final Asker asker;
+  private final PrintStream out;
+  private final PrintStream err;
+  private final Map<String, String> env;
+  private final Clock clock;
+  private Optional<Path> chosenLog = Optional.empty();
+
+  public Desk(Asker asker, PrintStream out, PrintStream err, Map<String, String> env, Clock clock) {
+    this.asker = asker;
+    this.out = out;
+    this.err = err;
+    this.env = Map.copyOf(env);
+    this.clock = clock;
+  }
+
+  /** For the answer. */
+  public PrintStream out() {
+    return out;
+  }
+
+  /** For what is not the answer: refusals, warnings, progress. */
+  public PrintStream err() {
+    return err;
+  }
+
+  public Map<String, String> env() {
+    return env;
+  }
+
+  public Clock clock() {
+    return clock;
+  }
+
+  /** Now, to the second, with the zone of the desk. */
+  public OffsetDateTime now() {
+    return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
+  }
+
+  /** Works on this log and no other. */
+  public void useLog(Path file) {
+    chosenLog = Optional.of(file);
+  }
+
+  public Path logFile() {
+    return chosenLog.orElseGet(
+        () ->
+            LogPlace.of(
+                env,
+                System.getProperty("os.name", ""),
+                Path.of(System.getProperty("user.home", "."))));
+  }
+
+  /** Opens the log, beginning a new one where there is none. */
+  public Logbook logToWrite() {
+    Path file = logFile().toAbsolutePath();
+    try {
+      Files.createDirectories(file.getParent());
+    } catch (IOException e) {
+      throw new Refused(
+          Refused.Kind.DATA,
+          "The log must lie in a folder that can be made, not %s; name another with --log."
+              .formatted(file.getParent()),
+          e);
+    }
+    return Logbook.open(file, clock);
+  }
+
+  /** Opens a log that must be there: a mistyped name shall not leave an empty log behind. */
+  public Logbook logToRead() {
+    Path file = logFile();
+    if (!Files.exists(file)) {
+      throw new Refused(
+          Refused.Kind.DATA,
+          "There is no log at %s; name one with --log or $%s, or begin one with `charline rig add`."
+              .formatted(file, LogPlace.VARIABLE));
+    }
+    return Logbook.open(file, clock);
+  }
+
+  /** Who makes a record: as given, else {@code $CHARLINE_BY}, else the name of the login. */
+  public String person(String given) {
+    if (given != null && !given.isBlank()) {
+      return given.strip();
+    }
+    String known = env.get(PERSON_VARIABLE);
+    return known != null && !known.isBlank()
+        ? known.strip()
+        : System.getProperty("user.name", "unknown");
+  }
+
+  public boolean someoneToAsk() {
+    return asker.present();
+  }
+
+  /**
+   * What was given, or else the answer to a question; asks again while the answer is refused.
+   *
+   * @param given what the command line says, or null
+   * @param missing the refusal where there is nobody to ask: names what is missing and its option
+   * @param question in a few words with the unit
+   * @param offered taken for an empty answer
+   * @param check throws in one sentence if the answer will not do
+   */
+  public String need(
+      String given,
+      String missing,
+      String question,
+      Optional<String> offered,
+      Consumer<String> check) {
+    if (given != null) {
+      return given;
+    }
+    if (!asker.present()) {
+      throw new Refused(Refused.Kind.USAGE, missing);
+    }
+    String prompt = question + offered.map(o -> " [" + o + "]").orElse("");
+    while (true) {
+      String answer = asker.answer(prompt).orElseThrow(Desk::unanswered);
+      String value = answer.isEmpty() ? offered.orElse("") : answer;
+      try {
+        check.accept(value);
+        return value;
+      } catch (IllegalArgumentException | Refused e) {
+        err.println(e.getMessage());
+      }
+    }
+  }
+
+  private static Refused unanswered() {
+    return new Refused(
+        Refused.Kind.USAGE, "The questions were left unanswered, so nothing was recorded.");
+  }
+}

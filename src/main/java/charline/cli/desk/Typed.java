@@ -1,0 +1,67 @@
+package charline.cli.desk;
+
+import charline.exposure.Measure;
+import charline.exposure.Measure.Quantity;
+import charline.exposure.PowerSetting;
+import charline.log.Refused;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** Reads what was typed after an option; a refusal names the option. */
+public final class Typed {
+  private Typed() {}
+
+  /** A number with an optional unit, in the base unit of its quantity. */
+  public static double measure(String option, String text, Quantity quantity) {
+    try {
+      return Measure.parse(text, quantity).value();
+    } catch (IllegalArgumentException e) {
+      throw refused(option, e.getMessage());
+    }
+  }
+
+  /** The same, empty where nothing was typed. */
+  public static OptionalDouble ifGiven(String option, String text, Quantity quantity) {
+    return text == null
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(measure(option, text, quantity));
+  }
+
+  /** {@code 60%} or {@code 60} of the rated power, {@code 120W} or {@code 0.12kW} on the work. */
+  public static PowerSetting power(String text) {
+    return text.strip().toLowerCase(Locale.ROOT).endsWith("w")
+        ? PowerSetting.watts(measure("--power", text, Quantity.POWER))
+        : PowerSetting.percent(measure("--power", text, Quantity.SHARE));
+  }
+
+  /** A chance, 0 to 1: {@code 5%}, {@code 5} and {@code 0.05} are the same. */
+  public static double chance(String option, String text) {
+    double value = measure(option, text, Quantity.SHARE);
+    boolean share = !text.strip().endsWith("%") && Math.abs(value) < 1;
+    return share ? value : value / 100;
+  }
+
+  /** A whole number, 1 or more. */
+  public static int count(String option, String what, String text) {
+    String digits = text.strip();
+    if (!digits.matches("[1-9]\\d{0,5}")) {
+      throw refused(
+          option, "%s must be a whole number, 1 or more, not \"%s\".".formatted(what, text));
+    }
+    return Integer.parseInt(digits);
+  }
+
+  /** Yes or no. */
+  public static boolean yes(String option, String text) {
+    return switch (text.strip().toLowerCase(Locale.ROOT)) {
+      case "yes", "y", "true" -> true;
+      case "no", "n", "false" -> false;
+      default -> throw refused(option, "the answer must be yes or no, not \"%s\".".formatted(text));
+    };
+  }
+
+  /** A refusal that names the option at fault. */
+  public static Refused refused(String option, String sentence) {
+    return new Refused(Refused.Kind.USAGE, option + ": " + sentence);
+  }
+}

@@ -1,0 +1,32 @@
+package charline.cli.desk;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Option;
+
+/** What every command is: work at a desk that ends with an exit code. */
+public abstract class Work implements Callable<Integer> {
+  /** Done. */
+  public static final int DONE = 0;
+
+  /** The answer is no: nothing found, no window. */
+  public static final int NO = 1;
+
+  /** The command was not understood. */
+  public static final int USAGE = 2;
+
+  /** The data or the log will not bear it. */
+  public static final int DATA = 3;
+
+  protected final Desk desk;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      order = 1000,
+      description = "Show this help.")
+  boolean help;
+
+  protected Work(Desk desk) {
+    this.desk = desk;
+  }
+}

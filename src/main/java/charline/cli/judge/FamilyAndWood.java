@@ -1,0 +1,54 @@
+package charline.cli.judge;
+
+import charline.log.Logbook;
+import charline.log.Refused;
+import charline.trial.Stratum;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A coating family and a wood in the log's own words.
+ *
+ * @param family coating family
+ * @param wood wood, or {@link Stratum#ANY_WOOD}
+ */
+record FamilyAndWood(String family, String wood) {
+  private static final Set<String> BETWEEN = Set.of("over", "on");
+
+  /**
+   * Reads {@code latex pine}, {@code latex over pine}, {@code clear coat longleaf pine}.
+   *
+   * @throws Refused naming the word that the log does not know, with the nearest
+   */
+  static FamilyAndWood read(List<String> typed, Logbook log) {
+    List<String> words = typed.stream().filter(word -> !BETWEEN.contains(word)).toList();
+    if (words.size() < 2) {
+      throw new Refused(
+          Refused.Kind.USAGE, "Name a coating family and a wood, such as `latex pine`.");
+    }
+    for (int cut = words.size() - 1; cut > 1; cut--) {
+      Optional<FamilyAndWood> both = at(words, cut, log);
+      if (both.isPresent()) {
+        return both.get();
+      }
+    }
+    return new FamilyAndWood(
+        log.family(words.get(0)), wood(String.join(" ", words.subList(1, words.size())), log));
+  }
+
+  private static Optional<FamilyAndWood> at(List<String> words, int cut, Logbook log) {
+    try {
+      return Optional.of(
+          new FamilyAndWood(
+              log.family(String.join(" ", words.subList(0, cut))),
+              wood(String.join(" ", words.subList(cut, words.size())), log)));
+    } catch (Refused e) {
+      return Optional.empty();
+    }
+  }
+
+  private static String wood(String word, Logbook log) {
+    return word.equalsIgnoreCase(Stratum.ANY_WOOD) ? Stratum.ANY_WOOD : log.wood(word);
+  }
+}

@@ -1,0 +1,121 @@
+package charline.cli.judge;
+
+import static charline.cli.render.Figures.three;
+
+import charline.cli.render.Figures;
+import charline.cli.render.Table;
+import charline.exposure.Emission;
+import charline.model.Contradictions;
+import charline.model.Estimate;
+import charline.model.Event;
+import charline.model.ModelFit;
+
+/**
+ * One fitted model for a person: counts, parameters with intervals, and what they mean.
+ *
+ * @param judged trials and bench
+ * @param fit the model
+ * @param checks whether the trials deny what the model takes for granted
+ */
+record ModelText(StratumOptions.Case judged, ModelFit fit, Contradictions checks) {
+  /** From 5 % to 95 % of a logistic curve is this many times its spread. */
+  private static final double FIVE_TO_NINETY_FIVE = 2 * Math.log(19);
+
+  String text() {
+    StringBuilder text = new StringBuilder();
+    line(
+        text,
+        "%s, %s"
+            .formatted(
+                fit.event() == Event.CHAR ? "Burn onset" : "Removal",
+                judged.trials().stratum().words()));
+    line(text, "Counted: " + BenchText.counted(judged.trials().evidence()) + ".");
+    text.append('\n').append(parameters()).append('\n');
+    meaning(text);
+    checks(text);
+    return text.toString();
+  }
+
+  private String parameters() {
+    Table table = new Table("parameter", ">middle", ">90 % interval", "what it is");
+    row(table, "even-chance dose", fit.evenDoseJoulesPerCm2(), "J/cm2 in one pass");
+    row(table, "tau", fit.tau(), "logarithm of that dose");
+    row(table, "phi", fit.phi(), "weight of ln " + intensityWord());
+    row(table, "psi", fit.psi(), "weight of ln passes");
+    row(table, "sigma", fit.sigma(), "spread from patch to patch, in ln dose");
+    row(table, "omega", fit.omega(), "spread from board to board, in ln dose");
+    return table.text();
+  }
+
+  private static void row(Table table, String name, Estimate e, String what) {
+    table.row(name, three(e.median()), three(e.low()) + " to " + three(e.high()), what);
+  }
+
+  private void meaning(StringBuilder text) {
+    String happens = fit.event() == Event.CHAR ? "chars" : "clears";
+    line(
+        text,
+        "One pass of %s J/cm2 at %s %s %s a patch on an average board as often as not."
+            .formatted(
+                three(fit.evenDoseJoulesPerCm2().median()),
+                three(fit.referenceIntensity()),
+                unit(),
+                happens));
+    line(
+        text,
+        "A second pass counts like %s times the dose; twice the %s at the same dose like %s times."
+            .formatted(
+                three(Math.pow(2, fit.psi().median())),
+                intensityWord(),
+                three(Math.pow(2, fit.phi().median()))));
+    line(
+        text,
+        "On one board it takes %s times the dose to go from 5 %% to 95 %% of patches; one board in three differs from the average by more than a factor %s."
+            .formatted(
+                three(Math.exp(FIVE_TO_NINETY_FIVE * fit.sigma().median())),
+                three(Math.exp(fit.omega().median()))));
+    double lnIntensity = Math.log(fit.referenceIntensity());
+    line(
+        text,
+        fit.event() == Event.CHAR
+            ? "Up to %s J/cm2 in one pass there, char risk on a new board is at most 5 %% with 90 %% confidence."
+                .formatted(
+                    three(Math.exp(fit.posterior().doseLimit(0.05).lnDose(0.1, lnIntensity, 1))))
+            : "From %s J/cm2 in one pass there, a patch on a new board clears in at least 90 %% of cases with 90 %% confidence."
+                .formatted(
+                    three(Math.exp(fit.posterior().doseLimit(0.9).lnDose(0.9, lnIntensity, 1)))));
+  }
+
+  private void checks(StringBuilder text) {
+    line(
+        text,
+        "Computed by %s: %s draws worth %s independent ones; Pareto k-hat %s (%s up to %s)."
+            .formatted(
+                fit.method(),
+                fit.draws(),
+                Math.round(fit.effectiveDraws()),
+                Figures.two(fit.paretoK()),
+                fit.reliable() ? "good" : "NOT TO BE TRUSTED; good only",
+                three(ModelFit.PARETO_K_LIMIT)));
+    line(
+        text,
+        "Of patches that were hotter in every respect, %d %s sooner and %d later than the cooler one%s"
+            .formatted(
+                checks.agreeing(),
+                fit.event() == Event.CHAR ? "charred" : "cleared",
+                checks.denying(),
+                checks.decisive() ? ": THE TRIALS DENY THE MODEL." : "."));
+  }
+
+  private String intensityWord() {
+    return judged.pulsed() ? "fluence" : "irradiance";
+  }
+
+  private String unit() {
+    return (judged.pulsed() ? Emission.PULSED : Emission.CONTINUOUS).intensityUnit();
+  }
+
+  private static void line(StringBuilder text, String sentence) {
+    text.append(Table.paragraph(sentence)).append('\n');
+  }
+}

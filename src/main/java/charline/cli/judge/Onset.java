@@ -1,0 +1,43 @@
+package charline.cli.judge;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.log.Logbook;
+import charline.model.Contradictions;
+import charline.model.Event;
+import charline.model.Fitter;
+import charline.model.ModelFit;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code onset}. */
+@Command(
+    name = "onset",
+    header = "Show the burn-onset model: how much dose chars the wood.",
+    description =
+        "Counts first, then the parameters with 90 %% intervals, the dose in J/cm2 that "
+            + "chars as often as not, and checks of the fit.",
+    footer = {"", "Example:", "  charline onset latex pine"})
+public final class Onset extends Work {
+  @Mixin private StratumOptions trials;
+  @Mixin private JsonReply reply;
+
+  public Onset(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      StratumOptions.Case judged = trials.choose(log, desk);
+      ModelFit fit = Fitter.withDefaults().fit(judged.trials(), Event.CHAR);
+      Contradictions checks = Contradictions.in(judged.trials(), Event.CHAR);
+      reply.print(
+          desk.out(),
+          () -> ModelJson.of(judged, fit, checks),
+          () -> new ModelText(judged, fit, checks).text());
+      return fit.reliable() && !checks.decisive() ? DONE : DATA;
+    }
+  }
+}

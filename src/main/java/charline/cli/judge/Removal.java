@@ -1,0 +1,49 @@
+package charline.cli.judge;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.log.Logbook;
+import charline.model.Contradictions;
+import charline.model.Event;
+import charline.model.Fitter;
+import charline.model.ModelFit;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code removal}. */
+@Command(
+    name = "removal",
+    header = "Show the removal model: how many passes clear the finish.",
+    description =
+        "Counts first, then the parameters with 90 %% intervals, the dose in J/cm2 that "
+            + "clears as often as not, passes to clear, um per pass where the coats are known, "
+            + "and net area rates in cm2/min.",
+    footer = {"", "Example:", "  charline removal latex pine"})
+public final class Removal extends Work {
+  @Mixin private StratumOptions trials;
+  @Mixin private JsonReply reply;
+
+  public Removal(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      StratumOptions.Case judged = trials.choose(log, desk);
+      ModelFit fit = Fitter.withDefaults().fit(judged.trials(), Event.CLEARING);
+      Contradictions checks = Contradictions.in(judged.trials(), Event.CLEARING);
+      List<RemovalRates.Rate> rates = RemovalRates.of(judged.trials(), fit);
+      reply.print(
+          desk.out(),
+          () ->
+              ModelJson.of(judged, fit, checks)
+                  .put("coat_um", RemovalRates.thickness(judged.trials().patches()))
+                  .put("rates", RemovalRates.json(rates)),
+          () -> new ModelText(judged, fit, checks).text() + "\n" + RemovalRates.text(rates));
+      return fit.reliable() && !checks.decisive() ? DONE : DATA;
+    }
+  }
+}

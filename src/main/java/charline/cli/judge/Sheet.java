@@ -1,0 +1,140 @@
+package charline.cli.judge;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Release;
+import charline.cli.desk.Typed;
+import charline.cli.desk.Work;
+import charline.exposure.Invariant;
+import charline.exposure.Measure.Quantity;
+import charline.log.Logbook;
+import charline.log.Refused;
+import charline.sheet.Paper;
+import charline.sheet.SheetStamp;
+import charline.sheet.WindowSheet;
+import charline.window.Asked;
+import charline.window.JobRisk;
+import charline.window.Recommendation;
+import charline.window.WindowFinder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code sheet}. */
+@Command(
+    name = "sheet",
+    header = "Write the one-page window sheet for the bench and the client's file.",
+    description =
+        "An HTML page that loads nothing and prints on one page: start setting, ranges of "
+            + "power (%%) and speed (mm/s), map, evidence and cautions. A verdict without a window "
+            + "gets a sheet too.",
+    footer = {"", "Example:", "  charline sheet latex pine --to latex-pine.html --job-area 4.5m2"})
+public final class Sheet extends Work {
+  @Option(names = "--to", paramLabel = "FILE.html", required = true, description = "File to write.")
+  private Path to;
+
+  @Option(names = "--replace", description = "Write over a file that is there already.")
+  private boolean replace;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      defaultValue = "any",
+      description = "a4, letter, or any. Default: any, whatever the printer holds.")
+  private String paper;
+
+  @Mixin private AskedOptions limits;
+  @Mixin private StratumOptions trials;
+
+  @Option(
+      names = "--job-area",
+      paramLabel = "AREA",
+      description = "Area of a job, in m2: adds the char risk over all of it.")
+  private String jobArea;
+
+  @Option(
+      names = "--by",
+      paramLabel = "WHO",
+      description = "Who prints it. Default: $$CHARLINE_BY, else your login name.")
+  private String by;
+
+  public Sheet(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    Paper size = paper();
+    checkTarget();
+    Asked asked = limits.asked(trials.acceptTint());
+    OptionalDouble area = Typed.ifGiven("--job-area", jobArea, Quantity.SURFACE);
+    area.ifPresent(m2 -> Invariant.positive("Area of the job", m2, "m2"));
+    try (Logbook log = desk.logToRead()) {
+      StratumOptions.Case chosen = trials.choose(log, desk);
+      Recommendation found =
+          WindowFinder.withDefaults().recommend(chosen.trials(), chosen.bench(), asked);
+      Optional<JobRisk> job =
+          area.isPresent() ? JobRisk.of(found, area.getAsDouble()) : Optional.empty();
+      SheetStamp stamp =
+          new SheetStamp(
+              String.valueOf(desk.logFile().getFileName()),
+              Release.version(),
+              desk.now(),
+              Optional.of(desk.person(by)));
+      write(new WindowSheet(found, Cautions.of(log, found), stamp, job).html(size), to);
+      desk.out()
+          .println(
+              "%s written: %s, verdict %s."
+                  .formatted(to, found.stratum().words(), found.verdict().word()));
+    }
+    return DONE;
+  }
+
+  private Paper paper() {
+    return switch (paper.strip().toLowerCase(Locale.ROOT)) {
+      case "any" -> Paper.ANY;
+      case "a4" -> Paper.A4;
+      case "letter" -> Paper.LETTER;
+      default ->
+          throw Typed.refused(
+              "--paper", "the size must be a4, letter or any, not \"%s\".".formatted(paper));
+    };
+  }
+
+  private void checkTarget() {
+    if (!to.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
+      throw Typed.refused(
+          "--to",
+          "the file must end in .html, not \"%s\"; a browser prints it to paper or PDF."
+              .formatted(to.getFileName()));
+    }
+    if (!replace && Files.exists(to)) {
+      throw new Refused(
+          Refused.Kind.USAGE,
+          "%s is there already; give another name, or --replace to write over it.".formatted(to));
+    }
+  }
+
+  /** Writes a page at once: no half-written sheet is ever left behind. */
+  private static void write(String html, Path file) {
+    try {
+      Path draft =
+          Files.createTempFile(file.toAbsolutePath().getParent(), ".window-sheet", ".html");
+      try {
+        Files.writeString(draft, html);
+        Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        Files.deleteIfExists(draft);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,167 @@
+package charline.cli.judge;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.NothingThere;
+import charline.cli.render.Figures;
+import charline.exposure.Emission;
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.Refused;
+import charline.model.Trials;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import charline.trial.Stratum;
+import charline.window.Bench;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Which trials are judged, and on which rig the answer is to stand. */
+final class StratumOptions {
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "FAMILY WOOD",
+      description = "Coating family and wood, such as latex pine; any pools the woods.")
+  private List<String> words = List.of();
+
+  @Option(
+      names = "--rig",
+      paramLabel = "NAME",
+      description = "Rig that the answer is for. Default: the one most patches were burned on.")
+  private String rigName;
+
+  @Option(
+      names = "--at",
+      paramLabel = "KNOBS",
+      description =
+          "Knobs that stay fixed, such as spot=0.6mm,rep=40kHz,width=60mm; also pulse (ns) and"
+              + " spacing (mm). Default: as most of the patches had them.")
+  private String at;
+
+  @Option(names = "--accept-tint", description = "Count a tint that stays in the grain as cleared.")
+  private boolean acceptTint;
+
+  /** Whether a family and a wood were named. */
+  boolean named() {
+    return words.size() >= 2;
+  }
+
+  boolean nothingNamed() {
+    return words.isEmpty();
+  }
+
+  boolean acceptTint() {
+    return acceptTint;
+  }
+
+  /** The trials of one coating family on one wood, or on {@code any}, and the bench. */
+  Case choose(Logbook log, Desk desk) {
+    FamilyAndWood asked = FamilyAndWood.read(words, log);
+    String family = asked.family();
+    String wood = asked.wood();
+    boolean anyWood = wood.equals(Stratum.ANY_WOOD);
+    Optional<Rig> rig = Optional.ofNullable(rigName).map(log::rig);
+    Predicate<Stratum> wanted =
+        s -> s.family().equals(family) && (anyWood || s.wood().equals(wood));
+    Map<Stratum, List<Patch>> strata = strata(log, wanted, anyWood);
+    if (strata.isEmpty()) {
+      throw new NothingThere(
+          "No patch of %s over %s is in the log; it has %s."
+              .formatted(family, anyWood ? "any wood" : wood, inventory(strata(log))));
+    }
+    List<Stratum> fitting =
+        strata.keySet().stream().filter(s -> rig.isEmpty() || isLightOf(rig.get(), s)).toList();
+    if (fitting.isEmpty()) {
+      throw new NothingThere(
+          "%s over %s was not tried with light like that of rig %s (%s, %d nm), and other light says nothing of it; the log has %s."
+              .formatted(
+                  family,
+                  anyWood ? "any wood" : wood,
+                  rig.get().name(),
+                  rig.get().emission().word(),
+                  Math.round(rig.get().wavelengthNanometres()),
+                  inventory(strata)));
+    }
+    if (fitting.size() > 1) {
+      throw new Refused(
+          Refused.Kind.USAGE,
+          "Trials with different light are never judged together, and the log has %s; say with --rig which it is."
+              .formatted(inventory(strata)));
+    }
+    return of(log, desk, fitting.get(0), strata.get(fitting.get(0)), rig);
+  }
+
+  /** Every stratum of the log with its bench, the one with most patches first. */
+  List<Case> all(Logbook log, Desk desk) {
+    Map<Stratum, List<Patch>> strata = strata(log);
+    if (strata.isEmpty()) {
+      throw new NothingThere("The log holds no patch yet, so there is nothing to judge.");
+    }
+    Optional<Rig> rig = Optional.ofNullable(rigName).map(log::rig);
+    return strata.entrySet().stream()
+        .filter(e -> rig.isEmpty() || isLightOf(rig.get(), e.getKey()))
+        .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
+        .map(e -> of(log, desk, e.getKey(), e.getValue(), rig))
+        .toList();
+  }
+
+  private Case of(
+      Logbook log, Desk desk, Stratum stratum, List<Patch> patches, Optional<Rig> wanted) {
+    FixedKnobs fixed = FixedKnobs.parse(at);
+    Rig rig = fixed.on(wanted.orElseGet(() -> log.rig(Bench.mostUsedRig(patches).name())));
+    Bench bench = fixed.on(Bench.of(rig, patches, desk.now()));
+    return new Case(new Trials(stratum, patches, acceptTint), bench);
+  }
+
+  private static boolean isLightOf(Rig rig, Stratum stratum) {
+    return rig.emission() == stratum.emission()
+        && Math.round(rig.wavelengthNanometres()) == stratum.wavelengthNanometres();
+  }
+
+  private static Map<Stratum, List<Patch>> strata(Logbook log) {
+    return strata(log, s -> true, false);
+  }
+
+  private static Map<Stratum, List<Patch>> strata(
+      Logbook log, Predicate<Stratum> wanted, boolean pooled) {
+    return log.patches(Filter.ALL).stream()
+        .map(PatchEntry::patch)
+        .filter(p -> wanted.test(Stratum.of(p)))
+        .collect(
+            Collectors.groupingBy(
+                p -> pooled ? Stratum.of(p).overAllWoods() : Stratum.of(p),
+                LinkedHashMap::new,
+                Collectors.toList()));
+  }
+
+  private static String inventory(Map<Stratum, List<Patch>> strata) {
+    if (strata.isEmpty()) {
+      return "no patch at all yet";
+    }
+    return strata.entrySet().stream()
+        .map(e -> e.getKey().words() + " (" + count(e.getValue()) + ")")
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String count(List<Patch> patches) {
+    return Figures.count(patches.size(), "patch", "patches");
+  }
+
+  /**
+   * What is judged.
+   *
+   * @param trials patches of one stratum
+   * @param bench rig and fixed knobs of the answer
+   */
+  record Case(Trials trials, Bench bench) {
+    boolean pulsed() {
+      return bench.rig().emission() == Emission.PULSED;
+    }
+  }
+}

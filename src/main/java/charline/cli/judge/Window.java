@@ -1,0 +1,106 @@
+package charline.cli.judge;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Typed;
+import charline.cli.desk.Work;
+import charline.cli.render.Json;
+import charline.cli.render.JsonReply;
+import charline.exposure.Invariant;
+import charline.exposure.Measure.Quantity;
+import charline.log.Logbook;
+import charline.log.Refused;
+import charline.trial.Caution;
+import charline.window.Asked;
+import charline.window.JobRisk;
+import charline.window.Recommendation;
+import charline.window.Verdict;
+import charline.window.WindowFinder;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code window}. */
+@Command(
+    name = "window",
+    header = "Find the settings that clear the finish and leave the wood unburned.",
+    description =
+        "Gives the start setting and the ranges of power (%%), speed (mm/s) and passes that "
+            + "keep your limits on a board not seen yet, or says plainly that there are none. "
+            + "Only what was tried is offered. Exit code 1 means: no window.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline window latex pine",
+      "  charline window latex pine --risk 2%% --confidence 95%% --job-area 4.5m2",
+      "  charline window shellac any --rig Heron --at spot=0.6mm,rep=40kHz,width=60mm",
+      "  charline window --all --json"
+    })
+public final class Window extends Work {
+  @Option(names = "--all", description = "Every coating, wood and kind of light in the log.")
+  private boolean all;
+
+  @Mixin private AskedOptions limits;
+  @Mixin private StratumOptions trials;
+
+  @Option(
+      names = "--job-area",
+      paramLabel = "AREA",
+      description = "Area of a job, in m2: adds the char risk over all of it.")
+  private String jobArea;
+
+  @Mixin private JsonReply reply;
+
+  public Window(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    Asked asked = limits.asked(trials.acceptTint());
+    OptionalDouble area = Typed.ifGiven("--job-area", jobArea, Quantity.SURFACE);
+    area.ifPresent(m2 -> Invariant.positive("Area of the job", m2, "m2"));
+    if (all ? !trials.nothingNamed() : !trials.named()) {
+      throw new Refused(
+          Refused.Kind.USAGE,
+          "Name a coating family and a wood, such as `charline window latex pine`, or give --all.");
+    }
+    try (Logbook log = desk.logToRead()) {
+      return all ? overAll(log, asked, area) : one(log, asked, area);
+    }
+  }
+
+  private int one(Logbook log, Asked asked, OptionalDouble area) {
+    StratumOptions.Case chosen = trials.choose(log, desk);
+    Recommendation found =
+        WindowFinder.withDefaults().recommend(chosen.trials(), chosen.bench(), asked);
+    List<Caution> cautions = Cautions.of(log, found);
+    reply.print(
+        desk.out(),
+        () -> WindowJson.of(found, job(found, area)),
+        () -> new WindowText(found, job(found, area), cautions).text());
+    return found.verdict() == Verdict.WINDOW ? DONE : NO;
+  }
+
+  private int overAll(Logbook log, Asked asked, OptionalDouble area) {
+    WindowFinder finder = WindowFinder.withDefaults();
+    List<Recommendation> found =
+        trials.all(log, desk).stream()
+            .map(each -> finder.recommend(each.trials(), each.bench(), asked))
+            .toList();
+    if (reply.json()) {
+      List<Json> objects =
+          found.stream().map(each -> WindowJson.of(each, job(each, area))).toList();
+      desk.out().println(Json.text(objects));
+    } else {
+      desk.out().print(WindowList.text(found));
+    }
+    return found.stream().anyMatch(each -> each.verdict() == Verdict.WINDOW) ? DONE : NO;
+  }
+
+  private static Optional<JobRisk> job(Recommendation found, OptionalDouble area) {
+    return area.isPresent() ? JobRisk.of(found, area.getAsDouble()) : Optional.empty();
+  }
+}

@@ -1,0 +1,192 @@
+package charline.cli.record;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
+import charline.cli.desk.When;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.cli.render.PatchView;
+import charline.exposure.Settings;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.Refused;
+import charline.trial.Board;
+import charline.trial.Finish;
+import charline.trial.Patch;
+import charline.trial.Plausibility;
+import charline.trial.Reading;
+import charline.trial.Rig;
+import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.UUID;
+import java.util.function.Function;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code patch add}. */
+@Command(
+    name = "add",
+    header = "Record a patch with its first reading.",
+    description =
+        "With --like, whatever you do not give is copied from that patch, except what was "
+            + "seen; a terminal asks for the rest. Give the dose in one of three forms: --hand "
+            + "with --width, --scan with --spacing (mm/s, mm), or --area with --seconds.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline patch add --board boathouse-1 --finish wall-latex --power 60%% \\",
+      "      --hand 22mm/s --passes 1 --outcome residue",
+      "  charline patch add --like last --hand 18mm/s --outcome clean"
+    })
+public final class PatchAdd extends Work {
+  @Option(
+      names = "--like",
+      paramLabel = "CODE",
+      description = "Copy what is not given from this patch: last, P-0042 or 42.")
+  private String like;
+
+  @Option(
+      names = "--rig",
+      paramLabel = "NAME",
+      description = "The rig. Default: the only one, if there is just one.")
+  private String rigName;
+
+  @Option(names = "--board", paramLabel = "NAME", description = "The board.")
+  private String boardName;
+
+  @Option(names = "--finish", paramLabel = "NAME", description = "The finish.")
+  private String finishName;
+
+  @Mixin private Knobs knobs;
+  @Mixin private ReadingOptions seen;
+
+  @Option(names = "--note", paramLabel = "TEXT", description = "Anything worth keeping.")
+  private String note;
+
+  @Option(
+      names = "--by",
+      paramLabel = "WHO",
+      description = "Who burned it. Default: $$CHARLINE_BY, else your login name.")
+  private String by;
+
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description = "When: 14:30, 2026-06-01 or \"2026-06-01 14:30\". Default: now.")
+  private String at;
+
+  @Option(
+      names = "--patch-area",
+      paramLabel = "AREA",
+      description = "Size of the patch, in cm2; char risk counts per patch-sized area.")
+  private String patchArea;
+
+  @Mixin private Sure sure;
+  @Mixin private JsonReply reply;
+
+  public PatchAdd(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    knobs.check();
+    try (Logbook log = desk.logToWrite()) {
+      Function<String, PatchEntry> draft = draft(log);
+      PatchEntry entry =
+          log.inTransaction(
+              () -> {
+                PatchEntry coded = draft.apply(log.nextPatchCode());
+                log.add(coded);
+                return coded;
+              });
+      reply.print(desk.out(), () -> PatchView.json(entry), () -> PatchReply.recorded(entry, log));
+    }
+    return DONE;
+  }
+
+  /** Everything but the code, which is taken only when the patch is added. */
+  private Function<String, PatchEntry> draft(Logbook log) {
+    Optional<PatchEntry> base = Optional.ofNullable(like).map(word -> Codes.patch(log, word));
+    Optional<PatchEntry> last = base.isPresent() ? base : log.lastPatch();
+    Rig rig = rig(log, base, last);
+    Board board = board(log, base, last);
+    Finish finish = finish(log, base, last);
+    if (base.isEmpty()) {
+      knobs.ask(desk, rig, last);
+    } else if (!base.get().patch().rig().id().equals(rig.id())) {
+      knobs.askPower(desk, Optional.empty()); // a share of one rig's power is not that of another
+    }
+    base.ifPresent(entry -> seen.usePasses(entry.patch().readings().get(0).passes()));
+    seen.ask(desk, Optional.of(1));
+    Map<String, String> typed = new HashMap<>();
+    Settings settings = knobs.settings(rig, base, typed);
+    sure.require(Plausibility.about(rig.emission(), rig.ratedWatts(), settings));
+    OffsetDateTime burned =
+        at == null ? desk.now() : When.past("--at", at, desk.now(), desk.clock().getZone());
+    String who = desk.person(by);
+    Reading reading = seen.reading(log.newId(), burned, who, Optional.empty(), sure);
+    OptionalDouble size = PatchSize.read(patchArea, base, typed, sure);
+    UUID id = log.newId();
+    return code ->
+        new PatchEntry(
+            new Patch(id, code, burned, rig, board, finish, settings, size, List.of(reading)),
+            typed,
+            Optional.of(who),
+            Optional.ofNullable(note),
+            Optional.empty());
+  }
+
+  private Rig rig(Logbook log, Optional<PatchEntry> base, Optional<PatchEntry> last) {
+    if (rigName == null && base.isPresent()) {
+      return log.rig(base.get().patch().rig().name());
+    }
+    List<Rig> rigs = log.rigs();
+    if (rigs.isEmpty()) {
+      throw new Refused(
+          Refused.Kind.DATA,
+          "A patch needs a rig, and the log has none; set one up with `charline rig add`.");
+    }
+    if (rigName == null && rigs.size() == 1) {
+      return rigs.get(0);
+    }
+    return log.rig(
+        desk.need(
+            rigName,
+            "The rig is missing: give --rig, as the log has %d of them.".formatted(rigs.size()),
+            "Rig",
+            last.map(entry -> entry.patch().rig().name()),
+            log::rig));
+  }
+
+  private Board board(Logbook log, Optional<PatchEntry> base, Optional<PatchEntry> last) {
+    Optional<String> known = last.map(entry -> entry.patch().board().name());
+    return boardName == null && base.isPresent()
+        ? base.get().patch().board()
+        : log.board(
+            desk.need(
+                boardName,
+                "The board is missing: give --board, or copy a patch with --like last.",
+                "Board",
+                known,
+                log::board));
+  }
+
+  private Finish finish(Logbook log, Optional<PatchEntry> base, Optional<PatchEntry> last) {
+    Optional<String> known = last.map(entry -> entry.patch().finish().name());
+    return finishName == null && base.isPresent()
+        ? base.get().patch().finish()
+        : log.finish(
+            desk.need(
+                finishName,
+                "The finish is missing: give --finish, or copy a patch with --like last.",
+                "Finish",
+                known,
+                log::finish));
+  }
+}

@@ -1,0 +1,181 @@
+package charline.cli.record;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
+import charline.cli.desk.Typed;
+import charline.cli.desk.When;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.cli.render.PatchView;
+import charline.cli.render.Table;
+import charline.cli.render.Wording;
+import charline.exposure.Settings;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.Refused;
+import charline.trial.Patch;
+import charline.trial.Plausibility;
+import charline.trial.Reading;
+import charline.trial.Rig;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code patch amend}. */
+@Command(
+    name = "amend",
+    header = "Put a record right; the old values stay in the history.",
+    description =
+        "What you do not give stays as it is. Options are those of patch add, in the same "
+            + "units (mm/s, mm, kHz, ns, um).",
+    footer = {
+      "",
+      "Examples:",
+      "  charline patch amend P-0042 --hand 18mm/s --why \"misread the dial\"",
+      "  charline patch amend P-0042 --reading 2 --outcome char --why \"seen by daylight\""
+    })
+public final class PatchAmend extends Work {
+  @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
+  private String code;
+
+  @Option(names = "--why", paramLabel = "TEXT", required = true, description = "The reason.")
+  private String why;
+
+  @Option(names = "--rig", paramLabel = "NAME", description = "The rig.")
+  private String rigName;
+
+  @Option(names = "--board", paramLabel = "NAME", description = "The board.")
+  private String boardName;
+
+  @Option(names = "--finish", paramLabel = "NAME", description = "The finish.")
+  private String finishName;
+
+  @Mixin private Knobs knobs;
+
+  @Option(
+      names = "--reading",
+      paramLabel = "COUNT",
+      description = "Amend the reading made after this many passes. Default: the only one.")
+  private String readingAfter;
+
+  @Mixin private ReadingOptions seen;
+
+  @Option(
+      names = "--note",
+      paramLabel = "TEXT",
+      description = "The note: on the reading if --reading is given, else on the patch.")
+  private String note;
+
+  @Option(names = "--by", paramLabel = "WHO", description = "Who puts it right.")
+  private String by;
+
+  @Option(names = "--at", paramLabel = "TIME", description = "When it was burned.")
+  private String at;
+
+  @Option(names = "--patch-area", paramLabel = "AREA", description = "Size, in cm2.")
+  private String patchArea;
+
+  @Mixin private Sure sure;
+  @Mixin private JsonReply reply;
+
+  public PatchAmend(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    if (why.isBlank()) {
+      throw new Refused(Refused.Kind.USAGE, "--why: a record is amended for a reason; say it.");
+    }
+    try (Logbook log = desk.logToRead()) {
+      PatchEntry old = Codes.patch(log, code);
+      PatchEntry amended = amended(log, old);
+      if (amended.equals(old)) {
+        throw new Refused(
+            Refused.Kind.USAGE,
+            "Nothing in %s would change; say what to amend.".formatted(old.patch().code()));
+      }
+      log.amend(amended, desk.person(by), why.strip());
+      reply.print(
+          desk.out(),
+          () -> PatchView.json(amended),
+          () -> Table.paragraph(sentence(amended.patch())) + "\n");
+    }
+    return DONE;
+  }
+
+  private static String sentence(Patch patch) {
+    return "%s now reads: %s: %s; %s."
+        .formatted(
+            patch.code(),
+            Wording.settings(patch.settings()),
+            Wording.dose(patch),
+            patch.readings().stream()
+                .map(r -> r.outcome().text() + " after " + Wording.passes(r.passes()))
+                .collect(Collectors.joining(", ")));
+  }
+
+  private PatchEntry amended(Logbook log, PatchEntry old) {
+    Patch patch = old.patch();
+    Rig rig = rigName == null ? patch.rig() : log.rig(rigName);
+    Map<String, String> typed = new HashMap<>();
+    Settings settings = knobs.settings(rig, Optional.of(old), typed);
+    sure.require(Plausibility.about(rig.emission(), rig.ratedWatts(), settings));
+    OffsetDateTime burned =
+        at == null ? patch.burnedAt() : When.past("--at", at, desk.now(), desk.clock().getZone());
+    Patch now =
+        new Patch(
+            patch.id(),
+            patch.code(),
+            burned,
+            rig,
+            boardName == null ? patch.board() : log.board(boardName),
+            finishName == null ? patch.finish() : log.finish(finishName),
+            settings,
+            PatchSize.read(patchArea, Optional.of(old), typed, sure),
+            readings(patch));
+    Optional<String> newNote =
+        note != null && readingAfter == null ? Optional.of(note) : old.note();
+    return new PatchEntry(now, typed, old.by(), newNote, old.voided());
+  }
+
+  private List<Reading> readings(Patch patch) {
+    List<Reading> readings = new ArrayList<>(patch.readings());
+    if (seen.nothingGiven() && readingAfter == null) {
+      return readings;
+    }
+    int index = index(patch);
+    Optional<String> readingNote =
+        readingAfter == null ? Optional.empty() : Optional.ofNullable(note);
+    readings.set(index, seen.amended(readings.get(index), readingNote, sure));
+    return readings;
+  }
+
+  private int index(Patch patch) {
+    List<Integer> counts = patch.readings().stream().map(Reading::passes).toList();
+    if (readingAfter == null && counts.size() == 1) {
+      return 0;
+    }
+    int index =
+        readingAfter == null
+            ? -1
+            : counts.indexOf(Typed.count("--reading", "a count of passes", readingAfter));
+    if (index < 0) {
+      throw new Refused(
+          Refused.Kind.USAGE,
+          "%s has readings after %s passes; say with --reading which one to amend."
+              .formatted(
+                  patch.code(),
+                  counts.stream().map(String::valueOf).collect(Collectors.joining(", "))));
+    }
+    return index;
+  }
+}

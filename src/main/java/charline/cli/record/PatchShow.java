@@ -1,0 +1,84 @@
+package charline.cli.record;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.Json;
+import charline.cli.render.JsonReply;
+import charline.cli.render.PatchView;
+import charline.cli.render.Table;
+import charline.cli.render.Wording;
+import charline.log.Change;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code patch show}. */
+@Command(
+    name = "show",
+    header = "Show a patch, its readings and what was changed since.",
+    description = "Settings are shown as they were typed too; dose per pass is in J/cm2.",
+    footer = {"", "Example:", "  charline patch show P-0042"})
+public final class PatchShow extends Work {
+  @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
+  private String code;
+
+  @Mixin private JsonReply reply;
+
+  public PatchShow(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      PatchEntry entry = Codes.patch(log, code);
+      List<Change> changes = log.history(entry.patch().code());
+      reply.print(
+          desk.out(),
+          () -> PatchView.json(entry).put("changes", changes.stream().map(this::json).toList()),
+          () -> PatchView.text(entry) + history(changes));
+    }
+    return DONE;
+  }
+
+  private Json json(Change change) {
+    return new Json()
+        .put("at", change.at().toString())
+        .put("by", change.by())
+        .put("what", change.what())
+        .put("before", change.before())
+        .put("after", change.after())
+        .put("why", change.why());
+  }
+
+  private static String history(List<Change> changes) {
+    if (changes.isEmpty()) {
+      return "";
+    }
+    StringBuilder text = new StringBuilder("Changes, oldest first\n");
+    changes.stream()
+        .filter(change -> !change.what().endsWith("typed_json")) // the same change once more
+        .forEach(
+            change -> text.append("  ").append(Table.paragraph(sentence(change))).append('\n'));
+    return text.toString();
+  }
+
+  private static String sentence(Change change) {
+    return "%s%s: %s from %s to %s%s"
+        .formatted(
+            Wording.minute(change.at()),
+            change.by().map(who -> " " + who).orElse(""),
+            change.what().replaceFirst("^\\w+\\.", "").replace('_', ' '),
+            value(change.before()),
+            value(change.after()),
+            change.why().map(why -> " (" + why + ")").orElse(""));
+  }
+
+  private static String value(Optional<String> text) {
+    return text.map(t -> t.replaceFirst("^(-?\\d+)\\.0$", "$1")).orElse("nothing");
+  }
+}

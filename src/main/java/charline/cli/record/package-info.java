@@ -1,0 +1,2 @@
+/** Commands that record patches and put records right. */
+package charline.cli.record;

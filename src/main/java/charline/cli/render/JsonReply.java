@@ -1,0 +1,25 @@
+package charline.cli.render;
+
+import java.io.PrintStream;
+import java.util.function.Supplier;
+import picocli.CommandLine.Option;
+
+/** The choice of form for an answer about one thing: text or JSON. */
+public final class JsonReply {
+  @Option(names = "--json", description = "Answer in JSON, keys with their units.")
+  private boolean json;
+
+  /** Whether a program is to read the answer. */
+  public boolean json() {
+    return json;
+  }
+
+  /** Prints the answer in the form that was chosen; the text is ended by a line feed. */
+  public void print(PrintStream out, Supplier<Json> object, Supplier<String> person) {
+    if (json) {
+      out.println(Json.text(object.get()));
+    } else {
+      out.print(person.get());
+    }
+  }
+}

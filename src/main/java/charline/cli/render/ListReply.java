@@ -1,0 +1,47 @@
+package charline.cli.render;
+
+import charline.log.Refused;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.function.Supplier;
+import picocli.CommandLine.Option;
+
+/** The choice of form for an answer that lists: a table, JSON or CSV. */
+public final class ListReply {
+  @Option(names = "--json", description = "Answer in JSON, keys with their units.")
+  private boolean json;
+
+  @Option(names = "--csv", description = "Answer in CSV, column heads with their units.")
+  private boolean csv;
+
+  /** Refuses both at once; to be called before anything is done. */
+  public void check() {
+    if (json && csv) {
+      throw new Refused(Refused.Kind.USAGE, "Choose one of --json and --csv, not both.");
+    }
+  }
+
+  /** Whether the answer is to be CSV, one flat line each. */
+  public boolean csv() {
+    return csv;
+  }
+
+  /** Whether a person is to read the answer. */
+  public boolean forPerson() {
+    return !json && !csv;
+  }
+
+  /**
+   * Prints the answer in the form that was chosen.
+   *
+   * @param rows one flat object each
+   * @param person the answer for a person, ended by a line feed
+   */
+  public void print(PrintStream out, List<Json> rows, Supplier<String> person) {
+    if (json) {
+      out.println(Json.text(rows));
+    } else {
+      out.print(csv ? Csv.text(rows) : person.get());
+    }
+  }
+}

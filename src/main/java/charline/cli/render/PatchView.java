@@ -1,0 +1,186 @@
+package charline.cli.render;
+
+import static charline.exposure.Invariant.plain;
+
+import charline.exposure.DoseForm;
+import charline.exposure.Emission;
+import charline.exposure.Exposure;
+import charline.exposure.HandPass;
+import charline.exposure.LineScan;
+import charline.exposure.PowerSetting;
+import charline.exposure.Pulses;
+import charline.exposure.Settings;
+import charline.exposure.TimedArea;
+import charline.log.PatchEntry;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import charline.trial.Tone;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** A patch as JSON, with the keys of a trial sheet and the doses that follow. */
+public final class PatchView {
+  private PatchView() {}
+
+  /** With a list of readings, passes rising. */
+  public static Json json(PatchEntry entry) {
+    Json json = head(entry);
+    json.put("by", entry.by()).put("note", entry.note()).put("void", entry.voided());
+    json.put("typed", new Json().putAll(new TreeMap<>(entry.typed())));
+    List<Json> readings = entry.patch().readings().stream().map(PatchView::reading).toList();
+    return json.put("readings", readings);
+  }
+
+  /** Flat, one for each reading. */
+  public static List<Json> lines(PatchEntry entry) {
+    return entry.patch().readings().stream()
+        .map(reading -> head(entry).putAll(reading(reading).parts()))
+        .toList();
+  }
+
+  private static Json head(PatchEntry entry) {
+    Patch patch = entry.patch();
+    Json json =
+        new Json()
+            .put("patch", patch.code())
+            .put("burned_at", patch.burnedAt().toString())
+            .put("rig", patch.rig().name())
+            .put("board", patch.board().name())
+            .put("wood", patch.board().wood())
+            .put("finish", patch.finish().name())
+            .put("family", patch.finish().family())
+            .put("tone", patch.finish().tone().map(Tone::word));
+    settings(json, patch.settings());
+    Exposure exposure = patch.exposure();
+    boolean pulsed = patch.rig().emission() == Emission.PULSED;
+    return json.put("patch_cm2", patch.areaSquareCentimetres())
+        .put("delivered_w", exposure.deliveredWatts())
+        .put("dose_j_cm2", exposure.doseJoulesPerCm2())
+        .put("fluence_j_cm2", pulsed ? exposure.intensity() : null)
+        .put("irradiance_w_cm2", pulsed ? null : exposure.intensity());
+  }
+
+  private static void settings(Json json, Settings settings) {
+    PowerSetting power = settings.power();
+    boolean percent = power.unit() == PowerSetting.Unit.PERCENT;
+    DoseForm form = settings.form();
+    Optional<LineScan> scan = only(form, LineScan.class);
+    Optional<HandPass> hand = only(form, HandPass.class);
+    Optional<TimedArea> timed = only(form, TimedArea.class);
+    json.put("power_pct", percent ? power.value() : null)
+        .put("power_w", percent ? null : power.value())
+        .put("rep_khz", settings.pulses().map(Pulses::repetitionKilohertz))
+        .put("pulse_ns", settings.pulses().map(Pulses::durationNanoseconds))
+        .put("spot_mm", settings.spot().diameterMillimetres())
+        .put("scan_mm_s", scan.map(LineScan::spotSpeedMillimetresPerSecond))
+        .put("spacing_mm", scan.map(LineScan::lineSpacingMillimetres))
+        .put("width_mm", hand.map(HandPass::scanWidthMillimetres))
+        .put("hand_mm_s", hand.map(HandPass::handSpeedMillimetresPerSecond))
+        .put("area_cm2", timed.map(TimedArea::areaSquareCentimetres))
+        .put("seconds", timed.map(TimedArea::secondsPerPass));
+  }
+
+  private static Json reading(Reading reading) {
+    return new Json()
+        .put("passes", reading.passes())
+        .put("outcome", reading.outcome().text())
+        .put("soot", reading.soot())
+        .put("depth_um", reading.depthMicrometres())
+        .put("read_at", reading.at().toString())
+        .put("read_by", reading.by())
+        .put("reading_note", reading.note());
+  }
+
+  private static <T extends DoseForm> Optional<T> only(DoseForm form, Class<T> kind) {
+    return Optional.of(form).filter(kind::isInstance).map(kind::cast);
+  }
+
+  /** Everything that is known of a patch, for a person. */
+  public static String text(PatchEntry entry) {
+    Patch patch = entry.patch();
+    Settings settings = patch.settings();
+    Facts facts =
+        new Facts("Patch " + patch.code() + entry.voided().map(why -> " (void)").orElse(""))
+            .add("void because", entry.voided())
+            .add("burned", Wording.minute(patch.burnedAt()) + by(entry.by()))
+            .add("board", patch.board().name() + ", " + patch.board().wood())
+            .add("finish", patch.finish().name() + ", " + patch.finish().family())
+            .add("rig", patch.rig().name() + ", " + patch.rig().emission().word())
+            .add("power", power(patch))
+            .add("speed", form(settings.form()))
+            .add("spot", spot(settings))
+            .add("pulses", settings.pulses().map(PatchView::pulses))
+            .add("typed as", typed(entry))
+            .add("dose", Wording.dose(patch))
+            .add("patch size", with(patch.areaSquareCentimetres(), "cm2"))
+            .add("note", entry.note());
+    return facts.text() + readings(patch);
+  }
+
+  private static String power(Patch patch) {
+    String dialled = Wording.power(patch.settings().power());
+    String delivered = Figures.three(patch.exposure().deliveredWatts()) + " W on the work";
+    String why =
+        patch.settings().power().unit() == PowerSetting.Unit.PERCENT
+                && patch.rig().checkAt(patch.burnedAt()).isPresent()
+            ? " by the power check"
+            : "";
+    return dialled + ", " + delivered + why;
+  }
+
+  private static String form(DoseForm form) {
+    return form instanceof HandPass hand
+        ? Wording.form(form) + ", width " + plain(hand.scanWidthMillimetres()) + " mm"
+        : Wording.form(form);
+  }
+
+  private static String spot(Settings settings) {
+    return "%s mm (%s)"
+        .formatted(
+            plain(settings.spot().diameterMillimetres()), settings.spot().definition().word());
+  }
+
+  private static String pulses(Pulses pulses) {
+    return plain(pulses.repetitionKilohertz())
+        + " kHz"
+        + with(pulses.durationNanoseconds(), "ns").map(ns -> ", " + ns).orElse("");
+  }
+
+  private static Optional<String> typed(PatchEntry entry) {
+    return entry.typed().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            String.join(
+                ", ",
+                new TreeMap<>(entry.typed())
+                    .entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).toList()));
+  }
+
+  private static Optional<String> with(OptionalDouble value, String unit) {
+    return value.isEmpty()
+        ? Optional.empty()
+        : Optional.of(plain(value.getAsDouble()) + " " + unit);
+  }
+
+  private static String by(Optional<String> who) {
+    return who.map(name -> " by " + name).orElse("");
+  }
+
+  private static String readings(Patch patch) {
+    Table table = new Table(">passes", "outcome", ">J/cm2 so far", "soot", ">depth um", "note");
+    for (Reading reading : patch.readings()) {
+      table.row(
+          String.valueOf(reading.passes()),
+          reading.outcome().text(),
+          Figures.three(reading.passes() * patch.exposure().doseJoulesPerCm2()),
+          reading.soot().map(soot -> soot ? "yes" : "no").orElse("-"),
+          reading.depthMicrometres().isEmpty()
+              ? "-"
+              : plain(reading.depthMicrometres().getAsDouble()),
+          reading.note().orElse(""));
+    }
+    return table.text();
+  }
+}

@@ -1,0 +1,36 @@
+package charline.cli.setup;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.log.Logbook;
+import charline.trial.Board;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code board show}. */
+@Command(
+    name = "show",
+    header = "Show a board.",
+    description = "Its wood, form, condition, moisture in %% and job.",
+    footer = {"", "Example:", "  charline board show boathouse-1"})
+public final class BoardShow extends Work {
+  @Parameters(paramLabel = "NAME", description = "The board.")
+  private String name;
+
+  @Mixin private JsonReply reply;
+
+  public BoardShow(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      Board board = log.board(name);
+      reply.print(desk.out(), () -> BoardView.json(board), () -> BoardView.text(board));
+    }
+    return DONE;
+  }
+}
