@@ -15,7 +15,7 @@ public final class Refused extends RuntimeException {
     DATA
   }
 
-  private final transient Kind kind;
+  private final Kind kind;
 
   public Refused(Kind kind, String message) {
     super(message);

@@ -10,13 +10,17 @@ final class MapMaker {
   private static final int SPEEDS = 64;
   private static final double MARGIN = Math.log(1.1);
 
+  /** A little above the dial, so that patches at full power lie inside the drawing. */
+  private static final double TOP_PERCENT = 104;
+
   private MapMaker() {}
 
   /** The map for a number of passes; empty if the dial cannot reach what was tried. */
   static Optional<WindowMap> map(Bench bench, Reach reach, Promises promises, int passes) {
     double lowPower = bench.powerForIntensity(Math.exp(reach.lnLowestIntensity() - MARGIN));
     double highPower =
-        Math.min(100, bench.powerForIntensity(Math.exp(reach.lnHighestIntensity() + MARGIN)));
+        Math.min(
+            TOP_PERCENT, bench.powerForIntensity(Math.exp(reach.lnHighestIntensity() + MARGIN)));
     if (lowPower >= highPower) {
       return Optional.empty();
     }
