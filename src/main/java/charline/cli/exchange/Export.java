@@ -22,8 +22,8 @@ import picocli.CommandLine.Option;
     name = "export",
     header = "Write patches as a trial sheet (CSV).",
     description =
-        "One line per reading; column heads name the units (power_pct, hand_mm_s, "
-            + "depth_um). `charline import` reads it back without loss. Void patches are left out.",
+        "One line per reading; column heads name the units: power_pct in %%, hand_mm_s in mm/s, "
+            + "depth_um in um. `charline import` reads it back without loss. Void patches are left out.",
     footer = {"", "Example:", "  charline export --family latex --since 2026-06-01 --to latex.csv"})
 public final class Export extends Work {
   @Option(

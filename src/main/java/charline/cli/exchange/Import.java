@@ -24,8 +24,8 @@ import picocli.CommandLine.Parameters;
     name = "import",
     header = "Bring in trial sheets (CSV).",
     description =
-        "One line per reading; column heads name the units (power_pct, hand_mm_s, "
-            + "depth_um). Boards and finishes that the log does not know are made; rigs must be "
+        "One line per reading; column heads name the units: power_pct in %%, hand_mm_s in mm/s, "
+            + "depth_um in um. Boards and finishes that the log does not know are made; rigs must be "
             + "set up before, or come with --rigs. All of it is taken, or nothing; a sheet that "
             + "was taken before does no harm.",
     footer = {

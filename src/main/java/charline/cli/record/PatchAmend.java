@@ -40,7 +40,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  charline patch amend P-0042 --hand 18mm/s --why \"misread the dial\"",
-      "  charline patch amend P-0042 --reading 2 --outcome char --why \"seen by daylight\""
+      "  charline patch amend P-0042 --reading 2 --outcome char --why \"by daylight\""
     })
 public final class PatchAmend extends Work {
   @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")

@@ -60,7 +60,7 @@ public final class Table {
     }
     int last = heads.length - 1;
     int before = Arrays.stream(widths, 0, last).sum() + GAP.length() * heads.length;
-    widths[last] = Math.max(LEAST, Math.min(widths[last], WIDTH - before));
+    widths[last] = Math.min(widths[last], Math.max(LEAST, WIDTH - before));
     return widths;
   }
 

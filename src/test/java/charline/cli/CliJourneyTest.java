@@ -1,0 +1,131 @@
+package charline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Whole visits, played on the built jar. A transcript is a text file: {@code $ command}, then what
+ * it prints (answers first, then refusals), then {@code ? code} where the code is not 0. Lines that
+ * begin with {@code #} are remarks; {@code ...} at the end of a line stands for anything, and alone
+ * in a line for any lines. Each transcript starts in a folder of its own, without a log.
+ */
+class CliJourneyTest {
+  private static final Path JOURNEYS = Path.of("src/test/resources/journeys");
+  private static final Path SAMPLES = Path.of("sample-trials").toAbsolutePath();
+
+  @TempDir Path folder;
+
+  @TestFactory
+  Stream<DynamicTest> every_transcript_plays_as_written() throws IOException {
+    List<Path> transcripts;
+    try (Stream<Path> files = Files.list(JOURNEYS)) {
+      transcripts = files.filter(f -> f.toString().endsWith(".txt")).sorted().toList();
+    }
+    assertThat(transcripts).isNotEmpty();
+    return transcripts.stream()
+        .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> play(file)));
+  }
+
+  /** One command of a transcript with what it should print and its exit code. */
+  private record Step(String command, List<String> printed, int code) {}
+
+  private void play(Path transcript) throws IOException {
+    Path place = Files.createDirectories(folder.resolve(transcript.getFileName()));
+    Files.createSymbolicLink(place.resolve("sample-trials"), SAMPLES);
+    for (Step step : steps(Files.readAllLines(transcript))) {
+      Played played = run(step.command(), place);
+      assertThat(played.text()).as("$ " + step.command()).matches(pattern(step.printed()));
+      assertThat(played.code()).as("exit code of $ " + step.command()).isEqualTo(step.code());
+    }
+  }
+
+  private static List<Step> steps(List<String> lines) {
+    List<Step> steps = new ArrayList<>();
+    String command = null;
+    List<String> printed = new ArrayList<>();
+    int code = 0;
+    for (String line : lines) {
+      if (line.startsWith("$ ")) {
+        if (command != null) {
+          steps.add(new Step(command, printed, code));
+        }
+        command = line.substring(2);
+        printed = new ArrayList<>();
+        code = 0;
+      } else if (line.startsWith("? ")) {
+        code = Integer.parseInt(line.substring(2).strip());
+      } else if (!line.startsWith("#")) {
+        printed.add(line);
+      }
+    }
+    assertThat(command).as("a transcript has a command").isNotNull();
+    steps.add(new Step(command, printed, code));
+    return steps;
+  }
+
+  private static Pattern pattern(List<String> printed) {
+    StringBuilder regex = new StringBuilder("(?s)");
+    for (String line : printed) {
+      if (line.strip().equals("...")) {
+        regex.append(".*?");
+      } else if (line.endsWith("...")) {
+        regex.append(Pattern.quote(line.substring(0, line.length() - 3))).append("[^\n]*\n");
+      } else if (!line.isBlank()) {
+        regex.append(Pattern.quote(line)).append("\n");
+      }
+    }
+    return Pattern.compile(regex.toString());
+  }
+
+  private record Played(int code, String text) {}
+
+  /** Blank lines are left out on both sides, so that a transcript may be spaced for reading. */
+  private static Played run(String command, Path place) throws IOException {
+    List<String> words = new ArrayList<>();
+    words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    words.add("-XX:TieredStopAtLevel=1");
+    words.add("-jar");
+    words.add(System.getProperty("charline.jar"));
+    List<String> typed = Shell.words(command);
+    assertThat(typed.get(0)).as("a transcript runs charline alone").isEqualTo("charline");
+    words.addAll(typed.subList(1, typed.size()));
+    ProcessBuilder builder = new ProcessBuilder(words).directory(place.toFile());
+    Map<String, String> env = builder.environment();
+    env.put("CHARLINE_LOG", place.resolve("log.db").toString());
+    env.put("CHARLINE_BY", "Ada");
+    env.put("TZ", "UTC");
+    Path err = Files.createTempFile(place, "err", ".txt");
+    Process process = builder.redirectError(err.toFile()).start();
+    process.getOutputStream().close();
+    String out = text(process.getInputStream());
+    try {
+      int code = process.waitFor();
+      String all = out + Files.readString(err);
+      Files.delete(err);
+      return new Played(
+          code,
+          all.lines().filter(l -> !l.isBlank()).map(l -> l + "\n").reduce("", String::concat));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new UncheckedIOException(new IOException(e));
+    }
+  }
+
+  private static String text(InputStream stream) throws IOException {
+    return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,130 @@
+package charline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FindCommandTest {
+  @TempDir Path folder;
+  private Shell shell;
+
+  @BeforeEach
+  void three_patches_in_two_months() {
+    shell = Shell.withBench(folder).at("2026-05-20T08:00:00Z");
+    shell.mustDo(
+        "patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22 --passes 1"
+            + " --outcome residue");
+    shell.mustDo("patch read 1 --passes 2 --outcome clean");
+    shell.mustDo("patch read 1 --passes 3 --outcome clean");
+    shell.at("2026-06-01T12:30:00Z");
+    shell.mustDo("patch add --like 1 --hand 18 --outcome clean");
+    shell.mustDo("patch add --like 1 --board boathouse-2 --outcome char+residue --by Bea");
+  }
+
+  @Test
+  void clean_patches_are_listed_with_the_settings_that_worked() {
+    assertThat(shell.run("find clean latex over pine").out())
+        .isEqualTo(
+            """
+            2 patches (clean, latex, on pine): 4 readings on 1 board, burned 2026-05-20 to
+              2026-06-01.
+
+            latex over pine, rig Heron (pulsed, 1064 nm)
+              patch   date        power    speed  passes  outcome  J/cm2  board
+              P-0001  2026-05-20   60 %  22 mm/s       1  residue   9.09  boathouse-1
+                                                     2-3  clean
+              P-0002  2026-06-01   60 %  18 mm/s       1  clean     11.1  boathouse-1
+
+            Settings that came out clean
+              clean  of tried  power    speed  first clean after  coating, wood, rig
+                  1         2   60 %  22 mm/s           2 passes  latex over pine, Heron
+                  1         1   60 %  18 mm/s             1 pass  latex over pine, Heron
+            A few clean patches do not make a setting safe; `charline window` says how
+              sure one can be.
+            """);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "find last month",
+        "find --until 2026-05-31",
+        "find clean --until 2026-05-20",
+        "find boathouse-1 last month",
+        "find --board boathouse-1 --until 2026-05-31 --job boathouse"
+      })
+  void words_and_options_narrow_together(String line) {
+    assertThat(shell.run(line).out())
+        .startsWith("1 patch (")
+        .contains("P-0001")
+        .doesNotContain("P-0002", "P-0003");
+  }
+
+  @Test
+  void a_person_a_day_and_marks_may_be_asked_for() {
+    assertThat(shell.run("find --by Bea --since today --outcome char").out())
+        .contains("P-0003", "char+residue")
+        .doesNotContain("P-0001", "P-0002");
+  }
+
+  @Test
+  void nothing_found_says_what_was_searched_and_what_there_is() {
+    Shell.Result result = shell.run("find tint latex");
+
+    assertThat(result)
+        .isEqualTo(
+            new Shell.Result(
+                1,
+                """
+                No patch matches tint, latex. The log has 3 patches, burned 2026-05-20 to
+                  2026-06-01: latex over pine (3).
+                """,
+                ""));
+  }
+
+  @Test
+  void nothing_found_is_an_empty_array_to_a_program() {
+    Shell.Result result = shell.run("find tint --json");
+
+    assertThat(result.code()).isEqualTo(1);
+    assertThat(result.out().strip()).isEqualTo("[ ]");
+    assertThat(result.err()).startsWith("No patch matches tint.");
+  }
+
+  @Test
+  void an_unknown_word_is_refused_with_the_nearest() {
+    assertThat(shell.run("find clean latx"))
+        .isEqualTo(
+            new Shell.Result(2, "", "I do not know \"latx\"; nearest words in this log: latex.\n"));
+    assertThat(shell.run("find --wood pin").err())
+        .isEqualTo("No wood \"pin\" in this log; nearest: pine.\n");
+    assertThat(shell.run("find --since soon").err())
+        .isEqualTo(
+            "--since: a time must read like 14:30, 2026-06-01 or \"2026-06-01 14:30\", not \"soon\".\n");
+  }
+
+  @Test
+  void json_gives_every_reading_and_the_dose() {
+    assertThat(shell.run("find --board boathouse-2 --json").out())
+        .contains(
+            "\"patch\" : \"P-0003\"",
+            "\"dose_j_cm2\" : 9.09090909",
+            "\"fluence_j_cm2\" : 1.06103295",
+            "\"irradiance_w_cm2\" : null",
+            "\"outcome\" : \"char+residue\"");
+  }
+
+  @Test
+  void csv_gives_a_line_for_each_reading() {
+    assertThat(shell.run("find --csv").out().lines())
+        .hasSize(1 + 5)
+        .first()
+        .asString()
+        .startsWith("patch,burned_at,rig,board,wood,finish,family,tone,power_pct,power_w,rep_khz");
+  }
+}

@@ -1,0 +1,249 @@
+package charline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Judges the sample trials, which are invented: these tests hold the form of answers, not a truth.
+ */
+class JudgingCommandsTest {
+  private static final Path SAMPLES = Path.of("sample-trials");
+
+  @TempDir static Path folder;
+  private static Shell shell;
+
+  @BeforeAll
+  static void import_the_boathouse() throws IOException {
+    shell = new Shell(folder).at("2026-11-01T09:00:00Z");
+    try (Stream<Path> files = Files.list(SAMPLES)) {
+      String sheets =
+          String.join(
+              " ",
+              files
+                  .map(Path::toString)
+                  .filter(name -> name.contains("-on-") && name.endsWith(".csv"))
+                  .sorted()
+                  .toList());
+      shell.mustDo(
+          "import %s --rigs %s --power-checks %s"
+              .formatted(sheets, SAMPLES.resolve("rigs.csv"), SAMPLES.resolve("power-checks.csv")));
+    }
+  }
+
+  @Test
+  void a_window_gives_start_ranges_risks_and_cautions() {
+    Shell.Result result = shell.run("window latex pine --job-area 48ft2");
+
+    assertThat(result.code()).isZero();
+    assertThat(result.err()).isEmpty();
+    assertThat(result.out())
+        .startsWith("latex on pine, pulsed 1064 nm, rig heron: a window.\nCounted: 24 patches on 4")
+        .contains("START  ", "STAY   power ", "FIXED  spot ", "char risk", "clearing chance")
+        .contains("Job of 4.45935 m2, ")
+        .contains("Cautions: class 4 laser, eyewear");
+    assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void the_json_of_a_window_has_the_agreed_keys() throws IOException {
+    Map<String, Object> json = json("window latex pine --json");
+
+    assertThat(json.keySet())
+        .containsSequence("stratum", "rig", "asked", "evidence", "verdict", "reason")
+        .contains("chance_any_window", "start", "ranges", "hot_corner", "cold_corner", "models");
+    assertThat(part(json, "stratum"))
+        .containsEntry("family", "latex")
+        .containsKeys("wood", "source");
+    assertThat(part(json, "evidence").keySet())
+        .containsExactly("patches", "boards", "readings", "charred_patches", "cleared_patches");
+    assertThat(part(json, "start").keySet())
+        .containsExactly(
+            "power_pct",
+            "power_w",
+            "rep_khz",
+            "pulse_ns",
+            "spot_mm",
+            "width_mm",
+            "hand_mm_s",
+            "scan_mm_s",
+            "spacing_mm",
+            "passes",
+            "dose_j_cm2",
+            "fluence_j_cm2",
+            "char_risk_mean",
+            "char_risk_upper",
+            "clear_chance_mean",
+            "clear_chance_lower",
+            "area_rate_cm2_min");
+    assertThat(part(json, "hot_corner").keySet()).isEqualTo(part(json, "start").keySet());
+    assertThat(part(json, "ranges").keySet()).containsExactly("power_pct", "hand_mm_s", "passes");
+    assertThat(part(part(json, "models"), "char").keySet())
+        .containsExactly(
+            "tau",
+            "phi",
+            "psi",
+            "sigma",
+            "omega",
+            "dose_even_j_cm2",
+            "f0_j_cm2",
+            "pareto_k",
+            "draws");
+  }
+
+  @Test
+  void no_window_is_a_plain_no() throws IOException {
+    Shell.Result result = shell.run("window clear coat larch");
+
+    assertThat(result.code()).isEqualTo(1);
+    assertThat(result.out())
+        .startsWith(
+            "clear coat on larch, pulsed 1064 nm, rig heron: no window; use another method.")
+        .contains("Next: Use another method")
+        .doesNotContain("START");
+    Map<String, Object> json = json("window clear coat larch --json");
+    assertThat(json).containsEntry("verdict", "none").containsEntry("start", null);
+  }
+
+  @Test
+  void too_few_patches_are_a_not_yet_with_a_next_step() {
+    Shell.Result result = shell.run("window shellac over oak");
+
+    assertThat(result.code()).isEqualTo(1);
+    assertThat(result.out())
+        .startsWith("shellac on oak, pulsed 1064 nm, rig heron: no window yet.")
+        .contains("Next: Burn at ");
+  }
+
+  @Test
+  void every_stratum_is_listed_at_once() throws IOException {
+    Shell.Result table = shell.run("window --all");
+
+    assertThat(table.code()).isZero();
+    assertThat(table.out()).contains("latex on pine", "alkyd on pine, cw", "shellac on oak");
+    assertThat(table.out().lines()).allMatch(line -> line.length() <= 80);
+    List<Object> all = JSON.std.listFrom(shell.run("window --all --json").out());
+    assertThat(all).hasSize(7);
+  }
+
+  @Test
+  void stricter_limits_give_no_wider_window() throws IOException {
+    List<?> usual = (List<?>) part(json("window latex pine --json"), "ranges").get("hand_mm_s");
+    Map<String, Object> strict = json("window latex pine --risk 2% --confidence 0.95 --json");
+
+    assertThat(part(strict, "asked")).containsEntry("confidence", 0.95);
+    if (strict.get("ranges") != null) {
+      List<?> narrow = (List<?>) part(strict, "ranges").get("hand_mm_s");
+      assertThat(ratio(narrow)).isLessThanOrEqualTo(ratio(usual));
+    } else {
+      assertThat(strict.get("verdict")).isNotEqualTo("window");
+    }
+  }
+
+  @Test
+  void fixed_knobs_may_be_given() throws IOException {
+    Map<String, Object> json = json("window latex pine --at spot=0.55mm,rep=50,width=5cm --json");
+
+    assertThat(json).containsKey("verdict");
+    assertThat(shell.run("window latex pine --at spt=0.6").err())
+        .isEqualTo(
+            "--at: knobs must read like spot=0.6mm,rep=40kHz,width=60mm, not \"spt=0.6\"; known are spot, rep, pulse, width, spacing (did you mean spot?).\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          window | 2 | Name a coating family and a wood, such as `charline window latex pine`, or give --all.
+          window latex pine --all | 2 | Name a coating family and a wood, such as `charline window latex pine`, or give --all.
+          window latex pine --risk 90% | 2 | --risk: the share must be between 0.1 and 50 %, not "90%".
+          window latex pine --clear 101% | 2 | --clear: the share must be between 5 and 99.9 %, not "101%".
+          window latex pine --job-area -4m2 | 2 | Area of the job must be above 0 m2, not -4 m2.
+          window lates pine | 2 | No coating family "lates" in this log; nearest: latex.
+          window alkyd any | 2 | Trials with different light are never judged together, and the log has alkyd on any wood, pulsed 1064 nm (24 patches); alkyd on any wood, cw 1080 nm (18 patches); say with --rig which it is.
+          sheet latex pine --to x.pdf | 2 | --to: the file must end in .html, not "x.pdf"; a browser prints it to paper or PDF.
+          """)
+  void what_cannot_be_judged_is_refused(String line, int code, String sentence) {
+    Shell.Result result = shell.run(line);
+
+    assertThat(result.out()).isEmpty();
+    assertThat(result.code()).isEqualTo(code);
+    assertThat(result.err().lines().sorted().toList().toString())
+        .isEqualTo(List.of(sentence).toString());
+  }
+
+  @Test
+  void what_was_never_tried_answers_no_and_says_what_was() {
+    Shell.Result result = shell.run("window latex oak");
+
+    assertThat(result.code()).isEqualTo(1);
+    assertThat(result.err())
+        .startsWith("No patch of latex over oak is in the log; it has ")
+        .contains("latex on pine, pulsed 1064 nm (24 patches)");
+  }
+
+  @Test
+  void the_burn_onset_is_told_in_words_with_intervals() {
+    Shell.Result result = shell.run("onset latex pine");
+
+    assertThat(result.code()).isZero();
+    assertThat(result.out())
+        .startsWith("Burn onset, latex on pine, pulsed 1064 nm\nCounted: 24 patches on 4 boards")
+        .contains("even-chance dose", "chars a patch on an average board as")
+        .contains("Pareto k-hat");
+    assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void removal_tells_passes_depth_and_rate() throws IOException {
+    assertThat(shell.run("removal latex pine").out())
+        .contains("Passes to clear on a new board", "um/pass", "cm2/min");
+    Map<String, Object> json = json("removal latex pine --json");
+    assertThat(json).containsEntry("event", "clearing").containsEntry("reliable", true);
+    assertThat((List<?>) json.get("rates")).hasSize(5);
+  }
+
+  @Test
+  void the_same_question_gets_the_same_digits() {
+    assertThat(shell.run("onset latex pine --json"))
+        .isEqualTo(shell.run("onset latex pine --json"));
+  }
+
+  @Test
+  void a_sheet_is_written_and_never_over_another() throws IOException {
+    Path file = folder.resolve("latex.html");
+
+    Shell.Result written = shell.run("sheet latex pine --to " + file);
+
+    assertThat(written.out())
+        .isEqualTo(file + " written: latex on pine, pulsed 1064 nm, verdict window.\n");
+    assertThat(Files.readString(file)).startsWith("<!DOCTYPE html>");
+    assertThat(shell.run("sheet latex pine --to " + file).err())
+        .isEqualTo(file + " is there already; give another name, or --replace to write over it.\n");
+  }
+
+  private static Map<String, Object> json(String line) throws IOException {
+    return JSON.std.mapFrom(shell.run(line).out());
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> part(Map<String, Object> json, String key) {
+    return (Map<String, Object>) json.get(key);
+  }
+
+  private static double ratio(List<?> range) {
+    return ((Number) range.get(1)).doubleValue() / ((Number) range.get(0)).doubleValue();
+  }
+}

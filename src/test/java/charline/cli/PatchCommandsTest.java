@@ -1,0 +1,252 @@
+package charline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PatchCommandsTest {
+  private static final String FIRST =
+      "patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1"
+          + " --outcome residue";
+
+  @TempDir Path folder;
+  private Shell shell;
+
+  @BeforeEach
+  void open() {
+    shell = Shell.withBench(folder);
+  }
+
+  @Test
+  void recording_a_patch_gives_its_code_its_dose_and_the_first_caution() {
+    Shell.Result result = shell.run(FIRST);
+
+    assertThat(result.code()).isZero();
+    assertThat(result.err()).isEmpty();
+    assertThat(result.out())
+        .startsWith(
+            """
+              +----------+
+              |  P-0001  |  on boathouse-1, latex over pine
+              +----------+
+            P-0001 recorded: 60 %, hand 22 mm/s, 1 pass: 9.09 J/cm2 per pass, 1.06 J/cm2
+              fluence; residue.
+            Caution, older coats:""");
+  }
+
+  @Test
+  void the_next_patch_takes_three_words() {
+    shell.mustDo(FIRST);
+
+    assertThat(shell.run("patch add --like last --hand 18 --outcome clean").out())
+        .isEqualTo(
+            """
+              +----------+
+              |  P-0002  |  on boathouse-1, latex over pine
+              +----------+
+            P-0002 recorded: 60 %, hand 18 mm/s, 1 pass: 11.1 J/cm2 per pass, 1.06 J/cm2
+              fluence; clean.
+            """);
+  }
+
+  @Test
+  void what_was_seen_is_never_copied() {
+    shell.mustDo(FIRST + " --soot yes --depth 40um --note \"smelled of wax\"");
+    shell.mustDo("patch add --like 1 --outcome clean");
+
+    assertThat(shell.run("patch show 2 --json").out())
+        .contains("\"soot\" : null", "\"depth_um\" : null", "\"note\" : null")
+        .contains("\"hand\" : \"22mm/s\"", "\"power\" : \"60%\"");
+    assertThat(shell.run("patch add --like last").err())
+        .isEqualTo(
+            "The outcome is missing: give --outcome clean, or tint, char and residue joined by +.\n");
+  }
+
+  @Test
+  void a_given_dose_form_replaces_the_copied_one() {
+    shell.mustDo(FIRST);
+    shell.mustDo("patch add --like last --area 25cm2 --seconds 4s --outcome clean");
+
+    assertThat(shell.run("patch show last").out())
+        .contains("speed           25 cm2 in 4 s", "typed as        area 25cm2, power 60%, seconds")
+        .doesNotContain("hand");
+  }
+
+  @Test
+  void units_are_converted_and_kept_as_typed() {
+    shell.mustDo(FIRST.replace("22mm/s", "1.2in/s"));
+
+    assertThat(shell.run("patch show 1").out())
+        .contains("hand 30.48 mm/s, width 60 mm", "typed as        hand 1.2in/s, power 60%");
+  }
+
+  @Test
+  void power_counts_as_metered() {
+    shell.mustDo("rig check Heron --metered 180W --at 2026-05-01");
+    shell.mustDo(FIRST);
+
+    assertThat(shell.run("patch show 1").out())
+        .contains("60 %, 108 W on the work by the power check", "8.18 J/cm2 per pass");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          --hand -5 --outcome clean | Hand speed must be above 0 mm/s, not -5 mm/s.
+          --hand NaN --outcome clean | --hand: A speed must be a number with an optional unit, such as 30mm/s, not "NaN".
+          --hand 22kg --outcome clean | --hand: A speed must be in mm/s, cm/s, in/s, m/min, m/s, not "22kg".
+          --hand 9000 --outcome clean | Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
+          --hand 22 --scan 5000 --outcome clean | The dose must be given in one form: --hand with --width, --scan with --spacing, or --area with --seconds; --hand and --scan are of different forms.
+          --power 140% --outcome clean | Power must be between 0 and 100 %, not 140 %.
+          --power 900W --outcome clean | Power of 900 W is more than a fifth above the rig's rating of 200 W; correct it, or add --sure.
+          --outcome clean+char | Clean stands alone in an outcome; it came with char.
+          --outcome chra | An outcome is clean, or tint, char and residue joined by +, not "chra".
+          --outcome clean --passes 0 | --passes: passes must be a whole number, 1 or more, not "0".
+          --outcome clean --passes 1.5 | --passes: passes must be a whole number, 1 or more, not "1.5".
+          --outcome clean --soot maybe | --soot: the answer must be yes or no, not "maybe".
+          --outcome clean --at 2026-07-01 | --at: what is recorded must have happened, and 2026-07-01 is still to come; it is 2026-06-01 14:30 now.
+          --outcome clean --at noonish | --at: a time must read like 14:30, 2026-06-01 or "2026-06-01 14:30", not "noonish".
+          --outcome clean --scan 5000 | --spacing is missing, and neither the rig nor a copied patch has a value for it.
+          --outcome clean --board boathose-1 | No board "boathose-1" in this log; nearest: boathouse-1.
+          """)
+  void what_cannot_be_is_refused_and_nothing_is_written(String options, String sentence) {
+    shell.mustDo(FIRST);
+
+    Shell.Result refused = shell.run("patch add --like last " + options);
+
+    assertThat(refused).isEqualTo(new Shell.Result(2, "", sentence + "\n"));
+    assertThat(shell.run("patch show last").out()).startsWith("Patch P-0001");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          patch add | The board is missing: give --board, or copy a patch with --like last.
+          patch add --board boathouse-1 | The finish is missing: give --finish, or copy a patch with --like last.
+          patch add --board boathouse-1 --finish wall-latex | The power is missing: give --power 60% or --power 120W.
+          patch add --board boathouse-1 --finish wall-latex --power 60 | The speed is missing: give --hand with --width, --scan with --spacing, or --area with --seconds, or copy a patch with --like last.
+          patch add --board boathouse-1 --finish wall-latex --power 60 --hand 20 | The number of passes is missing: give --passes, counting all passes made so far.
+          """)
+  void a_script_is_told_what_is_missing(String line, String sentence) {
+    assertThat(shell.run(line)).isEqualTo(new Shell.Result(2, "", sentence + "\n"));
+  }
+
+  @Test
+  void two_powers_are_one_too_many() {
+    assertThat(shell.run("patch add --power 60% --power 120W").err())
+        .isEqualTo("--power was given twice; give it once. See `charline patch add --help`.\n");
+  }
+
+  @Test
+  void a_further_reading_adds_up_the_dose() {
+    shell.mustDo(FIRST);
+
+    assertThat(shell.run("patch read 1 --passes 3 --outcome char --depth 80um").out())
+        .isEqualTo("P-0001 after 3 passes, 27.3 J/cm2 in all: char.\n");
+    assertThat(shell.run("patch show 1").out())
+        .contains("     3  char             27.3  -           80");
+  }
+
+  @Test
+  void passes_must_rise_and_char_stays_char_unless_a_note_says_why() {
+    shell.mustDo(FIRST);
+    shell.mustDo("patch read 1 --passes 3 --outcome char");
+
+    assertThat(shell.run("patch read 1 --passes 2 --outcome char").err())
+        .isEqualTo(
+            "Passes on P-0001 must rise: the last reading was after 3, this one says 2; amend the earlier reading if it was wrong.\n");
+    assertThat(shell.run("patch read 1 --passes 4 --outcome clean").err())
+        .isEqualTo(
+            "Char on P-0001 after 3 passes cannot be gone after 4 without a note; say in a note what happened, or amend the earlier reading.\n");
+    assertThat(shell.run("patch read 1 --passes 4 --outcome clean --note \"sanded\"").code())
+        .isZero();
+  }
+
+  @Test
+  void an_amendment_keeps_the_old_value_and_the_reason() {
+    shell.mustDo(FIRST);
+
+    assertThat(shell.run("patch amend 1 --hand 20mm/s --why \"misread the dial\"").out())
+        .isEqualTo(
+            """
+            P-0001 now reads: 60 %, hand 20 mm/s: 10 J/cm2 per pass, 1.06 J/cm2 fluence;
+              residue after 1 pass.
+            """);
+    assertThat(shell.run("patch show 1").out())
+        .contains("Ada: hand speed mm s from 22 to 20 (misread the dial)");
+    assertThat(shell.run("patch amend 1 --hand 20mm/s --why again").err())
+        .isEqualTo("Nothing in P-0001 would change; say what to amend.\n");
+  }
+
+  @Test
+  void a_reading_is_amended_by_its_passes() {
+    shell.mustDo(FIRST);
+    shell.mustDo("patch read 1 --passes 2 --outcome clean");
+
+    assertThat(shell.run("patch amend 1 --outcome char --why daylight").err())
+        .isEqualTo(
+            "P-0001 has readings after 1, 2 passes; say with --reading which one to amend.\n");
+    assertThat(shell.run("patch amend 1 --reading 2 --outcome char --why daylight").out())
+        .contains("residue after 1 pass, char after 2 passes.");
+  }
+
+  @Test
+  void a_void_patch_stays_and_counts_no_more() {
+    shell.mustDo(FIRST);
+
+    assertThat(shell.run("patch void 1 --why \"wrong board\"").out())
+        .isEqualTo("P-0001 is void: wrong board. It counts in no analysis and stays in the log.\n");
+    assertThat(shell.run("patch show 1").out())
+        .startsWith("Patch P-0001 (void)\n  void because    wrong board\n");
+    assertThat(shell.run("find").code()).isEqualTo(1);
+  }
+
+  @Test
+  void a_share_of_another_rigs_power_is_not_copied() {
+    shell.mustDo(FIRST);
+    shell.mustDo("rig add Otter --kind pulsed --rated 300W --spot 1mm --rep 25kHz --width 60mm");
+
+    assertThat(shell.run("patch add --like last --rig Otter --outcome clean").err())
+        .isEqualTo("The power is missing: give --power 60% or --power 120W.\n");
+    shell.mustDo("patch add --like last --rig Otter --power 40% --outcome clean");
+    assertThat(shell.run("patch show last").out()).contains("1 mm (1/e2)", "25 kHz");
+  }
+
+  @Test
+  void continuous_wave_on_wood_is_cautioned_every_time() {
+    shell.mustDo("rig add Otter --kind cw --rated 1kW --spot 0.8mm");
+    shell.mustDo(
+        "patch add --rig Otter --board boathouse-1 --finish wall-latex --power 50% --scan 8000"
+            + " --spacing 0.25 --passes 1 --outcome char");
+
+    assertThat(shell.run("patch add --like last --outcome char").out())
+        .contains("W/cm2", "irradiance; char.", "Caution, continuous wave: ");
+  }
+
+  @Test
+  void an_unknown_code_is_refused() {
+    assertThat(shell.run("patch show 7").code()).isEqualTo(2);
+    assertThat(shell.run("patch add --like last --outcome clean").err())
+        .isEqualTo("There is no last patch: the log holds none yet.\n");
+  }
+
+  @Test
+  void who_burned_it_comes_from_the_command_the_shell_or_the_login() {
+    shell.mustDo(FIRST + " --by Bea");
+    shell.mustDo("patch add --like last --outcome clean");
+    shell.unset("CHARLINE_BY").mustDo("patch add --like last --outcome clean");
+
+    assertThat(shell.run("patch show 1").out()).contains("burned          2026-06-01 14:30 by Bea");
+    assertThat(shell.run("patch show 2").out()).contains("by Ada");
+    assertThat(shell.run("patch show 3").out()).contains("by " + System.getProperty("user.name"));
+  }
+}

@@ -1,0 +1,109 @@
+package charline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TrialSheetCommandsTest {
+  private static final String SHEET =
+      """
+      patch,burned_at,rig,board,wood,family,power_pct,width_mm,hand_mm_s,passes,outcome
+      S-1,2026-05-02 10:00,Heron,shed,oak,shellac,40,60,30,1,residue
+      S-1,2026-05-02 10:01,Heron,shed,oak,shellac,40,60,30,2,clean
+      """;
+
+  @TempDir Path folder;
+  private Shell shell;
+  private Path sheet;
+
+  @BeforeEach
+  void open() throws IOException {
+    shell = Shell.withBench(folder);
+    sheet = Files.writeString(folder.resolve("shed.csv"), SHEET);
+  }
+
+  @Test
+  void a_sheet_is_checked_without_recording_then_imported_once() {
+    assertThat(shell.run("import " + sheet + " --check").out())
+        .isEqualTo(
+            """
+            Nothing is recorded yet. This would be imported:
+            shed.csv: 1 patch with 2 readings, 1 new board, 1 new finish; 0 patches were
+              there already.
+            """);
+    assertThat(shell.run("find shellac").code()).isEqualTo(1);
+
+    assertThat(shell.run("import " + sheet).out())
+        .startsWith("shed.csv: 1 patch with 2 readings, 1 new board");
+    assertThat(shell.run("import " + sheet).out()).contains("0 patches with 0 readings", "1 patch");
+    assertThat(shell.run("find shellac").out()).startsWith("1 patch (shellac)");
+  }
+
+  @Test
+  void a_bad_row_names_its_line_and_column_and_nothing_is_imported() throws IOException {
+    Files.writeString(sheet, SHEET.replace("40,60,30,2,clean", "40,60,30,2,claen"));
+
+    Shell.Result refused = shell.run("import " + sheet);
+
+    assertThat(refused.code()).isEqualTo(3);
+    assertThat(refused.err())
+        .startsWith("Nothing was imported: one place in shed.csv must be put right.")
+        .contains("line 3, outcome \"claen\": ");
+    assertThat(shell.run("find shellac").code()).isEqualTo(1);
+  }
+
+  @Test
+  void a_bad_sheet_takes_the_good_ones_back_out() throws IOException {
+    Path bad = Files.writeString(folder.resolve("bad.csv"), SHEET.replace("Heron", "Hern"));
+
+    Shell.Result refused = shell.run("import " + sheet + " " + bad);
+
+    assertThat(refused.code()).isEqualTo(3);
+    assertThat(shell.run("find shellac").code()).isEqualTo(1);
+  }
+
+  @Test
+  void an_export_is_what_an_import_reads() throws IOException {
+    shell.mustDo("import " + sheet);
+    Path written = folder.resolve("out.csv");
+
+    assertThat(shell.run("export --family shellac --to " + written).out())
+        .isEqualTo("1 patch written to " + written + ".\n");
+    assertThat(Files.readString(written)).isEqualTo(shell.run("export --family shellac").out());
+
+    Shell other = new Shell(Files.createDirectories(folder.resolve("annex")));
+    other.mustDo("rig add Heron --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 60mm");
+    other.mustDo("import " + written);
+    assertThat(other.run("export").out()).isEqualTo(Files.readString(written));
+  }
+
+  @Test
+  void an_export_writes_over_nothing_unasked() {
+    shell.mustDo("import " + sheet);
+
+    assertThat(shell.run("export --to " + sheet).err())
+        .isEqualTo(
+            sheet + " is there already; give another name, or --replace to write over it.\n");
+    assertThat(shell.run("export --replace --to " + sheet).code()).isZero();
+  }
+
+  @Test
+  void nothing_to_export_answers_no() {
+    assertThat(shell.run("export"))
+        .isEqualTo(new Shell.Result(1, "", "No patch matches, so there is nothing to export.\n"));
+  }
+
+  @Test
+  void a_missing_file_is_named() {
+    assertThat(shell.run("import nowhere.csv"))
+        .isEqualTo(
+            new Shell.Result(2, "", "There is no file nowhere.csv; check its name and folder.\n"));
+    assertThat(shell.run("import").err())
+        .isEqualTo("Name a trial sheet, such as `charline import boathouse.csv`.\n");
+  }
+}

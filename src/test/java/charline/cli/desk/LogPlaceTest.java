@@ -1,0 +1,38 @@
+package charline.cli.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class LogPlaceTest {
+  private static final Path HOME = Path.of("/home/ada");
+
+  @Test
+  void the_variable_comes_first() {
+    assertThat(LogPlace.of(Map.of("CHARLINE_LOG", "/shop/log.db"), "Linux", HOME))
+        .isEqualTo(Path.of("/shop/log.db"));
+    assertThat(LogPlace.of(Map.of("CHARLINE_LOG", " "), "Linux", HOME))
+        .isEqualTo(HOME.resolve(".local/share/charline/log.db"));
+  }
+
+  /** XDG Base Directory Specification 0.8: a relative XDG_DATA_HOME is to be ignored. */
+  @Test
+  void linux_keeps_it_in_the_data_home() {
+    assertThat(LogPlace.of(Map.of("XDG_DATA_HOME", "/data"), "Linux", HOME))
+        .isEqualTo(Path.of("/data/charline/log.db"));
+    assertThat(LogPlace.of(Map.of("XDG_DATA_HOME", "data"), "Linux", HOME))
+        .isEqualTo(HOME.resolve(".local/share/charline/log.db"));
+  }
+
+  @Test
+  void other_platforms_have_their_own_folder() {
+    assertThat(LogPlace.of(Map.of(), "Mac OS X", HOME))
+        .isEqualTo(HOME.resolve("Library/Application Support/charline/log.db"));
+    assertThat(LogPlace.of(Map.of("APPDATA", "/roaming"), "Windows 11", HOME))
+        .isEqualTo(Path.of("/roaming/charline/log.db"));
+    assertThat(LogPlace.of(Map.of(), "Windows 11", HOME))
+        .isEqualTo(HOME.resolve("AppData/Roaming/charline/log.db"));
+  }
+}
