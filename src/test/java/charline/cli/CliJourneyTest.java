@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,16 +38,33 @@ class CliJourneyTest {
     }
     assertThat(transcripts).isNotEmpty();
     return transcripts.stream()
-        .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> play(file)));
+        .map(
+            file ->
+                DynamicTest.dynamicTest(
+                    file.getFileName().toString(),
+                    () -> play(file.getFileName().toString(), Files.readAllLines(file))));
+  }
+
+  /** The README's visit: what stands between its console fences. */
+  @Test
+  void the_visit_in_the_readme_plays_as_written() throws IOException {
+    List<String> visit =
+        Files.readAllLines(Path.of("README.md")).stream()
+            .dropWhile(line -> !line.equals("```console"))
+            .skip(1)
+            .takeWhile(line -> !line.equals("```"))
+            .toList();
+    assertThat(visit).as("the README shows a visit").isNotEmpty();
+    play("readme", visit);
   }
 
   /** One command of a transcript with what it should print and its exit code. */
   private record Step(String command, List<String> printed, int code) {}
 
-  private void play(Path transcript) throws IOException {
-    Path place = Files.createDirectories(folder.resolve(transcript.getFileName()));
+  private void play(String name, List<String> transcript) throws IOException {
+    Path place = Files.createDirectories(folder.resolve(name));
     Files.createSymbolicLink(place.resolve("sample-trials"), SAMPLES);
-    for (Step step : steps(Files.readAllLines(transcript))) {
+    for (Step step : steps(transcript)) {
       Played played = run(step.command(), place);
       assertThat(played.text()).as("$ " + step.command()).matches(pattern(step.printed()));
       assertThat(played.code()).as("exit code of $ " + step.command()).isEqualTo(step.code());
