@@ -78,6 +78,7 @@ final class Commands {
         .forEach(first -> root.addSubcommand(first, line(first, words, desk)));
     plain(root);
     root.setUsageHelpWidth(80);
+    root.setExpandAtFiles(false); // a note may begin with @
     root.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     root.setOut(new java.io.PrintWriter(desk.out(), true));
     root.setErr(new java.io.PrintWriter(desk.err(), true));

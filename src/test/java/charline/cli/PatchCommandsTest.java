@@ -101,7 +101,7 @@ class PatchCommandsTest {
           """
           --hand -5 --outcome clean | Hand speed must be above 0 mm/s, not -5 mm/s.
           --hand NaN --outcome clean | --hand: A speed must be a number with an optional unit, such as 30mm/s, not "NaN".
-          --hand 22kg --outcome clean | --hand: A speed must be in mm/s, cm/s, in/s, m/min, m/s, not "22kg".
+          --hand 22kg --outcome clean | --hand: A speed must be in cm/s, in/s, m/min, m/s, mm/s, not "22kg".
           --hand 9000 --outcome clean | Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
           --hand 22 --scan 5000 --outcome clean | The dose must be given in one form: --hand with --width, --scan with --spacing, or --area with --seconds; --hand and --scan are of different forms.
           --power 140% --outcome clean | Power must be between 0 and 100 %, not 140 %.
@@ -230,6 +230,14 @@ class PatchCommandsTest {
 
     assertThat(shell.run("patch add --like last --outcome char").out())
         .contains("W/cm2", "irradiance; char.", "Caution, continuous wave: ");
+  }
+
+  @Test
+  void a_note_may_look_like_anything() {
+    shell.mustDo(FIRST + " --note \"@boathouse -5 degrees, 60% humid, $HOME\"");
+
+    assertThat(shell.run("patch show 1").out())
+        .contains("note            @boathouse -5 degrees, 60% humid, $HOME\n");
   }
 
   @Test

@@ -107,8 +107,19 @@ final class StratumOptions {
     return strata.entrySet().stream()
         .filter(e -> rig.isEmpty() || isLightOf(rig.get(), e.getKey()))
         .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
-        .map(e -> of(log, desk, e.getKey(), e.getValue(), rig))
+        .flatMap(e -> ifPossible(log, desk, e.getKey(), e.getValue(), rig).stream())
         .toList();
+  }
+
+  /** One stratum that cannot be judged is named and does not keep the others back. */
+  private Optional<Case> ifPossible(
+      Logbook log, Desk desk, Stratum stratum, List<Patch> patches, Optional<Rig> rig) {
+    try {
+      return Optional.of(of(log, desk, stratum, patches, rig));
+    } catch (IllegalArgumentException e) {
+      desk.err().println(stratum.words() + " is left out: " + e.getMessage());
+      return Optional.empty();
+    }
   }
 
   private Case of(

@@ -37,7 +37,7 @@ public final class Table {
       throw new IllegalArgumentException(
           "A row must have %d cells, not %d.".formatted(heads.length, cells.length));
     }
-    rows.add(cells.clone());
+    rows.add(Arrays.stream(cells).map(Table::oneLine).toArray(String[]::new));
     return this;
   }
 
@@ -82,10 +82,15 @@ public final class Table {
     return right ? blanks + cell : cell + blanks;
   }
 
+  /** A text without line breaks or anything else that would move a terminal's cursor. */
+  private static String oneLine(String text) {
+    return text.replaceAll("\\p{Cntrl}+", " ");
+  }
+
   /** Breaks a text into lines of at most a width, at blanks where there are any. */
   public static List<String> fold(String text, int width) {
     List<String> lines = new ArrayList<>();
-    String rest = text.strip();
+    String rest = oneLine(text).strip();
     while (rest.length() > width) {
       int cut = rest.lastIndexOf(' ', width);
       if (cut <= 0) {

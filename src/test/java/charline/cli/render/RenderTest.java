@@ -62,6 +62,12 @@ class RenderTest {
   }
 
   @Test
+  void a_note_cannot_move_the_cursor_or_break_a_row() {
+    assertThat(new Table("note").row("red\u001b[2Jboat\nhouse").text())
+        .isEqualTo("  note\n  red [2Jboat house\n");
+  }
+
+  @Test
   void a_row_must_fill_its_columns() {
     assertThatThrownBy(() -> new Table("a", "b").row("1"))
         .hasMessage("A row must have 2 cells, not 1.");
