@@ -207,6 +207,13 @@ class JudgingCommandsTest {
   }
 
   @Test
+  void a_dose_that_nobody_tried_is_called_so() {
+    assertThat(shell.run("onset alkyd pine").out().replaceAll("\\s+", " "))
+        .contains("with 90 % confidence (a dose nobody tried: trials run from ");
+    assertThat(shell.run("onset latex pine").out()).doesNotContain("nobody tried");
+  }
+
+  @Test
   void removal_tells_passes_depth_and_rate() throws IOException {
     assertThat(shell.run("removal latex pine").out())
         .contains("Passes to clear on a new board", "um/pass", "cm2/min");

@@ -9,6 +9,7 @@ import charline.model.Contradictions;
 import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.ModelFit;
+import java.util.DoubleSummaryStatistics;
 
 /**
  * One fitted model for a person: counts, parameters with intervals, and what they mean.
@@ -75,15 +76,30 @@ record ModelText(StratumOptions.Case judged, ModelFit fit, Contradictions checks
                 three(Math.exp(FIVE_TO_NINETY_FIVE * fit.sigma().median())),
                 three(Math.exp(fit.omega().median()))));
     double lnIntensity = Math.log(fit.referenceIntensity());
+    boolean forChar = fit.event() == Event.CHAR;
+    double dose =
+        Math.exp(
+            forChar
+                ? fit.posterior().doseLimit(0.05).lnDose(0.1, lnIntensity, 1)
+                : fit.posterior().doseLimit(0.9).lnDose(0.9, lnIntensity, 1));
     line(
         text,
-        fit.event() == Event.CHAR
-            ? "Up to %s J/cm2 in one pass there, char risk on a new board is at most 5 %% with 90 %% confidence."
-                .formatted(
-                    three(Math.exp(fit.posterior().doseLimit(0.05).lnDose(0.1, lnIntensity, 1))))
-            : "From %s J/cm2 in one pass there, a patch on a new board clears in at least 90 %% of cases with 90 %% confidence."
-                .formatted(
-                    three(Math.exp(fit.posterior().doseLimit(0.9).lnDose(0.9, lnIntensity, 1)))));
+        (forChar
+                ? "Up to %s J/cm2 in one pass there, char risk on a new board is at most 5 %% with 90 %% confidence%s."
+                : "From %s J/cm2 in one pass there, a patch on a new board clears in at least 90 %% of cases with 90 %% confidence%s.")
+            .formatted(three(dose), untried(dose)));
+  }
+
+  /** Says so where a dose lies outside what was burned: there the model only extends its line. */
+  private String untried(double dose) {
+    DoubleSummaryStatistics tried =
+        judged.trials().patches().stream()
+            .mapToDouble(patch -> patch.exposure().doseJoulesPerCm2())
+            .summaryStatistics();
+    return dose >= tried.getMin() && dose <= tried.getMax()
+        ? ""
+        : " (a dose nobody tried: trials run from %s to %s J/cm2)"
+            .formatted(three(tried.getMin()), three(tried.getMax()));
   }
 
   private void checks(StringBuilder text) {
