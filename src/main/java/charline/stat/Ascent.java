@@ -1,0 +1,184 @@
+package charline.stat;
+
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.EigenDecomposition;
+import org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException;
+import org.apache.commons.math3.linear.RealMatrix;
+
+/**
+ * Newton's method uphill. Each step solves the local quadratic and is halved until the value does
+ * not fall. Where the function is not concave the eigenvalues of the Hessian are taken by size, so
+ * that a step still leads up (Nocedal and Wright 2006, Numerical Optimization, section 3.4).
+ *
+ * <p>It ends on a local maximum. For a concave function that is the maximum; for others start from
+ * several points.
+ *
+ * @param longestStep no argument moves further than this in one step, above 0
+ * @param steps at most this many, at least 1
+ */
+public record Ascent(double longestStep, int steps) {
+  /** A step this short beside its point is rounding. */
+  private static final double RESOLUTION = 1e-12;
+
+  /** A promise this small moves no argument by more than 1e-12 of its standard error. */
+  private static final double NOTHING = 1e-24;
+
+  /** What half a Newton step may still promise, beside the value, when steps no longer help. */
+  private static final double SLACK = 1e-10;
+
+  public Ascent {
+    if (!(longestStep > 0)) {
+      throw new IllegalArgumentException("Longest step must be above 0, not " + longestStep + ".");
+    }
+    if (steps < 1) {
+      throw new IllegalArgumentException("Steps must be at least 1, not " + steps + ".");
+    }
+  }
+
+  /** Steps of any length, at most 200 of them. */
+  public static Ascent withDefaults() {
+    return new Ascent(Double.MAX_VALUE, 200);
+  }
+
+  public Ascent withLongestStep(double length) {
+    return new Ascent(length, steps);
+  }
+
+  public Ascent withSteps(int atMost) {
+    return new Ascent(longestStep, atMost);
+  }
+
+  /** Where a climb ended. */
+  public sealed interface Outcome permits Summit, Lost {}
+
+  /**
+   * A local maximum, exact to rounding.
+   *
+   * @param hessian negative definite
+   */
+  public record Summit(double[] point, double value, double[] gradient, double[][] hessian)
+      implements Outcome {}
+
+  /**
+   * No maximum was reached.
+   *
+   * @param point the last point
+   * @param reason a clause for a message, without a full stop
+   */
+  public record Lost(double[] point, String reason) implements Outcome {}
+
+  /**
+   * Climbs from a start to the nearest maximum.
+   *
+   * @param function what to maximise
+   * @param start one value per argument, where the function is finite
+   */
+  public Outcome climb(Smooth function, double[] start) {
+    double[] point = start.clone();
+    if (!Double.isFinite(function.value(point))) {
+      return new Lost(point, "the start lies outside the function's domain");
+    }
+    for (int step = 0; step < steps; step++) {
+      Smooth.Local here = function.local(point);
+      double[] move = newtonMove(here);
+      if (move == null) {
+        return new Lost(point, "the slopes are no longer finite numbers");
+      }
+      double promise = 0.5 * dot(here.gradient(), move);
+      double[] next = halvedUntilItDoesNotFall(function, here.value(), point, move);
+      boolean atRest =
+          next == null
+              || size(move) <= RESOLUTION * (1 + size(point))
+              || promise <= NOTHING * (1 + Math.abs(here.value()));
+      if (atRest) {
+        return promise <= SLACK * (1 + Math.abs(here.value())) && concave(here)
+            ? new Summit(point, here.value(), here.gradient(), here.hessian())
+            : new Lost(point, "the function is flat or has no maximum near here");
+      }
+      point = next;
+    }
+    return new Lost(point, "it was still climbing after " + steps + " steps");
+  }
+
+  private double[] halvedUntilItDoesNotFall(
+      Smooth function, double value, double[] point, double[] move) {
+    double largest = size(move);
+    double fraction = largest > longestStep ? longestStep / largest : 1;
+    for (int halving = 0; halving <= 40; halving++, fraction /= 2) {
+      double[] next = point.clone();
+      for (int j = 0; j < next.length; j++) {
+        next[j] += fraction * move[j];
+      }
+      if (function.value(next) >= value - 1e-14 * (1 + Math.abs(value))) {
+        return next;
+      }
+    }
+    return null;
+  }
+
+  private static double[] newtonMove(Smooth.Local here) {
+    for (double slope : here.gradient()) {
+      if (!Double.isFinite(slope)) {
+        return null;
+      }
+    }
+    RealMatrix curvature = curvature(here);
+    try {
+      return new CholeskyDecomposition(curvature, 1e-8, 0)
+          .getSolver()
+          .solve(column(here.gradient()))
+          .getColumn(0);
+    } catch (NonPositiveDefiniteMatrixException notConcave) {
+      return moveByEigenvalues(curvature, here.gradient());
+    }
+  }
+
+  private static double[] moveByEigenvalues(RealMatrix curvature, double[] gradient) {
+    EigenDecomposition eigen = new EigenDecomposition(curvature);
+    double[] sizes = eigen.getRealEigenvalues();
+    double floor = 1e-10 * Math.max(size(sizes), 1e-10);
+    double[] move = new double[gradient.length];
+    for (int i = 0; i < sizes.length; i++) {
+      double[] axis = eigen.getEigenvector(i).toArray();
+      double along = dot(axis, gradient) / Math.max(Math.abs(sizes[i]), floor);
+      for (int j = 0; j < move.length; j++) {
+        move[j] += along * axis[j];
+      }
+    }
+    return move;
+  }
+
+  private static boolean concave(Smooth.Local here) {
+    try {
+      new CholeskyDecomposition(curvature(here), 1e-8, 0);
+      return true;
+    } catch (NonPositiveDefiniteMatrixException saddle) {
+      return false;
+    }
+  }
+
+  private static RealMatrix curvature(Smooth.Local here) {
+    return new Array2DRowRealMatrix(here.hessian(), false).scalarMultiply(-1);
+  }
+
+  private static RealMatrix column(double[] values) {
+    return new Array2DRowRealMatrix(values);
+  }
+
+  private static double dot(double[] left, double[] right) {
+    double sum = 0;
+    for (int j = 0; j < left.length; j++) {
+      sum += left[j] * right[j];
+    }
+    return sum;
+  }
+
+  private static double size(double[] values) {
+    double largest = 0;
+    for (double value : values) {
+      largest = Math.max(largest, Math.abs(value));
+    }
+    return largest;
+  }
+}

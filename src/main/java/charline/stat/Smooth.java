@@ -1,0 +1,23 @@
+package charline.stat;
+
+/** A function with two derivatives, to be made as large as possible. */
+public interface Smooth {
+
+  /** Number of arguments, at least 1. */
+  int dimension();
+
+  /** The value at a point of that dimension; negative infinity outside the function's domain. */
+  double value(double[] point);
+
+  /** Value, gradient and Hessian at a point where {@link #value} is finite. */
+  Local local(double[] point);
+
+  /**
+   * A function seen from one point.
+   *
+   * @param value finite
+   * @param gradient one slope per argument
+   * @param hessian square and exactly symmetric; it need not be negative definite
+   */
+  record Local(double value, double[] gradient, double[][] hessian) {}
+}

@@ -1,0 +1,127 @@
+package charline.stat.regression;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.util.CombinatoricsUtils;
+
+/**
+ * Events out of trials, one pair per row of a design. An outcome of one trial is 0 or 1; rows with
+ * equal covariates may be joined or left apart, and give the same fit.
+ */
+public final class BinomialSample {
+  private final Design design;
+  private final int[] events;
+  private final int[] trials;
+
+  private BinomialSample(Design design, int[] events, int[] trials) {
+    this.design = design;
+    this.events = events;
+    this.trials = trials;
+  }
+
+  /**
+   * One trial per row.
+   *
+   * @param outcomes 1 where the event was seen, 0 where not; one per row
+   * @throws IllegalArgumentException if the lengths differ or an outcome is neither 0 nor 1
+   */
+  public static BinomialSample of(Design design, int... outcomes) {
+    requireLength("outcomes", outcomes.length, design);
+    for (int i = 0; i < outcomes.length; i++) {
+      if (outcomes[i] != 0 && outcomes[i] != 1) {
+        throw new IllegalArgumentException(
+            "An outcome must be 0 or 1, not %d in row %d; give counts with grouped(...)."
+                .formatted(outcomes[i], i + 1));
+      }
+    }
+    int[] trials = new int[outcomes.length];
+    Arrays.fill(trials, 1);
+    return new BinomialSample(design, outcomes.clone(), trials);
+  }
+
+  /**
+   * Several trials per row.
+   *
+   * @param events 0 to {@code trials}, one per row
+   * @param trials at least 1, one per row
+   * @throws IllegalArgumentException if the lengths differ or a count is impossible
+   */
+  public static BinomialSample grouped(Design design, int[] events, int[] trials) {
+    requireLength("event counts", events.length, design);
+    requireLength("trial counts", trials.length, design);
+    for (int i = 0; i < events.length; i++) {
+      if (trials[i] < 1) {
+        throw new IllegalArgumentException(
+            "Trials must be 1 or more, not %d in row %d; leave the row out."
+                .formatted(trials[i], i + 1));
+      }
+      if (events[i] < 0 || events[i] > trials[i]) {
+        throw new IllegalArgumentException(
+            "Events must be between 0 and the %d trials, not %d in row %d."
+                .formatted(trials[i], events[i], i + 1));
+      }
+    }
+    return new BinomialSample(design, events.clone(), trials.clone());
+  }
+
+  private static void requireLength(String what, int length, Design design) {
+    if (length != design.rowCount()) {
+      throw new IllegalArgumentException(
+          "There must be one of the %s per row: %d rows, but %d %s."
+              .formatted(what, design.rowCount(), length, what));
+    }
+  }
+
+  public Design design() {
+    return design;
+  }
+
+  public int rowCount() {
+    return events.length;
+  }
+
+  public int events(int row) {
+    return events[row];
+  }
+
+  public int trials(int row) {
+    return trials[row];
+  }
+
+  /** Events over all rows. */
+  public int totalEvents() {
+    return IntStream.of(events).sum();
+  }
+
+  /** Trials over all rows. */
+  public int totalTrials() {
+    return IntStream.of(trials).sum();
+  }
+
+  /**
+   * The sample of chosen rows.
+   *
+   * @param indices rows to keep, counted from 0
+   * @throws IllegalArgumentException if their design cannot be solved
+   */
+  public BinomialSample rows(int... indices) {
+    return new BinomialSample(
+        design.rows(indices),
+        IntStream.of(indices).map(i -> events[i]).toArray(),
+        IntStream.of(indices).map(i -> trials[i]).toArray());
+  }
+
+  /** The sample without one row, counted from 0. */
+  public BinomialSample without(int row) {
+    return rows(IntStream.range(0, rowCount()).filter(i -> i != row).toArray());
+  }
+
+  /** Sum of the log binomial coefficients: 0 where every row has one trial. */
+  double logCoefficients() {
+    double sum = 0;
+    for (int i = 0; i < events.length; i++) {
+      sum += CombinatoricsUtils.binomialCoefficientLog(trials[i], events[i]);
+    }
+    return sum;
+  }
+}

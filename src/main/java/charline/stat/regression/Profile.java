@@ -1,0 +1,124 @@
+package charline.stat.regression;
+
+import charline.stat.Ascent;
+import charline.stat.Smooth;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * The profile of a fit: how much twice the maximised objective drops when the coefficients must lie
+ * in a plane. The penalty is always that of the full design.
+ *
+ * <p>The penalised likelihood can have two maxima in the plane, and a search that only follows its
+ * last answer may sit on the lower one. So a {@link #drop} starts from several points, {@link
+ * #surestDrop} from forty more, and what those find is kept as a start for every later search.
+ */
+final class Profile {
+  private static final int REMEMBERED = 3;
+  private static final int SURE_STARTS = 40;
+  private static final double[] MULTIPLES = {1, 0, 2, 4};
+  private static final double[] REACHES = {0.5, 1.5, 4, 10, 25};
+
+  private final Smooth objective;
+  private final Basis basis;
+  private final boolean concave;
+  private final double[] top;
+  private final double summit;
+  private final Ascent climb = Ascent.withDefaults().withLongestStep(4).withSteps(500);
+  private final Deque<double[]> recent = new ArrayDeque<>();
+  private final List<double[]> branches = new ArrayList<>();
+
+  Profile(BinomialFit fit) {
+    this.objective = fit.method().objective(fit.sample());
+    this.basis = fit.sample().design().basis();
+    this.concave = fit.method().estimator() == Estimator.MAXIMUM_LIKELIHOOD;
+    this.top = basis.inward(fit.coefficients());
+    this.summit = objective.value(top);
+  }
+
+  /** The drop with coefficients b in the plane {@code normal·b = level}; 0 or more. */
+  double drop(double[] normal, double level) {
+    return 2 * (summit - best(plane(normal, level), starts()));
+  }
+
+  /** As {@link #drop}, from many more starts. */
+  double surestDrop(double[] normal, double level) {
+    if (concave) {
+      return drop(normal, level);
+    }
+    List<double[]> starts = starts();
+    Random random = new Random(20_101); // any fixed seed: the same limits every time
+    for (int i = 0; i < SURE_STARTS; i++) {
+      double reach = REACHES[i % REACHES.length];
+      double[] start = new double[top.length];
+      for (int j = 0; j < start.length; j++) {
+        start[j] = top[j] * (i % 2) + reach * random.nextGaussian();
+      }
+      starts.add(start);
+    }
+    double drop = 2 * (summit - best(plane(normal, level), starts));
+    branches.add(recent.getFirst());
+    return drop;
+  }
+
+  private Constrained plane(double[] normal, double level) {
+    double[] inward = basis.inwardRow(normal);
+    double length = Math.sqrt(Design.dot(inward, inward));
+    for (int j = 0; j < inward.length; j++) {
+      inward[j] /= length;
+    }
+    return Constrained.to(objective, inward, level / length);
+  }
+
+  private List<double[]> starts() {
+    List<double[]> starts = new ArrayList<>(recent);
+    if (concave) {
+      starts.add(top);
+      return starts.subList(0, 1);
+    }
+    starts.addAll(branches);
+    for (double multiple : MULTIPLES) {
+      double[] start = top.clone();
+      for (int j = 0; j < start.length; j++) {
+        start[j] *= multiple;
+      }
+      starts.add(start);
+    }
+    return starts;
+  }
+
+  /** The highest value reached in the plane; remembers where. */
+  private double best(Constrained plane, List<double[]> starts) {
+    double[] where = null;
+    double highest = Double.NEGATIVE_INFINITY;
+    for (double[] start : starts) {
+      double[] point = plane.nearest(start);
+      if (point.length > 0) {
+        if (!(climb.climb(plane, point) instanceof Ascent.Summit found)) {
+          continue;
+        }
+        point = found.point();
+      }
+      double value = plane.value(point);
+      if (where == null || value > highest) {
+        where = plane.whole(point);
+        highest = value;
+      }
+    }
+    if (where == null) {
+      throw new IllegalStateException("No maximum was found along a profile.");
+    }
+    remember(where);
+    return highest;
+  }
+
+  private void remember(double[] point) {
+    recent.addFirst(point);
+    if (recent.size() > REMEMBERED) {
+      recent.removeLast();
+    }
+  }
+}

@@ -1,0 +1,106 @@
+package charline.stat.regression;
+
+import charline.stat.Bound;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
+
+/**
+ * Walks outwards from an estimate until a profile drop passes a limit: the end of the connected
+ * stretch of accepted values that holds the estimate.
+ *
+ * @param drop the drop at a value, quickly; may be too large where a search fell short
+ * @param surestDrop the drop at a value, from many starts
+ * @param limit the drop that is still accepted
+ */
+record Walk(DoubleUnaryOperator drop, DoubleUnaryOperator surestDrop, double limit) {
+  private static final double GROWTH = 1.5;
+
+  /** Beyond this many first steps a bound is no answer to anybody. */
+  private static final double FAR = 1e9;
+
+  private static final double SURE = 1e-8;
+
+  /**
+   * The first value beyond the limit's reach.
+   *
+   * @param origin the estimate, where the drop is 0
+   * @param firstStep above 0
+   * @param direction -1 or 1
+   */
+  Bound from(double origin, double firstStep, int direction) {
+    double before = origin;
+    double here = origin;
+    double dropBefore = 0;
+    double dropHere = 0;
+    for (double reach = firstStep; reach < FAR * firstStep; reach *= GROWTH) {
+      double next = origin + direction * reach;
+      double dropNext = drop.applyAsDouble(next);
+      if (dropHere > dropBefore && dropHere > dropNext) {
+        UnivariatePointValuePair peak = peak(before, here, next);
+        if (peak.getValue() > limit) {
+          Optional<Bound> found = crossing(before, peak.getPoint());
+          if (found.isPresent()) {
+            return found.get();
+          }
+        }
+      }
+      if (dropNext > limit) {
+        Optional<Bound> found = crossing(here, next);
+        if (found.isPresent()) {
+          return found.get();
+        }
+        dropNext = drop.applyAsDouble(next); // on the better branch
+      }
+      before = here;
+      dropBefore = dropHere;
+      here = next;
+      dropHere = dropNext;
+    }
+    return Bound.unbounded();
+  }
+
+  /**
+   * The crossing between an accepted and a rejected value. Where many starts find a better branch,
+   * the crossing moves outwards, or turns out to be none.
+   */
+  private Optional<Bound> crossing(double inside, double outside) {
+    double from = inside;
+    while (drop.applyAsDouble(outside) > limit) {
+      double crossing = root(from, outside);
+      if (surestDrop.applyAsDouble(crossing) >= limit - SURE) {
+        return Optional.of(Bound.at(crossing));
+      }
+      if (crossing == from) {
+        return Optional.of(Bound.at(crossing)); // branches agree to within the solver's accuracy
+      }
+      from = crossing;
+    }
+    return Optional.empty();
+  }
+
+  private double root(double inside, double outside) {
+    double accuracy = 1e-11 * Math.max(Math.abs(inside), Math.abs(outside));
+    double low = Math.min(inside, outside);
+    double high = Math.max(inside, outside);
+    return drop.applyAsDouble(inside) >= limit
+        ? inside
+        : new BrentSolver(1e-13, accuracy, 1e-12)
+            .solve(500, x -> drop.applyAsDouble(x) - limit, low, high);
+  }
+
+  private UnivariatePointValuePair peak(double before, double here, double next) {
+    return new BrentOptimizer(1e-6, 1e-9)
+        .optimize(
+            new MaxEval(200),
+            GoalType.MAXIMIZE,
+            new UnivariateObjectiveFunction(drop::applyAsDouble),
+            new SearchInterval(Math.min(before, next), Math.max(before, next), here));
+  }
+}
