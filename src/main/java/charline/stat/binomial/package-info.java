@@ -1,0 +1,2 @@
+/** Counts out of trials without covariates. */
+package charline.stat.binomial;
