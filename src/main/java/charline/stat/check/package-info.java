@@ -1,0 +1,2 @@
+/** How well fitted risks agree with what was seen. */
+package charline.stat.check;
