@@ -2,6 +2,7 @@ package charline.stat.regression;
 
 import charline.stat.Smooth;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -19,12 +20,21 @@ final class LaplaceLikelihood implements Smooth {
   private final double[][] q;
   private final int[] group;
   private final int groups;
+  private final double largest;
 
-  LaplaceLikelihood(BinomialSample sample, int[] group, int groups) {
+  /**
+   * The likelihood of a sample.
+   *
+   * @param group of each row, counted from 0
+   * @param groups how many
+   * @param largest standard deviation in the domain
+   */
+  LaplaceLikelihood(BinomialSample sample, int[] group, int groups, double largest) {
     this.sample = sample;
     this.q = sample.design().basis().q();
     this.group = group;
     this.groups = groups;
+    this.largest = largest;
   }
 
   @Override
@@ -35,6 +45,9 @@ final class LaplaceLikelihood implements Smooth {
   @Override
   public double value(double[] point) {
     double s = point[q[0].length];
+    if (Math.abs(s) > largest) {
+      return Double.NEGATIVE_INFINITY;
+    }
     double[] fixed = fixed(point);
     double[] u = modes(fixed, s);
     double[] weight = new double[groups];
@@ -176,9 +189,16 @@ final class LaplaceLikelihood implements Smooth {
     return fixed;
   }
 
-  /** Newton's method for all groups at once; each is concave in its u. */
+  /**
+   * Newton's method for all groups at once. Each is concave in its u, so the sign of its slope says
+   * on which side the mode lies; a step that leaves what is known so far is replaced by halving it.
+   */
   private double[] modes(double[] fixed, double s) {
     double[] u = new double[groups];
+    double[] low = new double[groups];
+    double[] high = new double[groups];
+    Arrays.fill(low, Double.NEGATIVE_INFINITY);
+    Arrays.fill(high, Double.POSITIVE_INFINITY);
     for (int step = 0; step < 200; step++) {
       double[] slope = new double[groups];
       double[] bend = new double[groups];
@@ -187,14 +207,19 @@ final class LaplaceLikelihood implements Smooth {
         slope[group[i]] += s * (sample.events(i) - sample.trials(i) * Link.LOGIT.risk(eta));
         bend[group[i]] += s * s * sample.trials(i) * Link.LOGIT.information(eta);
       }
-      double largest = 0;
+      double longest = 0;
       for (int g = 0; g < groups; g++) {
-        double move = (slope[g] - u[g]) / (bend[g] + 1);
-        move = Math.max(-2, Math.min(2, move));
-        u[g] += move;
-        largest = Math.max(largest, Math.abs(move));
+        double rise = slope[g] - u[g];
+        low[g] = rise > 0 ? u[g] : low[g];
+        high[g] = rise < 0 ? u[g] : high[g];
+        double next = u[g] + Math.max(-2, Math.min(2, rise / (bend[g] + 1)));
+        if (next < low[g] || next > high[g]) {
+          next = 0.5 * (low[g] + high[g]);
+        }
+        longest = Math.max(longest, Math.abs(next - u[g]) / (1 + Math.abs(next)));
+        u[g] = next;
       }
-      if (largest < 1e-14) {
+      if (longest < 1e-13) {
         break;
       }
     }

@@ -19,11 +19,12 @@ import org.apache.commons.math3.linear.RealMatrix;
  * Coefficients are accurate to 1e-6 of themselves as a maximum of the approximation; the
  * approximation itself is good to a few per cent for groups of a handful of trials.
  *
- * @param largestStandardDeviation above this the groups are called separated rather than different
+ * @param largestStandardDeviation where the search ends; groups that differ more are nearly all
+ *     event or all none
  */
 public record RandomIntercept(double largestStandardDeviation) {
   private static final double[] STARTS = {0.3, 1, 3};
-  private static final Ascent CLIMB = Ascent.withDefaults().withLongestStep(1).withSteps(300);
+  private static final Ascent CLIMB = Ascent.withDefaults().withLongestStep(1).withSteps(100);
 
   /** A deviation below this, or a gain in log-likelihood below it, is none. */
   private static final double NOTHING = 1e-6;
@@ -60,44 +61,34 @@ public record RandomIntercept(double largestStandardDeviation) {
       return plain instanceof Separated separated ? separated : (NotConverged) plain;
     }
     int[] group = groups.stream().mapToInt(index::get).toArray();
-    LaplaceLikelihood laplace = new LaplaceLikelihood(sample, group, index.size());
+    LaplaceLikelihood laplace =
+        new LaplaceLikelihood(sample, group, index.size(), largestStandardDeviation);
     double[] base = sample.design().basis().inward(plainFit.coefficients());
     Ascent.Summit best = null;
+    double lost = Double.NEGATIVE_INFINITY;
     for (double start : STARTS) {
       double[] point = Arrays.copyOf(base, base.length + 1);
-      point[base.length] = start;
+      point[base.length] = Math.min(start, largestStandardDeviation / 2);
       Ascent.Outcome end = CLIMB.climb(laplace, point);
-      if (end instanceof Ascent.Summit found && (best == null || found.value() > best.value())) {
+      if (end instanceof Ascent.Lost abandoned) {
+        lost = Math.max(lost, laplace.value(abandoned.point()));
+      } else if (end instanceof Ascent.Summit found
+          && (best == null || found.value() > best.value())) {
         best = found;
       }
     }
-    double without = plainFit.logLikelihood();
-    if (best == null
-        || Math.abs(best.point()[base.length]) < NOTHING
-        || best.value() <= without + NOTHING * NOTHING) {
-      return best == null && risesFromZero(laplace, base, without)
-          ? new NotConverged(
-              "The fit with a random intercept must reach a maximum, but it found none; fit without groups.")
-          : singular(plainFit, index);
-    }
-    double deviation = Math.abs(best.point()[base.length]);
-    if (deviation > largestStandardDeviation) {
+    double reached =
+        best == null ? plainFit.logLikelihood() : Math.max(best.value(), plainFit.logLikelihood());
+    if (lost > reached + NOTHING) {
       return new NotConverged(
-          "The deviation between groups must stay below %s, but runs off: groups are all event or all none; fit without groups."
+          "The deviation between groups must have a likeliest value up to %s, but the likelihood still grows there: groups are nearly all event or all none; fit without groups."
               .formatted(largestStandardDeviation));
     }
-    return fitAt(sample, laplace, best, index);
-  }
-
-  private static boolean risesFromZero(LaplaceLikelihood laplace, double[] base, double without) {
-    for (double deviation : STARTS) {
-      double[] point = Arrays.copyOf(base, base.length + 1);
-      point[base.length] = deviation;
-      if (laplace.value(point) > without) {
-        return true;
-      }
-    }
-    return false;
+    boolean nothing =
+        best == null
+            || Math.abs(best.point()[base.length]) < NOTHING
+            || best.value() <= plainFit.logLikelihood() + NOTHING * NOTHING;
+    return nothing ? singular(plainFit, index) : fitAt(sample, laplace, best, index);
   }
 
   private static Map<String, Integer> index(BinomialSample sample, List<String> groups) {
