@@ -41,14 +41,19 @@ final class BinomialLikelihood implements Smooth {
       double eta = Design.dot(q[i], point);
       double events = counts.events()[i];
       double others = counts.trials()[i] - events;
-      double[] up = link.slopesOfLogRisk(eta);
-      double[] down = link.slopesOfLogComplement(eta);
-      addOuter(
-          gradient,
-          hessian,
-          q[i],
-          events * up[0] + others * down[0],
-          events * up[1] + others * down[1]);
+      double slope = 0;
+      double bend = 0;
+      if (events > 0) { // what nobody saw must not enter, not even as 0 times infinity
+        double[] up = link.slopesOfLogRisk(eta);
+        slope += events * up[0];
+        bend += events * up[1];
+      }
+      if (others > 0) {
+        double[] down = link.slopesOfLogComplement(eta);
+        slope += others * down[0];
+        bend += others * down[1];
+      }
+      addOuter(gradient, hessian, q[i], slope, bend);
     }
     return new Local(value(point), gradient, hessian);
   }

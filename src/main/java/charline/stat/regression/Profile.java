@@ -109,7 +109,8 @@ final class Profile {
       }
     }
     if (where == null) {
-      throw new IllegalStateException("No maximum was found along a profile.");
+      throw new IllegalStateException(
+          "A profile must have a maximum in every plane, but none was found; the covariates may be too far from the rest.");
     }
     remember(where);
     return highest;

@@ -81,7 +81,7 @@ public record RandomIntercept(double largestStandardDeviation) {
         best == null ? plainFit.logLikelihood() : Math.max(best.value(), plainFit.logLikelihood());
     if (lost > reached + NOTHING) {
       return new NotConverged(
-          "The deviation between groups must have a likeliest value up to %s, but the likelihood still grows there: groups are nearly all event or all none; fit without groups."
+          "The deviation between groups must have a likeliest value up to %s, but the likelihood still grows there: groups are small, or nearly all event or all none; fit without groups."
               .formatted(largestStandardDeviation));
     }
     boolean nothing =

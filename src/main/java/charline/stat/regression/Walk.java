@@ -72,27 +72,33 @@ record Walk(DoubleUnaryOperator drop, DoubleUnaryOperator surestDrop, double lim
    */
   private Optional<Bound> crossing(double inside, double outside) {
     double from = inside;
-    while (drop.applyAsDouble(outside) > limit) {
-      double crossing = root(from, outside);
-      if (surestDrop.applyAsDouble(crossing) >= limit - SURE) {
-        return Optional.of(Bound.at(crossing));
+    while (true) {
+      double excessInside = drop.applyAsDouble(from) - limit;
+      double excessOutside = drop.applyAsDouble(outside) - limit;
+      if (excessOutside <= 0) {
+        return Optional.empty();
       }
-      if (crossing == from) {
-        return Optional.of(Bound.at(crossing)); // branches agree to within the solver's accuracy
+      double crossing = excessInside >= 0 ? from : root(from, excessInside, outside, excessOutside);
+      boolean sure = surestDrop.applyAsDouble(crossing) >= limit - SURE;
+      if (sure || crossing == from) {
+        return Optional.of(Bound.at(crossing));
       }
       from = crossing;
     }
-    return Optional.empty();
   }
 
-  private double root(double inside, double outside) {
+  /** The ends keep the drops that they were bracketed with, even if a later search does better. */
+  private double root(double inside, double excessInside, double outside, double excessOutside) {
     double accuracy = 1e-11 * Math.max(Math.abs(inside), Math.abs(outside));
-    double low = Math.min(inside, outside);
-    double high = Math.max(inside, outside);
-    return drop.applyAsDouble(inside) >= limit
-        ? inside
-        : new BrentSolver(1e-13, accuracy, 1e-12)
-            .solve(500, x -> drop.applyAsDouble(x) - limit, low, high);
+    return new BrentSolver(1e-13, accuracy, 1e-12)
+        .solve(
+            500,
+            x ->
+                x == inside
+                    ? excessInside
+                    : x == outside ? excessOutside : drop.applyAsDouble(x) - limit,
+            Math.min(inside, outside),
+            Math.max(inside, outside));
   }
 
   private UnivariatePointValuePair peak(double before, double here, double next) {

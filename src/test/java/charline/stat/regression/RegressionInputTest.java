@@ -184,8 +184,8 @@ class RegressionInputTest {
         .isEqualTo(
             new NotConverged(
                 "The deviation between groups must have a likeliest value up to 30.0, but the"
-                    + " likelihood still grows there: groups are nearly all event or all none; fit"
-                    + " without groups."));
+                    + " likelihood still grows there: groups are small, or nearly all event or all none;"
+                    + " fit without groups."));
   }
 
   @Test
