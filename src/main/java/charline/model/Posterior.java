@@ -17,6 +17,14 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  */
 public final class Posterior {
   private static final GaussHermite BOARD_RULE = new GaussHermite(15);
+
+  /** Nodes on one side of the middle one, the widest first; the other side mirrors them. */
+  private static final int WING = BOARD_RULE.points() / 2;
+
+  /** Largest exponent kept; its exponential and the inverse of that are still ordinary numbers. */
+  private static final double CAP = 700;
+
+  private static final double OUT_OF_RANGE = Math.exp(CAP);
   private static final BrentSolver ROOT = new BrentSolver(1e-10, 1e-9);
 
   private final double lnReference;
@@ -26,6 +34,9 @@ public final class Posterior {
   private final double[] sigma;
   private final double[] omega;
   private final double[] weights;
+
+  /** exp(ω x / σ) at each node x of the wing, draw by draw: the same for every setting. */
+  private final double[] wingOdds;
 
   /** Takes draws in the coordinates of {@link PassesToEvent}. */
   Posterior(WeightedDraws draws, double lnReference) {
@@ -38,6 +49,13 @@ public final class Posterior {
     sigma = column(draw, PassesToEvent.SIGMA);
     omega = column(draw, PassesToEvent.OMEGA);
     weights = draws.weights().clone();
+    wingOdds = new double[weights.length * WING];
+    for (int i = 0; i < weights.length; i++) {
+      for (int k = 0; k < WING; k++) {
+        double node = Math.abs(BOARD_RULE.node(k));
+        wingOdds[i * WING + k] = Math.exp(Math.min(CAP, omega[i] * node / sigma[i]));
+      }
+    }
   }
 
   private static double[] column(double[][] draws, int parameter) {
@@ -102,14 +120,30 @@ public final class Posterior {
     double lnDose = Math.log(doseJoulesPerCm2);
     double f = Math.log(intensity) - lnReference;
     double lnPasses = Math.log(passes);
-    return perDraw(
-        i -> chance(lnDose + phi[i] * f + psi[i] * lnPasses - tau[i], sigma[i], omega[i]));
+    return perDraw(i -> chance(i, lnDose + phi[i] * f + psi[i] * lnPasses - tau[i]));
   }
 
-  private static double chance(double margin, double sigma, double omega) {
+  /** E Λ((margin - u) / σ): one exponential, as the nodes' own are kept. */
+  private double chance(int draw, double margin) {
+    if (wingOdds[draw * WING] >= OUT_OF_RANGE) {
+      return chanceOfSteps(draw, margin);
+    }
+    double odds = Math.exp(Math.max(-CAP, Math.min(CAP, -margin / sigma[draw])));
+    double sum = BOARD_RULE.weight(WING) / (1 + odds);
+    for (int k = 0; k < WING; k++) {
+      double shift = wingOdds[draw * WING + k];
+      sum += BOARD_RULE.weight(k) * (1 / (1 + odds * shift) + 1 / (1 + odds / shift));
+    }
+    return sum;
+  }
+
+  /** The same where patches hardly differ and boards do: every node is a step. */
+  private double chanceOfSteps(int draw, double margin) {
     double sum = 0;
     for (int q = 0; q < BOARD_RULE.points(); q++) {
-      sum += BOARD_RULE.weight(q) * Logistic.cdf((margin - omega * BOARD_RULE.node(q)) / sigma);
+      sum +=
+          BOARD_RULE.weight(q)
+              * Logistic.cdf((margin - omega[draw] * BOARD_RULE.node(q)) / sigma[draw]);
     }
     return sum;
   }
@@ -124,7 +158,7 @@ public final class Posterior {
         perDraw(
             i -> {
               double reach = 8 * omega[i] + sigma[i] * (Math.abs(Logistic.quantile(chance)) + 1);
-              return ROOT.solve(200, m -> chance(m, sigma[i], omega[i]) - chance, -reach, reach);
+              return ROOT.solve(200, m -> chance(i, m) - chance, -reach, reach);
             });
     return new DoseLimit(this, offset);
   }

@@ -67,7 +67,7 @@ public record WindowFinder(Fitter fitter) {
             Contradictions.in(counted, Event.CHAR),
             Contradictions.in(counted, Event.CLEARING),
             fastest,
-            hope.flatMap(PassPlan::bestHope),
+            hope.map(p -> p.forecastOfHope(bench, promises)),
             chance);
     Verdict verdict = findings.verdict();
     Optional<Box> chosen = verdict == Verdict.WINDOW ? fastest : Optional.empty();
@@ -106,10 +106,11 @@ public record WindowFinder(Fitter fitter) {
   /**
    * One number of passes: its box, if any, and its best hope.
    *
-   * @param room widest room between the two promises in ln dose, negative where they collide
-   * @param bestHope forecast of the setting with that room; empty if nothing is within reach
+   * @param room widest room between the two promises in ln dose, negative where they collide,
+   *     negative infinity if nothing is within reach
+   * @param hope the power and ln speed with that room; null if nothing is within reach
    */
-  private record PassPlan(int passes, Optional<Box> box, double room, Optional<Forecast> bestHope) {
+  private record PassPlan(int passes, Optional<Box> box, double room, BoxSearch.Point hope) {
 
     static PassPlan of(Bench bench, Reach reach, Promises promises, int passes) {
       BoxSearch search =
@@ -129,15 +130,17 @@ public record WindowFinder(Fitter fitter) {
       Optional<Box> box =
           search.largest().flatMap(found -> box(bench, promises, search, found, passes));
       if (best < 0) {
-        return new PassPlan(passes, box, Double.NEGATIVE_INFINITY, Optional.empty());
+        return new PassPlan(passes, box, Double.NEGATIVE_INFINITY, null);
       }
       double dose = Math.exp(search.middle(best).orElseThrow());
-      double speed = round(bench.speedForDose(powers[best], dose), RoundingMode.HALF_EVEN);
+      double lnSpeed = Math.log(bench.speedForDose(powers[best], dose));
       return new PassPlan(
-          passes,
-          box,
-          search.room(best),
-          Optional.of(promises.forecast(bench, powers[best], speed, passes)));
+          passes, box, search.room(best), new BoxSearch.Point(powers[best], lnSpeed));
+    }
+
+    Forecast forecastOfHope(Bench bench, Promises promises) {
+      double speed = round(Math.exp(hope.lnSpeed()), RoundingMode.HALF_EVEN);
+      return promises.forecast(bench, hope.power(), speed, passes);
     }
 
     private static Optional<Box> box(
