@@ -25,7 +25,6 @@ public final class Posterior {
   private static final double CAP = 700;
 
   private static final double OUT_OF_RANGE = Math.exp(CAP);
-  private static final BrentSolver ROOT = new BrentSolver(1e-10, 1e-9);
 
   private final double lnReference;
   private final double[] tau;
@@ -154,11 +153,12 @@ public final class Posterior {
    * @param chance inside (0, 1)
    */
   public DoseLimit doseLimit(double chance) {
+    BrentSolver root = new BrentSolver(1e-10, 1e-9); // keeps state, so one for each call
     double[] offset =
         perDraw(
             i -> {
               double reach = 8 * omega[i] + sigma[i] * (Math.abs(Logistic.quantile(chance)) + 1);
-              return ROOT.solve(200, m -> chance(i, m) - chance, -reach, reach);
+              return root.solve(200, m -> chance(i, m) - chance, -reach, reach);
             });
     return new DoseLimit(this, offset);
   }

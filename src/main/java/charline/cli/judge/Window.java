@@ -87,7 +87,7 @@ public final class Window extends Work {
   private int overAll(Logbook log, Asked asked, OptionalDouble area) {
     WindowFinder finder = WindowFinder.withDefaults();
     List<Recommendation> found =
-        trials.all(log, desk).stream()
+        trials.all(log, desk).parallelStream()
             .map(each -> finder.recommend(each.trials(), each.bench(), asked))
             .toList();
     if (reply.json()) {
