@@ -1,39 +1,80 @@
 package charline.model;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 
 /**
  * Whether the trials deny what the model takes for granted: that an event comes sooner with more
  * dose, more intensity and more passes. Counts pairs of patches of which one is hotter in every
- * respect, by at least {@link #CLEARLY} in dose.
+ * respect, by at least a tenth in dose.
  *
  * @param agreeing pairs in which the hotter patch had the event sooner
  * @param denying pairs in which the cooler patch had it sooner
+ * @param tail chance of so large a surplus of denying pairs had settings no influence at all:
+ *     outcomes dealt out anew among the patches, by a fixed seed; 1 where the surplus is the other
+ *     way
  */
-public record Contradictions(int agreeing, int denying) {
+public record Contradictions(int agreeing, int denying, double tail) {
   /** A tenth more dose: less than that is within the hand's own wandering. */
   private static final double CLEARLY = Math.log(1.1);
 
+  /** Fewer denying pairs than this are a patch or two, not the trials. */
   private static final int FEWEST = 4;
+
+  /**
+   * Where settings have no influence one stratum in a hundred is called denying; where they have
+   * the influence that the model expects, far fewer.
+   */
+  private static final double DECISIVE = 0.01;
+
+  private static final int DEALS = 999;
 
   /** Counts over all pairs of patches. */
   public static Contradictions in(Trials trials, Event event) {
     List<CensoredPasses> data = trials.censored(event);
-    int agreeing = 0;
-    int denying = 0;
-    for (CensoredPasses hot : data) {
-      for (CensoredPasses cool : data) {
-        if (hot.lnDose() >= cool.lnDose() + CLEARLY && hot.lnIntensity() >= cool.lnIntensity()) {
-          agreeing += hot.passesWith() <= cool.passesWithout() ? 1 : 0;
-          denying += cool.passesWith() <= hot.passesWithout() ? 1 : 0;
+    List<int[]> pairs = new ArrayList<>();
+    for (int hot = 0; hot < data.size(); hot++) {
+      for (int cool = 0; cool < data.size(); cool++) {
+        if (data.get(hot).lnDose() >= data.get(cool).lnDose() + CLEARLY
+            && data.get(hot).lnIntensity() >= data.get(cool).lnIntensity()) {
+          pairs.add(new int[] {hot, cool});
         }
       }
     }
-    return new Contradictions(agreeing, denying);
+    int agreeing = agreeing(pairs, data);
+    int denying = denying(pairs, data);
+    double tail = denying < FEWEST || denying <= agreeing ? 1 : tail(pairs, data);
+    return new Contradictions(agreeing, denying, tail);
   }
 
-  /** True if the trials deny the model more often than they agree with it. */
+  private static int agreeing(List<int[]> pairs, List<CensoredPasses> seen) {
+    return (int) pairs.stream().filter(p -> sooner(seen.get(p[0]), seen.get(p[1]))).count();
+  }
+
+  private static int denying(List<int[]> pairs, List<CensoredPasses> seen) {
+    return (int) pairs.stream().filter(p -> sooner(seen.get(p[1]), seen.get(p[0]))).count();
+  }
+
+  private static boolean sooner(CensoredPasses one, CensoredPasses other) {
+    return one.passesWith() <= other.passesWithout();
+  }
+
+  private static double tail(List<int[]> pairs, List<CensoredPasses> data) {
+    int surplus = denying(pairs, data) - agreeing(pairs, data);
+    List<CensoredPasses> dealt = new ArrayList<>(data);
+    Random random = new Random(DEALS);
+    int asMuch = 1; // the deal that was seen counts too
+    for (int d = 0; d < DEALS; d++) {
+      Collections.shuffle(dealt, random);
+      asMuch += denying(pairs, dealt) - agreeing(pairs, dealt) >= surplus ? 1 : 0;
+    }
+    return asMuch / (DEALS + 1.0);
+  }
+
+  /** True if the trials deny the model more often than chance would make them. */
   public boolean decisive() {
-    return denying >= FEWEST && denying > agreeing;
+    return tail < DECISIVE;
   }
 }

@@ -4,6 +4,7 @@ import charline.stat.DampedNewton;
 import charline.stat.ImportanceSampler;
 import charline.stat.MarkovChain;
 import charline.stat.WeightedDraws;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -34,11 +35,24 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
 
   /** The posterior of one event. */
   public ModelFit fit(Trials trials, Event event) {
-    return fit(
-        trials.censored(event),
-        trials.lnReferenceIntensity(),
-        event,
-        event == Event.CHAR ? charPrior : clearingPrior);
+    return fit(trials.censored(event), trials.lnReferenceIntensity(), event, prior(event));
+  }
+
+  /**
+   * The posterior of one event as if a patch had not been burned. The reference intensity stays
+   * that of all patches, so that nothing but the patch differs.
+   *
+   * @param leftOut index of the patch in {@code trials}
+   */
+  public ModelFit fitWithout(Trials trials, Event event, int leftOut) {
+    List<CensoredPasses> others = new ArrayList<>(trials.censored(event));
+    others.remove(leftOut);
+    return fit(others, trials.lnReferenceIntensity(), event, prior(event));
+  }
+
+  /** The prior of one event's model. */
+  public Prior prior(Event event) {
+    return event == Event.CHAR ? charPrior : clearingPrior;
   }
 
   ModelFit fit(List<CensoredPasses> data, double lnReference, Event event, Prior prior) {

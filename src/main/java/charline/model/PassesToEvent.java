@@ -30,7 +30,7 @@ final class PassesToEvent implements SmoothFunction {
 
   private static final Softplus WEIGHT = new Softplus(0.15);
   private static final Softplus SPREAD = new Softplus(0.05);
-  private static final GaussHermite BOARD_RULE = new GaussHermite(15);
+  static final GaussHermite BOARD_RULE = new GaussHermite(15);
 
   /** exp(±CAP) times exp(±CAP) times the largest running product stays a finite number. */
   private static final double CAP = 200;

@@ -4,6 +4,7 @@ import charline.stat.GaussHermite;
 import charline.stat.Logistic;
 import charline.stat.WeightedDraws;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -175,6 +176,13 @@ public final class Posterior {
     double[] values = new double[weights.length];
     Arrays.setAll(values, value);
     return values;
+  }
+
+  /** Draws taken as often as they weigh, so that each counts the same. */
+  public List<Draw> alike(int count) {
+    return Arrays.stream(resample(count))
+        .mapToObj(i -> new Draw(lnReference, tau[i], phi[i], psi[i], sigma[i], omega[i]))
+        .toList();
   }
 
   /** Indices of {@code count} equally weighted draws. */

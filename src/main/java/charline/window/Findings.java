@@ -1,17 +1,16 @@
 package charline.window;
 
 import charline.exposure.Invariant;
-import charline.model.Contradictions;
-import charline.model.Event;
 import charline.model.Evidence;
-import charline.model.ModelFit;
+import charline.model.check.FitChecks;
+import charline.model.check.Severity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Turns what was found into a verdict, a reason and a next step in plain words. */
 record Findings(
@@ -19,10 +18,8 @@ record Findings(
     Asked asked,
     Bench bench,
     Reach reach,
-    ModelFit charFit,
-    ModelFit clearing,
-    Contradictions charContradictions,
-    Contradictions clearingContradictions,
+    FitChecks charChecks,
+    FitChecks clearingChecks,
     Optional<Box> box,
     Optional<Forecast> bestHope,
     double chanceAnyWindow) {
@@ -37,11 +34,11 @@ record Findings(
 
   private static final int FEWEST_PATCHES = 2 * FEWEST_BOARDS;
 
+  /** Failing checks that a reason names; the models' own reports have them all. */
+  private static final int MOST_TOLD = 3;
+
   Verdict verdict() {
-    if (!charFit.reliable()
-        || !clearing.reliable()
-        || charContradictions.decisive()
-        || clearingContradictions.decisive()) {
+    if (charChecks.fail() || clearingChecks.fail()) {
       return Verdict.UNRELIABLE;
     }
     if (box.isPresent()) {
@@ -151,29 +148,15 @@ record Findings(
   }
 
   private String unreliableReason() {
-    List<String> parts = new ArrayList<>();
-    if (charContradictions.decisive()) {
-      parts.add(denial("charred", charContradictions));
-    }
-    if (clearingContradictions.decisive()) {
-      parts.add(denial("cleared", clearingContradictions));
-    }
-    for (ModelFit fit : List.of(charFit, clearing)) {
-      if (!fit.reliable()) {
-        parts.add(
-            "The %s model could not be computed well enough (Pareto k-hat %s, must be at most %s)."
-                .formatted(
-                    fit.event() == Event.CHAR ? "burn-onset" : "removal",
-                    String.format(Locale.ROOT, "%.2f", fit.paretoK()),
-                    plain(ModelFit.PARETO_K_LIMIT)));
-      }
-    }
-    return String.join(" ", parts);
-  }
-
-  private static String denial(String done, Contradictions c) {
-    return "Cooler patches %s sooner than hotter ones in %d comparisons, the other way round in only %d."
-        .formatted(done, c.denying(), c.agreeing());
+    List<String> failing =
+        Stream.of(charChecks, clearingChecks)
+            .flatMap(checks -> checks.words(Severity.FAILS).stream())
+            .toList();
+    String told = String.join(" ", failing.subList(0, Math.min(MOST_TOLD, failing.size())));
+    int more = failing.size() - MOST_TOLD;
+    return more > 0
+        ? told + " And %s.".formatted(count(more, "finding more", "findings more"))
+        : told;
   }
 
   private String words(Forecast f) {

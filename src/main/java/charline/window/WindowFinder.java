@@ -1,10 +1,10 @@
 package charline.window;
 
-import charline.model.Contradictions;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
+import charline.model.check.FitChecker;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -56,16 +56,15 @@ public record WindowFinder(Fitter fitter) {
         plans.stream()
             .filter(p -> p.room() > Double.NEGATIVE_INFINITY)
             .max(Comparator.comparingDouble(PassPlan::room));
+    FitChecker checker = new FitChecker(fitter);
     Findings findings =
         new Findings(
             counted.evidence(),
             asked,
             bench,
             reach,
-            charFit,
-            clearing,
-            Contradictions.in(counted, Event.CHAR),
-            Contradictions.in(counted, Event.CLEARING),
+            checker.check(counted, charFit),
+            checker.check(counted, clearing),
             fastest,
             hope.map(p -> p.forecastOfHope(bench, promises)),
             chance);

@@ -1,14 +1,14 @@
 package charline.cli.judge;
 
 import charline.cli.render.Json;
-import charline.model.Contradictions;
 import charline.model.ModelFit;
+import charline.model.check.FitChecks;
 
 /** One fitted model as JSON. */
 final class ModelJson {
   private ModelJson() {}
 
-  static Json of(StratumOptions.Case judged, ModelFit fit, Contradictions checks) {
+  static Json of(StratumOptions.Case judged, ModelFit fit, FitChecks checks) {
     return new Json()
         .put("stratum", WindowJson.stratum(judged.trials().stratum()))
         .put("evidence", WindowJson.evidence(judged.trials().evidence()))
@@ -16,8 +16,9 @@ final class ModelJson {
         .put("model", WindowJson.model(fit, judged.bench()))
         .put("effective_draws", fit.effectiveDraws())
         .put("method", fit.method())
-        .put("reliable", fit.reliable() && !checks.decisive())
-        .put("hotter_sooner", checks.agreeing())
-        .put("hotter_later", checks.denying());
+        .put("reliable", !checks.fail())
+        .put("hotter_sooner", checks.contradictions().agreeing())
+        .put("hotter_later", checks.contradictions().denying())
+        .put("checks", CheckJson.of(checks));
   }
 }

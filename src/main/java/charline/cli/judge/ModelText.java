@@ -5,10 +5,10 @@ import static charline.cli.render.Figures.three;
 import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.exposure.Emission;
-import charline.model.Contradictions;
 import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.ModelFit;
+import charline.model.check.FitChecks;
 import java.util.DoubleSummaryStatistics;
 
 /**
@@ -16,9 +16,9 @@ import java.util.DoubleSummaryStatistics;
  *
  * @param judged trials and bench
  * @param fit the model
- * @param checks whether the trials deny what the model takes for granted
+ * @param checks how well it fits
  */
-record ModelText(StratumOptions.Case judged, ModelFit fit, Contradictions checks) {
+record ModelText(StratumOptions.Case judged, ModelFit fit, FitChecks checks) {
   /** From 5 % to 95 % of a logistic curve is this many times its spread. */
   private static final double FIVE_TO_NINETY_FIVE = 2 * Math.log(19);
 
@@ -113,14 +113,7 @@ record ModelText(StratumOptions.Case judged, ModelFit fit, Contradictions checks
                 Figures.two(fit.paretoK()),
                 fit.reliable() ? "good" : "NOT TO BE TRUSTED; good only",
                 three(ModelFit.PARETO_K_LIMIT)));
-    line(
-        text,
-        "Of patches that were hotter in every respect, %d %s sooner and %d later than the cooler one%s"
-            .formatted(
-                checks.agreeing(),
-                fit.event() == Event.CHAR ? "charred" : "cleared",
-                checks.denying(),
-                checks.decisive() ? ": THE TRIALS DENY THE MODEL." : "."));
+    text.append('\n').append(new CheckText(checks).text());
   }
 
   private String intensityWord() {

@@ -4,10 +4,11 @@ import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
-import charline.model.Contradictions;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
+import charline.model.check.FitChecker;
+import charline.model.check.FitChecks;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -31,13 +32,14 @@ public final class Onset extends Work {
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
       StratumOptions.Case judged = trials.choose(log, desk);
-      ModelFit fit = Fitter.withDefaults().fit(judged.trials(), Event.CHAR);
-      Contradictions checks = Contradictions.in(judged.trials(), Event.CHAR);
+      Fitter fitter = Fitter.withDefaults();
+      ModelFit fit = fitter.fit(judged.trials(), Event.CHAR);
+      FitChecks checks = new FitChecker(fitter).check(judged.trials(), fit);
       reply.print(
           desk.out(),
           () -> ModelJson.of(judged, fit, checks),
           () -> new ModelText(judged, fit, checks).text());
-      return fit.reliable() && !checks.decisive() ? DONE : DATA;
+      return checks.fail() ? DATA : DONE;
     }
   }
 }

@@ -4,10 +4,11 @@ import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
-import charline.model.Contradictions;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
+import charline.model.check.FitChecker;
+import charline.model.check.FitChecks;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,8 +34,9 @@ public final class Removal extends Work {
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
       StratumOptions.Case judged = trials.choose(log, desk);
-      ModelFit fit = Fitter.withDefaults().fit(judged.trials(), Event.CLEARING);
-      Contradictions checks = Contradictions.in(judged.trials(), Event.CLEARING);
+      Fitter fitter = Fitter.withDefaults();
+      ModelFit fit = fitter.fit(judged.trials(), Event.CLEARING);
+      FitChecks checks = new FitChecker(fitter).check(judged.trials(), fit);
       List<RemovalRates.Rate> rates = RemovalRates.of(judged.trials(), fit);
       reply.print(
           desk.out(),
@@ -43,7 +45,7 @@ public final class Removal extends Work {
                   .put("coat_um", RemovalRates.thickness(judged.trials().patches()))
                   .put("rates", RemovalRates.json(rates)),
           () -> new ModelText(judged, fit, checks).text() + "\n" + RemovalRates.text(rates));
-      return fit.reliable() && !checks.decisive() ? DONE : DATA;
+      return checks.fail() ? DATA : DONE;
     }
   }
 }

@@ -1,0 +1,29 @@
+package charline.model;
+
+import charline.stat.GaussHermite;
+
+/**
+ * One draw of a model's parameters.
+ *
+ * @param lnReference natural logarithm of the reference intensity F0
+ * @param tau natural logarithm of the even-chance dose
+ * @param phi weight of ln intensity
+ * @param psi weight of ln passes
+ * @param sigma spread of a single patch, in ln dose
+ * @param omega spread between boards, in ln dose
+ */
+public record Draw(
+    double lnReference, double tau, double phi, double psi, double sigma, double omega) {
+  /** The rule over a board's shift, in units of ω, that the model itself was fitted with. */
+  public static final GaussHermite BOARD_RULE = PassesToEvent.BOARD_RULE;
+
+  /**
+   * By how much a setting lies above the even chance on an average board, in ln dose.
+   *
+   * @param lnDose natural logarithm of the dose per pass in J/cm²
+   * @param lnIntensity natural logarithm of fluence or irradiance
+   */
+  public double margin(double lnDose, double lnIntensity, int passes) {
+    return lnDose + phi * (lnIntensity - lnReference) + psi * Math.log(passes) - tau;
+  }
+}

@@ -1,0 +1,127 @@
+package charline.model.check;
+
+import charline.model.Draw;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The patches of one board under one draw of the parameters, over the nodes of the board's shift.
+ * Made once and refilled, as it is gone through for every draw.
+ */
+final class BoardUnderDraw {
+  private static final int NODES = Draw.BOARD_RULE.points();
+  private static final double CAP = 200;
+  private static final double SMALLEST = 1e-300;
+
+  private final List<Watched> patches;
+
+  /** Chance at a node that a reading shows the event, none before having shown it. */
+  private final double[][][] hazard;
+
+  private final double[][] likelihood;
+  private final double[] nodeWeight = new double[NODES];
+  private final double[] shift = new double[NODES];
+
+  BoardUnderDraw(List<Watched> patches) {
+    this.patches = patches;
+    hazard = new double[patches.size()][][];
+    for (int i = 0; i < hazard.length; i++) {
+      hazard[i] = new double[patches.get(i).readings()][NODES];
+    }
+    likelihood = new double[patches.size()][NODES];
+  }
+
+  void fill(Draw draw) {
+    double perSigma = 1 / draw.sigma();
+    for (int q = 0; q < NODES; q++) {
+      shift[q] = Math.exp(cap(perSigma * draw.omega() * Draw.BOARD_RULE.node(q)));
+    }
+    for (int i = 0; i < hazard.length; i++) {
+      fillPatch(i, draw, perSigma);
+    }
+    weighNodes();
+  }
+
+  private void fillPatch(int i, Draw draw, double perSigma) {
+    Watched patch = patches.get(i);
+    double[] chance = likelihood[i];
+    Arrays.fill(chance, 1);
+    for (int k = 0; k < patch.readings(); k++) {
+      int passes = patch.passes()[k];
+      double odds =
+          Math.exp(cap(-perSigma * draw.margin(patch.lnDose(), patch.lnIntensity(), passes)));
+      // (Λ(h) - Λ(l)) / (1 - Λ(l)) = Λ(h) (1 - e^-(h - l)): exact, without a difference.
+      double since =
+          k == 0
+              ? 1
+              : -Math.expm1(
+                  -perSigma * draw.psi() * Math.log((double) passes / patch.passes()[k - 1]));
+      for (int q = 0; q < NODES; q++) {
+        double h = since / (1 + odds * shift[q]);
+        hazard[i][k][q] = h;
+        // For a first reading 1 - h is odds · shift / (1 + odds · shift), which does not cancel.
+        double not = k == 0 ? odds * shift[q] * h : 1 - h;
+        chance[q] = Math.max(SMALLEST, chance[q] * (patch.seenAt(k) ? h : not));
+      }
+    }
+  }
+
+  private void weighNodes() {
+    double top = Double.NEGATIVE_INFINITY;
+    for (int q = 0; q < NODES; q++) {
+      double log = Math.log(Draw.BOARD_RULE.weight(q));
+      for (double[] patch : likelihood) {
+        log += Math.log(patch[q]);
+      }
+      nodeWeight[q] = log;
+      top = Math.max(top, log);
+    }
+    double sum = 0;
+    for (int q = 0; q < NODES; q++) {
+      nodeWeight[q] = Math.exp(nodeWeight[q] - top);
+      sum += nodeWeight[q];
+    }
+    for (int q = 0; q < NODES; q++) {
+      nodeWeight[q] /= sum;
+    }
+  }
+
+  /** Weights of the nodes given all patches of the board; adding up to 1. */
+  double[] nodeWeights() {
+    return nodeWeight;
+  }
+
+  double hazard(int patch, int reading, int node) {
+    return hazard[patch][reading][node];
+  }
+
+  /**
+   * What the board's other patches leave open for one of them.
+   *
+   * @param unseen filled with the chance that the event has not come by each reading
+   * @return ln of the chance of what was seen
+   */
+  double leaveOut(int patch, double[] unseen) {
+    Arrays.fill(unseen, 0);
+    double sum = 0;
+    double seen = 0;
+    for (int q = 0; q < NODES; q++) {
+      double weight = nodeWeight[q] / likelihood[patch][q];
+      sum += weight;
+      seen += weight * likelihood[patch][q];
+      double survives = weight;
+      for (int k = 0; k < unseen.length; k++) {
+        survives *= 1 - hazard[patch][k][q];
+        unseen[k] += survives;
+      }
+    }
+    for (int k = 0; k < unseen.length; k++) {
+      unseen[k] /= sum;
+    }
+    return Math.log(Math.max(SMALLEST, seen / sum));
+  }
+
+  private static double cap(double exponent) {
+    return Math.max(-CAP, Math.min(CAP, exponent));
+  }
+}

@@ -1,0 +1,55 @@
+package charline.model.check;
+
+import charline.model.Contradictions;
+import charline.model.Draw;
+import charline.model.Event;
+import charline.model.Fitter;
+import charline.model.ModelFit;
+import charline.model.Trials;
+import charline.trial.Board;
+import charline.trial.Patch;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/**
+ * Checks a fitted model against its trials. The same trials and fit give the same digits.
+ *
+ * @param fitter fitted the model, and fits it anew where a patch left out moves it too far
+ */
+public record FitChecker(Fitter fitter) {
+  /** A thousand of the posterior's draws: tails need no more, and a window stays quick. */
+  private static final int DRAWS = 1000;
+
+  /** All checks of one event. */
+  public FitChecks check(Trials trials, ModelFit fit) {
+    Event event = fit.event();
+    List<Watched> patches = Watched.all(trials, event);
+    List<Draw> draws = fit.posterior().alike(DRAWS);
+    List<String> boardNames = boardNames(trials);
+    Replay replay = new Replay(patches, draws, fitter.seed());
+    List<LeftOut> leftOut = LeftOut.all(patches, replay, fitter, trials, event, DRAWS);
+    FitChecks checks =
+        new FitChecks(
+            event,
+            List.of(),
+            LeftOut.checks(leftOut),
+            CountCheck.byDose(patches, replay, DRAWS),
+            CountCheck.byBoard(boardNames, patches, replay, DRAWS),
+            CalibrationBin.of(leftOut),
+            BoardCheck.of(boardNames, replay, draws),
+            Contradictions.in(trials, event),
+            leftOut.stream().mapToDouble(LeftOut::logDensity).sum());
+    return checks.with(new FindingWords(checks, trials, patches, fit, fitter.prior(event)).all());
+  }
+
+  private static List<String> boardNames(Trials trials) {
+    Map<UUID, String> names = new LinkedHashMap<>();
+    for (Patch patch : trials.patches()) {
+      Board board = patch.board();
+      names.putIfAbsent(board.id(), board.name());
+    }
+    return List.copyOf(names.values());
+  }
+}

@@ -1,0 +1,73 @@
+package charline.model.check;
+
+import charline.model.Contradictions;
+import charline.model.Event;
+import java.util.List;
+
+/**
+ * How well one event's model fits its trials.
+ *
+ * @param event char or clearing
+ * @param findings in plain words: what fails first, then what is worth a look, then what is fine
+ * @param patches each against the model fitted to the others, in the order of the trials
+ * @param doses counts by class of dose
+ * @param boards counts by board
+ * @param calibration given against seen, chances rising
+ * @param shifts boards against each other
+ * @param contradictions hotter patches against cooler ones
+ * @param logScore sum over patches of ln of the chance that the others gave to what was seen
+ */
+public record FitChecks(
+    Event event,
+    List<FitFinding> findings,
+    List<PatchCheck> patches,
+    List<CountCheck> doses,
+    List<CountCheck> boards,
+    List<CalibrationBin> calibration,
+    List<BoardCheck> shifts,
+    Contradictions contradictions,
+    double logScore) {
+  /** A patch at or below this adjusted tail probability is named. */
+  static final double SURPRISING = 0.01;
+
+  /** Adjusted tail probability of a count at which it is worth a look. */
+  static final double COUNT_LOOK = 0.05;
+
+  /** Adjusted tail probability of a count at which the model fails. */
+  static final double COUNT_FAILS = 0.005;
+
+  /** Posterior chance of lying further out than boards do, from which a board stands off. */
+  static final double STANDS_OFF = 0.5;
+
+  public FitChecks {
+    findings = List.copyOf(findings);
+    patches = List.copyOf(patches);
+    doses = List.copyOf(doses);
+    boards = List.copyOf(boards);
+    calibration = List.copyOf(calibration);
+    shifts = List.copyOf(shifts);
+  }
+
+  FitChecks with(List<FitFinding> found) {
+    return new FitChecks(
+        event, found, patches, doses, boards, calibration, shifts, contradictions, logScore);
+  }
+
+  /** True if the model must not be trusted. */
+  public boolean fail() {
+    return worst() == Severity.FAILS;
+  }
+
+  /** The gravest severity among the findings. */
+  public Severity worst() {
+    return findings.stream()
+        .map(FitFinding::severity)
+        .max(Severity::compareTo)
+        .orElse(Severity.FINE);
+  }
+
+  /** The sentences of one severity. */
+  public List<String> words(Severity severity) {
+    return findings.stream().filter(f -> f.severity() == severity).map(FitFinding::words).toList();
+  }
+}
