@@ -24,10 +24,10 @@ public record Contradictions(int agreeing, int denying, double tail) {
   private static final int FEWEST = 4;
 
   /**
-   * Where settings have no influence one stratum in a hundred is called denying; where they have
-   * the influence that the model expects, far fewer.
+   * Where settings have no influence one stratum in twenty is called denying; where they have the
+   * influence that the model expects, far fewer.
    */
-  private static final double DECISIVE = 0.01;
+  private static final double DECISIVE = 0.05;
 
   private static final int DEALS = 999;
 

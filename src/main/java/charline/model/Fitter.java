@@ -40,14 +40,16 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
 
   /**
    * The posterior of one event as if a patch had not been burned. The reference intensity stays
-   * that of all patches, so that nothing but the patch differs.
+   * that of all patches, so that nothing but the patch differs. A quarter of the usual draws, as it
+   * may be asked for patch after patch.
    *
    * @param leftOut index of the patch in {@code trials}
    */
   public ModelFit fitWithout(Trials trials, Event event, int leftOut) {
     List<CensoredPasses> others = new ArrayList<>(trials.censored(event));
     others.remove(leftOut);
-    return fit(others, trials.lnReferenceIntensity(), event, prior(event));
+    return fit(
+        others, trials.lnReferenceIntensity(), event, prior(event), PILOT_DRAWS / 4, DRAWS / 4);
   }
 
   /** The prior of one event's model. */
@@ -56,12 +58,22 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
   }
 
   ModelFit fit(List<CensoredPasses> data, double lnReference, Event event, Prior prior) {
+    return fit(data, lnReference, event, prior, PILOT_DRAWS, DRAWS);
+  }
+
+  private ModelFit fit(
+      List<CensoredPasses> data,
+      double lnReference,
+      Event event,
+      Prior prior,
+      int pilotDraws,
+      int draws) {
     PassesToEvent target = new PassesToEvent(data, lnReference, prior);
     Proposal around = proposal(target);
     ImportanceSampler.Sample pilot =
-        new ImportanceSampler(PILOT_DRAWS, HALF_DEGREES, 1.3, seed)
+        new ImportanceSampler(pilotDraws, HALF_DEGREES, 1.3, seed)
             .sample(target::value, around.centre(), around.covariance());
-    ImportanceSampler sampler = new ImportanceSampler(DRAWS, HALF_DEGREES, 1.15, seed);
+    ImportanceSampler sampler = new ImportanceSampler(draws, HALF_DEGREES, 1.15, seed);
     ImportanceSampler.Sample sample = sampler.resample(target::value, pilot);
     if (sample.kHat() > ModelFit.PARETO_K_LIMIT) {
       sample = sampler.resample(target::value, sample);

@@ -10,8 +10,8 @@ import java.util.Arrays;
  *
  * @param weights of the draws once the observation is out, adding up to 1
  * @param logDensity ln of the observation's predictive density given all the others
- * @param kHat shape of the weights' tail; above 0.7 the observation moves the posterior too far for
- *     its draws to tell, and it takes a new fit
+ * @param kHat shape of the weights' tail; above the limit the observation moves the posterior too
+ *     far for its draws to tell, and it takes a new fit
  */
 public record SmoothedLeaveOneOut(double[] weights, double logDensity, double kHat) {
 
@@ -33,6 +33,14 @@ public record SmoothedLeaveOneOut(double[] weights, double logDensity, double kH
     double[] equal = new double[logLikelihood.length];
     Arrays.fill(equal, 1.0 / equal.length);
     return new SmoothedLeaveOneOut(equal, logMean(logLikelihood, equal), kHat);
+  }
+
+  /**
+   * Largest k-hat with which so many draws can be relied on: 1 - 1 / log10(draws), at most 0.7
+   * (Vehtari, Simpson, Gelman, Yao and Gabry 2024, section 3.2.4).
+   */
+  public static double kHatLimit(int draws) {
+    return Math.min(0.7, 1 - 1 / Math.log10(draws));
   }
 
   /** Mean of a quantity given per draw. */

@@ -78,13 +78,22 @@ record Findings(
   String nextStep() {
     return switch (verdict()) {
       case WINDOW ->
-          "Before the piece itself: three patches at the start setting on a hidden spot of it, judged cold and wiped; stop at the first brown.";
+          doubtfulPatches()
+              + "Before the piece itself: three patches at the start setting on a hidden spot of it, judged cold and wiped; stop at the first brown.";
       case NONE ->
           "Use another method for this finish on this wood. Another pulse length, spot or wavelength would be a new set of trials, from the lowest rung.";
       case NOT_YET -> notYetStep();
       case UNRELIABLE ->
           "Look through these patches for a mistyped setting or a wrong outcome and amend it; if all are right, split what differs (wood, coats, rig state) into strata of their own.";
     };
+  }
+
+  /** A window that stands on a patch the model doubts asks first for that patch to be looked at. */
+  private String doubtfulPatches() {
+    return Stream.of(charChecks, clearingChecks)
+        .flatMap(checks -> checks.doubtfulPatches().stream())
+        .map(words -> "Look at this patch first: " + words + " ")
+        .collect(Collectors.joining());
   }
 
   private String notYetReason() {

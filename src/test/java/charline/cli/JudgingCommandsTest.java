@@ -223,6 +223,23 @@ class JudgingCommandsTest {
   }
 
   @Test
+  void both_models_say_how_well_they_fit() throws IOException {
+    for (String command : List.of("onset latex pine", "removal latex pine")) {
+      Shell.Result result = shell.run(command);
+
+      assertThat(result.out())
+          .contains("How well the model fits: nothing speaks against it.\n")
+          .contains("  fine   No patch surprises the model fitted to the others;")
+          .contains("readings", "expected", "board wall panel offcut 1", "chance given");
+      assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
+      Map<?, ?> checks = (Map<?, ?>) json(command + " --json").get("checks");
+      assertThat(checks.get("worst")).isEqualTo("fine");
+      assertThat((List<?>) checks.get("patches")).hasSize(24);
+      assertThat((List<?>) checks.get("boards")).hasSize(4);
+    }
+  }
+
+  @Test
   void the_same_question_gets_the_same_digits() {
     assertThat(shell.run("onset latex pine --json"))
         .isEqualTo(shell.run("onset latex pine --json"));

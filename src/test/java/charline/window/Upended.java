@@ -1,15 +1,18 @@
 package charline.window;
 
+import charline.exposure.PowerSetting;
+import charline.exposure.Settings;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Trials turned on their head: the hottest patch is given the outcomes of the coolest. */
+/** Trials spoiled: outcomes turned on their head, a setting mistyped. */
 final class Upended {
   private Upended() {}
 
+  /** The hottest patch is given the outcomes of the coolest, and so on. */
   static List<Patch> outcomes(List<Patch> patches) {
     List<Patch> byDose = new ArrayList<>(patches);
     byDose.sort(Comparator.comparingDouble(p -> p.exposure().doseJoulesPerCm2()));
@@ -31,5 +34,19 @@ final class Upended {
         patch.settings(),
         patch.areaSquareCentimetres(),
         readings);
+  }
+
+  static Patch withTenthOfThePower(Patch patch) {
+    Settings s = patch.settings();
+    return new Patch(
+        patch.id(),
+        patch.code(),
+        patch.burnedAt(),
+        patch.rig(),
+        patch.board(),
+        patch.finish(),
+        new Settings(PowerSetting.percent(s.power().value() / 10), s.form(), s.spot(), s.pulses()),
+        patch.areaSquareCentimetres(),
+        patch.readings());
   }
 }

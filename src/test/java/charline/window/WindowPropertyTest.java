@@ -11,6 +11,7 @@ import charline.trial.Patch;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.DoubleStream;
@@ -174,6 +175,25 @@ class WindowPropertyTest {
     Recommendation answer = recommend(new Trials(trials.stratum(), turned, false), Asked.USUAL);
     assertThat(answer.verdict()).isEqualTo(Verdict.UNRELIABLE);
     assertThat(answer.reason()).startsWith("Cooler patches charred sooner than hotter ones in ");
+    assertThat(answer.chosen()).isEmpty();
+  }
+
+  /** The hottest charred patch typed with a tenth of its power. */
+  @Test
+  void a_mistyped_power_is_named_where_the_verdict_is_unreliable() {
+    Trials trials = trials("latex|pine");
+    List<Patch> patches = new ArrayList<>(trials.patches());
+    Patch slip =
+        patches.stream()
+            .filter(p -> p.lastReading().outcome().charred())
+            .max(Comparator.comparingDouble(p -> p.exposure().doseJoulesPerCm2()))
+            .orElseThrow();
+    patches.set(patches.indexOf(slip), Upended.withTenthOfThePower(slip));
+    Recommendation answer = recommend(new Trials(trials.stratum(), patches, false), Asked.USUAL);
+    assertThat(answer.verdict()).isEqualTo(Verdict.UNRELIABLE);
+    assertThat(answer.reason()).contains(slip.code() + " charred within ");
+    assertThat(answer.nextStep())
+        .startsWith("Look through these patches for a mistyped setting or a wrong outcome");
     assertThat(answer.chosen()).isEmpty();
   }
 

@@ -40,14 +40,14 @@ record CheckText(FitChecks checks) {
   }
 
   private String counts() {
-    Table table = new Table("patches", ">of them", ">" + done(), ">expected", ">90 % range");
+    Table table = new Table(">readings", ">" + done(), ">expected", ">90 % range", "at");
     for (CountCheck c : Stream.concat(checks.doses().stream(), checks.boards().stream()).toList()) {
       table.row(
-          c.group(),
-          String.valueOf(c.patches()),
+          String.valueOf(c.readings()),
           String.valueOf(c.seen()),
           Figures.three(Math.round(c.expected() * 10) / 10.0),
-          c.low() + " to " + c.high());
+          c.low() + " to " + c.high(),
+          c.group());
     }
     return table.text();
   }

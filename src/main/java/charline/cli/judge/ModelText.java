@@ -2,7 +2,6 @@ package charline.cli.judge;
 
 import static charline.cli.render.Figures.three;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.exposure.Emission;
 import charline.model.Estimate;
@@ -105,14 +104,8 @@ record ModelText(StratumOptions.Case judged, ModelFit fit, FitChecks checks) {
   private void checks(StringBuilder text) {
     line(
         text,
-        "Computed by %s: %s draws worth %s independent ones; Pareto k-hat %s (%s up to %s)."
-            .formatted(
-                fit.method(),
-                fit.draws(),
-                Math.round(fit.effectiveDraws()),
-                Figures.two(fit.paretoK()),
-                fit.reliable() ? "good" : "NOT TO BE TRUSTED; good only",
-                three(ModelFit.PARETO_K_LIMIT)));
+        "Computed by %s: %s draws worth %s independent ones."
+            .formatted(fit.method(), fit.draws(), Math.round(fit.effectiveDraws())));
     text.append('\n').append(new CheckText(checks).text());
   }
 

@@ -13,14 +13,16 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  *
  * @param board its name
  * @param factor dose it takes over that of an average board
- * @param standsOff posterior chance that its shift lies further out than any of so many boards
- *     would 19 times in 20 (Chaloner and Brant 1988, A Bayesian approach to outlier detection and
- *     residual analysis, Biometrika 75:651-659)
+ * @param standsOff posterior chance that its shift lies further out than the prior expects, 19
+ *     times in 20, of all of so many boards (Chaloner and Brant 1988, A Bayesian approach to
+ *     outlier detection and residual analysis, Biometrika 75:651-659). The prior's spread is the
+ *     measure, as a board far off widens the posterior's and hides behind it.
  */
 public record BoardCheck(String board, Estimate factor, double standsOff) {
   private static final double NONE_FURTHER = 0.95;
 
-  static List<BoardCheck> of(List<String> names, Replay replay, List<Draw> draws) {
+  static List<BoardCheck> of(
+      List<String> names, Replay replay, List<Draw> draws, double omegaScale) {
     NormalDistribution normal = new NormalDistribution(null, 0, 1);
     double limit =
         normal.inverseCumulativeProbability(0.5 + Math.pow(NONE_FURTHER, 1.0 / names.size()) / 2);
@@ -34,9 +36,10 @@ public record BoardCheck(String board, Estimate factor, double standsOff) {
       double outside = 0;
       for (int s = 0; s < equal.length; s++) {
         double sd = Math.max(spread[s], 1e-9);
+        double beyond = limit * omegaScale / Math.max(draws.get(s).omega(), 1e-9);
         outside +=
-            normal.cumulativeProbability((-limit - mean[s]) / sd)
-                + normal.cumulativeProbability((mean[s] - limit) / sd);
+            normal.cumulativeProbability((-beyond - mean[s]) / sd)
+                + normal.cumulativeProbability((mean[s] - beyond) / sd);
         // A different quantile of the shift in each draw, in a fixed scattered order.
         double share = (s * 0.6180339887498949 + 0.5) % 1;
         double z = normal.inverseCumulativeProbability(Math.max(1e-6, Math.min(1 - 1e-6, share)));

@@ -1,6 +1,5 @@
 package charline.model.check;
 
-import charline.model.Event;
 import charline.stat.CountDistribution;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,8 +8,9 @@ import java.util.Map;
 
 /**
  * Events counted in a group of patches against what the model predicts for the same readings on the
- * same boards (posterior predictive check: Rubin 1984, Annals of Statistics 12:1151-1172; Gelman,
- * Meng and Stern 1996, Statistica Sinica 6:733-807).
+ * same boards, each reading asking whether the event came since the one before (posterior
+ * predictive check: Rubin 1984, Annals of Statistics 12:1151-1172; Gelman, Meng and Stern 1996,
+ * Statistica Sinica 6:733-807).
  *
  * @param group what the patches have in common, in words
  * @param patches patches in the group
@@ -108,11 +108,5 @@ public record CountCheck(
         count.quantile(0.05),
         count.quantile(0.95),
         count.tail(seen));
-  }
-
-  /** "board B-2: 5 charred, 2.1 expected (1 to 4)". */
-  String words(Event event) {
-    return "%s: %d %s, the model expects %s (%d to %d)"
-        .formatted(group, seen, FitWords.done(event), FitWords.count(expected), low, high);
   }
 }

@@ -22,13 +22,15 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 record FindingWords(
     FitChecks checks, Trials trials, List<Watched> watched, ModelFit fit, Prior prior) {
 
+  static final String PATCH = "patch";
+
   List<FitFinding> all() {
     List<FitFinding> all = new ArrayList<>();
     all.add(order());
     all.add(sampling());
     all.addAll(surprising());
-    all.addAll(counts("dose classes", checks.doses()));
-    all.addAll(counts("boards", checks.boards()));
+    all.addAll(counts("dose", checks.doses()));
+    all.addAll(counts("board", checks.boards()));
     all.addAll(calibration());
     all.add(spread());
     all.addAll(standingOff());
@@ -80,7 +82,11 @@ record FindingWords(
     for (int i = 0; i < watched.size(); i++) {
       PatchCheck check = checks.patches().get(i);
       if (check.surprising()) {
-        named.add(new FitFinding(Severity.FAILS, "patch", surprise(watched.get(i), check)));
+        named.add(
+            new FitFinding(
+                check.adjusted() < FitChecks.IMPOSSIBLE ? Severity.FAILS : Severity.LOOK,
+                PATCH,
+                surprise(watched.get(i), check)));
       }
     }
     if (!named.isEmpty()) {
@@ -91,7 +97,7 @@ record FindingWords(
     return List.of(
         new FitFinding(
             Severity.FINE,
-            "patch",
+            PATCH,
             watched.size() == 1
                 ? "One patch cannot surprise a model that has seen no other."
                 : "No patch surprises the model fitted to the others; the least expected is %s (tail %s, over %s)."
@@ -121,12 +127,12 @@ record FindingWords(
             new FitFinding(
                 adjusted < FitChecks.COUNT_FAILS ? Severity.FAILS : Severity.LOOK,
                 about,
-                "Of %s at %s, %d %s where the model expects %s (%d to %d)."
+                "At %s, %d of %d readings %s where the model expects %s (%d to %d)."
                     .formatted(
-                        patches(group.patches()),
                         group.group(),
                         group.seen(),
-                        done(event()),
+                        group.readings(),
+                        event() == Event.CHAR ? "found char" : "found it cleared",
                         count(group.expected()),
                         group.low(),
                         group.high())));
@@ -149,7 +155,7 @@ record FindingWords(
             new FitFinding(
                 adjusted < FitChecks.COUNT_FAILS ? Severity.FAILS : Severity.LOOK,
                 "calibration",
-                "Where chances of %s on average were given, %d of %d readings showed it (true share %s to %s with 90 %% confidence)."
+                "Where chances averaged %s, %d of %d readings showed it: a true share of %s to %s, with 90 %% confidence."
                     .formatted(
                         percent(bin.predicted()),
                         bin.seen(),
@@ -188,11 +194,12 @@ record FindingWords(
                     new FitFinding(
                         Severity.LOOK,
                         "board",
-                        "Board %s takes %s times the dose of an average board (%s) and stands off from the others; see whether it is the same wood and finish."
+                        "Board %s takes %s times the dose of an average board (%s), further off than the prior expects of any of %d boards; see whether it is the same wood and finish."
                             .formatted(
                                 b.board(),
                                 three(b.factor().median()),
-                                FitWords.range(b.factor().low(), b.factor().high())))))
+                                FitWords.range(b.factor().low(), b.factor().high()),
+                                checks.shifts().size()))))
         .toList();
   }
 }

@@ -38,7 +38,7 @@ public record FitChecker(Fitter fitter) {
             CountCheck.byDose(patches, replay, DRAWS),
             CountCheck.byBoard(boardNames, patches, replay, DRAWS),
             CalibrationBin.of(leftOut),
-            BoardCheck.of(boardNames, replay, draws),
+            BoardCheck.of(boardNames, replay, draws, fitter.prior(event).omegaScale()),
             Contradictions.in(trials, event),
             leftOut.stream().mapToDouble(LeftOut::logDensity).sum());
     return checks.with(new FindingWords(checks, trials, patches, fit, fitter.prior(event)).all());

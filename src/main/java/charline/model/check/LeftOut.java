@@ -3,7 +3,6 @@ package charline.model.check;
 import charline.model.Draw;
 import charline.model.Event;
 import charline.model.Fitter;
-import charline.model.ModelFit;
 import charline.model.Trials;
 import charline.stat.FalseDiscovery;
 import charline.stat.SmoothedLeaveOneOut;
@@ -21,14 +20,14 @@ import java.util.List;
  */
 record LeftOut(Watched patch, double logDensity, double[] unseen, double kHat, boolean refitted) {
 
-  /** Leaves out every patch in turn; where k-hat is above 0.7 by a new fit. */
+  /** Leaves out every patch in turn; where k-hat is above its limit by a new fit. */
   static List<LeftOut> all(
       List<Watched> patches, Replay replay, Fitter fitter, Trials trials, Event event, int draws) {
     List<LeftOut> all = new ArrayList<>();
     for (int i = 0; i < patches.size(); i++) {
       SmoothedLeaveOneOut smoothed = SmoothedLeaveOneOut.of(replay.logLikelihood(i));
       all.add(
-          smoothed.kHat() <= ModelFit.PARETO_K_LIMIT
+          smoothed.kHat() <= SmoothedLeaveOneOut.kHatLimit(draws)
               ? of(patches.get(i), replay, i, smoothed, false)
               : refit(
                   patches,

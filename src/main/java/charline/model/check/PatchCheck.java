@@ -10,7 +10,7 @@ package charline.model.check;
  * @param tail two-sided tail probability, half of {@code asSeen} counted in either tail
  * @param adjusted the same with the number of patches taken into account (Benjamini-Hochberg)
  * @param kHat Pareto k-hat of leaving the patch out
- * @param refitted whether the model was fitted anew without it, as k-hat was above 0.7
+ * @param refitted whether the model was fitted anew without it, as k-hat was too high
  */
 public record PatchCheck(
     String code,
@@ -21,10 +21,7 @@ public record PatchCheck(
     double adjusted,
     double kHat,
     boolean refitted) {
-  /**
-   * True if the model finds the patch surprising: where all patches follow the model, a stratum has
-   * any such patch with a chance of at most 1 % an event.
-   */
+  /** True if the model finds the patch surprising enough to name it. */
   public boolean surprising() {
     return adjusted < FitChecks.SURPRISING;
   }
