@@ -14,7 +14,9 @@ import org.apache.commons.math3.linear.RealMatrix;
  * <p>Separation is looked for first, by linear programming; where it is found maximum likelihood
  * returns {@link Separated}, never a large number. Estimates agree with published tables to 1e-9 of
  * themselves; standard errors come from the expected information at the estimate (for {@link
- * Estimator#FIRTH_PENALISED} without the penalty's curvature).
+ * Estimator#FIRTH_PENALISED} without the penalty's curvature). Where a sample has brackets, their
+ * factor enters the likelihood and, with its observed curvature, the information; the penalty stays
+ * that of the rows.
  *
  * @param estimator what to maximise
  * @param link the curve between linear predictor and risk
@@ -48,8 +50,13 @@ public record BinomialRegression(Estimator estimator, Link link) {
    *
    * @return a {@link BinomialFit}, or {@link Separated} where maximum likelihood has no finite
    *     estimate, or {@link NotConverged}
+   * @throws IllegalArgumentException if the sample has brackets and the link is not the logit
    */
   public FitOutcome fit(BinomialSample sample) {
+    if (link != Link.LOGIT && !sample.brackets().isEmpty()) {
+      throw new IllegalArgumentException(
+          "Brackets need the logit link, not " + link + "; give one row per unit.");
+    }
     Separation.Finding finding = Separation.in(sample);
     if (estimator == Estimator.MAXIMUM_LIKELIHOOD && finding.kind() != Separation.NONE) {
       return Separated.of(finding, sample);
@@ -65,18 +72,22 @@ public record BinomialRegression(Estimator estimator, Link link) {
 
   /** What is maximised, on the orthogonal basis of the sample's design. */
   Smooth objective(BinomialSample sample) {
-    return switch (estimator) {
-      case MAXIMUM_LIKELIHOOD -> new BinomialLikelihood(sample, link);
-      case FIRTH_PENALISED -> new FirthLikelihood(sample);
-    };
+    Smooth rows =
+        switch (estimator) {
+          case MAXIMUM_LIKELIHOOD -> new BinomialLikelihood(sample, link);
+          case FIRTH_PENALISED -> new FirthLikelihood(sample);
+        };
+    return Bracketed.of(rows, sample);
   }
 
   private BinomialFit fitAt(BinomialSample sample, Ascent.Summit summit, Separation separation) {
     Design design = sample.design();
     Basis basis = design.basis();
     BinomialLikelihood likelihood = new BinomialLikelihood(sample, link);
-    RealMatrix information =
-        new Array2DRowRealMatrix(likelihood.information(summit.point()), false);
+    double[][] expected = likelihood.information(summit.point());
+    Bracketed.addInformation(sample, summit.point(), expected);
+    RealMatrix information = new Array2DRowRealMatrix(expected, false);
+    double logLikelihood = Bracketed.of(likelihood, sample).value(summit.point());
     RealMatrix covariance =
         basis.outwardCovariance(
             new CholeskyDecomposition(information, 1e-8, 0).getSolver().getInverse());
@@ -88,15 +99,9 @@ public record BinomialRegression(Estimator estimator, Link link) {
     }
     double penalty =
         estimator == Estimator.FIRTH_PENALISED
-            ? summit.value() - likelihood.value(summit.point()) + basis.logDeterminant()
+            ? summit.value() - logLikelihood + basis.logDeterminant()
             : 0;
     return new BinomialFit(
-        sample,
-        this,
-        terms,
-        covariance.getData(),
-        likelihood.value(summit.point()),
-        penalty,
-        separation);
+        sample, this, terms, covariance.getData(), logLikelihood, penalty, separation);
   }
 }

@@ -1,22 +1,28 @@
 package charline.stat.regression;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.util.CombinatoricsUtils;
 
 /**
  * Events out of trials, one pair per row of a design. An outcome of one trial is 0 or 1; rows with
  * equal covariates may be joined or left apart, and give the same fit.
+ *
+ * <p>Two rows may belong to one unit that was looked at twice and changed in between: {@link
+ * #withBrackets}.
  */
 public final class BinomialSample {
   private final Design design;
   private final int[] events;
   private final int[] trials;
+  private final List<Bracket> brackets;
 
-  private BinomialSample(Design design, int[] events, int[] trials) {
+  private BinomialSample(Design design, int[] events, int[] trials, List<Bracket> brackets) {
     this.design = design;
     this.events = events;
     this.trials = trials;
+    this.brackets = brackets;
   }
 
   /**
@@ -36,7 +42,7 @@ public final class BinomialSample {
     }
     int[] trials = new int[outcomes.length];
     Arrays.fill(trials, 1);
-    return new BinomialSample(design, outcomes.clone(), trials);
+    return new BinomialSample(design, outcomes.clone(), trials, List.of());
   }
 
   /**
@@ -61,7 +67,40 @@ public final class BinomialSample {
                 .formatted(trials[i], events[i], i + 1));
       }
     }
-    return new BinomialSample(design, events.clone(), trials.clone());
+    return new BinomialSample(design, events.clone(), trials.clone(), List.of());
+  }
+
+  /**
+   * Says which rows are two looks at one unit whose event came in between. Taken as independent
+   * they would make every slope too flat; see {@link Bracketed}.
+   *
+   * @param pairs each row at most once
+   * @throws IllegalArgumentException if a row has more than one trial, the event does not come
+   *     between the two, or the covariates of the two are equal
+   */
+  public BinomialSample withBrackets(List<Bracket> pairs) {
+    for (Bracket pair : pairs) {
+      boolean between =
+          trials[pair.before()] == 1
+              && trials[pair.after()] == 1
+              && events[pair.before()] == 0
+              && events[pair.after()] == 1;
+      if (!between || Arrays.equals(design.row(pair.before()), design.row(pair.after()))) {
+        throw new IllegalArgumentException(
+            "An event must come between two looks at different covariates, not so in rows %d and %d."
+                .formatted(pair.before() + 1, pair.after() + 1));
+      }
+    }
+    if (pairs.stream().flatMapToInt(p -> IntStream.of(p.before(), p.after())).distinct().count()
+        < 2L * pairs.size()) {
+      throw new IllegalArgumentException("A row must belong to one unit, not to two.");
+    }
+    return new BinomialSample(design, events, trials, List.copyOf(pairs));
+  }
+
+  /** Rows that are two looks at one unit. */
+  public List<Bracket> brackets() {
+    return brackets;
   }
 
   private static void requireLength(String what, int length, Design design) {
@@ -99,7 +138,7 @@ public final class BinomialSample {
   }
 
   /**
-   * The sample of chosen rows.
+   * The sample of chosen rows; a bracket stays where both its rows do.
    *
    * @param indices rows to keep, counted from 0
    * @throws IllegalArgumentException if their design cannot be solved
@@ -108,7 +147,17 @@ public final class BinomialSample {
     return new BinomialSample(
         design.rows(indices),
         IntStream.of(indices).map(i -> events[i]).toArray(),
-        IntStream.of(indices).map(i -> trials[i]).toArray());
+        IntStream.of(indices).map(i -> trials[i]).toArray(),
+        bracketsAmong(indices));
+  }
+
+  private List<Bracket> bracketsAmong(int[] indices) {
+    List<Integer> kept = IntStream.of(indices).boxed().toList();
+    return brackets.stream()
+        .map(pair -> new int[] {kept.indexOf(pair.before()), kept.indexOf(pair.after())})
+        .filter(place -> place[0] >= 0 && place[1] >= 0)
+        .map(place -> new Bracket(place[0], place[1]))
+        .toList();
   }
 
   /** The sample without one row, counted from 0. */

@@ -1,0 +1,89 @@
+package charline.stat.regression;
+
+import charline.stat.Smooth;
+
+/**
+ * A logistic objective in which some pairs of rows are two looks at one unit. The chance that its
+ * event comes between linear predictors a and b is, for the logistic, exactly
+ *
+ * <pre>  L(b) - L(a) = L(b) L(-a) (1 - exp(-(b - a))),</pre>
+ *
+ * a success, a failure, and a factor that the rows alone lack. Without it a narrow bracket speaks
+ * for no slope at all, and slopes come out far too flat. The factor's logarithm is concave.
+ *
+ * <p>Below a gap of 1e-6 it goes on as a parabola with the same slopes, so that every point is a
+ * start; estimates keep away from there, as the logarithm falls steeply.
+ *
+ * @param rows the objective of the rows
+ * @param gaps covariates after less covariates before, on the orthogonal basis
+ */
+record Bracketed(Smooth rows, double[][] gaps) implements Smooth {
+  private static final double NARROWEST = 1e-6;
+
+  /** Adds the brackets of a sample to the objective of its rows. */
+  static Smooth of(Smooth rows, BinomialSample sample) {
+    return sample.brackets().isEmpty() ? rows : new Bracketed(rows, gaps(sample));
+  }
+
+  private static double[][] gaps(BinomialSample sample) {
+    double[][] q = sample.design().basis().q();
+    return sample.brackets().stream()
+        .map(
+            pair -> {
+              double[] gap = q[pair.after()].clone();
+              for (int j = 0; j < gap.length; j++) {
+                gap[j] -= q[pair.before()][j];
+              }
+              return gap;
+            })
+        .toArray(double[][]::new);
+  }
+
+  @Override
+  public int dimension() {
+    return rows.dimension();
+  }
+
+  @Override
+  public double value(double[] point) {
+    double sum = rows.value(point);
+    for (double[] gap : gaps) {
+      sum += expand(Design.dot(gap, point))[0];
+    }
+    return sum;
+  }
+
+  @Override
+  public Local local(double[] point) {
+    Local local = rows.local(point);
+    double[] gradient = local.gradient();
+    double[][] hessian = local.hessian();
+    double value = local.value();
+    for (double[] gap : gaps) {
+      double[] term = expand(Design.dot(gap, point));
+      value += term[0];
+      BinomialLikelihood.addOuter(gradient, hessian, gap, term[1], term[2]);
+    }
+    return new Local(value, gradient, hessian);
+  }
+
+  /** Adds what the brackets tell about the coefficients: the factor's curvature, observed. */
+  static void addInformation(BinomialSample sample, double[] point, double[][] information) {
+    for (double[] gap : gaps(sample)) {
+      BinomialLikelihood.addOuter(
+          new double[point.length], information, gap, 0, -expand(Design.dot(gap, point))[2]);
+    }
+  }
+
+  /** ln(1 - exp(-gap)) with its first and second derivative. */
+  private static double[] expand(double gap) {
+    double g = Math.max(gap, NARROWEST);
+    double slope = 1 / Math.expm1(g);
+    double bend = -slope * (1 + slope);
+    double value = Math.log(-Math.expm1(-g));
+    double below = gap - g;
+    return new double[] {
+      value + slope * below + 0.5 * bend * below * below, slope + bend * below, bend
+    };
+  }
+}
