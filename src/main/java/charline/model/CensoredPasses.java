@@ -15,9 +15,10 @@ import java.util.List;
  * @param passesWithout last passes without the event, 0 where the first reading shows it
  * @param passesWith first passes with the event, {@link #NEVER} where it was never seen
  */
-record CensoredPasses(
+public record CensoredPasses(
     double lnDose, double lnIntensity, int board, int passesWithout, int passesWith) {
-  static final int NEVER = Integer.MAX_VALUE;
+  /** Passes of an event that was never seen. */
+  public static final int NEVER = Integer.MAX_VALUE;
 
   static CensoredPasses of(Patch patch, int board, Event event, boolean acceptTint) {
     Exposure exposure = patch.exposure();
@@ -39,7 +40,8 @@ record CensoredPasses(
         with);
   }
 
-  boolean seen() {
+  /** Whether the event was seen at all. */
+  public boolean seen() {
     return passesWith != NEVER;
   }
 }

@@ -40,7 +40,8 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint) {
     return patch.readings().stream().anyMatch(r -> event.shownBy(r.outcome(), acceptTint));
   }
 
-  List<CensoredPasses> censored(Event event) {
+  /** What every patch says of an event, in the order of the patches. */
+  public List<CensoredPasses> censored(Event event) {
     Map<UUID, Integer> boards = new LinkedHashMap<>();
     List<CensoredPasses> all = new ArrayList<>();
     for (Patch patch : patches) {
@@ -52,7 +53,7 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint) {
   }
 
   /** F0: the geometric mean intensity over the patches, as a natural logarithm. */
-  double lnReferenceIntensity() {
+  public double lnReferenceIntensity() {
     return patches.stream()
         .mapToDouble(p -> Math.log(p.exposure().intensity()))
         .average()

@@ -34,9 +34,10 @@ final class AskedOptions {
     return new Asked(charRisk, sure, clearing, acceptTint);
   }
 
-  private static double inside(String option, String text, double low, double high) {
+  static double inside(String option, String text, double low, double high) {
     double share = Typed.chance(option, text);
-    if (!(share >= low && share <= high)) {
+    double rounding = 1e-12; // 99.9 % is a little more than 0.999 once it is divided
+    if (!(share >= low - rounding && share <= high + rounding)) {
       throw Typed.refused(
           option,
           "the share must be between %s and %s %%, not \"%s\"."

@@ -19,9 +19,15 @@ import picocli.CommandLine.Mixin;
     description =
         "Counts first, then the parameters with 90 %% intervals, the dose in J/cm2 that "
             + "chars as often as not, and checks of the fit.",
-    footer = {"", "Example:", "  charline onset latex pine"})
+    footer = {
+      "",
+      "Example:",
+      "  charline onset latex pine",
+      "  charline onset latex pine --classical firth"
+    })
 public final class Onset extends Work {
   @Mixin private StratumOptions trials;
+  @Mixin private ClassicalOptions classical;
   @Mixin private JsonReply reply;
 
   public Onset(Desk desk) {
@@ -30,8 +36,12 @@ public final class Onset extends Work {
 
   @Override
   public Integer call() {
+    boolean asClassical = classical.asked();
     try (Logbook log = desk.logToRead()) {
       StratumOptions.Case judged = trials.choose(log, desk);
+      if (asClassical) {
+        return classical.answer(judged, Event.CHAR, reply, desk);
+      }
       Fitter fitter = Fitter.withDefaults();
       ModelFit fit = fitter.fit(judged.trials(), Event.CHAR);
       FitChecks checks = new FitChecker(fitter).check(judged.trials(), fit);

@@ -21,9 +21,15 @@ import picocli.CommandLine.Mixin;
         "Counts first, then the parameters with 90 %% intervals, the dose in J/cm2 that "
             + "clears as often as not, passes to clear, um per pass where the coats are known, "
             + "and net area rates in cm2/min.",
-    footer = {"", "Example:", "  charline removal latex pine"})
+    footer = {
+      "",
+      "Example:",
+      "  charline removal latex pine",
+      "  charline removal latex pine --classical firth"
+    })
 public final class Removal extends Work {
   @Mixin private StratumOptions trials;
+  @Mixin private ClassicalOptions classical;
   @Mixin private JsonReply reply;
 
   public Removal(Desk desk) {
@@ -32,8 +38,12 @@ public final class Removal extends Work {
 
   @Override
   public Integer call() {
+    boolean asClassical = classical.asked();
     try (Logbook log = desk.logToRead()) {
       StratumOptions.Case judged = trials.choose(log, desk);
+      if (asClassical) {
+        return classical.answer(judged, Event.CLEARING, reply, desk);
+      }
       Fitter fitter = Fitter.withDefaults();
       ModelFit fit = fitter.fit(judged.trials(), Event.CLEARING);
       FitChecks checks = new FitChecker(fitter).check(judged.trials(), fit);
@@ -43,8 +53,13 @@ public final class Removal extends Work {
           () ->
               ModelJson.of(judged, fit, checks)
                   .put("coat_um", RemovalRates.thickness(judged.trials().patches()))
-                  .put("rates", RemovalRates.json(rates)),
-          () -> new ModelText(judged, fit, checks).text() + "\n" + RemovalRates.text(rates));
+                  .put("rates", RemovalRates.json(rates))
+                  .put("ablation_law", AblationText.json(judged.trials())),
+          () ->
+              new ModelText(judged, fit, checks).text()
+                  + "\n"
+                  + RemovalRates.text(rates)
+                  + AblationText.of(judged.trials()));
       return checks.fail() ? DATA : DONE;
     }
   }

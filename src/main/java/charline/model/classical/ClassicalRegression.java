@@ -1,0 +1,220 @@
+package charline.model.classical;
+
+import charline.model.Event;
+import charline.model.Trials;
+import charline.stat.binomial.ClopperPearson;
+import charline.stat.regression.BinomialFit;
+import charline.stat.regression.BinomialSample;
+import charline.stat.regression.Dose;
+import charline.stat.regression.DoseAtRisk;
+import charline.stat.regression.DoseOutcome;
+import charline.stat.regression.FitOutcome;
+import charline.stat.regression.NotConverged;
+import charline.stat.regression.ProfileLimits;
+import charline.stat.regression.Separated;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The passes-to-event model without priors and without board spread, as logistic regression: {@code
+ * logit P(event by n passes) = b0 + b1 ln D + b2 ln(F/F0) + b3 ln n}. Readings at rising passes
+ * enter exactly, as {@link charline.stat.regression.BinomialSample#withBrackets brackets}; limits
+ * are by the profile of the (penalised) likelihood.
+ *
+ * @param method maximum likelihood or Firth
+ * @param risk for char its highest chance, for clearing the highest chance of finish left; between
+ *     0 and 1
+ * @param confidence one-sided, above 0.5, below 1
+ */
+public record ClassicalRegression(Method method, double risk, double confidence) {
+  /** Two-sided, of every limit but the asked one: as the posterior's intervals have it. */
+  public static final double LIMITS = 0.90;
+
+  public ClassicalRegression {
+    if (!(risk > 0 && risk < 1)) {
+      throw new IllegalArgumentException(
+          "Risk must lie between 0 and 1, not " + risk + "; write 0.05 for 5 %.");
+    }
+    if (!(confidence > 0.5 && confidence < 1)) {
+      throw new IllegalArgumentException(
+          "Confidence must lie between 0.5 and 1, not "
+              + confidence
+              + "; a bound that holds less often than not is none.");
+    }
+  }
+
+  /** 5 % risk at 90 % confidence. */
+  public static ClassicalRegression by(Method method) {
+    return new ClassicalRegression(method, 0.05, 0.90);
+  }
+
+  /** The chance whose dose is asked for. */
+  public double chance(Event event) {
+    return event == Event.CHAR ? risk : 1 - risk;
+  }
+
+  /** Fits one event of the trials; what cannot be fitted is said in words. */
+  public ClassicalOutcome fit(Trials trials, Event event) {
+    PatchRows rows = new PatchRows(trials, event);
+    Optional<String> hopeless = hopeless(rows, event);
+    if (hopeless.isPresent()) {
+      return none(rows, event, Optional.empty(), hopeless.get());
+    }
+    BinomialSample sample = rows.sample();
+    Optional<Separating> separation = SeparationWords.of(rows, sample, event);
+    FitOutcome outcome = method.regression().fit(sample);
+    if (outcome instanceof Separated) {
+      return none(
+          rows, event, separation, "There is no fit by maximum likelihood; ask for firth instead.");
+    }
+    if (outcome instanceof NotConverged failure) {
+      return none(rows, event, separation, failure.message());
+    }
+    try {
+      return fitted(trials, event, rows, (BinomialFit) outcome, separation);
+    } catch (IllegalStateException lost) { // the profile has no maximum that can be found
+      return none(
+          rows,
+          event,
+          separation,
+          "The limits must come from a profile, but its search was lost; look for a patch whose settings lie far from the rest.");
+    }
+  }
+
+  private NoClassicalFit none(
+      PatchRows rows, Event event, Optional<Separating> separation, String reason) {
+    return new NoClassicalFit(
+        event, method, counted(rows), rows.columns().notes(), separation, reason);
+  }
+
+  private Optional<String> hopeless(PatchRows rows, Event event) {
+    String happened = event == Event.CHAR ? "charred" : "cleared";
+    int all = rows.count();
+    int events = rows.events();
+    if (rows.patchCount() == 1) {
+      return Optional.of(
+          "A curve needs patches that %s and some that did not, but there is only one patch; burn more, at different doses."
+              .formatted(happened));
+    }
+    if (events == 0 || events == all) {
+      return Optional.of(
+          "A curve needs patches that %s and some that did not, but %s; %s."
+              .formatted(
+                  happened,
+                  (events == 0 ? "none of %d %s" : "%2$s was seen at the first look on all %1$d")
+                      .formatted(rows.patchCount(), events == 0 ? happened : event.word()),
+                  constant(rows, event, events)));
+    }
+    if (rows.columns().names().isEmpty()) {
+      return Optional.of(
+          "A curve needs settings that differ, but all %d patches had the same: %d of them %s, which at those settings means a chance between %s and %s %% (%s %% confidence, Clopper-Pearson); burn some with more or less dose."
+              .formatted(
+                  rows.patchCount(),
+                  events,
+                  happened,
+                  percent(new ClopperPearson(events, all).atLeast(0.5 + LIMITS / 2)),
+                  percent(new ClopperPearson(events, all).atMost(0.5 + LIMITS / 2)),
+                  percent(LIMITS)));
+    }
+    int coefficients = rows.columns().names().size() + 1;
+    if (all <= coefficients) {
+      return Optional.of(
+          "A fit of %d coefficients needs more than %d rows, but there %s %d; burn more patches."
+              .formatted(coefficients, coefficients, all == 1 ? "is" : "are", all));
+    }
+    return Optional.empty();
+  }
+
+  private String constant(PatchRows rows, Event event, int events) {
+    ClopperPearson share =
+        new ClopperPearson(events == 0 ? 0 : rows.patchCount(), rows.patchCount());
+    String found =
+        "patches burned like these %s in %s %s %% of cases (%s %% confidence, Clopper-Pearson)"
+            .formatted(
+                event == Event.CHAR ? "char" : "clear",
+                events == 0 ? "at most" : "at least",
+                percent(events == 0 ? share.atMost(confidence) : share.atLeast(confidence)),
+                percent(confidence));
+    return found + (events == 0 ? "; burn some hotter" : "; burn some with less dose");
+  }
+
+  private static String percent(double share) {
+    return Columns.figure(100 * share);
+  }
+
+  private static String counted(PatchRows rows) {
+    String patches = rows.patchCount() == 1 ? "1 patch" : rows.patchCount() + " patches";
+    return rows.bracketCount() == 0
+        ? "%s, one row each".formatted(patches)
+        : "%d rows of %s: %d changed between two readings and give one row before and one after, joined"
+            .formatted(rows.count(), patches, rows.bracketCount());
+  }
+
+  private ClassicalFit fitted(
+      Trials trials,
+      Event event,
+      PatchRows rows,
+      BinomialFit fit,
+      Optional<Separating> separation) {
+    List<Coefficient> coefficients =
+        new ProfileLimits(LIMITS)
+            .of(fit).stream()
+                .map(
+                    p ->
+                        new Coefficient(
+                            p.name().equals(fit.terms().get(0).name()) ? "intercept" : p.name(),
+                            fit.term(p.name()).estimate(),
+                            fit.term(p.name()).standardError(),
+                            Limits.of(p.interval(), x -> x)))
+                .toList();
+    DoubleSummaryStatistics doses =
+        trials.patches().stream()
+            .mapToDouble(p -> p.exposure().doseJoulesPerCm2())
+            .summaryStatistics();
+    Setting at =
+        new Setting(
+            rows.referencePasses(),
+            Math.exp(trials.lnReferenceIntensity()),
+            rows.columns().movedAlong().stream().map(SeparationWords::plain).toList(),
+            doses.getMin(),
+            doses.getMax());
+    return new ClassicalFit(
+        event,
+        method,
+        counted(rows),
+        rows.columns().notes(),
+        separation,
+        coefficients,
+        at,
+        dose(fit, rows, 0.5, LIMITS, event),
+        dose(fit, rows, chance(event), 2 * confidence - 1, event),
+        ClassicalChecks.of(rows, fit, method.regression()));
+  }
+
+  private static Optional<DoseAnswer> dose(
+      BinomialFit fit, PatchRows rows, double chance, double twoSided, Event event) {
+    if (!rows.columns().have(Columns.DOSE)) {
+      return Optional.empty();
+    }
+    DoseAtRisk asked = DoseAtRisk.of(Columns.DOSE, chance).withConfidence(twoSided);
+    for (String name : rows.columns().names()) {
+      asked = name.equals(Columns.DOSE) ? asked : asked.given(name, 0); // F0, one pass
+    }
+    DoseOutcome outcome = asked.estimate(fit);
+    if (!(outcome instanceof Dose dose)) {
+      return Optional.empty();
+    }
+    Limits limits = Limits.of(dose.profile(), Math::exp);
+    boolean rising = dose.slope() > 0;
+    OptionalDouble careful = event == Event.CHAR ? limits.low() : limits.high();
+    return Optional.of(
+        new DoseAnswer(
+            chance,
+            Math.exp(dose.estimate()),
+            limits,
+            rising,
+            rising ? careful : OptionalDouble.empty()));
+  }
+}
