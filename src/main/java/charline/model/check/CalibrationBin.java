@@ -1,9 +1,9 @@
 package charline.model.check;
 
 import charline.stat.CountDistribution;
+import charline.stat.binomial.ClopperPearson;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.distribution.BetaDistribution;
 
 /**
  * Readings to which the model, fitted to the other patches, gave similar chances of showing the
@@ -28,7 +28,7 @@ public record CalibrationBin(
     double high,
     double tail) {
   private static final double[] EDGES = {0, 0.2, 0.5, 0.8, 1};
-  private static final double EACH_SIDE = 0.05;
+  private static final double EACH_SIDE = 0.95;
 
   /** Bins with at least one reading. */
   static List<CalibrationBin> of(List<LeftOut> patches) {
@@ -56,18 +56,15 @@ public record CalibrationBin(
     int n = chances.size();
     double[] each = chances.stream().mapToDouble(Double::doubleValue).toArray();
     CountDistribution count = new CountDistribution(CountDistribution.ofTrials(each));
+    ClopperPearson bounds = new ClopperPearson(seen, n);
     return new CalibrationBin(
         from,
         to,
         n,
         seen,
         count.mean() / n,
-        seen == 0 ? 0 : beta(seen, n - seen + 1.0).inverseCumulativeProbability(EACH_SIDE),
-        seen == n ? 1 : beta(seen + 1.0, n - seen).inverseCumulativeProbability(1 - EACH_SIDE),
+        bounds.atLeast(EACH_SIDE),
+        bounds.atMost(EACH_SIDE),
         count.tail(seen));
-  }
-
-  private static BetaDistribution beta(double a, double b) {
-    return new BetaDistribution(null, a, b);
   }
 }
