@@ -87,13 +87,16 @@ public record ImportanceSampler(int draws, int halfDegrees, double inflation, lo
     for (int i = 0; i < draws.size(); i++) {
       double[] x = draws.points()[i];
       for (int r = 0; r < n; r++) {
-        for (int c = 0; c < n; c++) {
+        for (int c = r; c < n; c++) {
           sum[r][c] += draws.weights()[i] * (x[r] - mean[r]) * (x[c] - mean[c]);
         }
       }
     }
-    for (int k = 0; k < n; k++) {
-      sum[k][k] += 1e-6;
+    for (int r = 0; r < n; r++) {
+      sum[r][r] += 1e-6;
+      for (int c = 0; c < r; c++) {
+        sum[r][c] = sum[c][r]; // equal to the last bit, which rounding alone would not make it
+      }
     }
     return MatrixUtils.createRealMatrix(sum);
   }
