@@ -23,6 +23,8 @@ class LayersTest {
           .definedBy("charline.sheet..")
           .layer("log")
           .definedBy("charline.log..")
+          .layer("plan")
+          .definedBy("charline.plan..")
           .layer("window")
           .definedBy("charline.window..")
           .layer("model")
@@ -39,14 +41,16 @@ class LayersTest {
           .mayOnlyBeAccessedByLayers("cli")
           .whereLayer("log")
           .mayOnlyBeAccessedByLayers("cli")
-          .whereLayer("window")
+          .whereLayer("plan")
           .mayOnlyBeAccessedByLayers("sheet", "cli")
+          .whereLayer("window")
+          .mayOnlyBeAccessedByLayers("plan", "sheet", "cli")
           .whereLayer("model")
-          .mayOnlyBeAccessedByLayers("window", "sheet", "cli")
+          .mayOnlyBeAccessedByLayers("window", "plan", "sheet", "cli")
           .whereLayer("stat")
           .mayOnlyBeAccessedByLayers("model", "window")
           .whereLayer("trial")
-          .mayOnlyBeAccessedByLayers("log", "model", "window", "sheet", "cli")
+          .mayOnlyBeAccessedByLayers("log", "model", "window", "plan", "sheet", "cli")
           .because("what a fit knows must not depend on where its patches are kept or shown");
 
   @ArchTest

@@ -5,6 +5,7 @@ import charline.cli.demo.Demo;
 import charline.cli.desk.Desk;
 import charline.cli.exchange.Export;
 import charline.cli.exchange.Import;
+import charline.cli.judge.Next;
 import charline.cli.judge.Onset;
 import charline.cli.judge.Removal;
 import charline.cli.judge.Sheet;
@@ -45,7 +46,7 @@ final class Commands {
     WORDS.put("finish", List.of("add", "list", "show"));
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
     WORDS.put("find", List.of());
-    for (String word : List.of("window", "onset", "removal", "sheet")) {
+    for (String word : List.of("window", "next", "onset", "removal", "sheet")) {
       WORDS.put(word, List.of());
     }
     WORDS.put("import", List.of());
@@ -156,6 +157,7 @@ final class Commands {
       case "patch void" -> new PatchVoid(desk);
       case "find" -> new Find(desk);
       case "window" -> new Window(desk);
+      case "next" -> new Next(desk);
       case "onset" -> new Onset(desk);
       case "removal" -> new Removal(desk);
       case "sheet" -> new Sheet(desk);

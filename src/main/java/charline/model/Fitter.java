@@ -57,6 +57,19 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
     return event == Event.CHAR ? charPrior : clearingPrior;
   }
 
+  /**
+   * What is held of one event before any trial: the prior itself.
+   *
+   * @param referenceIntensity intensity that tau is to be quoted at, in J/cm² or W/cm²
+   */
+  public ModelFit beforeTrials(Event event, double referenceIntensity) {
+    return fit(
+        List.of(),
+        Math.log(referenceIntensity),
+        event,
+        event == Event.CHAR ? charPrior : clearingPrior);
+  }
+
   ModelFit fit(List<CensoredPasses> data, double lnReference, Event event, Prior prior) {
     return fit(data, lnReference, event, prior, PILOT_DRAWS, DRAWS);
   }

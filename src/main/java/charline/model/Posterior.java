@@ -49,13 +49,39 @@ public final class Posterior {
     sigma = column(draw, PassesToEvent.SIGMA);
     omega = column(draw, PassesToEvent.OMEGA);
     weights = draws.weights().clone();
-    wingOdds = new double[weights.length * WING];
+    wingOdds = wingOdds();
+  }
+
+  private Posterior(Posterior all, int[] draws) {
+    lnReference = all.lnReference;
+    tau = chosen(all.tau, draws);
+    phi = chosen(all.phi, draws);
+    psi = chosen(all.psi, draws);
+    sigma = chosen(all.sigma, draws);
+    omega = chosen(all.omega, draws);
+    weights = new double[draws.length];
+    Arrays.fill(weights, 1.0 / draws.length);
+    wingOdds = wingOdds();
+  }
+
+  private double[] wingOdds() {
+    double[] odds = new double[weights.length * WING];
     for (int i = 0; i < weights.length; i++) {
       for (int k = 0; k < WING; k++) {
         double node = Math.abs(BOARD_RULE.node(k));
-        wingOdds[i * WING + k] = Math.exp(Math.min(CAP, omega[i] * node / sigma[i]));
+        odds[i * WING + k] = Math.exp(Math.min(CAP, omega[i] * node / sigma[i]));
       }
     }
+    return odds;
+  }
+
+  /** The same posterior in {@code count} equally weighted draws. */
+  public Posterior thinned(int count) {
+    return new Posterior(this, resample(count));
+  }
+
+  private static double[] chosen(double[] values, int[] draws) {
+    return Arrays.stream(draws).mapToDouble(d -> values[d]).toArray();
   }
 
   private static double[] column(double[][] draws, int parameter) {
@@ -166,6 +192,19 @@ public final class Posterior {
 
   double lnDose(int draw, double offset, double lnIntensity, double lnPasses) {
     return tau[draw] + offset - phi[draw] * (lnIntensity - lnReference) - psi[draw] * lnPasses;
+  }
+
+  /**
+   * (m - u) / σ of a patch on a board whose shift is {@code node} standard deviations; its logistic
+   * is the event's chance.
+   */
+  double score(int draw, double node, double lnDose, double lnIntensity, double lnPasses) {
+    return (lnDose
+            + phi[draw] * (lnIntensity - lnReference)
+            + psi[draw] * lnPasses
+            - tau[draw]
+            - omega[draw] * node)
+        / sigma[draw];
   }
 
   double psi(int draw) {

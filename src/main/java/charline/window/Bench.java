@@ -1,6 +1,7 @@
 package charline.window;
 
 import charline.exposure.DoseForm;
+import charline.exposure.Emission;
 import charline.exposure.Exposure;
 import charline.exposure.HandPass;
 import charline.exposure.LineScan;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
@@ -56,6 +58,37 @@ public record Bench(
                 new Pulses(rig.repetitionKilohertz().getAsDouble(), rig.pulseNanoseconds()))
             : mostCommon(models, p -> p.settings().pulses());
     return new Bench(rig, at, spot, pulses, speedKnob(rig, own, models));
+  }
+
+  /**
+   * A rig at its own usual settings, led by hand.
+   *
+   * @throws IllegalArgumentException naming the usual setting that it lacks
+   */
+  public static Bench usual(Rig rig, OffsetDateTime at) {
+    Optional<Pulses> pulses =
+        rig.emission() == Emission.PULSED
+            ? Optional.of(
+                new Pulses(
+                    usual(rig, "repetition rate", "rep=40kHz", rig.repetitionKilohertz()),
+                    rig.pulseNanoseconds()))
+            : Optional.empty();
+    return new Bench(
+        rig,
+        at,
+        new Spot(usual(rig, "spot", "spot=0.6mm", rig.spotMillimetres()), rig.spotDefinition()),
+        pulses,
+        new SpeedKnob(
+            SpeedKnob.Kind.HAND,
+            usual(rig, "scan width", "width=60mm", rig.scanWidthMillimetres())));
+  }
+
+  private static double usual(Rig rig, String what, String example, OptionalDouble value) {
+    return value.orElseThrow(
+        () ->
+            new IllegalArgumentException(
+                "Where nothing was tried, the rig's usual %s counts, and rig %s has none; say it with --at %s."
+                    .formatted(what, rig.name(), example)));
   }
 
   private static SpeedKnob speedKnob(Rig rig, List<Patch> own, List<Patch> models) {

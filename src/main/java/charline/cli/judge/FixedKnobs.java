@@ -56,21 +56,47 @@ record FixedKnobs(Map<String, Double> values) {
 
   /** The rig with this scan width as its usual one, if a width was typed. */
   Rig on(Rig rig) {
-    return values.containsKey("width")
-        ? new Rig(
-            rig.id(),
-            rig.name(),
-            rig.emission(),
-            rig.ratedWatts(),
-            rig.wavelengthNanometres(),
-            rig.spotDefinition(),
-            rig.spotMillimetres(),
-            rig.repetitionKilohertz(),
-            rig.pulseNanoseconds(),
-            OptionalDouble.of(values.get("width")),
-            rig.lens(),
-            rig.checks())
-        : rig;
+    return usual(
+        rig,
+        rig.spotMillimetres(),
+        rig.repetitionKilohertz(),
+        rig.pulseNanoseconds(),
+        typed("width", rig.scanWidthMillimetres()));
+  }
+
+  /** The rig with everything that was typed as its usual settings. */
+  Rig asUsualOf(Rig rig) {
+    return usual(
+        rig,
+        typed("spot", rig.spotMillimetres()),
+        typed("rep", rig.repetitionKilohertz()),
+        typed("pulse", rig.pulseNanoseconds()),
+        typed("width", rig.scanWidthMillimetres()));
+  }
+
+  private OptionalDouble typed(String knob, OptionalDouble usual) {
+    return values.containsKey(knob) ? OptionalDouble.of(values.get(knob)) : usual;
+  }
+
+  private static Rig usual(
+      Rig rig,
+      OptionalDouble spot,
+      OptionalDouble repetition,
+      OptionalDouble pulse,
+      OptionalDouble width) {
+    return new Rig(
+        rig.id(),
+        rig.name(),
+        rig.emission(),
+        rig.ratedWatts(),
+        rig.wavelengthNanometres(),
+        rig.spotDefinition(),
+        spot,
+        repetition,
+        pulse,
+        width,
+        rig.lens(),
+        rig.checks());
   }
 
   /** The bench with whatever was typed in its place. */

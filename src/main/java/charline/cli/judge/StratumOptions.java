@@ -97,6 +97,39 @@ final class StratumOptions {
     return of(log, desk, fitting.get(0), strata.get(fitting.get(0)), rig);
   }
 
+  /** The same trials, or where there are none with this light, the bench to begin them on. */
+  Beginning chooseOrBegin(Logbook log, Desk desk) {
+    FamilyAndWood asked = FamilyAndWood.read(words, log);
+    try {
+      Case chosen = choose(log, desk);
+      return new Beginning(chosen.trials().stratum(), Optional.of(chosen), chosen.bench());
+    } catch (NothingThere nothing) {
+      Rig rig = rigToBeginWith(log);
+      FixedKnobs fixed = FixedKnobs.parse(at);
+      Stratum stratum =
+          new Stratum(
+              asked.family(),
+              asked.wood(),
+              rig.emission(),
+              (int) Math.round(rig.wavelengthNanometres()));
+      Bench bench = fixed.on(Bench.usual(fixed.asUsualOf(rig), desk.now()));
+      return new Beginning(stratum, Optional.empty(), bench);
+    }
+  }
+
+  private Rig rigToBeginWith(Logbook log) {
+    List<Rig> rigs = log.rigs();
+    if (rigName == null && rigs.size() != 1) {
+      throw new Refused(
+          Refused.Kind.USAGE,
+          rigs.isEmpty()
+              ? "A patch needs a rig, and the log has none; set one up with `charline rig add`."
+              : "The rig is missing: give --rig, as the log has %d of them."
+                  .formatted(rigs.size()));
+    }
+    return rigName == null ? rigs.get(0) : log.rig(rigName);
+  }
+
   /** Every stratum of the log with its bench, the one with most patches first. */
   List<Case> all(Logbook log, Desk desk) {
     Map<Stratum, List<Patch>> strata = strata(log);
@@ -175,4 +208,13 @@ final class StratumOptions {
       return bench.rig().emission() == Emission.PULSED;
     }
   }
+
+  /**
+   * Trials to go on with, or none yet.
+   *
+   * @param stratum what they are about
+   * @param tried what was burned so far
+   * @param bench rig and fixed knobs
+   */
+  record Beginning(Stratum stratum, Optional<Case> tried, Bench bench) {}
 }

@@ -62,7 +62,8 @@ public final class PatchView {
         .put("irradiance_w_cm2", pulsed ? null : exposure.intensity());
   }
 
-  private static void settings(Json json, Settings settings) {
+  /** Puts the settings with the keys of a trial sheet. */
+  public static void settings(Json json, Settings settings) {
     PowerSetting power = settings.power();
     boolean percent = power.unit() == PowerSetting.Unit.PERCENT;
     DoseForm form = settings.form();

@@ -1,0 +1,130 @@
+package charline.cli.judge;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Typed;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.plan.NextPatches;
+import charline.plan.Planner;
+import charline.plan.Site;
+import charline.trial.Board;
+import charline.trial.Stratum;
+import charline.window.Asked;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code next}. */
+@Command(
+    name = "next",
+    header = "Choose the patches to burn next.",
+    description =
+        "Settings on the rig's own steps (power in %%, speed in mm/s), in the order of burning, "
+            + "each with its reason and its char risk. No dose is more than a quarter above what "
+            + "was burned without char. Exit code 1 means: nothing should be burned.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline next latex pine",
+      "  charline next latex pine --count 3 --on piece",
+      "  charline next shellac oak --rig Heron --board boathouse-1 --board boathouse-2"
+    })
+public final class Next extends Work {
+  @Option(
+      names = "--count",
+      paramLabel = "COUNT",
+      defaultValue = "6",
+      description = "How many patches, 1 to 24. Default: 6.")
+  private String count;
+
+  @Option(
+      names = "--on",
+      paramLabel = "WHERE",
+      defaultValue = "offcut",
+      description =
+          "offcut, or piece: on the client's piece no patch may pass the char risk, not even at "
+              + "its upper bound. Default: offcut.")
+  private String on;
+
+  @Option(
+      names = "--board",
+      paramLabel = "NAME",
+      description =
+          "A board at hand; may be repeated. Default: those used so far and unused ones of the wood.")
+  private List<String> boards = List.of();
+
+  @Mixin private AskedOptions limits;
+  @Mixin private StratumOptions trials;
+  @Mixin private JsonReply reply;
+
+  public Next(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    int wanted = Typed.count("--count", "the number of patches", count);
+    if (wanted > 24) {
+      throw Typed.refused(
+          "--count", "ask again after at most 24 patches, not %d.".formatted(wanted));
+    }
+    Site site = site();
+    Asked asked = limits.asked(trials.acceptTint());
+    try (Logbook log = desk.logToRead()) {
+      StratumOptions.Beginning beginning = trials.chooseOrBegin(log, desk);
+      List<Board> atHand = boards(log, beginning);
+      Planner planner = Planner.withDefaults();
+      NextPatches next =
+          beginning
+              .tried()
+              .map(c -> planner.next(c.trials(), c.bench(), asked, site, atHand, wanted))
+              .orElseGet(() -> planner.first(beginning.bench(), asked, site, atHand, wanted));
+      reply.print(
+          desk.out(),
+          () -> NextJson.of(beginning.stratum(), next),
+          () -> new NextText(beginning.stratum(), next).text());
+      return next.suggestions().isEmpty() ? NO : DONE;
+    }
+  }
+
+  private Site site() {
+    return switch (on.strip().toLowerCase(Locale.ROOT)) {
+      case "offcut" -> Site.OFFCUT;
+      case "piece" -> Site.PIECE;
+      default ->
+          throw Typed.refused(
+              "--on", "the place must be offcut or piece, not \"%s\".".formatted(on.strip()));
+    };
+  }
+
+  /** Boards as named, or those of the trials and those of the wood that carry no patch at all. */
+  private List<Board> boards(Logbook log, StratumOptions.Beginning beginning) {
+    if (!boards.isEmpty()) {
+      return boards.stream().map(log::board).distinct().toList();
+    }
+    String wood = beginning.stratum().wood();
+    Set<UUID> burned =
+        log.patches(Filter.ALL).stream()
+            .map(PatchEntry::patch)
+            .map(p -> p.board().id())
+            .collect(Collectors.toSet());
+    Stream<Board> used =
+        beginning.tried().stream().flatMap(c -> c.trials().patches().stream()).map(p -> p.board());
+    Stream<Board> unused =
+        log.boards().stream()
+            .filter(b -> wood.equals(Stratum.ANY_WOOD) || b.wood().equals(wood))
+            .filter(b -> !burned.contains(b.id()));
+    return List.copyOf(
+        Stream.concat(used, unused).collect(Collectors.toCollection(LinkedHashSet::new)));
+  }
+}

@@ -1,0 +1,43 @@
+package charline.cli.judge;
+
+import charline.cli.render.Json;
+import charline.cli.render.PatchView;
+import charline.plan.NextPatches;
+import charline.plan.Suggestion;
+import charline.trial.Board;
+import charline.trial.Stratum;
+
+/** The patches to burn next as JSON. */
+final class NextJson {
+  private NextJson() {}
+
+  static Json of(Stratum stratum, NextPatches next) {
+    return new Json()
+        .put("stratum", WindowJson.stratum(stratum))
+        .put("rig", next.bench().rig().name())
+        .put("on", next.site().word())
+        .put("verdict", next.window().map(w -> w.verdict().word()))
+        .put("reason", next.headline())
+        .put("advice", next.advice())
+        .put("patches", next.suggestions().stream().map(NextJson::suggestion).toList());
+  }
+
+  private static Json suggestion(Suggestion s) {
+    Json json =
+        new Json()
+            .put("number", s.number())
+            .put("purpose", s.purpose().word())
+            .put("reason", s.reason())
+            .put("board", s.place().board().map(Board::name))
+            .put("place", s.place().name())
+            .put("only_after", s.onlyAfter().isPresent() ? s.onlyAfter().getAsInt() : null)
+            .put("passes", s.passes());
+    PatchView.settings(json, s.settings());
+    return json.put("dose_j_cm2", s.setting().doseJoulesPerCm2())
+        .put("intensity", s.setting().intensity())
+        .put("char_risk_mean", s.charRiskMean())
+        .put("char_risk_upper", s.charRiskUpper())
+        .put("clear_chance_mean", s.clearChanceMean())
+        .put("effect", s.effect());
+  }
+}

@@ -1,0 +1,85 @@
+package charline.cli.judge;
+
+import charline.cli.render.Figures;
+import charline.cli.render.Table;
+import charline.cli.render.Wording;
+import charline.plan.NextPatches;
+import charline.plan.Purpose;
+import charline.plan.Suggestion;
+import charline.trial.Stratum;
+
+/** The patches to burn next, for a person at the bench. */
+record NextText(Stratum stratum, NextPatches next) {
+  String text() {
+    StringBuilder text = new StringBuilder();
+    line(
+        text,
+        "%s, rig %s, on %s: %s."
+            .formatted(
+                stratum.words(),
+                next.bench().rig().name(),
+                next.site() == charline.plan.Site.OFFCUT ? "an offcut" : "the piece",
+                next.suggestions().isEmpty()
+                    ? "nothing to burn"
+                    : Figures.count(next.suggestions().size(), "patch", "patches")
+                        + " to burn next"));
+    line(text, "Why: " + next.headline());
+    line(text, "How: " + next.advice());
+    if (!next.suggestions().isEmpty()) {
+      line(
+          text,
+          "Fixed: " + BenchText.fixed(next.bench()) + "; " + BenchText.metered(next.bench()) + ".");
+      text.append('\n');
+      next.suggestions().forEach(s -> suggestion(text, s));
+    }
+    line(
+        text,
+        "Eyewear, extraction and a fire watch come before any patch; local codes and licensed practice come first.");
+    return text.toString();
+  }
+
+  private void suggestion(StringBuilder text, Suggestion s) {
+    String number = "%3d  ".formatted(s.number());
+    indented(
+        text,
+        number,
+        "%s on %s, %s, %s J/cm2 per pass"
+            .formatted(
+                Wording.settings(s.settings()),
+                s.place().name(),
+                passes(s),
+                Figures.three(s.setting().doseJoulesPerCm2())));
+    indented(
+        text,
+        "     ",
+        s.reason()
+            + (s.onlyAfter().isPresent()
+                ? "; only if %d stayed without char".formatted(s.onlyAfter().getAsInt())
+                : ""));
+    indented(
+        text,
+        "     ",
+        "char risk %s, at most %s; clears %s; %s"
+            .formatted(
+                Figures.percent(s.charRiskMean()),
+                Figures.percent(s.charRiskUpper()),
+                Figures.percent(s.clearChanceMean()),
+                s.effect()));
+  }
+
+  private static String passes(Suggestion s) {
+    String count = Wording.passes(s.passes());
+    return s.passes() == 1 || s.purpose() == Purpose.CONFIRM ? count : "up to " + count;
+  }
+
+  private static void indented(StringBuilder text, String head, String words) {
+    String blanks = " ".repeat(head.length());
+    text.append(head)
+        .append(String.join("\n" + blanks, Table.fold(words, Table.WIDTH - head.length())))
+        .append('\n');
+  }
+
+  private static void line(StringBuilder text, String sentence) {
+    text.append(Table.paragraph(sentence)).append('\n');
+  }
+}

@@ -1,0 +1,64 @@
+package charline.plan;
+
+import charline.trial.Board;
+import charline.trial.Patch;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Collectors;
+
+/**
+ * Spreads patches over boards: always one of those with the fewest, which one by lot. A promise
+ * about a board not seen yet takes several that were, so new boards are asked for until there are
+ * three.
+ */
+final class BoardRota {
+  static final int FEWEST_BOARDS = 3;
+
+  private final Map<Place, Integer> burned = new LinkedHashMap<>();
+  private final Random lots;
+
+  /**
+   * @param patches of the stratum
+   * @param atHand boards that may be burned
+   * @param fresh new boards to ask for beyond those needed to make three
+   */
+  BoardRota(List<Patch> patches, List<Board> atHand, int fresh, Random lots) {
+    this.lots = lots;
+    Map<Object, Long> counts =
+        patches.stream().collect(Collectors.groupingBy(p -> p.board().id(), Collectors.counting()));
+    atHand.forEach(b -> burned.put(Place.of(b), counts.getOrDefault(b.id(), 0L).intValue()));
+    int wanted = Math.max(FEWEST_BOARDS, burned.size() + fresh);
+    for (int number = 1; burned.size() < wanted; number++) {
+      burned.put(Place.fresh(number), 0);
+    }
+  }
+
+  private BoardRota(Place only) {
+    lots = new Random(0);
+    burned.put(only, 0);
+  }
+
+  /** On the client's piece there is no choice but of the spot. */
+  static BoardRota onPiece() {
+    return new BoardRota(new Place("hidden spot of the piece", Optional.empty()));
+  }
+
+  /** The board for the next patch. */
+  Place next() {
+    int fewest = burned.values().stream().min(Integer::compare).orElseThrow();
+    List<Place> least = new ArrayList<>();
+    burned.forEach(
+        (place, count) -> {
+          if (count == fewest) {
+            least.add(place);
+          }
+        });
+    Place chosen = least.get(lots.nextInt(least.size()));
+    burned.merge(chosen, 1, Integer::sum);
+    return chosen;
+  }
+}

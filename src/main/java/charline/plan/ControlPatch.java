@@ -1,0 +1,60 @@
+package charline.plan;
+
+import charline.exposure.Settings;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The control patch of a rig: one setting in the middle of the trials, burned again every eighth
+ * patch, so that a change of the rig can be told from a change of the settings (common practice, no
+ * published source).
+ */
+public final class ControlPatch {
+  /** So many patches from one control patch to the next, that one included. */
+  static final int EVERY = 8;
+
+  /** A setting burned so often is taken for the control setting, planned as one or not. */
+  private static final int REPEATS = 3;
+
+  private ControlPatch() {}
+
+  /**
+   * The setting that a rig repeated most in these trials, at least three times; of equally common
+   * ones the first.
+   */
+  public static Optional<Settings> setting(List<Patch> patches, Rig rig) {
+    Map<Settings, Integer> counts = new LinkedHashMap<>();
+    patches.stream()
+        .filter(p -> p.rig().id().equals(rig.id()))
+        .forEach(p -> counts.merge(p.settings(), 1, Integer::sum));
+    Optional<Settings> most = Optional.empty();
+    int best = REPEATS - 1;
+    for (Map.Entry<Settings, Integer> entry : counts.entrySet()) {
+      if (entry.getValue() > best) {
+        best = entry.getValue();
+        most = Optional.of(entry.getKey());
+      }
+    }
+    return most;
+  }
+
+  /**
+   * How many patches a rig has burned since its latest control patch; all of them where there was
+   * none.
+   *
+   * @param patches trials in the order of burning
+   */
+  static int since(List<Patch> patches, Rig rig, Optional<Settings> control) {
+    int count = 0;
+    for (Patch patch : patches) {
+      if (patch.rig().id().equals(rig.id())) {
+        count = control.filter(patch.settings()::equals).isPresent() ? 0 : count + 1;
+      }
+    }
+    return count;
+  }
+}

@@ -1,0 +1,291 @@
+package charline.plan;
+
+import charline.exposure.Exposure;
+import charline.exposure.Settings;
+import charline.model.Lookahead;
+import charline.trial.Patch;
+import charline.window.Asked;
+import charline.window.Bench;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Picks patches one after the other, each as if the ones before had come out as is likeliest.
+ *
+ * <p>A patch is worth what it is expected to take off the spread of the two dose limits at the
+ * target, the setting with the best margin so far.
+ */
+final class Drafting {
+  /** Candidates lie no further than this from the target, in ln dose. */
+  private static final double REACH = 1.5;
+
+  private final Bench bench;
+  private final Asked asked;
+  private final Site site;
+  private final Outlook outlook;
+  private final Ladder ladder;
+  private final Dial dial;
+  private final int mostPasses;
+  private final List<Double> triedPowers = new ArrayList<>();
+  private boolean anyChar;
+
+  /** A candidate with what it is worth. */
+  record Draft(
+      Setting setting,
+      Settings settings,
+      int passes,
+      Place place,
+      Purpose purpose,
+      String reason,
+      String effect) {}
+
+  Drafting(
+      Bench bench,
+      Asked asked,
+      Site site,
+      Outlook outlook,
+      Ladder ladder,
+      List<Patch> patches,
+      int mostPasses) {
+    this.bench = bench;
+    this.asked = asked;
+    this.site = site;
+    this.outlook = outlook;
+    this.ladder = ladder;
+    this.mostPasses = mostPasses;
+    dial = new Dial(bench);
+    patches.forEach(
+        p -> {
+          double percent = Math.round(bench.powerForIntensity(p.exposure().intensity()));
+          if (percent >= 1 && percent <= 100) {
+            triedPowers.add(percent);
+          }
+        });
+    anyChar = patches.stream().anyMatch(p -> p.lastReading().outcome().charred());
+  }
+
+  /**
+   * The best patch on a board, taken for burned with its likeliest outcome; empty if none may be.
+   */
+  Optional<Draft> next(Place place) {
+    if (triedPowers.isEmpty()) {
+      return first(place);
+    }
+    Outlook.Target target = target();
+    double ceiling = ladder.lnCeiling();
+    double high = Math.min(ceiling, target.lnMiddle() + REACH);
+    double low = Math.min(target.lnMiddle(), ceiling) - REACH;
+    if (!anyChar && target.room() < 0) {
+      high = ceiling;
+      low = ceiling - Ladder.LN_STEP / 3; // nothing but the next rung
+    }
+    Draft best = null;
+    double bestGain = Double.NEGATIVE_INFINITY;
+    Lookahead.Prospect bestChar = null;
+    Lookahead.Prospect bestClear = null;
+    for (double power : powers(low, high)) {
+      for (Setting s : dial.settings(power, low, high)) {
+        int passes = passes(s);
+        if (passes == 0 || !ladder.permits(s.lnDose(), s.lnIntensity())) {
+          continue;
+        }
+        Lookahead.Prospect charring =
+            outlook.charring().prospect(s.lnDose(), s.lnIntensity(), passes, place.id());
+        Lookahead.Prospect clearing =
+            outlook.clearing().prospect(s.lnDose(), s.lnIntensity(), passes, place.id());
+        double hotAfter = target.hotSpreadAfter(charring);
+        double coldAfter = target.coldSpreadAfter(clearing);
+        double hotGain = target.hotSpread() - hotAfter;
+        double coldGain = target.coldSpread() - coldAfter;
+        if (hotGain + coldGain > bestGain) {
+          bestGain = hotGain + coldGain;
+          Purpose purpose = purpose(s, hotGain, coldGain);
+          best = draft(s, passes, place, purpose, effect(target, hotAfter, coldAfter));
+          bestChar = charring;
+          bestClear = clearing;
+        }
+      }
+    }
+    if (best != null) {
+      take(best.setting(), bestChar, bestClear);
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private Optional<Draft> first(Place place) {
+    Setting s = dial.first(ladder.lnCeiling());
+    int passes = passes(s);
+    if (passes == 0 || !ladder.permits(s.lnDose(), s.lnIntensity())) {
+      return Optional.empty();
+    }
+    Lookahead.Prospect charring =
+        outlook.charring().prospect(s.lnDose(), s.lnIntensity(), passes, place.id());
+    Lookahead.Prospect clearing =
+        outlook.clearing().prospect(s.lnDose(), s.lnIntensity(), passes, place.id());
+    Draft lowest = draft(s, passes, place, Purpose.CLIMB, "shows what the lowest rung does");
+    take(s, charring, clearing);
+    return Optional.of(lowest);
+  }
+
+  private void take(Setting s, Lookahead.Prospect charring, Lookahead.Prospect clearing) {
+    int charsBy = charring.likeliest();
+    charring.assume(charsBy);
+    clearing.assume(clearing.likeliest());
+    anyChar |= charring.chance() > 0.5;
+    // Only where the first pass is expected to leave the wood as it is does the ladder go on.
+    if (charsBy > 1) {
+      ladder.add(s.lnDose(), s.lnIntensity());
+    }
+    triedPowers.add(s.powerPercent());
+  }
+
+  /**
+   * One knob at a time: the power that most patches had, as long as a hand can keep to some speed
+   * at it; else the nearest that it can.
+   */
+  private List<Double> powers(double lnLow, double lnHigh) {
+    double main = mainPower();
+    return dial.powers(triedPowers).stream()
+        .filter(p -> !dial.settings(p, lnLow, lnHigh).isEmpty())
+        .min(Comparator.comparingDouble(p -> Math.abs(Math.log(p / main))))
+        .stream()
+        .toList();
+  }
+
+  private double mainPower() {
+    return triedPowers.stream()
+        .max(
+            Comparator.comparingLong((Double p) -> Collections.frequency(triedPowers, p))
+                .thenComparing(p -> p))
+        .orElseThrow();
+  }
+
+  /** The number of passes with most room between the two promises, at the power most used. */
+  Outlook.Target target() {
+    double lnIntensity = Setting.on(bench, mainPower(), 10).lnIntensity();
+    Outlook.Target best = null;
+    for (int passes = 1; passes <= mostPasses; passes++) {
+      Outlook.Target target = outlook.target(lnIntensity, passes);
+      if (best == null || target.room() > best.room()) {
+        best = target;
+      }
+    }
+    return best;
+  }
+
+  /** Passes to read: all, or on the piece as many as keep the char risk within what was asked. */
+  private int passes(Setting s) {
+    if (site == Site.OFFCUT) {
+      return mostPasses;
+    }
+    int passes = 0;
+    while (passes < mostPasses && riskUpper(s, passes + 1) <= asked.charRisk()) {
+      passes++;
+    }
+    return passes;
+  }
+
+  private double riskUpper(Setting s, int passes) {
+    return Predicted.chance(outlook.charFit(), s, passes, asked.confidence()).upper();
+  }
+
+  private Purpose purpose(Setting s, double hotGain, double coldGain) {
+    if (!anyChar && s.lnDose() > ladder.lnCeiling() - Ladder.LN_STEP + 1e-9) {
+      return Purpose.CLIMB;
+    }
+    return hotGain >= coldGain ? Purpose.HOT_SIDE : Purpose.COLD_SIDE;
+  }
+
+  private Draft draft(Setting s, int passes, Place place, Purpose purpose, String effect) {
+    Settings settings = bench.settings(s.powerPercent(), s.speedMillimetresPerSecond());
+    return new Draft(s, settings, passes, place, purpose, reason(purpose), effect);
+  }
+
+  private String reason(Purpose purpose) {
+    return switch (purpose) {
+      case CLIMB -> triedPowers.isEmpty() ? "lowest rung" : "next rung up, to bracket the onset";
+      case HOT_SIDE -> anyChar ? "narrows the hot side" : "brackets the onset of char";
+      case COLD_SIDE -> "narrows the cold side";
+      case CONTROL -> "control patch: has the rig drifted?";
+      case CONFIRM -> "confirms the start setting";
+    };
+  }
+
+  /** A control patch on a board; empty where it may not be burned. */
+  Optional<Draft> control(Settings control, Place place) {
+    Exposure exposure =
+        Exposure.of(
+            bench.rig().emission(),
+            bench.rig().deliveredWatts(control.power(), bench.at()),
+            control);
+    Setting s =
+        new Setting(
+            exposure.deliveredWatts() / bench.wattsPerPercent(),
+            bench.speed().speedFor(exposure.areaRate().squareCentimetresPerSecond()),
+            Math.log(exposure.doseJoulesPerCm2()),
+            Math.log(exposure.intensity()));
+    int passes = passes(s);
+    if (passes == 0 || !ladder.permits(s.lnDose(), s.lnIntensity())) {
+      return Optional.empty();
+    }
+    outlookTakes(s, passes, place);
+    return Optional.of(
+        new Draft(
+            s,
+            control,
+            passes,
+            place,
+            Purpose.CONTROL,
+            reason(Purpose.CONTROL),
+            "tells a change of the rig from one of the settings"));
+  }
+
+  private void outlookTakes(Setting s, int passes, Place place) {
+    take(
+        s,
+        outlook.charring().prospect(s.lnDose(), s.lnIntensity(), passes, place.id()),
+        outlook.clearing().prospect(s.lnDose(), s.lnIntensity(), passes, place.id()));
+  }
+
+  /** The dose in the middle of the window hoped for, as a natural logarithm. */
+  double lnAim() {
+    return target().lnMiddle();
+  }
+
+  private String effect(Outlook.Target target, double hotAfter, double coldAfter) {
+    double z = 1.2815515655446004; // 90 % of a normal, one-sided: what a limit is usually asked at
+    return "hot limit uncertain by %s instead of %s, cold limit by %s instead of %s"
+        .formatted(
+            Words.within(z * hotAfter),
+            Words.within(z * target.hotSpread()),
+            Words.within(z * coldAfter),
+            Words.within(z * target.coldSpread()));
+  }
+
+  /** True if the trials or a patch earlier in a list permit a setting. */
+  boolean permitted(Setting s, int known, List<Suggestion> before) {
+    return byTrials(s, known) || licence(s, known, before).isPresent();
+  }
+
+  /**
+   * Number of the patch in a list that permits a setting, empty where the trials do.
+   *
+   * @param known settings of the ladder that the trials gave
+   */
+  OptionalInt licence(Setting s, int known, List<Suggestion> before) {
+    return byTrials(s, known)
+        ? OptionalInt.empty()
+        : before.stream()
+            .filter(b -> Ladder.within(b.setting(), s))
+            .mapToInt(Suggestion::number)
+            .findFirst();
+  }
+
+  private boolean byTrials(Setting s, int known) {
+    return ladder.permits(s.lnDose(), s.lnIntensity(), known);
+  }
+}

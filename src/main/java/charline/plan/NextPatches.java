@@ -1,0 +1,31 @@
+package charline.plan;
+
+import charline.window.Asked;
+import charline.window.Bench;
+import charline.window.Recommendation;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The patches to burn next, in order.
+ *
+ * @param bench rig and fixed knobs
+ * @param asked what the window has to keep
+ * @param site where they are to be burned
+ * @param window what the trials say so far; empty where there are none
+ * @param headline where things stand, in a sentence
+ * @param advice how to go on, in a sentence or two
+ * @param suggestions in the order of burning; empty where nothing should be burned
+ */
+public record NextPatches(
+    Bench bench,
+    Asked asked,
+    Site site,
+    Optional<Recommendation> window,
+    String headline,
+    String advice,
+    List<Suggestion> suggestions) {
+  public NextPatches {
+    suggestions = List.copyOf(suggestions);
+  }
+}

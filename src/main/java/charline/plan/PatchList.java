@@ -1,0 +1,134 @@
+package charline.plan;
+
+import charline.exposure.Settings;
+import charline.trial.Patch;
+import charline.window.Asked;
+import charline.window.Bench;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
+
+/** Writes drafts down as a list: control patches put in, cool rungs first, lots within a rung. */
+final class PatchList {
+  static final String STOP =
+      "Burn them in this order and judge each cold and wiped after every pass. At the first brown stop that patch; skip what hangs on a patch that charred, and ask again.";
+
+  private final Bench bench;
+  private final Asked asked;
+  private final Outlook outlook;
+  private final Drafting drafting;
+  private final List<Patch> patches;
+  private final BoardRota rota;
+
+  PatchList(
+      Bench bench,
+      Asked asked,
+      Outlook outlook,
+      Drafting drafting,
+      List<Patch> patches,
+      BoardRota rota) {
+    this.bench = bench;
+    this.asked = asked;
+    this.outlook = outlook;
+    this.drafting = drafting;
+    this.patches = patches;
+    this.rota = rota;
+  }
+
+  /** As many suggestions as may be made, numbered in the order of choosing. */
+  List<Suggestion> draft(int count) {
+    List<Suggestion> list = new ArrayList<>();
+    Optional<Settings> control = ControlPatch.setting(patches, bench.rig());
+    int since = ControlPatch.since(patches, bench.rig(), control);
+    control = control.or(this::middle);
+    while (list.size() < count) {
+      Place place = rota.next();
+      Optional<Drafting.Draft> next = Optional.empty();
+      if (since >= ControlPatch.EVERY - 1 && control.isPresent()) {
+        next = drafting.control(control.get(), place);
+        since = -1; // the control patch itself makes it 0
+      }
+      if (next.isEmpty()) {
+        next = drafting.next(place);
+      }
+      if (next.isEmpty()) {
+        break;
+      }
+      list.add(suggestion(list.size() + 1, next.get()));
+      since++;
+    }
+    return list;
+  }
+
+  /** A setting in the middle of what left the wood as it was. */
+  private Optional<Settings> middle() {
+    if (patches.isEmpty()) {
+      return Optional.empty();
+    }
+    double aim = drafting.lnAim();
+    return patches.stream()
+        .filter(p -> p.rig().id().equals(bench.rig().id()))
+        .filter(p -> !p.readings().get(0).outcome().charred())
+        .min(
+            (a, b) ->
+                Double.compare(
+                    Math.abs(Math.log(a.exposure().doseJoulesPerCm2()) - aim),
+                    Math.abs(Math.log(b.exposure().doseJoulesPerCm2()) - aim)))
+        .map(Patch::settings);
+  }
+
+  private Suggestion suggestion(int number, Drafting.Draft draft) {
+    Setting s = draft.setting();
+    Predicted risk = Predicted.chance(outlook.charFit(), s, draft.passes(), asked.confidence());
+    Predicted clear =
+        Predicted.chance(outlook.clearingFit(), s, draft.passes(), asked.confidence());
+    return new Suggestion(
+        number,
+        draft.purpose(),
+        draft.reason(),
+        draft.place(),
+        s,
+        draft.settings(),
+        draft.passes(),
+        risk.mean(),
+        risk.upper(),
+        clear.mean(),
+        draft.effect(),
+        OptionalInt.empty());
+  }
+
+  /**
+   * The list in the order of burning: cool rungs first and lots within a rung, but nothing before
+   * what permits it, and control patches where they are due.
+   *
+   * @param drafts in the order of choosing
+   * @param known settings of the ladder that the trials themselves gave
+   */
+  static List<Suggestion> ordered(
+      List<Suggestion> drafts, Drafting drafting, int known, Random lots) {
+    List<Suggestion> waiting = new ArrayList<>(drafts.stream().filter(s -> !isControl(s)).toList());
+    Collections.shuffle(waiting, lots);
+    waiting.sort(Comparator.comparingLong(s -> Math.round(s.setting().lnDose() / Ladder.LN_STEP)));
+    List<Suggestion> list = new ArrayList<>();
+    for (Suggestion draft : drafts) {
+      Suggestion next =
+          isControl(draft)
+              ? draft
+              : waiting.stream()
+                  .filter(s -> drafting.permitted(s.setting(), known, list))
+                  .findFirst()
+                  .orElseThrow();
+      waiting.remove(next);
+      list.add(next.at(list.size() + 1, drafting.licence(next.setting(), known, list)));
+    }
+    return list;
+  }
+
+  private static boolean isControl(Suggestion s) {
+    return s.purpose() == Purpose.CONTROL;
+  }
+}

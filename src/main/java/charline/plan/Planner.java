@@ -1,0 +1,212 @@
+package charline.plan;
+
+import charline.model.Fitter;
+import charline.model.Trials;
+import charline.trial.Board;
+import charline.trial.Patch;
+import charline.window.Asked;
+import charline.window.Bench;
+import charline.window.Box;
+import charline.window.Recommendation;
+import charline.window.Verdict;
+import charline.window.WindowFinder;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+
+/**
+ * Chooses the next patches of a stratum.
+ *
+ * @param fitter fits the models, and holds what is believed before any trial
+ */
+public record Planner(Fitter fitter) {
+  /** After every pass up to this one a patch is read, but never past the first brown. */
+  public static final int PASSES = 4;
+
+  /** On fewer patches a small chance of a window is no reason to give up yet. */
+  static final int FEWEST_FOR_NONE = 12;
+
+  public static Planner withDefaults() {
+    return new Planner(Fitter.withDefaults());
+  }
+
+  /**
+   * The first patches of a stratum that has none.
+   *
+   * @param bench rig and fixed knobs
+   * @param asked what the window is to keep
+   * @param site where they are burned; on the piece there is nothing to burn before any trial
+   * @param boards boards at hand, may be empty
+   * @param count how many, 1 or more
+   */
+  public NextPatches first(Bench bench, Asked asked, Site site, List<Board> boards, int count) {
+    if (site == Site.PIECE) {
+      return new NextPatches(
+          bench,
+          asked,
+          site,
+          Optional.empty(),
+          "Nothing was burned yet, so nothing may be burned on the piece.",
+          "Begin on an offcut with the same wood and the same coats, or on another hidden spot that may char.",
+          List.of());
+    }
+    Random lots = new Random(2026);
+    double intensity = bench.exposure(40, 20).intensity();
+    Outlook outlook = Outlook.beforeTrials(fitter, asked, intensity);
+    Ladder ladder = Ladder.from(outlook.lnSafeDose(Math.log(intensity)));
+    Drafting drafting = new Drafting(bench, asked, site, outlook, ladder, List.of(), PASSES);
+    BoardRota rota = new BoardRota(List.of(), boards, 0, lots);
+    List<Suggestion> drafts =
+        new PatchList(bench, asked, outlook, drafting, List.of(), rota).draft(count);
+    return new NextPatches(
+        bench,
+        asked,
+        site,
+        Optional.empty(),
+        "Nothing was burned yet: a ladder from a dose that is safe by all that is held beforehand.",
+        PatchList.STOP,
+        PatchList.ordered(drafts, drafting, 0, lots));
+  }
+
+  /**
+   * The next patches of a stratum.
+   *
+   * @param trials what was burned, in the order of burning
+   * @param bench rig and fixed knobs
+   * @param asked what the window is to keep
+   * @param site where they are burned
+   * @param boards boards at hand, may be empty
+   * @param count how many, 1 or more
+   */
+  public NextPatches next(
+      Trials trials, Bench bench, Asked asked, Site site, List<Board> boards, int count) {
+    Recommendation found = new WindowFinder(fitter).recommend(trials, bench, asked);
+    return next(trials, found, site, boards, count);
+  }
+
+  /** The same, where the window has been looked for already. */
+  public NextPatches next(
+      Trials trials, Recommendation found, Site site, List<Board> boards, int count) {
+    boolean early = trials.patches().size() < FEWEST_FOR_NONE;
+    return switch (found.verdict()) {
+      case WINDOW -> confirming(trials, found, site, boards, count);
+      case NOT_YET, UNRELIABLE -> searching(trials, found, site, boards, count);
+      case NONE -> early ? searching(trials, found, site, boards, count) : nothing(found, site);
+    };
+  }
+
+  private static NextPatches nothing(Recommendation found, Site site) {
+    return new NextPatches(
+        found.bench(),
+        found.asked(),
+        site,
+        Optional.of(found),
+        found.reason(),
+        found.nextStep(),
+        List.of());
+  }
+
+  private NextPatches searching(
+      Trials trials, Recommendation found, Site site, List<Board> boards, int count) {
+    Bench bench = found.bench();
+    Asked asked = found.asked();
+    Random lots = lots(trials);
+    Outlook outlook = outlook(trials, found);
+    Ladder ladder = ladder(trials.patches(), bench, outlook, asked);
+    int known = ladder.size();
+    Drafting drafting = new Drafting(bench, asked, site, outlook, ladder, trials.patches(), PASSES);
+    BoardRota rota = rota(site, trials.patches(), boards, 0, lots);
+    List<Suggestion> drafts =
+        new PatchList(bench, asked, outlook, drafting, trials.patches(), rota).draft(count);
+    return new NextPatches(
+        bench,
+        asked,
+        site,
+        Optional.of(found),
+        found.reason(),
+        advice(found, drafts, site),
+        PatchList.ordered(drafts, drafting, known, lots));
+  }
+
+  private static String advice(Recommendation found, List<Suggestion> drafts, Site site) {
+    if (drafts.isEmpty()) {
+      return nothingAllowed(site);
+    }
+    return found.verdict() == Verdict.UNRELIABLE
+        ? found.nextStep() + " " + PatchList.STOP
+        : PatchList.STOP;
+  }
+
+  private static String nothingAllowed(Site site) {
+    return site == Site.PIECE
+        ? "No setting keeps the char risk of a patch on the piece within the asked limit yet; burn on an offcut first."
+        : "No setting that this rig can dial follows on what was burned without char; burn cooler patches first.";
+  }
+
+  /** The same setting again, on boards not burned yet where there are any. */
+  private NextPatches confirming(
+      Trials trials, Recommendation found, Site site, List<Board> boards, int count) {
+    Bench bench = found.bench();
+    Asked asked = found.asked();
+    Box box = found.chosen().orElseThrow();
+    Outlook outlook = outlook(trials, found);
+    Random lots = lots(trials);
+    BoardRota rota =
+        rota(site, trials.patches(), boards, Math.min(count, BoardRota.FEWEST_BOARDS), lots);
+    boolean untried = own(trials.patches(), bench).isEmpty();
+    Ladder ladder = ladder(trials.patches(), bench, outlook, asked);
+    int known = ladder.size();
+    List<Suggestion> list = new ArrayList<>();
+    Confirming confirming = new Confirming(found, outlook, ladder, untried);
+    for (int k = 0; k < count; k++) {
+      Optional<Suggestion> next = confirming.next(k + 1, rota.next(), known);
+      if (next.isEmpty()) {
+        break;
+      }
+      list.add(next.get());
+    }
+    CleanRun run = confirming.run(trials.patches());
+    return new NextPatches(
+        bench,
+        asked,
+        site,
+        Optional.of(found),
+        "A window stands; these patches confirm its start setting%s."
+            .formatted(untried ? " on a rig that has burned none of the trials" : ""),
+        Confirming.advice(run, asked, box.passes()),
+        list);
+  }
+
+  private static BoardRota rota(
+      Site site, List<Patch> patches, List<Board> boards, int fresh, Random lots) {
+    return site == Site.PIECE ? BoardRota.onPiece() : new BoardRota(patches, boards, fresh, lots);
+  }
+
+  private static Outlook outlook(Trials trials, Recommendation found) {
+    Trials counted = new Trials(trials.stratum(), trials.patches(), found.asked().acceptTint());
+    return new Outlook(
+        found.asked(),
+        found.charFit().orElseThrow(),
+        found.clearingFit().orElseThrow(),
+        Optional.of(counted));
+  }
+
+  /** Where nothing was burned without char, the ladder begins again at its first rung. */
+  private Ladder ladder(List<Patch> patches, Bench bench, Outlook outlook, Asked asked) {
+    double lnIntensity = Math.log(outlook.charFit().referenceIntensity());
+    double lnFirst =
+        Outlook.beforeTrials(fitter, asked, outlook.charFit().referenceIntensity())
+            .lnSafeDose(lnIntensity);
+    return Ladder.of(patches, own(patches, bench), lnFirst);
+  }
+
+  private static List<Patch> own(List<Patch> patches, Bench bench) {
+    return patches.stream().filter(p -> p.rig().id().equals(bench.rig().id())).toList();
+  }
+
+  /** The same trials, the same lots. */
+  private Random lots(Trials trials) {
+    return new Random(31 * fitter.seed() + trials.patches().size());
+  }
+}

@@ -1,0 +1,35 @@
+package charline.plan;
+
+/** Why a patch is to be burned. */
+public enum Purpose {
+  /** Climbs from what is known to be safe. */
+  CLIMB("climb"),
+  /** Narrows what is known of char. */
+  HOT_SIDE("hot side"),
+  /** Narrows what is known of clearing. */
+  COLD_SIDE("cold side"),
+  /** Repeats a setting to see whether the rig still does the same. */
+  CONTROL("control"),
+  /** Repeats the start setting of a window that stands. */
+  CONFIRM("confirm");
+
+  private final String word;
+
+  Purpose(String word) {
+    this.word = word;
+  }
+
+  public String word() {
+    return word;
+  }
+
+  /** The purpose that a word names. */
+  public static Purpose ofWord(String word) {
+    for (Purpose purpose : values()) {
+      if (purpose.word.equals(word)) {
+        return purpose;
+      }
+    }
+    throw new IllegalArgumentException("No patch is burned for the purpose \"" + word + "\".");
+  }
+}

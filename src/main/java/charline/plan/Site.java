@@ -1,0 +1,19 @@
+package charline.plan;
+
+/** Where patches are to be burned. */
+public enum Site {
+  /** Wood that may char. */
+  OFFCUT("offcut"),
+  /** The client's piece, where nothing is burned whose char risk may exceed the asked one. */
+  PIECE("piece");
+
+  private final String word;
+
+  Site(String word) {
+    this.word = word;
+  }
+
+  public String word() {
+    return word;
+  }
+}

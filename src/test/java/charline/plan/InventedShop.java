@@ -1,0 +1,182 @@
+package charline.plan;
+
+import charline.exposure.Emission;
+import charline.exposure.Pulses;
+import charline.exposure.Settings;
+import charline.exposure.Spot;
+import charline.exposure.SpotDefinition;
+import charline.trial.Board;
+import charline.trial.Finish;
+import charline.trial.Mark;
+import charline.trial.Outcome;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import charline.trial.Rig;
+import charline.trial.WoodForm;
+import charline.window.Bench;
+import charline.window.SpeedKnob;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.UUID;
+
+/** A shop with known laws that burns what it is told to. Invented, like everything in it. */
+final class InventedShop {
+  static final OffsetDateTime DAY = OffsetDateTime.parse("2026-11-02T08:00:00+01:00");
+
+  static final Rig HERON =
+      new Rig(
+          new UUID(1, 0),
+          "Heron",
+          Emission.PULSED,
+          200,
+          1064,
+          SpotDefinition.ONE_OVER_E_SQUARED,
+          OptionalDouble.of(0.6),
+          OptionalDouble.of(40),
+          OptionalDouble.of(100),
+          OptionalDouble.of(60),
+          Optional.empty(),
+          List.of());
+
+  static final Bench BENCH = bench(HERON);
+  private static final Finish FINISH = new Finish(new UUID(2, 0), "shutter", "latex", List.of());
+
+  /** Power at which the laws are pinned, and the hand speed of the middle of the window. */
+  private static final double POWER = 60;
+
+  private static final double HAND = 22;
+
+  final TrueLaw charring;
+  final TrueLaw clearing;
+  private final Random random;
+  private final List<double[]> shifts = new ArrayList<>();
+  private final List<Patch> patches = new ArrayList<>();
+
+  private InventedShop(TrueLaw charring, TrueLaw clearing, Random random) {
+    this.charring = charring;
+    this.clearing = clearing;
+    this.random = random;
+  }
+
+  static Bench bench(Rig rig) {
+    return new Bench(
+        rig,
+        DAY,
+        new Spot(rig.spotMillimetres().orElseThrow(), rig.spotDefinition()),
+        Optional.of(new Pulses(rig.repetitionKilohertz().orElseThrow(), rig.pulseNanoseconds())),
+        new SpeedKnob(SpeedKnob.Kind.HAND, rig.scanWidthMillimetres().orElseThrow()));
+  }
+
+  /**
+   * Shop number {@code number}; the same number gives the same laws and boards.
+   *
+   * @param gap ln of the dose that chars 5 % over the dose that clears 90 %, after two passes on an
+   *     average board
+   * @param omega true spread of boards
+   */
+  static InventedShop draw(double gap, double omega, int number) {
+    Random random = new Random(1_000_003L * number + Math.round(1000 * gap) + 77);
+    double lnReference = Math.log(BENCH.exposure(POWER, HAND).intensity());
+    double middle =
+        Math.log(BENCH.exposure(POWER, HAND).doseJoulesPerCm2()) + 0.4 * random.nextDouble() - 0.2;
+    TrueLaw charring =
+        TrueLaw.pinned(
+            middle + gap / 2,
+            0.05,
+            between(0.2, 0.7, random),
+            between(0.3, 0.8, random),
+            0.2 * Math.exp(0.3 * random.nextGaussian()),
+            omega,
+            lnReference);
+    TrueLaw clearing =
+        TrueLaw.pinned(
+            middle - gap / 2,
+            0.9,
+            between(0.4, 1.0, random),
+            between(0.5, 1.0, random),
+            0.2 * Math.exp(0.3 * random.nextGaussian()),
+            omega,
+            lnReference);
+    return new InventedShop(charring, clearing, random);
+  }
+
+  private static double between(double low, double high, Random random) {
+    return low + (high - low) * random.nextDouble();
+  }
+
+  List<Patch> patches() {
+    return patches;
+  }
+
+  static Board board(int number) {
+    return new Board(
+        new UUID(4, number),
+        "boathouse-" + (number + 1),
+        "pine",
+        WoodForm.SOLID,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        Optional.empty());
+  }
+
+  /** Burns a patch on a board, judging after every pass up to the first char. */
+  Patch burn(Settings settings, int board, int passes) {
+    while (shifts.size() <= board) {
+      shifts.add(new double[] {random.nextGaussian(), random.nextGaussian()});
+    }
+    int number = patches.size();
+    Patch unread = patch(number, settings, board, List.of(reading(number, 1, false, false)));
+    double lnDose = Math.log(unread.exposure().doseJoulesPerCm2());
+    double lnIntensity = Math.log(unread.exposure().intensity());
+    int charsBy = charring.firstPass(lnDose, lnIntensity, shifts.get(board)[0], random);
+    int clearsBy = clearing.firstPass(lnDose, lnIntensity, shifts.get(board)[1], random);
+    List<Reading> readings = new ArrayList<>();
+    for (int n = 1; n <= Math.min(passes, charsBy); n++) {
+      readings.add(reading(number, n, n >= charsBy, n >= clearsBy));
+    }
+    Patch patch = patch(number, settings, board, readings);
+    patches.add(patch);
+    return patch;
+  }
+
+  private static Patch patch(int number, Settings settings, int board, List<Reading> readings) {
+    return new Patch(
+        new UUID(3, number),
+        "P-%04d".formatted(number + 1),
+        DAY.plusMinutes(20L * number),
+        HERON,
+        board(board),
+        FINISH,
+        settings,
+        OptionalDouble.of(25),
+        readings);
+  }
+
+  private static Reading reading(int patch, int passes, boolean charred, boolean cleared) {
+    Set<Mark> marks = EnumSet.noneOf(Mark.class);
+    if (charred) {
+      marks.add(Mark.CHAR);
+    }
+    if (!cleared) {
+      marks.add(Mark.RESIDUE);
+    }
+    if (marks.isEmpty()) {
+      marks.add(Mark.CLEAN);
+    }
+    return new Reading(
+        new UUID(5L << 32 | patch, passes),
+        passes,
+        new Outcome(marks),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        DAY.plusMinutes(20L * patch),
+        Optional.empty(),
+        Optional.empty());
+  }
+}

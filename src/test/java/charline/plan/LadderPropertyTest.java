@@ -1,0 +1,177 @@
+package charline.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import charline.model.Event;
+import charline.model.Fitter;
+import charline.model.ModelFit;
+import charline.trial.Board;
+import charline.trial.Patch;
+import charline.window.Asked;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The ladder rule over thousands of logs whose outcomes follow no law at all. What is believed of
+ * the events is the prior, which the rule must not depend on.
+ */
+class LadderPropertyTest {
+  private static final int LOGS = 2000;
+  private static ModelFit charring;
+  private static ModelFit clearing;
+  private static double lnFirst;
+
+  @BeforeAll
+  static void fit_the_prior() {
+    double intensity = InventedShop.BENCH.exposure(40, 20).intensity();
+    charring = thinned(Fitter.withDefaults().beforeTrials(Event.CHAR, intensity));
+    clearing = thinned(Fitter.withDefaults().beforeTrials(Event.CLEARING, intensity));
+    lnFirst = outlook().lnSafeDose(Math.log(intensity));
+  }
+
+  /** Few draws, many logs: the rule must hold whatever is believed. */
+  private static ModelFit thinned(ModelFit f) {
+    return new ModelFit(
+        f.event(),
+        f.tau(),
+        f.phi(),
+        f.psi(),
+        f.sigma(),
+        f.omega(),
+        f.evenDoseJoulesPerCm2(),
+        f.referenceIntensity(),
+        f.paretoK(),
+        f.draws(),
+        f.effectiveDraws(),
+        f.method(),
+        f.posterior().thinned(200));
+  }
+
+  private static Outlook outlook() {
+    return new Outlook(Asked.USUAL, charring, clearing, Optional.empty(), 40);
+  }
+
+  @Test
+  void no_list_climbs_more_than_one_step_over_what_was_burned_without_char() {
+    Random random = new Random(5);
+    for (int log = 0; log < LOGS; log++) {
+      List<Patch> patches = log(random);
+      List<Suggestion> list = list(patches, random);
+
+      burnedAsSaid(list, highestUncharred(patches), random);
+      for (Suggestion s : list) {
+        double allowed = highestUncharred(patches);
+        if (s.onlyAfter().isPresent()) {
+          int before = s.onlyAfter().getAsInt();
+          assertThat(before).isBetween(1, s.number() - 1);
+          allowed = Math.max(allowed, list.get(before - 1).setting().doseJoulesPerCm2());
+        }
+        if (allowed > 0) {
+          assertThat(s.setting().doseJoulesPerCm2())
+              .as("log %d, patch %d", log, s.number())
+              .isLessThanOrEqualTo(1.25 * allowed * (1 + 1e-9));
+        } else {
+          assertThat(s.setting().lnDose()).isLessThanOrEqualTo(lnFirst + 1e-9);
+        }
+      }
+    }
+  }
+
+  /** Whoever burns a list and skips what hangs on a charred patch keeps the rule, come what may. */
+  private static void burnedAsSaid(List<Suggestion> list, double uncharred, Random random) {
+    double highest = uncharred;
+    boolean[] safe = new boolean[list.size() + 1];
+    for (Suggestion s : list) {
+      if (s.onlyAfter().isPresent() && !safe[s.onlyAfter().getAsInt()]) {
+        continue;
+      }
+      double dose = s.setting().doseJoulesPerCm2();
+      double allowed = highest > 0 ? 1.25 * highest : Math.exp(lnFirst);
+      assertThat(dose).isLessThanOrEqualTo(allowed * (1 + 1e-9));
+      if (random.nextDouble() < 0.7) {
+        safe[s.number()] = true;
+        highest = Math.max(highest, dose);
+      }
+    }
+  }
+
+  @Test
+  void the_first_patch_of_all_lies_on_the_lowest_rung() {
+    for (int seed = 0; seed < 20; seed++) {
+      List<Suggestion> list = list(List.of(), new Random(seed));
+
+      assertThat(list.get(0).setting().lnDose()).isLessThanOrEqualTo(lnFirst + 1e-9);
+      assertThat(list.get(0).onlyAfter()).isEqualTo(OptionalInt.empty());
+      assertThat(list.get(0).reason()).isEqualTo("lowest rung");
+    }
+  }
+
+  @Test
+  void a_list_spreads_over_three_boards() {
+    assertThat(list(List.of(), new Random(1)).stream().map(s -> s.place().name()).distinct())
+        .hasSize(3);
+  }
+
+  @Test
+  void on_the_piece_no_patch_passes_the_risk_even_at_its_upper_bound() {
+    Random random = new Random(7);
+    int suggested = 0;
+    for (int log = 0; log < 200; log++) {
+      List<Patch> patches = log(random);
+      Outlook outlook = outlook();
+      for (Suggestion s : list(patches, random, Site.PIECE, outlook)) {
+        suggested++;
+        assertThat(s.charRiskUpper()).isLessThanOrEqualTo(Asked.USUAL.charRisk());
+      }
+    }
+    assertThat(suggested).isPositive();
+  }
+
+  private static List<Suggestion> list(List<Patch> patches, Random random) {
+    return list(patches, random, Site.OFFCUT, outlook());
+  }
+
+  private static List<Suggestion> list(
+      List<Patch> patches, Random random, Site site, Outlook outlook) {
+    Ladder ladder = patches.isEmpty() ? Ladder.from(lnFirst) : Ladder.of(patches, patches, lnFirst);
+    int known = ladder.size();
+    Drafting drafting =
+        new Drafting(
+            InventedShop.BENCH, Asked.USUAL, site, outlook, ladder, patches, Planner.PASSES);
+    List<Board> boards = IntStream.range(0, 3).mapToObj(InventedShop::board).toList();
+    BoardRota rota = new BoardRota(patches, boards, 0, random);
+    List<Suggestion> drafts =
+        new PatchList(InventedShop.BENCH, Asked.USUAL, outlook, drafting, patches, rota)
+            .draft(1 + random.nextInt(6));
+    return PatchList.ordered(drafts, drafting, known, random);
+  }
+
+  /** Patches anywhere on the dial with outcomes by lot. */
+  private static List<Patch> log(Random random) {
+    InventedShop shop = InventedShop.draw(random.nextDouble(), 0.3, random.nextInt());
+    int count = random.nextInt(12);
+    List<Patch> patches = new ArrayList<>();
+    for (int k = 0; k < count; k++) {
+      patches.add(
+          shop.burn(
+              InventedShop.BENCH.settings(5 + random.nextInt(96), 3 + 97 * random.nextDouble()),
+              random.nextInt(4),
+              1 + random.nextInt(6)));
+    }
+    return patches;
+  }
+
+  private static double highestUncharred(List<Patch> patches) {
+    return patches.stream()
+        .filter(p -> p.readings().stream().anyMatch(r -> !r.outcome().charred()))
+        .mapToDouble(p -> p.exposure().doseJoulesPerCm2())
+        .max()
+        .orElse(0);
+  }
+}

@@ -1,0 +1,114 @@
+package charline.plan;
+
+import charline.exposure.Settings;
+import charline.model.Fitter;
+import charline.model.Trials;
+import charline.trial.Board;
+import charline.trial.Patch;
+import charline.trial.Stratum;
+import charline.window.Asked;
+import charline.window.Recommendation;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
+
+/** A manner of choosing the next patch. All judge after every pass up to the same number. */
+enum Manner {
+  /** What the planner says. */
+  NEXT {
+    @Override
+    Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
+      Planner planner = new Planner(Fitter.withDefaults());
+      List<Patch> patches = shop.patches();
+      List<Board> boards = IntStream.range(0, 3).mapToObj(InventedShop::board).toList();
+      NextPatches next =
+          patches.isEmpty()
+              ? planner.first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, boards, 1)
+              : planner.next(
+                  new Trials(Stratum.of(patches.get(0)), patches, false),
+                  found.orElseThrow(),
+                  Site.OFFCUT,
+                  boards,
+                  1);
+      if (next.suggestions().isEmpty()) {
+        return null;
+      }
+      Suggestion s = next.suggestions().get(0);
+      Board board = s.place().board().orElseThrow();
+      return new Choice(s.settings(), boards.indexOf(board));
+    }
+  },
+  /**
+   * One knob at a time: up by a quarter from the planner's own first setting until the first brown,
+   * then on the next board from three rungs below that brown.
+   */
+  LADDER {
+    @Override
+    Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
+      int rung = 0;
+      int board = 0;
+      for (Patch patch : shop.patches()) {
+        if (patch.lastReading().outcome().charred()) {
+          rung = Math.max(0, rung - 3);
+          board = (board + 1) % 3;
+        } else {
+          rung++;
+        }
+      }
+      double dose = FIRST.setting().doseJoulesPerCm2() * Math.pow(1.25, rung);
+      double power = FIRST.setting().powerPercent();
+      return new Choice(settings(power, InventedShop.BENCH.speedForDose(power, dose)), board);
+    }
+  },
+  /** Five powers by five hand speeds about the window, cool first, from board to board. */
+  GRID {
+    @Override
+    Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
+      int n = shop.patches().size();
+      return new Choice(grid().get(n % 25), n % 3);
+    }
+  },
+  /** The same grid in random order, each setting once before any twice. */
+  RANDOM {
+    @Override
+    Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
+      int n = shop.patches().size();
+      List<Settings> order = new ArrayList<>(grid());
+      Collections.shuffle(order, new Random(seed + n / 25));
+      return new Choice(order.get(n % 25), n % 3);
+    }
+  };
+
+  private static final Suggestion FIRST =
+      Planner.withDefaults()
+          .first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, List.of(), 1)
+          .suggestions()
+          .get(0);
+
+  /** What to burn and on which board. */
+  record Choice(Settings settings, int board) {}
+
+  /** The next patch, or null to give up. */
+  abstract Choice choose(InventedShop shop, Optional<Recommendation> found, long seed);
+
+  private static Settings settings(double power, double speed) {
+    return InventedShop.BENCH.settings(power, speed);
+  }
+
+  private static List<Settings> grid() {
+    List<Settings> grid = new ArrayList<>();
+    for (double power : new double[] {40, 50, 60, 80, 100}) {
+      for (double hand : new double[] {12, 17, 24, 34, 48}) {
+        grid.add(settings(power, hand));
+      }
+    }
+    grid.sort(
+        Comparator.comparingDouble(
+            s -> s.power().value() / s.form().areaRate().squareCentimetresPerSecond()));
+    return grid;
+  }
+}

@@ -1,0 +1,123 @@
+package charline.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import charline.model.Trials;
+import charline.trial.Board;
+import charline.trial.Patch;
+import charline.trial.Stratum;
+import charline.window.Asked;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** What the planner says from nothing, from few patches and where a window stands. */
+class PlannerTest {
+  private static final Planner PLANNER = Planner.withDefaults();
+  private static final List<Board> BOARDS =
+      IntStream.range(0, 3).mapToObj(InventedShop::board).toList();
+
+  private static NextPatches next(InventedShop shop, Site site, int count) {
+    List<Patch> patches = shop.patches();
+    return PLANNER.next(
+        new Trials(Stratum.of(patches.get(0)), patches, false),
+        InventedShop.BENCH,
+        Asked.USUAL,
+        site,
+        BOARDS,
+        count);
+  }
+
+  /** A wide window, found by a ladder of ours over three boards. */
+  private static InventedShop climbed(double gap, int patches) {
+    InventedShop shop = InventedShop.draw(gap, 0.1, 3);
+    for (int k = 0; k < patches; k++) {
+      double dose = 2 * Math.pow(1.25, k % 12);
+      shop.burn(
+          InventedShop.BENCH.settings(40, InventedShop.BENCH.speedForDose(40, dose)), k % 3, 4);
+    }
+    return shop;
+  }
+
+  @Test
+  void from_nothing_a_ladder_rises_by_at_most_a_quarter_from_a_safe_dose() {
+    NextPatches next = PLANNER.first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, List.of(), 6);
+
+    assertThat(next.headline())
+        .isEqualTo(
+            "Nothing was burned yet: a ladder from a dose that is safe by all that is held beforehand.");
+    assertThat(next.suggestions()).hasSize(6);
+    assertThat(next.suggestions().get(0).reason()).isEqualTo("lowest rung");
+    assertThat(next.suggestions().stream().map(s -> s.place().name()).distinct())
+        .containsExactlyInAnyOrder("new board 1", "new board 2", "new board 3");
+    for (int k = 1; k < 6; k++) {
+      assertThat(next.suggestions().get(k).setting().doseJoulesPerCm2())
+          .isLessThanOrEqualTo(
+              1.2500001 * next.suggestions().get(k - 1).setting().doseJoulesPerCm2());
+      assertThat(next.suggestions().get(k).onlyAfter()).hasValue(k);
+    }
+  }
+
+  @Test
+  void from_nothing_nothing_is_burned_on_the_piece() {
+    NextPatches next = PLANNER.first(InventedShop.BENCH, Asked.USUAL, Site.PIECE, BOARDS, 6);
+
+    assertThat(next.suggestions()).isEmpty();
+    assertThat(next.headline())
+        .isEqualTo("Nothing was burned yet, so nothing may be burned on the piece.");
+  }
+
+  @Test
+  void the_same_trials_give_the_same_list() {
+    InventedShop shop = climbed(1, 5);
+
+    assertThat(next(shop, Site.OFFCUT, 4).suggestions())
+        .isEqualTo(next(shop, Site.OFFCUT, 4).suggestions());
+  }
+
+  @Test
+  void speeds_and_powers_are_ones_that_a_person_can_dial() {
+    for (Suggestion s : next(climbed(1, 5), Site.OFFCUT, 6).suggestions()) {
+      if (s.purpose() == Purpose.CONTROL) {
+        continue; // repeats what somebody dialled
+      }
+      assertThat(s.setting().powerPercent() % 5).isZero();
+      assertThat(2 * s.setting().speedMillimetresPerSecond() % 1).isZero();
+    }
+  }
+
+  @Test
+  void every_eighth_patch_is_a_control_patch_at_a_setting_tried_without_char() {
+    InventedShop shop = climbed(0.3, 5);
+    List<Suggestion> list = next(shop, Site.OFFCUT, 12).suggestions();
+
+    assertThat(list.get(2).purpose()).isEqualTo(Purpose.CONTROL);
+    assertThat(list.get(2).reason()).isEqualTo("control patch: has the rig drifted?");
+    assertThat(list.get(10).purpose()).isEqualTo(Purpose.CONTROL);
+    assertThat(list.stream().filter(s -> s.purpose() == Purpose.CONTROL)).hasSize(2);
+    assertThat(shop.patches().stream().map(Patch::settings)).contains(list.get(2).settings());
+    assertThat(list.get(10).settings()).isEqualTo(list.get(2).settings());
+  }
+
+  @Test
+  void a_window_that_stands_is_confirmed_on_new_boards() {
+    InventedShop shop = climbed(1.6, 24);
+    NextPatches next = next(shop, Site.OFFCUT, 4);
+
+    assertThat(next.suggestions())
+        .hasSize(4)
+        .allMatch(s -> s.purpose() == Purpose.CONFIRM)
+        .allMatch(s -> s.charRiskUpper() <= Asked.USUAL.charRisk());
+    assertThat(next.suggestions().stream().map(s -> s.place().name()).distinct()).hasSize(3);
+    assertThat(next.advice())
+        .contains("It takes 45 without char in a row to support 5 % at 90 % confidence")
+        .endsWith("59 at 95 %.");
+  }
+
+  @Test
+  void confirming_patches_may_be_burned_on_the_piece() {
+    assertThat(next(climbed(1.6, 24), Site.PIECE, 3).suggestions())
+        .hasSize(3)
+        .allMatch(s -> s.place().name().equals("hidden spot of the piece"));
+  }
+}
