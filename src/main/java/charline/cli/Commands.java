@@ -7,6 +7,7 @@ import charline.cli.exchange.Export;
 import charline.cli.exchange.Import;
 import charline.cli.judge.Next;
 import charline.cli.judge.Onset;
+import charline.cli.judge.QuoteJob;
 import charline.cli.judge.Removal;
 import charline.cli.judge.Sheet;
 import charline.cli.judge.Window;
@@ -46,7 +47,7 @@ final class Commands {
     WORDS.put("finish", List.of("add", "list", "show"));
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
     WORDS.put("find", List.of());
-    for (String word : List.of("window", "next", "onset", "removal", "sheet")) {
+    for (String word : List.of("window", "next", "quote", "onset", "removal", "sheet")) {
       WORDS.put(word, List.of());
     }
     WORDS.put("import", List.of());
@@ -158,6 +159,7 @@ final class Commands {
       case "find" -> new Find(desk);
       case "window" -> new Window(desk);
       case "next" -> new Next(desk);
+      case "quote" -> new QuoteJob(desk);
       case "onset" -> new Onset(desk);
       case "removal" -> new Removal(desk);
       case "sheet" -> new Sheet(desk);

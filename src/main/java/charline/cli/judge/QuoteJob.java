@@ -1,0 +1,194 @@
+package charline.cli.judge;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Typed;
+import charline.cli.desk.Work;
+import charline.cli.render.Figures;
+import charline.cli.render.Json;
+import charline.cli.render.JsonReply;
+import charline.cli.render.Table;
+import charline.exposure.Invariant;
+import charline.exposure.Measure.Quantity;
+import charline.log.Logbook;
+import charline.plan.Quote;
+import charline.plan.Quoting;
+import charline.window.Recommendation;
+import charline.window.Verdict;
+import charline.window.WindowFinder;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code quote}. */
+@Command(
+    name = "quote",
+    header = "Reckon the hours of a job from its window.",
+    description =
+        "Hours (h) as a range with its parts: beam and handling at the window's start setting, "
+            + "cooling, test patches, set-up, masking and fire watch. Exit code 1 means: no window, "
+            + "so no quote.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline quote latex pine --area 4.5m2",
+      "  charline quote latex pine --area 48ft2 --edges 1.4 --efficiency 55%% --rate 65"
+    })
+public final class QuoteJob extends Work {
+  @Option(names = "--area", paramLabel = "AREA", required = true, description = "Area, in m2.")
+  private String area;
+
+  @Option(
+      names = "--edges",
+      paramLabel = "FACTOR",
+      defaultValue = "1",
+      description = "Edges and mouldings take the work this many times as long. Default: 1.")
+  private String edges;
+
+  @Option(
+      names = "--efficiency",
+      paramLabel = "SHARE",
+      description = "Share of the time with the beam at work, in %%. Default: 60 (50 to 70).")
+  private String efficiency;
+
+  @Option(
+      names = "--setup",
+      paramLabel = "TIME",
+      description = "Set-up and clean-up of a day, such as 45min. Default: 60min (45 to 90).")
+  private String setup;
+
+  @Option(
+      names = "--rate",
+      paramLabel = "MONEY",
+      description = "Money for an hour, in your own currency: adds the price.")
+  private String rate;
+
+  @Mixin private AskedOptions limits;
+  @Mixin private StratumOptions trials;
+  @Mixin private JsonReply reply;
+
+  public QuoteJob(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    Quoting quoting = quoting();
+    OptionalDouble money =
+        rate == null ? OptionalDouble.empty() : OptionalDouble.of(number("--rate", rate));
+    money.ifPresent(m -> Invariant.positive("--rate", m, "an hour"));
+    try (Logbook log = desk.logToRead()) {
+      StratumOptions.Case chosen = trials.choose(log, desk);
+      Recommendation found =
+          WindowFinder.withDefaults()
+              .recommend(chosen.trials(), chosen.bench(), limits.asked(trials.acceptTint()));
+      if (found.verdict() != Verdict.WINDOW) {
+        desk.err()
+            .println(
+                "A quote rests on a window, and there is none for %s: %s %s"
+                    .formatted(found.stratum().words(), found.reason(), found.nextStep()));
+        return NO;
+      }
+      Quote quote = quoting.of(found);
+      reply.print(desk.out(), () -> json(found, quote, money), () -> text(found, quote, money));
+      return DONE;
+    }
+  }
+
+  private Quoting quoting() {
+    Quoting quoting =
+        Quoting.usual(Typed.measure("--area", area, Quantity.SURFACE))
+            .withEdges(number("--edges", edges));
+    if (efficiency != null) {
+      quoting = quoting.withEfficiency(Typed.chance("--efficiency", efficiency));
+    }
+    if (setup != null) {
+      double minutes = Typed.measure("--setup", setup, Quantity.TIME) / 60;
+      quoting = quoting.withSetUp(Invariant.notNegative("--setup", minutes, "min"));
+    }
+    return quoting;
+  }
+
+  private static double number(String option, String text) {
+    try {
+      return Double.parseDouble(text.strip().replace(',', '.'));
+    } catch (NumberFormatException e) {
+      throw Typed.refused(option, "a plain number must stand here, not \"%s\".".formatted(text));
+    }
+  }
+
+  private static Json json(Recommendation found, Quote quote, OptionalDouble money) {
+    Json json =
+        new Json()
+            .put("stratum", WindowJson.stratum(found.stratum()))
+            .put("rig", found.bench().rig().name())
+            .put("area_m2", quote.areaSquareMetres())
+            .put(
+                "parts",
+                quote.parts().stream()
+                    .map(
+                        p -> hours(new Json().put("part", p.name()), p.hours()).put("how", p.how()))
+                    .toList())
+            .put("total", hours(new Json(), quote.total()))
+            .put("rate_per_h", money);
+    money.ifPresent(
+        m -> {
+          Quote.Hours t = quote.total();
+          json.put("price_low", t.low() * m)
+              .put("price_usual", t.usual() * m)
+              .put("price_high", t.high() * m);
+        });
+    return json.put("assumptions", quote.assumptions());
+  }
+
+  private static Json hours(Json json, Quote.Hours hours) {
+    return json.put("low_h", hours.low()).put("usual_h", hours.usual()).put("high_h", hours.high());
+  }
+
+  private static String text(Recommendation found, Quote quote, OptionalDouble money) {
+    StringBuilder text = new StringBuilder();
+    Quote.Hours total = quote.total();
+    line(
+        text,
+        "%s, rig %s, %s m2: %s h, from %s to %s h."
+            .formatted(
+                found.stratum().words(),
+                found.bench().rig().name(),
+                Figures.three(quote.areaSquareMetres()),
+                Figures.three(total.usual()),
+                Figures.three(total.low()),
+                Figures.three(total.high())));
+    text.append('\n');
+    Table table = new Table("part", ">low, h", ">usual, h", ">high, h", "how");
+    for (Quote.Part part : quote.parts()) {
+      row(table, part.name(), part.hours(), part.how());
+    }
+    row(table, "all", total, "");
+    money.ifPresent(m -> price(table, total, m));
+    text.append(table.text()).append('\n');
+    line(text, "Assumed: " + String.join(" ", quote.assumptions()));
+    return text.toString();
+  }
+
+  private static void price(Table table, Quote.Hours total, double rate) {
+    table.row(
+        "price",
+        Figures.three(total.low() * rate),
+        Figures.three(total.usual() * rate),
+        Figures.three(total.high() * rate),
+        "at %s an hour".formatted(Invariant.plain(rate)));
+  }
+
+  private static void row(Table table, String name, Quote.Hours hours, String how) {
+    table.row(
+        name,
+        Figures.three(hours.low()),
+        Figures.three(hours.usual()),
+        Figures.three(hours.high()),
+        how);
+  }
+
+  private static void line(StringBuilder text, String sentence) {
+    text.append(Table.paragraph(sentence)).append('\n');
+  }
+}

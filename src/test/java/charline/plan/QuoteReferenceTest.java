@@ -1,0 +1,69 @@
+package charline.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import charline.exposure.AreaRate;
+import charline.exposure.HandPass;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Worked by hand: 60 mm wide at 30 mm/s is 18 cm2/s or 6.48 m2/h per pass; 4.5 m2 three times over
+ * is 13.5 m2; at 60 % hand efficiency 13.5 / (6.48 x 0.6) = 3.47222 h. The formula (width x speed,
+ * over passes, times a hand efficiency) is common practice, no published source.
+ */
+class QuoteReferenceTest {
+  private static final AreaRate ONE_PASS = new HandPass(60, 30).areaRate();
+
+  @Test
+  void the_worked_job_takes_three_and_a_half_hours_at_the_work() {
+    assertThat(ONE_PASS.squareMetresPerHour()).isCloseTo(6.48, within(1e-12));
+    assertThat(Quote.workHours(4.5, ONE_PASS, 3, 0.6)).isCloseTo(3.47222, within(5e-6));
+  }
+
+  @Test
+  void the_parts_are_shown_and_add_up() {
+    Quote quote = Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
+
+    assertThat(quote.parts().stream().map(Quote.Part::name))
+        .containsExactly(
+            "beam and handling", "cooling", "test patches", "set-up", "masking", "fire watch");
+    assertThat(quote.parts().get(0).hours().usual()).isCloseTo(3.47222, within(5e-6));
+    assertThat(quote.parts().get(0).how())
+        .isEqualTo("4.5 m2 at 6.48 m2/h per pass, 3 passes, hand efficiency 60 % (50 % to 70 %)");
+    // 3.47222 + 2 x 5 min + 3 x 10 min + 60 min + 45 min + 60 min
+    assertThat(quote.total().usual()).isCloseTo(3.47222 + 205 / 60.0, within(1e-5));
+    assertThat(quote.total().low()).isLessThan(quote.total().usual());
+    assertThat(quote.total().high()).isGreaterThan(quote.total().usual());
+  }
+
+  @Test
+  void edges_stretch_the_work_alone() {
+    Quote flat = Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
+    Quote moulded = Quoting.usual(4.5).withEdges(1.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
+
+    assertThat(moulded.parts().get(0).hours().usual())
+        .isCloseTo(1.5 * flat.parts().get(0).hours().usual(), within(1e-12));
+    assertThat(moulded.parts().get(4)).isEqualTo(flat.parts().get(4));
+  }
+
+  @Test
+  void a_job_of_several_days_is_watched_and_set_up_each_day() {
+    Quote quote = Quoting.usual(40).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
+
+    // 30.86 h of work and 10 min of rest at six hours a day; 37.04 h and 20 min at the high end
+    assertThat(quote.parts().get(5).hours().usual()).isEqualTo(6);
+    assertThat(quote.assumptions()).contains("The work takes 6 to 7 days.");
+  }
+
+  @Test
+  void what_cannot_be_is_refused_in_a_sentence() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Quoting.usual(0))
+        .withMessage("Area of the job must be above 0 m2, not 0 m2.");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Quoting.usual(1).withEdges(0.5))
+        .withMessage("Factor for edges must be between 1 and 10 times, not 0.5 times.");
+  }
+}
