@@ -38,6 +38,7 @@ public final class Logbook implements AutoCloseable {
   private final BoardTable boards;
   private final FinishTable finishes;
   private final PatchTable patches;
+  private final PlannedPatches planned;
   private final Amendment amendment;
   private final History history;
   private final ReadingTable readings;
@@ -53,6 +54,7 @@ public final class Logbook implements AutoCloseable {
     finishes = new FinishTable(store);
     readings = new ReadingTable(store);
     patches = new PatchTable(store, rigs, boards, finishes, readings);
+    planned = new PlannedPatches(store, rigs, boards, patches);
     history = new History(store);
     amendment = new Amendment(patches, readings);
     photos = new PhotoTable(store);
@@ -210,11 +212,16 @@ public final class Logbook implements AutoCloseable {
   }
 
   /**
-   * The code the next patch gets: P-0001, P-0002, ... Take it inside the transaction that adds the
-   * patch.
+   * The code the next patch gets: P-0001, P-0002, ...; planned ones are left out. Take it inside
+   * the transaction that adds the patch.
    */
   public String nextPatchCode() {
-    return PatchCode.of(patches.highestNumber() + 1);
+    return planned.nextCode();
+  }
+
+  /** What is to be burned; recording a patch under a planned code fulfils the plan. */
+  public PlannedPatches planned() {
+    return planned;
   }
 
   /** True if a patch has that code, void ones included. */
@@ -234,6 +241,7 @@ public final class Logbook implements AutoCloseable {
                     .formatted(code, nextPatchCode()));
           }
           patches.add(entry, now());
+          planned.fulfil(code, entry.patch().id());
           return null;
         });
   }
@@ -319,7 +327,7 @@ public final class Logbook implements AutoCloseable {
       throw new Refused(USAGE, "%s is this log itself; name another one.".formatted(other));
     }
     LogFile.openExisting(other).close(); // sound, and of this version
-    return new Merge(store, this::nextPatchCode).from(other);
+    return new Merge(store, planned).from(other);
   }
 
   /** Writes a consistent copy to a new file, also while others record. */

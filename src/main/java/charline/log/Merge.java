@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -14,12 +13,12 @@ import java.util.stream.Collectors;
  */
 final class Merge {
   private final Store store;
-  private final Supplier<String> nextCode;
+  private final PlannedPatches planned;
   private final List<String> notes = new ArrayList<>();
 
-  Merge(Store store, Supplier<String> nextCode) {
+  Merge(Store store, PlannedPatches planned) {
     this.store = store;
-    this.nextCode = nextCode;
+    this.planned = planned;
   }
 
   /** Joins a log that has been opened and found sound before. */
@@ -41,6 +40,7 @@ final class Merge {
         "INSERT INTO coat SELECT * FROM other.coat o WHERE NOT EXISTS (SELECT 1 FROM coat c WHERE c.finish_id = o.finish_id)");
     int patches = patches();
     int readings = readings();
+    plans();
     newcomers("photo").forEach(id -> copy("photo", id));
     return new Merged(rigs, boards, finishes, patches, readings, notes);
   }
@@ -75,15 +75,54 @@ final class Merge {
     List<UUID> newcomers = newcomers("patch");
     for (UUID id : newcomers) {
       String code = otherText("patch", "code", id);
-      String free = taken("patch", "code", code) ? nextCode.get() : code;
+      boolean asPlanned = plannedInBoth(id);
+      boolean taken = taken("patch", "code", code) || !asPlanned && planned.holds(code);
+      String free = taken ? planned.nextCode() : code;
       if (!free.equals(code)) {
         notes.add(
             "The code %s is taken by another patch here, so the one brought in is %s; write that on its tape."
                 .formatted(code, free));
       }
       copy("patch", id, "code", free);
+      if (asPlanned && !taken) {
+        planned.fulfil(code, id);
+      }
     }
     return newcomers.size();
+  }
+
+  /** True if a patch of the other log fulfils there a plan that is still open here. */
+  private boolean plannedInBoth(UUID patch) {
+    return store
+        .first(
+            "SELECT 1 FROM other.planned_patch o JOIN main.planned_patch m ON m.id = o.id WHERE o.patch_id = ? AND m.patch_id IS NULL",
+            row -> true,
+            patch)
+        .isPresent();
+  }
+
+  /** A plan keeps its code where it can; one that is fulfilled takes the code of its patch. */
+  private void plans() {
+    for (UUID id : newcomers("planned_patch")) {
+      String code = otherText("planned_patch", "code", id);
+      String free =
+          store
+              .first(
+                  "SELECT p.code FROM other.planned_patch o JOIN main.patch p ON p.id = o.patch_id WHERE o.id = ?",
+                  row -> row.text("code"),
+                  id)
+              .orElseGet(
+                  () ->
+                      taken("patch", "code", code) || taken("planned_patch", "code", code)
+                          ? planned.nextCode()
+                          : code);
+      if (!free.equals(code)) {
+        notes.add(
+            "The planned patch %s brought in is %s here; write that on its tape and its list."
+                .formatted(code, free));
+      }
+      copy("planned_patch", id, "code", free);
+    }
   }
 
   private int readings() {

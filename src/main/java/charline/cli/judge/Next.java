@@ -1,21 +1,28 @@
 package charline.cli.judge;
 
 import charline.cli.desk.Desk;
+import charline.cli.desk.Release;
 import charline.cli.desk.Typed;
 import charline.cli.desk.Work;
 import charline.cli.render.JsonReply;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.log.PlannedPatch;
 import charline.plan.NextPatches;
 import charline.plan.Planner;
 import charline.plan.Site;
+import charline.plan.Suggestion;
+import charline.sheet.BenchList;
+import charline.sheet.SheetStamp;
 import charline.trial.Board;
 import charline.trial.Stratum;
 import charline.window.Asked;
+import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -37,6 +44,7 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  charline next latex pine",
       "  charline next latex pine --count 3 --on piece",
+      "  charline next latex pine --to bench-list.html",
       "  charline next shellac oak --rig Heron --board boathouse-1 --board boathouse-2"
     })
 public final class Next extends Work {
@@ -63,6 +71,21 @@ public final class Next extends Work {
           "A board at hand; may be repeated. Default: those used so far and unused ones of the wood.")
   private List<String> boards = List.of();
 
+  @Option(
+      names = "--to",
+      paramLabel = "FILE.html",
+      description = "Write a bench list with boxes to tick, and reserve the codes in the log.")
+  private Path to;
+
+  @Option(names = "--replace", description = "Write over a file that is there already.")
+  private boolean replace;
+
+  @Option(
+      names = "--by",
+      paramLabel = "WHO",
+      description = "Who plans it. Default: $$CHARLINE_BY, else your login name.")
+  private String by;
+
   @Mixin private AskedOptions limits;
   @Mixin private StratumOptions trials;
   @Mixin private JsonReply reply;
@@ -79,6 +102,9 @@ public final class Next extends Work {
           "--count", "ask again after at most 24 patches, not %d.".formatted(wanted));
     }
     Site site = site();
+    if (to != null) {
+      PageFile.check(to, replace);
+    }
     Asked asked = limits.asked(trials.acceptTint());
     try (Logbook log = desk.logToRead()) {
       StratumOptions.Beginning beginning = trials.chooseOrBegin(log, desk);
@@ -89,12 +115,63 @@ public final class Next extends Work {
               .tried()
               .map(c -> planner.next(c.trials(), c.bench(), asked, site, atHand, wanted))
               .orElseGet(() -> planner.first(beginning.bench(), asked, site, atHand, wanted));
+      List<String> codes =
+          to == null || next.suggestions().isEmpty()
+              ? List.of()
+              : reserved(log, beginning.stratum(), next);
       reply.print(
           desk.out(),
-          () -> NextJson.of(beginning.stratum(), next),
-          () -> new NextText(beginning.stratum(), next).text());
+          () -> NextJson.of(beginning.stratum(), next, codes),
+          () -> new NextText(beginning.stratum(), next, codes).text());
+      if (!codes.isEmpty() && !reply.json()) {
+        desk.out()
+            .println(
+                "%s written: %s to %s are reserved; record each with `charline patch add --plan CODE`."
+                    .formatted(to, codes.get(0), codes.get(codes.size() - 1)));
+      }
       return next.suggestions().isEmpty() ? NO : DONE;
     }
+  }
+
+  /** Codes and page come together: where the page cannot be written, no code is taken. */
+  private List<String> reserved(Logbook log, Stratum stratum, NextPatches next) {
+    return log.inTransaction(
+        () -> {
+          List<String> codes =
+              log
+                  .planned()
+                  .reserve(
+                      next.suggestions().stream().map(s -> plan(log, stratum, next, s)).toList())
+                  .stream()
+                  .map(PlannedPatch::code)
+                  .toList();
+          SheetStamp stamp =
+              new SheetStamp(
+                  String.valueOf(desk.logFile().getFileName()),
+                  Release.version(),
+                  desk.now(),
+                  Optional.of(desk.person(by)));
+          PageFile.write(new BenchList(stratum, next, codes, stamp).html(), to);
+          return codes;
+        });
+  }
+
+  private PlannedPatch plan(Logbook log, Stratum stratum, NextPatches next, Suggestion s) {
+    return new PlannedPatch(
+        log.newId(),
+        "",
+        stratum.family(),
+        stratum.wood(),
+        next.bench().rig(),
+        s.place().board(),
+        s.place().name(),
+        s.settings(),
+        s.passes(),
+        s.purpose().word(),
+        s.reason(),
+        desk.now(),
+        Optional.of(desk.person(by)),
+        false);
   }
 
   private Site site() {

@@ -6,12 +6,13 @@ import charline.plan.NextPatches;
 import charline.plan.Suggestion;
 import charline.trial.Board;
 import charline.trial.Stratum;
+import java.util.List;
 
 /** The patches to burn next as JSON. */
 final class NextJson {
   private NextJson() {}
 
-  static Json of(Stratum stratum, NextPatches next) {
+  static Json of(Stratum stratum, NextPatches next, List<String> codes) {
     return new Json()
         .put("stratum", WindowJson.stratum(stratum))
         .put("rig", next.bench().rig().name())
@@ -19,13 +20,14 @@ final class NextJson {
         .put("verdict", next.window().map(w -> w.verdict().word()))
         .put("reason", next.headline())
         .put("advice", next.advice())
-        .put("patches", next.suggestions().stream().map(NextJson::suggestion).toList());
+        .put("patches", next.suggestions().stream().map(s -> suggestion(s, codes)).toList());
   }
 
-  private static Json suggestion(Suggestion s) {
+  private static Json suggestion(Suggestion s, List<String> codes) {
     Json json =
         new Json()
             .put("number", s.number())
+            .put("code", codes.isEmpty() ? null : codes.get(s.number() - 1))
             .put("purpose", s.purpose().word())
             .put("reason", s.reason())
             .put("board", s.place().board().map(Board::name))

@@ -5,11 +5,13 @@ import charline.cli.render.Table;
 import charline.cli.render.Wording;
 import charline.plan.NextPatches;
 import charline.plan.Purpose;
+import charline.plan.Site;
 import charline.plan.Suggestion;
 import charline.trial.Stratum;
+import java.util.List;
 
 /** The patches to burn next, for a person at the bench. */
-record NextText(Stratum stratum, NextPatches next) {
+record NextText(Stratum stratum, NextPatches next, List<String> codes) {
   String text() {
     StringBuilder text = new StringBuilder();
     line(
@@ -18,7 +20,7 @@ record NextText(Stratum stratum, NextPatches next) {
             .formatted(
                 stratum.words(),
                 next.bench().rig().name(),
-                next.site() == charline.plan.Site.OFFCUT ? "an offcut" : "the piece",
+                next.site() == Site.OFFCUT ? "an offcut" : "the piece",
                 next.suggestions().isEmpty()
                     ? "nothing to burn"
                     : Figures.count(next.suggestions().size(), "patch", "patches")
@@ -43,8 +45,9 @@ record NextText(Stratum stratum, NextPatches next) {
     indented(
         text,
         number,
-        "%s on %s, %s, %s J/cm2 per pass"
+        "%s%s on %s, %s, %s J/cm2 per pass"
             .formatted(
+                codes.isEmpty() ? "" : codes.get(s.number() - 1) + "  ",
                 Wording.settings(s.settings()),
                 s.place().name(),
                 passes(s),

@@ -7,7 +7,6 @@ import charline.cli.desk.Work;
 import charline.exposure.Invariant;
 import charline.exposure.Measure.Quantity;
 import charline.log.Logbook;
-import charline.log.Refused;
 import charline.sheet.Paper;
 import charline.sheet.SheetStamp;
 import charline.sheet.WindowSheet;
@@ -15,11 +14,7 @@ import charline.window.Asked;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
 import charline.window.WindowFinder;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -72,7 +67,7 @@ public final class Sheet extends Work {
   @Override
   public Integer call() {
     Paper size = paper();
-    checkTarget();
+    PageFile.check(to, replace);
     Asked asked = limits.asked(trials.acceptTint());
     OptionalDouble area = Typed.ifGiven("--job-area", jobArea, Quantity.SURFACE);
     area.ifPresent(m2 -> Invariant.positive("Area of the job", m2, "m2"));
@@ -88,7 +83,7 @@ public final class Sheet extends Work {
               Release.version(),
               desk.now(),
               Optional.of(desk.person(by)));
-      write(new WindowSheet(found, Cautions.of(log, found), stamp, job).html(size), to);
+      PageFile.write(new WindowSheet(found, Cautions.of(log, found), stamp, job).html(size), to);
       desk.out()
           .println(
               "%s written: %s, verdict %s."
@@ -106,35 +101,5 @@ public final class Sheet extends Work {
           throw Typed.refused(
               "--paper", "the size must be a4, letter or any, not \"%s\".".formatted(paper));
     };
-  }
-
-  private void checkTarget() {
-    if (!to.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
-      throw Typed.refused(
-          "--to",
-          "the file must end in .html, not \"%s\"; a browser prints it to paper or PDF."
-              .formatted(to.getFileName()));
-    }
-    if (!replace && Files.exists(to)) {
-      throw new Refused(
-          Refused.Kind.USAGE,
-          "%s is there already; give another name, or --replace to write over it.".formatted(to));
-    }
-  }
-
-  /** Writes a page at once: no half-written sheet is ever left behind. */
-  private static void write(String html, Path file) {
-    try {
-      Path draft =
-          Files.createTempFile(file.toAbsolutePath().getParent(), ".window-sheet", ".html");
-      try {
-        Files.writeString(draft, html);
-        Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(draft);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

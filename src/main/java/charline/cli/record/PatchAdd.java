@@ -41,7 +41,8 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  charline patch add --board boathouse-1 --finish wall-latex --power 60%% \\",
       "      --hand 22mm/s --passes 1 --outcome residue",
-      "  charline patch add --like last --hand 18mm/s --outcome clean"
+      "  charline patch add --like last --hand 18mm/s --outcome clean",
+      "  charline patch add --plan P-0051 --passes 1 --outcome residue"
     })
 public final class PatchAdd extends Work {
   @Option(
@@ -49,6 +50,13 @@ public final class PatchAdd extends Work {
       paramLabel = "CODE",
       description = "Copy what is not given from this patch: last, P-0042 or 42.")
   private String like;
+
+  @Option(
+      names = "--plan",
+      paramLabel = "CODE",
+      description =
+          "Burned as planned under this code: rig, board and settings are the plan's unless given.")
+  private String plan;
 
   @Option(
       names = "--rig",
@@ -96,12 +104,19 @@ public final class PatchAdd extends Work {
   @Override
   public Integer call() {
     knobs.check();
+    if (plan != null && like != null) {
+      throw new Refused(
+          Refused.Kind.USAGE,
+          "A patch is burned as planned or like another one: give --plan or --like, not both.");
+    }
     try (Logbook log = desk.logToWrite()) {
       Function<String, PatchEntry> draft = draft(log);
       PatchEntry entry =
           log.inTransaction(
               () -> {
-                PatchEntry coded = draft.apply(log.nextPatchCode());
+                PatchEntry coded =
+                    draft.apply(
+                        plan == null ? log.nextPatchCode() : log.planned().open(plan).code());
                 log.add(coded);
                 return coded;
               });
@@ -112,7 +127,10 @@ public final class PatchAdd extends Work {
 
   /** Everything but the code, which is taken only when the patch is added. */
   private Function<String, PatchEntry> draft(Logbook log) {
-    Optional<PatchEntry> base = Optional.ofNullable(like).map(word -> Codes.patch(log, word));
+    Optional<PatchEntry> base =
+        plan == null
+            ? Optional.ofNullable(like).map(word -> Codes.patch(log, word))
+            : Optional.of(PlanBase.of(log.planned().open(plan), boardName, finishName, log, desk));
     Optional<PatchEntry> last = base.isPresent() ? base : log.lastPatch();
     Rig rig = rig(log, base, last);
     Board board = board(log, base, last);
@@ -122,7 +140,8 @@ public final class PatchAdd extends Work {
     } else if (!base.get().patch().rig().id().equals(rig.id())) {
       knobs.askPower(desk, Optional.empty()); // a share of one rig's power is not that of another
     }
-    base.ifPresent(entry -> seen.usePasses(entry.patch().readings().get(0).passes()));
+    base.filter(entry -> plan == null)
+        .ifPresent(entry -> seen.usePasses(entry.patch().readings().get(0).passes()));
     seen.ask(desk, Optional.of(1));
     Map<String, String> typed = new HashMap<>();
     Settings settings = knobs.settings(rig, base, typed);

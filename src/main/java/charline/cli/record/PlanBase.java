@@ -1,0 +1,93 @@
+package charline.cli.record;
+
+import charline.cli.desk.Desk;
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.PlannedPatch;
+import charline.trial.Board;
+import charline.trial.Finish;
+import charline.trial.Mark;
+import charline.trial.Outcome;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A planned patch as something to copy from, the way a recorded one is. */
+final class PlanBase {
+  private PlanBase() {}
+
+  /**
+   * The plan as an entry; what was seen is only a place holder.
+   *
+   * @param boardName board as given, or null for the plan's
+   * @param finishName finish as given, or null for the one last burned of the plan's family and
+   *     wood
+   */
+  static PatchEntry of(
+      PlannedPatch plan, String boardName, String finishName, Logbook log, Desk desk) {
+    Reading unread =
+        new Reading(
+            plan.id(),
+            1,
+            Outcome.of(Mark.CLEAN),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            plan.plannedAt(),
+            Optional.empty(),
+            Optional.empty());
+    Patch patch =
+        new Patch(
+            plan.id(),
+            plan.code(),
+            plan.plannedAt(),
+            plan.rig(),
+            board(plan, boardName, log, desk),
+            finish(plan, finishName, log, desk),
+            plan.settings(),
+            OptionalDouble.empty(),
+            List.of(unread));
+    return new PatchEntry(patch, Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  private static Board board(PlannedPatch plan, String name, Logbook log, Desk desk) {
+    return name == null && plan.board().isPresent()
+        ? plan.board().get()
+        : log.board(
+            desk.need(
+                name,
+                "The board is missing: %s is planned for %s; give --board."
+                    .formatted(plan.code(), plan.place()),
+                "Board",
+                Optional.empty(),
+                log::board));
+  }
+
+  private static Finish finish(PlannedPatch plan, String name, Logbook log, Desk desk) {
+    List<Finish> burned =
+        log.patches(Filter.ALL).stream()
+            .map(PatchEntry::patch)
+            .filter(p -> p.finish().family().equals(plan.family()))
+            .map(Patch::finish)
+            .toList();
+    List<Finish> known =
+        log.finishes().stream().filter(f -> f.family().equals(plan.family())).toList();
+    if (name == null && !burned.isEmpty()) {
+      return burned.get(burned.size() - 1);
+    }
+    if (name == null && known.size() == 1) {
+      return known.get(0);
+    }
+    return log.finish(
+        desk.need(
+            name,
+            "The finish is missing: give --finish, as the log has %d of %s."
+                .formatted(known.size(), plan.family()),
+            "Finish",
+            Optional.empty(),
+            log::finish));
+  }
+}

@@ -1,0 +1,49 @@
+package charline.log;
+
+import charline.exposure.Settings;
+import charline.trial.Board;
+import charline.trial.Rig;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * A patch that is to be burned.
+ *
+ * @param id permanent identity
+ * @param code the code it holds
+ * @param family coating family
+ * @param wood the log's word, or any
+ * @param rig the rig
+ * @param board the board, empty where it is still to be found
+ * @param place what it is to be burned on, in words
+ * @param settings what is to be dialled in
+ * @param passes to be read after every pass up to this one
+ * @param purpose why, in a word
+ * @param reason why, in a few words
+ * @param plannedAt when it was planned
+ * @param by who planned it, if noted
+ * @param fulfilled true once a patch is recorded under its code
+ */
+public record PlannedPatch(
+    UUID id,
+    String code,
+    String family,
+    String wood,
+    Rig rig,
+    Optional<Board> board,
+    String place,
+    Settings settings,
+    int passes,
+    String purpose,
+    String reason,
+    OffsetDateTime plannedAt,
+    Optional<String> by,
+    boolean fulfilled) {
+  /** The same under a code. */
+  public PlannedPatch coded(String reserved) {
+    return new PlannedPatch(
+        id, reserved, family, wood, rig, board, place, settings, passes, purpose, reason, plannedAt,
+        by, fulfilled);
+  }
+}

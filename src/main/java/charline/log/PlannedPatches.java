@@ -1,0 +1,162 @@
+package charline.log;
+
+import static charline.log.Refused.Kind.USAGE;
+
+import charline.trial.Board;
+import charline.trial.Rig;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
+
+/** The patches that are to be burned, and the codes they hold. */
+public final class PlannedPatches {
+  private final Store store;
+  private final RigTable rigs;
+  private final BoardTable boards;
+  private final PatchTable patches;
+
+  PlannedPatches(Store store, RigTable rigs, BoardTable boards, PatchTable patches) {
+    this.store = store;
+    this.rigs = rigs;
+    this.boards = boards;
+    this.patches = patches;
+  }
+
+  /** The code that neither a patch nor a plan holds. */
+  String nextCode() {
+    long planned =
+        store
+            .first(
+                """
+                SELECT CAST(substr(code, 3) AS INTEGER) AS number FROM planned_patch
+                WHERE code GLOB 'P-[0-9]*' AND NOT code GLOB 'P-*[^0-9]*' AND length(code) <= 11
+                ORDER BY number DESC LIMIT 1
+                """,
+                row -> (long) row.number("number"))
+            .orElse(0L);
+    return PatchCode.of(Math.max(patches.highestNumber(), planned) + 1);
+  }
+
+  /**
+   * Records plans, each with the next free code in place of its own, all of them or none.
+   *
+   * @return the plans with their codes, in their order
+   */
+  public List<PlannedPatch> reserve(List<PlannedPatch> plans) {
+    return store.inTransaction(
+        () -> {
+          List<PlannedPatch> coded = new ArrayList<>();
+          for (PlannedPatch plan : plans) {
+            PlannedPatch own = plan.coded(nextCode());
+            add(own);
+            coded.add(own);
+          }
+          return coded;
+        });
+  }
+
+  private void add(PlannedPatch plan) {
+    Object[] first = {
+      plan.id(),
+      plan.code(),
+      plan.family(),
+      plan.wood(),
+      plan.rig().id(),
+      plan.board().map(Board::id),
+      plan.place()
+    };
+    Object[] rest = {
+      plan.passes(),
+      plan.purpose(),
+      plan.reason(),
+      Moments.utc(plan.plannedAt()),
+      Moments.offset(plan.plannedAt()),
+      plan.by()
+    };
+    store.update(
+        """
+        INSERT INTO planned_patch (id, code, family, wood, rig_id, board_id, place, power_pct,
+          power_w, spot_speed_mm_s, line_spacing_mm, scan_width_mm, hand_speed_mm_s,
+          timed_area_cm2, seconds_per_pass, spot_mm, spot_definition, repetition_khz, pulse_ns,
+          passes, purpose, reason, planned_at_utc, planned_at_offset, planned_by)
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+        """,
+        Stream.of(first, SettingsColumns.of(plan.settings()), rest)
+            .flatMap(Arrays::stream)
+            .toArray());
+  }
+
+  /** All plans in the order of their codes, fulfilled ones included. */
+  public List<PlannedPatch> all() {
+    return store.inSnapshot(
+        () -> store.query("SELECT * FROM planned_patch ORDER BY length(code), code", this::read));
+  }
+
+  /** Plans that no patch has fulfilled yet. */
+  public List<PlannedPatch> open() {
+    return all().stream().filter(plan -> !plan.fulfilled()).toList();
+  }
+
+  /**
+   * The open plan of that code, which may be shortened as that of a patch may.
+   *
+   * @throws Refused if there is none, or if it is fulfilled already
+   */
+  public PlannedPatch open(String typed) {
+    String code = typed.strip();
+    String spelled = PatchCode.spelledOut(code).orElse(code);
+    List<PlannedPatch> all = all();
+    PlannedPatch plan =
+        all.stream()
+            .filter(p -> p.code().equalsIgnoreCase(code) || p.code().equalsIgnoreCase(spelled))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    Nearest.refusal(
+                        "planned patch", code, all.stream().map(PlannedPatch::code).toList()));
+    if (plan.fulfilled()) {
+      throw new Refused(
+          USAGE,
+          "Planned patch %s was burned already; add a further reading with `charline patch read %s`."
+              .formatted(plan.code(), plan.code()));
+    }
+    return plan;
+  }
+
+  private PlannedPatch read(Row row) throws SQLException {
+    UUID rigId = row.id("rig_id");
+    Rig rig = rigs.all().stream().filter(r -> r.id().equals(rigId)).findFirst().orElseThrow();
+    Optional<UUID> boardId = row.optionalText("board_id").map(UUID::fromString);
+    return new PlannedPatch(
+        row.id("id"),
+        row.text("code"),
+        row.text("family"),
+        row.text("wood"),
+        rig,
+        boardId.flatMap(id -> boards.all().stream().filter(b -> b.id().equals(id)).findFirst()),
+        row.text("place"),
+        SettingsColumns.read(row),
+        row.whole("passes"),
+        row.text("purpose"),
+        row.text("reason"),
+        row.moment("planned_at"),
+        row.optionalText("planned_by"),
+        row.has("patch_id"));
+  }
+
+  /** Ticks off the plan that holds a patch's code, if one does. */
+  void fulfil(String code, UUID patch) {
+    store.update(
+        "UPDATE planned_patch SET patch_id = ? WHERE code = ? AND patch_id IS NULL", patch, code);
+  }
+
+  boolean holds(String code) {
+    return store
+        .first("SELECT 1 FROM planned_patch WHERE code = ? AND patch_id IS NULL", row -> true, code)
+        .isPresent();
+  }
+}

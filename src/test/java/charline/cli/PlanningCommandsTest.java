@@ -1,0 +1,127 @@
+package charline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From the first list to fulfilled codes, and the hours of a job. Invented trials throughout. */
+class PlanningCommandsTest {
+  @TempDir Path folder;
+
+  private Shell sampled() {
+    return new Shell(folder)
+        .at("2026-11-01T09:00:00Z")
+        .mustDo(
+            "import sample-trials/latex-on-pine.csv sample-trials/clear-coat-on-larch.csv --rigs sample-trials/rigs.csv --power-checks sample-trials/power-checks.csv");
+  }
+
+  @Test
+  void from_an_empty_log_a_safe_ladder_is_given() {
+    Shell.Result result = Shell.withBench(folder).run("next latex pine --count 3");
+
+    assertThat(result.code()).isZero();
+    assertThat(result.out())
+        .startsWith(
+            "latex on pine, pulsed 1064 nm, rig Heron, on an offcut: 3 patches to burn\n  next.\nWhy: ")
+        .contains("lowest rung", "only if 1 stayed without char", "new board 1")
+        .contains("boathouse-1", "boathouse-2");
+    assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void a_printed_list_reserves_codes_that_recording_fulfils() throws IOException {
+    Shell shell = Shell.withBench(folder);
+    Path page = folder.resolve("list.html");
+
+    assertThat(shell.run("next latex pine --count 2 --to " + page).out())
+        .contains("P-0001  ", "P-0001 to P-0002 are reserved");
+    assertThat(Files.readString(page))
+        .contains("P-0001", "P-0002", "lowest rung", "only if P-0001 did not char");
+
+    shell.mustDo(
+        "patch add --board boathouse-1 --finish wall-latex --power 20% --hand 60 --passes 1 --outcome residue");
+    assertThat(shell.run("patch show P-0003").code()).isZero();
+    shell.mustDo("patch add --plan 1 --board boathouse-1 --passes 1 --outcome residue");
+    assertThat(shell.run("patch show P-0001").out()).contains("hand ", "wall-latex");
+
+    Shell.Result again =
+        shell.run("patch add --plan P-0001 --board boathouse-1 --passes 1 --outcome clean");
+    assertThat(again.code()).isEqualTo(2);
+    assertThat(again.err())
+        .isEqualTo(
+            "Planned patch P-0001 was burned already; add a further reading with `charline patch read P-0001`.\n");
+  }
+
+  @Test
+  void no_code_is_taken_where_the_page_cannot_be_written() {
+    Shell shell = Shell.withBench(folder);
+
+    assertThat(shell.run("next latex pine --to " + folder.resolve("none/list.html")).code())
+        .isEqualTo(3);
+    shell.mustDo(
+        "patch add --board boathouse-1 --finish wall-latex --power 20% --hand 60 --passes 1 --outcome residue");
+    assertThat(shell.run("patch show P-0001").code()).isZero();
+  }
+
+  @Test
+  void a_list_in_json_has_settings_risk_and_reason() throws IOException {
+    Shell.Result result = sampled().run("next latex pine --count 2 --json");
+    Map<String, Object> json = JSON.std.mapFrom(result.out());
+
+    assertThat(json.keySet())
+        .containsExactly("stratum", "rig", "on", "verdict", "reason", "advice", "patches");
+    Map<?, ?> first = (Map<?, ?>) ((List<?>) json.get("patches")).get(0);
+    assertThat(first.get("purpose")).isEqualTo("confirm");
+    assertThat(first.keySet().stream().map(String::valueOf))
+        .contains("power_pct", "hand_mm_s", "passes", "char_risk_upper", "only_after", "effect");
+  }
+
+  @Test
+  void where_nothing_works_nothing_is_to_be_burned() {
+    Shell.Result result = sampled().run("next clear coat larch");
+
+    assertThat(result.code()).isEqualTo(1);
+    assertThat(result.out()).contains("nothing to burn", "Use another method");
+  }
+
+  @Test
+  void a_quote_shows_its_parts_and_what_it_assumes() {
+    Shell.Result result = sampled().run("quote latex pine --area 48ft2 --edges 1.4 --rate 65");
+
+    assertThat(result.code()).isZero();
+    assertThat(result.out())
+        .contains("beam and handling", "cooling", "test patches", "set-up", "masking", "fire watch")
+        .contains("at 65 an hour", "edges x 1.4", "Assumed: ");
+    assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void without_a_window_there_is_no_quote() {
+    Shell.Result result = sampled().run("quote clear coat larch --area 2");
+
+    assertThat(result.code()).isEqualTo(1);
+    assertThat(result.err())
+        .startsWith("A quote rests on a window, and there is none for clear coat");
+  }
+
+  @Test
+  void bad_input_is_refused_in_a_sentence() {
+    Shell shell = Shell.withBench(folder);
+
+    assertThat(shell.run("next latex pine --on roof").err())
+        .isEqualTo("--on: the place must be offcut or piece, not \"roof\".\n");
+    assertThat(shell.run("next latex pine --count 99").err())
+        .isEqualTo("--count: ask again after at most 24 patches, not 99.\n");
+    assertThat(shell.run("quote latex pine --area 0").err())
+        .isEqualTo("Area of the job must be above 0 m2, not 0 m2.\n");
+    assertThat(shell.run("next latex pine --on piece").code()).isEqualTo(1);
+    assertThat(shell.run("patch add --plan 7 --passes 1 --outcome clean").code()).isEqualTo(2);
+  }
+}

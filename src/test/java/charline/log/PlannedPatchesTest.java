@@ -1,0 +1,115 @@
+package charline.log;
+
+import static charline.log.Boathouse.CLOCK;
+import static charline.log.Boathouse.MORNING;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
+
+import charline.exposure.HandPass;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PlannedPatchesTest {
+  @TempDir Path folder;
+  Logbook log;
+  Boathouse boathouse;
+
+  @BeforeEach
+  void open() {
+    log = Logbook.open(folder.resolve("boathouse.db"), CLOCK);
+    boathouse = new Boathouse(log);
+  }
+
+  @AfterEach
+  void close() {
+    log.close();
+  }
+
+  private static PlannedPatch plan(Boathouse at) {
+    return new PlannedPatch(
+        at.log.newId(),
+        "",
+        "latex",
+        "pine",
+        at.rig,
+        Optional.of(at.board),
+        "door stile",
+        Boathouse.pulsed(new HandPass(60, 25)),
+        4,
+        "climb",
+        "lowest rung",
+        MORNING,
+        Optional.of("Ada"),
+        false);
+  }
+
+  private static void burn(Boathouse at, String code) {
+    at.log.add(Boathouse.entry(at.patch(code, MORNING, at.reading(1, "residue"))));
+  }
+
+  @Test
+  void a_plan_comes_back_as_it_was_with_a_code_that_nobody_else_gets() {
+    burn(boathouse, "P-0001");
+    List<PlannedPatch> reserved = log.planned().reserve(List.of(plan(boathouse), plan(boathouse)));
+
+    assertThat(reserved).extracting(PlannedPatch::code).containsExactly("P-0002", "P-0003");
+    assertThat(log.planned().all()).isEqualTo(reserved);
+    assertThat(log.nextPatchCode()).isEqualTo("P-0004");
+    assertThat(log.planned().open("2")).isEqualTo(reserved.get(0));
+  }
+
+  @Test
+  void recording_under_its_code_fulfils_a_plan_once() {
+    log.planned().reserve(List.of(plan(boathouse), plan(boathouse)));
+    burn(boathouse, "P-0001");
+
+    assertThat(log.planned().open()).extracting(PlannedPatch::code).containsExactly("P-0002");
+    assertThatThrownBy(() -> log.planned().open("P-0001"))
+        .isInstanceOf(Refused.class)
+        .hasMessage(
+            "Planned patch P-0001 was burned already; add a further reading with `charline patch read P-0001`.");
+    assertThatThrownBy(() -> log.planned().open("P-0009")).isInstanceOf(Refused.class);
+  }
+
+  @Test
+  void joining_logs_keeps_what_is_planned_and_renumbers_what_is_taken() {
+    log.planned().reserve(List.of(plan(boathouse)));
+    Path there = folder.resolve("slipway.db");
+    try (Logbook other = Logbook.open(there, CLOCK)) {
+      Boathouse slipway = new Boathouse(other);
+      other.planned().reserve(List.of(plan(slipway), plan(slipway)));
+      burn(slipway, "P-0001");
+    }
+    Merged merged = log.merge(there);
+
+    assertThat(log.planned().all())
+        .extracting(PlannedPatch::code, PlannedPatch::fulfilled)
+        .containsExactly(tuple("P-0001", false), tuple("P-0002", true), tuple("P-0003", false));
+    assertThat(merged.notes())
+        .contains(
+            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write that on its tape.");
+    assertThat(log.merge(there).patches()).isZero();
+  }
+
+  @Test
+  void a_copy_that_burned_what_was_planned_here_fulfils_it_here() throws Exception {
+    log.planned().reserve(List.of(plan(boathouse)));
+    Path copy = folder.resolve("copy.db");
+    log.backup(copy);
+    try (Logbook other = Logbook.openExisting(copy, CLOCK)) {
+      burn(Boathouse.alreadySetUp(other), "P-0001");
+    }
+    log.merge(copy);
+
+    assertThat(Files.exists(copy)).isTrue();
+    assertThat(log.planned().open()).isEmpty();
+    assertThat(log.hasPatch("P-0001")).isTrue();
+  }
+}
