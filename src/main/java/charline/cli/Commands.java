@@ -9,6 +9,7 @@ import charline.cli.judge.Next;
 import charline.cli.judge.Onset;
 import charline.cli.judge.QuoteJob;
 import charline.cli.judge.Removal;
+import charline.cli.judge.RigDrift;
 import charline.cli.judge.Sheet;
 import charline.cli.judge.Window;
 import charline.cli.record.PatchAdd;
@@ -42,7 +43,7 @@ final class Commands {
   private static final Map<String, List<String>> WORDS = new LinkedHashMap<>();
 
   static {
-    WORDS.put("rig", List.of("add", "list", "show", "check"));
+    WORDS.put("rig", List.of("add", "list", "show", "check", "drift"));
     WORDS.put("board", List.of("add", "list", "show"));
     WORDS.put("finish", List.of("add", "list", "show"));
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
@@ -131,7 +132,7 @@ final class Commands {
 
   private static String summary(String first) {
     return switch (first) {
-      case "rig" -> "The laser with its head and lens: add, list, show, check.";
+      case "rig" -> "The laser with its head and lens: add, list, show, check, drift.";
       case "board" -> "The wood that patches are burned on: add, list, show.";
       case "finish" -> "The coats on the wood: add, list, show.";
       case "patch" -> "Test patches: add, read, show, amend, void.";
@@ -145,6 +146,7 @@ final class Commands {
       case "rig list" -> new RigList(desk);
       case "rig show" -> new RigShow(desk);
       case "rig check" -> new RigCheck(desk);
+      case "rig drift" -> new RigDrift(desk);
       case "board add" -> new BoardAdd(desk);
       case "board list" -> new BoardList(desk);
       case "board show" -> new BoardShow(desk);

@@ -27,6 +27,9 @@ public record Planner(Fitter fitter) {
   /** On fewer patches a small chance of a window is no reason to give up yet. */
   static final int FEWEST_FOR_NONE = 12;
 
+  /** On a rig new to the trials the first patch lies so many rungs below the start setting. */
+  private static final int BELOW_START = 2;
+
   public static Planner withDefaults() {
     return new Planner(Fitter.withDefaults());
   }
@@ -155,7 +158,14 @@ public record Planner(Fitter fitter) {
     BoardRota rota =
         rota(site, trials.patches(), boards, Math.min(count, BoardRota.FEWEST_BOARDS), lots);
     boolean untried = own(trials.patches(), bench).isEmpty();
-    Ladder ladder = ladder(trials.patches(), bench, outlook, asked);
+    Ladder tried = ladder(trials.patches(), bench, outlook, asked);
+    Ladder ladder =
+        untried
+            ? Ladder.from(
+                Math.min(
+                    tried.lnCeiling(),
+                    Math.log(box.start().doseJoulesPerCm2()) - BELOW_START * Ladder.LN_STEP))
+            : tried;
     int known = ladder.size();
     List<Suggestion> list = new ArrayList<>();
     Confirming confirming = new Confirming(found, outlook, ladder, untried);

@@ -112,6 +112,46 @@ class PlanningCommandsTest {
   }
 
   @Test
+  void a_steady_rig_shows_no_drift_and_one_that_lost_power_makes_its_windows_not_valid() {
+    Shell shell = sampled();
+    Shell.Result steady = shell.run("rig drift heron");
+
+    assertThat(steady.code()).isZero();
+    assertThat(steady.out())
+        .startsWith("Rig heron shows no drift.")
+        .contains("control patches of latex on pine", "LP-08", "power checks");
+    assertThat(steady.out().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(shell.run("window latex pine").out()).startsWith("latex on pine");
+
+    shell.at("2026-11-20T09:00:00Z").mustDo("rig check heron --power 100% --metered 240");
+    Shell.Result fallen = shell.run("rig drift heron");
+    assertThat(fallen.code()).isEqualTo(1);
+    assertThat(fallen.out())
+        .startsWith("Rig heron has drifted since 2026-11-20: check the protective window")
+        .contains("reached: weaker since", "================>");
+    assertThat(shell.run("window latex pine").out())
+        .startsWith("NOT VALID: Rig heron has drifted since 2026-11-20");
+    assertThat(shell.run("window latex pine --json").out()).contains("\"valid\" : false");
+  }
+
+  @Test
+  void on_a_rig_new_to_the_trials_a_window_is_untried_and_confirmed_from_below() {
+    Shell shell =
+        sampled()
+            .mustDo(
+                "rig add Tern --kind pulsed --rated 500W --spot 0.6mm --rep 60kHz --width 80mm");
+    Shell.Result window = shell.run("window latex pine --rig Tern");
+
+    assertThat(window.code()).isZero();
+    assertThat(window.out())
+        .startsWith("UNTRIED: Rig Tern has burned none of these trials")
+        .contains("rig Tern: a window.", "width 80 mm");
+    assertThat(shell.run("next latex pine --rig Tern --count 4").out())
+        .contains("climbs to the start setting on this rig", "confirms the start setting")
+        .contains("only if 1 stayed without char");
+  }
+
+  @Test
   void bad_input_is_refused_in_a_sentence() {
     Shell shell = Shell.withBench(folder);
 

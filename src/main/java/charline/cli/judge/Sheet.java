@@ -10,11 +10,14 @@ import charline.log.Logbook;
 import charline.sheet.Paper;
 import charline.sheet.SheetStamp;
 import charline.sheet.WindowSheet;
+import charline.trial.Caution;
 import charline.window.Asked;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
 import charline.window.WindowFinder;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -77,13 +80,15 @@ public final class Sheet extends Work {
           WindowFinder.withDefaults().recommend(chosen.trials(), chosen.bench(), asked);
       Optional<JobRisk> job =
           area.isPresent() ? JobRisk.of(found, area.getAsDouble()) : Optional.empty();
+      List<Caution> cautions = new ArrayList<>(Validity.of(chosen).caution());
+      cautions.addAll(Cautions.of(log, found));
       SheetStamp stamp =
           new SheetStamp(
               String.valueOf(desk.logFile().getFileName()),
               Release.version(),
               desk.now(),
               Optional.of(desk.person(by)));
-      PageFile.write(new WindowSheet(found, Cautions.of(log, found), stamp, job).html(size), to);
+      PageFile.write(new WindowSheet(found, cautions, stamp, job).html(size), to);
       desk.out()
           .println(
               "%s written: %s, verdict %s."

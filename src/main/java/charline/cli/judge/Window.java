@@ -77,10 +77,11 @@ public final class Window extends Work {
     Recommendation found =
         WindowFinder.withDefaults().recommend(chosen.trials(), chosen.bench(), asked);
     List<Caution> cautions = Cautions.of(log, found);
+    Validity validity = Validity.of(chosen);
     reply.print(
         desk.out(),
-        () -> WindowJson.of(found, job(found, area)),
-        () -> new WindowText(found, job(found, area), cautions).text());
+        () -> validity.json(WindowJson.of(found, job(found, area))),
+        () -> validity.text() + new WindowText(found, job(found, area), cautions).text());
     return found.verdict() == Verdict.WINDOW ? DONE : NO;
   }
 
