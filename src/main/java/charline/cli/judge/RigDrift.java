@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
     header = "See whether a rig still does what it did.",
     description =
         "Adds up how far control patches (the setting burned most, three times or more) and "
-            + "power checks lie off, in standard deviations, and says since when the rig has "
+            + "power checks (metered W) lie off, in standard deviations, and says since when the rig has "
             + "drifted (cumulative sums, Page 1954). Exit code 1 means: it has.",
     footer = {"", "Example:", "  charline rig drift Heron"})
 public final class RigDrift extends Work {
