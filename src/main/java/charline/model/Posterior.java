@@ -2,6 +2,7 @@ package charline.model;
 
 import charline.stat.GaussHermite;
 import charline.stat.Logistic;
+import charline.stat.ParetoSmoothing;
 import charline.stat.WeightedDraws;
 import java.util.Arrays;
 import java.util.List;
@@ -82,6 +83,28 @@ public final class Posterior {
 
   private static double[] chosen(double[] values, int[] draws) {
     return Arrays.stream(draws).mapToDouble(d -> values[d]).toArray();
+  }
+
+  private Posterior(Posterior draws, double[] weights) {
+    lnReference = draws.lnReference;
+    tau = draws.tau;
+    phi = draws.phi;
+    psi = draws.psi;
+    sigma = draws.sigma;
+    omega = draws.omega;
+    wingOdds = draws.wingOdds;
+    this.weights = weights;
+  }
+
+  /** The same draws, weighted anew for another prior than the one they were made with. */
+  Posterior under(Prior made, Prior other) {
+    double[] logWeights =
+        perDraw(
+            i ->
+                Math.log(weights[i])
+                    + other.logDensity(tau[i], phi[i], psi[i], sigma[i], omega[i])
+                    - made.logDensity(tau[i], phi[i], psi[i], sigma[i], omega[i]));
+    return new Posterior(this, ParetoSmoothing.of(logWeights).weights());
   }
 
   private static double[] column(double[][] draws, int parameter) {

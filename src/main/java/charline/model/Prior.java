@@ -28,6 +28,16 @@ public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double o
     Invariant.positive("Prior spread of boards", omegaScale, "");
   }
 
+  /** Log density of (τ, φ, ψ, ln σ, ω) up to a constant. */
+  double logDensity(double tau, double phi, double psi, double sigma, double omega) {
+    double boards = omega / omegaScale;
+    return this.tau.logDensity(tau)
+        + this.phi.logDensity(phi)
+        + this.psi.logDensity(psi)
+        + lnSigma.logDensity(Math.log(sigma))
+        - boards * boards / 2;
+  }
+
   /**
    * The prior used unless another is given: char near 30 J/cm², clearing near 10 J/cm², each within
    * a factor of e^1.5; intensity and passes count less than in proportion for char, more nearly in

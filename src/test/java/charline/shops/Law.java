@@ -1,0 +1,71 @@
+package charline.shops;
+
+import charline.stat.GaussHermite;
+
+/**
+ * What is true of one event in one shop: it is met by pass n when {@code ln D + phi ln(F/F0) + psi
+ * ln n >= tau + board + sigma e}.
+ *
+ * @param tau ln of the one-pass dose (J/cm2) with an even chance at F0 on an average board
+ * @param phi weight of ln intensity
+ * @param psi weight of ln passes
+ * @param sigma spread of patches, in ln dose
+ * @param omega standard deviation of boards, in ln dose
+ * @param noise distribution of e
+ * @param lnReference ln F0
+ */
+record Law(
+    double tau,
+    double phi,
+    double psi,
+    double sigma,
+    double omega,
+    Noise noise,
+    double lnReference) {
+  private static final GaussHermite BOARDS = new GaussHermite(41);
+
+  /** Passes at which the truth is pinned. */
+  private static final int PINNED_PASSES = 2;
+
+  /** The ladder of a patch ends far below this. */
+  private static final double LN_NEVER = 7;
+
+  /** The law with a given chance at an ln dose after two passes at F0 on an average board. */
+  static Law pinned(
+      double lnDose,
+      double chance,
+      double phi,
+      double psi,
+      double sigma,
+      double omega,
+      Noise noise,
+      double lnReference) {
+    double tau = lnDose + psi * Math.log(PINNED_PASSES) - sigma * noise.quantile(chance);
+    return new Law(tau, phi, psi, sigma, omega, noise, lnReference);
+  }
+
+  /** The event's true chance at a setting on a board not seen yet. */
+  double newBoardChance(double doseJoulesPerCm2, double intensity, int passes) {
+    double margin =
+        Math.log(doseJoulesPerCm2)
+            + phi * (Math.log(intensity) - lnReference)
+            + psi * Math.log(passes)
+            - tau;
+    double sum = 0;
+    for (int q = 0; q < BOARDS.points(); q++) {
+      sum += BOARDS.weight(q) * noise.cdf((margin - omega * BOARDS.node(q)) / sigma);
+    }
+    return sum;
+  }
+
+  /**
+   * The first pass by which a patch meets the event; a very large number for never.
+   *
+   * @param board this board's shift in units of omega
+   * @param e this patch's draw of the noise
+   */
+  double firstPass(double lnDose, double lnIntensity, double board, double e) {
+    double room = tau + omega * board + sigma * e - lnDose - phi * (lnIntensity - lnReference);
+    return room <= 0 ? 1 : Math.ceil(Math.exp(Math.min(LN_NEVER, room / psi)));
+  }
+}
