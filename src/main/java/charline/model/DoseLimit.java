@@ -13,6 +13,11 @@ public final class DoseLimit {
     this.offset = offset;
   }
 
+  /** The same limits as another weighting of the same draws sees them. */
+  public DoseLimit under(Posterior sameDraws) {
+    return new DoseLimit(sameDraws, offset);
+  }
+
   /**
    * Natural logarithm of the dose per pass (J/cm²) below which a share {@code probability} of the
    * posterior has its limit.

@@ -92,15 +92,15 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
       sample = sampler.resample(target::value, sample);
     }
     if (sample.kHat() <= ModelFit.PARETO_K_LIMIT) {
-      return fit(event, sample, lnReference, "importance sampling");
+      return fit(event, sample, lnReference, prior, "importance sampling");
     }
     MarkovChain.Sample chains =
         new MarkovChain(4, 2048, 8, seed)
             .sample(target::value, around.centre(), around.covariance());
     // Chains that agree replace the weights that failed; otherwise the failure is what is reported.
     return chains.splitRHat() <= AGREED
-        ? fit(event, chains.draws(), 0, lnReference, "Markov chains, split R-hat below 1.02")
-        : fit(event, sample, lnReference, "importance sampling, not to be trusted");
+        ? fit(event, chains.draws(), 0, lnReference, prior, "Markov chains, split R-hat below 1.02")
+        : fit(event, sample, lnReference, prior, "importance sampling, not to be trusted");
   }
 
   private record Proposal(double[] centre, RealMatrix covariance) {}
@@ -117,12 +117,21 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
   }
 
   private static ModelFit fit(
-      Event event, ImportanceSampler.Sample sample, double lnReference, String method) {
-    return fit(event, sample.draws(), sample.kHat(), lnReference, method);
+      Event event,
+      ImportanceSampler.Sample sample,
+      double lnReference,
+      Prior prior,
+      String method) {
+    return fit(event, sample.draws(), sample.kHat(), lnReference, prior, method);
   }
 
   private static ModelFit fit(
-      Event event, WeightedDraws draws, double kHat, double lnReference, String method) {
+      Event event,
+      WeightedDraws draws,
+      double kHat,
+      double lnReference,
+      Prior prior,
+      String method) {
     Posterior posterior = new Posterior(draws, lnReference);
     return new ModelFit(
         event,
@@ -137,6 +146,7 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
         draws.size(),
         draws.effectiveSize(),
         method,
-        posterior);
+        posterior,
+        posterior.under(prior, prior.sturdier()));
   }
 }

@@ -17,6 +17,7 @@ package charline.model;
  * @param effectiveDraws draws after weighting
  * @param method how the posterior was computed, in words
  * @param posterior the draws themselves
+ * @param sturdier the same draws under {@link Prior#sturdier()}, which promises have to survive too
  */
 public record ModelFit(
     Event event,
@@ -31,12 +32,32 @@ public record ModelFit(
     int draws,
     double effectiveDraws,
     String method,
-    Posterior posterior) {
+    Posterior posterior,
+    Posterior sturdier) {
 
   /** k-hat above which importance sampling has failed (Vehtari et al. 2024). */
   public static final double PARETO_K_LIMIT = 0.7;
 
   public boolean reliable() {
     return paretoK <= PARETO_K_LIMIT;
+  }
+
+  /** The same fit with its promises held to the prior it was made with and no other. */
+  public ModelFit underUsualPriorOnly() {
+    return new ModelFit(
+        event,
+        tau,
+        phi,
+        psi,
+        sigma,
+        omega,
+        evenDoseJoulesPerCm2,
+        referenceIntensity,
+        paretoK,
+        draws,
+        effectiveDraws,
+        method,
+        posterior,
+        posterior);
   }
 }

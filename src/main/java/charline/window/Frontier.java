@@ -1,6 +1,8 @@
 package charline.window;
 
 import charline.model.DoseLimit;
+import java.util.List;
+import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
@@ -18,14 +20,21 @@ final class Frontier {
   private final double low;
   private final double high;
 
-  Frontier(DoseLimit limit, double probability, double lnLow, double lnHigh, int passes) {
+  /**
+   * @param limits the promise as several priors see it; below even odds the lowest dose counts,
+   *     above them the highest, which is the cautious one either way
+   */
+  Frontier(List<DoseLimit> limits, double probability, double lnLow, double lnHigh, int passes) {
     low = lnLow;
     high = Math.max(lnHigh, lnLow + NARROWEST);
     double[] x = new double[KNOTS];
     double[] y = new double[KNOTS];
     for (int k = 0; k < KNOTS; k++) {
       x[k] = k == KNOTS - 1 ? high : low + (high - low) * k / (KNOTS - 1);
-      y[k] = limit.lnDose(probability, x[k], passes);
+      double lnIntensity = x[k];
+      DoubleStream doses =
+          limits.stream().mapToDouble(l -> l.lnDose(probability, lnIntensity, passes));
+      y[k] = (probability < 0.5 ? doses.min() : doses.max()).orElseThrow();
     }
     line = new LinearInterpolator().interpolate(x, y);
   }

@@ -36,8 +36,21 @@ public record WindowFinder(Fitter fitter) {
    */
   public Recommendation recommend(Trials trials, Bench bench, Asked asked) {
     Trials counted = new Trials(trials.stratum(), trials.patches(), asked.acceptTint());
-    ModelFit charFit = fitter.fit(counted, Event.CHAR);
-    ModelFit clearing = fitter.fit(counted, Event.CLEARING);
+    return recommend(
+        counted,
+        bench,
+        asked,
+        fitter.fit(counted, Event.CHAR),
+        fitter.fit(counted, Event.CLEARING));
+  }
+
+  /**
+   * The answer from models fitted before.
+   *
+   * @param counted the patches they were fitted to
+   */
+  public Recommendation recommend(
+      Trials counted, Bench bench, Asked asked, ModelFit charFit, ModelFit clearing) {
     Promises promises = new Promises(asked, charFit, clearing);
     Reach reach = new Reach(counted.patches());
 

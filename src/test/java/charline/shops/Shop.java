@@ -92,6 +92,14 @@ record Shop(Law charring, Law clearing, List<Patch> patches) {
     return patches;
   }
 
+  /** Power in percent and hand speed in mm/s of any setting on the grid. */
+  static double[] anySetting(Random random) {
+    return new double[] {
+      POWERS_PERCENT[random.nextInt(POWERS_PERCENT.length)],
+      HANDS_MM_S[random.nextInt(HANDS_MM_S.length)]
+    };
+  }
+
   /** Places on the power by hand grid in random order, each once before any twice. */
   private static List<int[]> settings(int count, Random random) {
     List<int[]> order = new ArrayList<>();
