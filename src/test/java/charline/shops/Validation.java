@@ -1,0 +1,71 @@
+package charline.shops;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/**
+ * Judges every simulated shop and writes {@code reports/validation.md} with its figures: {@code mvn
+ * -q test-compile exec:java@validation}. Interrupted, it goes on where it stopped; the first
+ * argument is the number of shops per scenario.
+ */
+public final class Validation {
+  private static final int SHOPS_PER_SCENARIO = 40;
+
+  private Validation() {}
+
+  public static void main(String[] args) throws Exception {
+    int shops = args.length > 0 ? Integer.parseInt(args[0]) : SHOPS_PER_SCENARIO;
+    Results results = Results.in(Path.of("target"));
+    run(results, shops);
+    List<Tally> tallies =
+        Scenarios.all().stream().map(s -> new Tally(s, results.of(s, shops))).toList();
+    new ValidationReport(tallies, shops).write(Path.of("reports"));
+    System.out.println("Written: reports/validation.md.");
+  }
+
+  private static void run(Results results, int shops)
+      throws InterruptedException, ExecutionException {
+    long started = System.nanoTime();
+    int cores = Runtime.getRuntime().availableProcessors();
+    ExecutorService workers = Executors.newFixedThreadPool(cores);
+    List<Future<?>> open = new ArrayList<>();
+    // Number by number over all scenarios, so that a run cut short has something of each.
+    for (int number = 0; number < shops; number++) {
+      for (Scenario scenario : Scenarios.all()) {
+        if (!results.has(scenario, number)) {
+          int shop = number;
+          open.add(workers.submit(() -> judge(results, scenario, shop)));
+        }
+      }
+    }
+    try {
+      for (int done = 0; done < open.size(); done++) {
+        open.get(done).get();
+        if (done % 100 == 99) {
+          System.out.printf(Locale.ROOT, "%d of %d shops judged.%n", done + 1, open.size());
+        }
+      }
+    } finally {
+      workers.shutdownNow();
+    }
+    System.out.printf(
+        Locale.ROOT,
+        "%d shops judged in %d s on %d cores.%n",
+        open.size(),
+        Duration.ofNanos(System.nanoTime() - started).toSeconds(),
+        cores);
+  }
+
+  private static Void judge(Results results, Scenario scenario, int number) throws IOException {
+    results.add(Judge.judge(scenario, number));
+    return null;
+  }
+}
