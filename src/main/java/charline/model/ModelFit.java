@@ -41,23 +41,4 @@ public record ModelFit(
   public boolean reliable() {
     return paretoK <= PARETO_K_LIMIT;
   }
-
-  /** The same fit with its promises held to the prior it was made with and no other. */
-  public ModelFit underUsualPriorOnly() {
-    return new ModelFit(
-        event,
-        tau,
-        phi,
-        psi,
-        sigma,
-        omega,
-        evenDoseJoulesPerCm2,
-        referenceIntensity,
-        paretoK,
-        draws,
-        effectiveDraws,
-        method,
-        posterior,
-        posterior);
-  }
 }

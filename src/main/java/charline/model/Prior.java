@@ -21,6 +21,10 @@ public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double o
       Invariant.positive("Prior spread", sd, "");
     }
 
+    Normal widened(double factor) {
+      return new Normal(mean, factor * sd);
+    }
+
     double logDensity(double x) {
       double z = (x - mean) / sd;
       return -z * z / 2;
@@ -38,6 +42,16 @@ public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double o
    */
   public Prior sturdier() {
     return new Prior(tau, phi, psi, lnSigma, STURDIER * omegaScale);
+  }
+
+  /** The same centres with every spread so many times as large. */
+  public Prior widened(double factor) {
+    return new Prior(
+        tau.widened(factor),
+        phi.widened(factor),
+        psi.widened(factor),
+        lnSigma.widened(factor),
+        factor * omegaScale);
   }
 
   /** Log density of (τ, φ, ψ, ln σ, ω) up to a constant. */

@@ -20,6 +20,7 @@ record Findings(
     Reach reach,
     FitChecks charChecks,
     FitChecks clearingChecks,
+    double boardSpread,
     Optional<Box> box,
     Optional<Forecast> bestHope,
     double chanceAnyWindow) {
@@ -37,18 +38,32 @@ record Findings(
   /** Failing checks that a reason names; the models' own reports have them all. */
   private static final int MOST_TOLD = 3;
 
+  /**
+   * Fewer boards than this do not measure how much boards differ: where they are seen to differ by
+   * more than {@link #UNLIKE}, the spread may as well be twice what they show. Both numbers were
+   * chosen by simulated shops (reports/validation.md).
+   */
+  private static final int BOARDS_THAT_MEASURE = 5;
+
+  /** Board spread in ln dose: one board in three differs by more than a factor of 1.22. */
+  private static final double UNLIKE = 0.2;
+
   Verdict verdict() {
     if (charChecks.fail() || clearingChecks.fail()) {
       return Verdict.UNRELIABLE;
     }
     if (box.isPresent()) {
-      return enough() ? Verdict.WINDOW : Verdict.NOT_YET;
+      return enough() && !unlikeBoards() ? Verdict.WINDOW : Verdict.NOT_YET;
     }
     return chanceAnyWindow < WindowFinder.HOPELESS ? Verdict.NONE : Verdict.NOT_YET;
   }
 
   private boolean enough() {
     return evidence.boards() >= FEWEST_BOARDS && evidence.patches() >= FEWEST_PATCHES;
+  }
+
+  private boolean unlikeBoards() {
+    return evidence.boards() < BOARDS_THAT_MEASURE && boardSpread > UNLIKE;
   }
 
   String reason() {
@@ -118,6 +133,11 @@ record Findings(
                   evidence.patches() == 1 ? "is" : "are",
                   FEWEST_PATCHES,
                   FEWEST_BOARDS));
+    }
+    if (enough() && unlikeBoards()) {
+      parts.add(
+          "These boards differ: one in three is off the average by more than a factor of %s, and %d boards are too few to promise for another; it takes %d."
+              .formatted(plain(Math.exp(boardSpread)), evidence.boards(), BOARDS_THAT_MEASURE));
     }
     return String.join(" ", parts);
   }

@@ -3,6 +3,7 @@ package charline.window;
 import charline.exposure.Exposure;
 import charline.model.DoseLimit;
 import charline.model.ModelFit;
+import charline.model.Posterior;
 import java.util.List;
 import java.util.Random;
 
@@ -17,22 +18,30 @@ final class Promises {
   private static final int PAIRS = 2000;
 
   private final Asked asked;
-  private final ModelFit charFit;
-  private final ModelFit clearing;
+  private final Posterior charring;
+  private final Posterior clearing;
+  private final List<Posterior> charViews;
+  private final List<Posterior> clearingViews;
   private final List<DoseLimit> charLimits;
   private final List<DoseLimit> clearingLimits;
 
-  Promises(Asked asked, ModelFit charFit, ModelFit clearing) {
+  /**
+   * @param wary hold the promises to the sturdier prior too
+   */
+  Promises(Asked asked, ModelFit charFit, ModelFit clearingFit, boolean wary) {
     this.asked = asked;
-    this.charFit = charFit;
-    this.clearing = clearing;
-    charLimits = limits(charFit, asked.charRisk());
-    clearingLimits = limits(clearing, asked.clearChance());
+    charring = charFit.posterior();
+    clearing = clearingFit.posterior();
+    charViews = wary ? List.of(charring, charFit.sturdier()) : List.of(charring);
+    clearingViews = wary ? List.of(clearing, clearingFit.sturdier()) : List.of(clearing);
+    charLimits = limits(charViews, asked.charRisk());
+    clearingLimits = limits(clearingViews, asked.clearChance());
   }
 
-  private static List<DoseLimit> limits(ModelFit fit, double chance) {
-    DoseLimit usual = fit.posterior().doseLimit(chance);
-    return List.of(usual, usual.under(fit.sturdier()));
+  /** The views weight the same draws, so the doses are found once. */
+  private static List<DoseLimit> limits(List<Posterior> views, double chance) {
+    DoseLimit found = views.get(0).doseLimit(chance);
+    return views.stream().map(found::under).toList();
   }
 
   Asked asked() {
@@ -63,13 +72,10 @@ final class Promises {
   Forecast forecast(Bench bench, double powerPercent, double speed, int passes) {
     Exposure exposure = bench.exposure(powerPercent, speed);
     double[] risk =
-        charFit
-            .posterior()
-            .newBoardChance(exposure.doseJoulesPerCm2(), exposure.intensity(), passes);
+        charring.newBoardChance(exposure.doseJoulesPerCm2(), exposure.intensity(), passes);
     double[] chance =
-        clearing
-            .posterior()
-            .newBoardChance(exposure.doseJoulesPerCm2(), exposure.intensity(), passes);
+        clearing.newBoardChance(exposure.doseJoulesPerCm2(), exposure.intensity(), passes);
+    double confidence = asked.confidence();
     return new Forecast(
         powerPercent,
         exposure.deliveredWatts(),
@@ -77,14 +83,13 @@ final class Promises {
         passes,
         exposure.doseJoulesPerCm2(),
         exposure.intensity(),
-        charFit.posterior().mean(risk),
-        Math.max(
-            charFit.posterior().quantile(risk, asked.confidence()),
-            charFit.sturdier().quantile(risk, asked.confidence())),
-        clearing.posterior().mean(chance),
-        Math.min(
-            clearing.posterior().quantile(chance, 1 - asked.confidence()),
-            clearing.sturdier().quantile(chance, 1 - asked.confidence())),
+        charring.mean(risk),
+        charViews.stream().mapToDouble(v -> v.quantile(risk, confidence)).max().orElseThrow(),
+        clearing.mean(chance),
+        clearingViews.stream()
+            .mapToDouble(v -> v.quantile(chance, 1 - confidence))
+            .min()
+            .orElseThrow(),
         exposure.areaRate().netOf(passes).squareCentimetresPerMinute());
   }
 

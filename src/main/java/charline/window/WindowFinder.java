@@ -18,13 +18,20 @@ import java.util.OptionalDouble;
  * Finds the window of a stratum, or says why there is none.
  *
  * @param fitter fits the two models
+ * @param wary of boards that differ more than few of them can show: hold promises to the sturdier
+ *     prior too, and give no window on few boards that are seen to differ much
  */
-public record WindowFinder(Fitter fitter) {
+public record WindowFinder(Fitter fitter, boolean wary) {
   /** Below this chance that any window exists the answer is "none". */
   static final double HOPELESS = 0.2;
 
   public static WindowFinder withDefaults() {
-    return new WindowFinder(Fitter.withDefaults());
+    return new WindowFinder(Fitter.withDefaults(), true);
+  }
+
+  /** Without the caution about boards, to see what it costs. */
+  public WindowFinder unwary() {
+    return new WindowFinder(fitter, false);
   }
 
   /**
@@ -51,7 +58,7 @@ public record WindowFinder(Fitter fitter) {
    */
   public Recommendation recommend(
       Trials counted, Bench bench, Asked asked, ModelFit charFit, ModelFit clearing) {
-    Promises promises = new Promises(asked, charFit, clearing);
+    Promises promises = new Promises(asked, charFit, clearing, wary);
     Reach reach = new Reach(counted.patches());
 
     List<PassPlan> plans = new ArrayList<>();
@@ -78,6 +85,7 @@ public record WindowFinder(Fitter fitter) {
             reach,
             checker.check(counted, charFit),
             checker.check(counted, clearing),
+            wary ? Math.max(charFit.omega().median(), clearing.omega().median()) : 0,
             fastest,
             hope.map(p -> p.forecastOfHope(bench, promises)),
             chance);

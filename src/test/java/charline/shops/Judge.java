@@ -13,7 +13,6 @@ import charline.window.Recommendation;
 import charline.window.WindowFinder;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 
 /** Asks for the window of a shop and holds it against what is true there. */
@@ -35,17 +34,15 @@ final class Judge {
     ModelFit charring = fitter.fit(trials, Event.CHAR);
     ModelFit clearing = fitter.fit(trials, Event.CLEARING);
     Recommendation answer = finder.recommend(trials, bench, ASKED, charring, clearing);
-    Recommendation usualOnly =
-        finder.recommend(
-            trials, bench, ASKED, charring.underUsualPriorOnly(), clearing.underUsualPriorOnly());
+    Recommendation unwary = finder.unwary().recommend(trials, bench, ASKED, charring, clearing);
     List<Judged.Probe> probes = probes(shop, charring, clearing, new Random(number));
     return new Judged(
         scenario.code(),
         number,
         answer.verdict(),
         answer.chosen().map(box -> kept(shop, box)),
-        usualOnly.chosen().map(box -> kept(shop, box)),
-        Optional.empty(),
+        unwary.chosen().map(box -> kept(shop, box)),
+        FirthWindow.largest(shop.patches()).map(box -> kept(shop, box)),
         probes,
         (System.nanoTime() - started) / 1e9);
   }
@@ -53,6 +50,16 @@ final class Judge {
   private static Judged.Kept kept(Shop shop, Box box) {
     return new Judged.Kept(
         chance(shop.charring(), box.hotCorner()), chance(shop.clearing(), box.coldCorner()));
+  }
+
+  private static Judged.Kept kept(Shop shop, FirthWindow.Box box) {
+    return new Judged.Kept(
+        chance(shop.charring(), box.hot(), box.passes()),
+        chance(shop.clearing(), box.cold(), box.passes()));
+  }
+
+  private static double chance(Law law, FirthWindow.Corner at, int passes) {
+    return law.newBoardChance(at.dose(), ShopBench.intensity(at.percent()), passes);
   }
 
   private static double chance(Law law, Forecast at) {

@@ -14,8 +14,7 @@ import java.util.stream.Collectors;
  * @param number which shop
  * @param verdict of the window finder
  * @param window the window it gave
- * @param usualPriorOnly the window it would have given had its promises been held to the usual
- *     prior alone
+ * @param unwary the window it would have given without its caution about boards
  * @param classical the window by Firth's logistic regression
  * @param probes what the models said of settings chosen at random
  * @param seconds of one core
@@ -25,7 +24,7 @@ record Judged(
     int number,
     Verdict verdict,
     Optional<Kept> window,
-    Optional<Kept> usualPriorOnly,
+    Optional<Kept> unwary,
     Optional<Kept> classical,
     List<Probe> probes,
     double seconds) {
@@ -87,7 +86,7 @@ record Judged(
                 String.valueOf(number),
                 verdict.name(),
                 window.map(Kept::text).orElse(","),
-                usualPriorOnly.map(Kept::text).orElse(","),
+                unwary.map(Kept::text).orElse(","),
                 classical.map(Kept::text).orElse(","),
                 number(seconds))
             .stream()

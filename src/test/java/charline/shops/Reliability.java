@@ -32,8 +32,7 @@ record Reliability(double from, double to, double foretold, Share happened) {
               from,
               to,
               in.stream().mapToDouble(Judged.Probe::foretold).average().orElse(Double.NaN),
-              new Share(
-                  (int) in.stream().filter(Judged.Probe::happened).count(), in.size())));
+              new Share((int) in.stream().filter(Judged.Probe::happened).count(), in.size())));
     }
     return classes;
   }

@@ -15,8 +15,8 @@ import java.util.zip.CRC32;
 
 /**
  * The shops judged so far, one line each, added to as they come, so that a run that was interrupted
- * goes on where it stopped. The file's name holds a checksum of the classes that made it: results of
- * another version of the models are never mixed in.
+ * goes on where it stopped. The file's name holds a checksum of the classes that made it: results
+ * of another version of the models are never mixed in.
  */
 final class Results {
   /** Packages and classes whose change makes older results void. */
@@ -41,8 +41,7 @@ final class Results {
 
   static Results in(Path folder) throws IOException {
     Files.createDirectories(folder);
-    Results results =
-        new Results(folder.resolve("simulated-shops-%08x.csv".formatted(checksum())));
+    Results results = new Results(folder.resolve("simulated-shops-%08x.csv".formatted(checksum())));
     if (Files.exists(results.file)) {
       List<String> lines = Files.readAllLines(results.file);
       lines.stream().map(Judged::read).flatMap(Optional::stream).forEach(results::keep);

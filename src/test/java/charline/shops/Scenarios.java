@@ -43,6 +43,10 @@ final class Scenarios {
             .withBoardSpread(0.3)
             .burning(36, 5)
             .named("36x5-boards-0.3", "36 patches on 5 boards, boards 0.3"),
+        usual
+            .withBoardSpread(0.5)
+            .burning(36, 6)
+            .named("36x6-boards-0.5", "36 patches on 6 boards, boards 0.5"),
         usual.readOnce().named("once", "one reading a patch"),
         usual.readOnce().burning(48, 5).named("once-48x5", "one reading a patch, 48 on 5 boards"),
         usual

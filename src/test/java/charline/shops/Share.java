@@ -17,7 +17,7 @@ record Share(int count, int of) {
   }
 
   double lower() {
-    return count == 0 ? 0 : interval().getLowerBound();
+    return count == 0 || of == 0 ? 0 : interval().getLowerBound();
   }
 
   double upper() {

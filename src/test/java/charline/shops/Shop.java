@@ -92,6 +92,10 @@ record Shop(Law charring, Law clearing, List<Patch> patches) {
     return patches;
   }
 
+  static double[] powersPercent() {
+    return POWERS_PERCENT.clone();
+  }
+
   /** Power in percent and hand speed in mm/s of any setting on the grid. */
   static double[] anySetting(Random random) {
     return new double[] {

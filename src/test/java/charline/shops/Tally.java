@@ -43,8 +43,8 @@ record Tally(Scenario scenario, List<Judged> shops) {
     return windows(Judged::window);
   }
 
-  Windows usualPriorOnly() {
-    return windows(Judged::usualPriorOnly);
+  Windows unwary() {
+    return windows(Judged::unwary);
   }
 
   Windows classical() {

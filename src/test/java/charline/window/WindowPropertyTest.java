@@ -58,7 +58,8 @@ class WindowPropertyTest {
         new Promises(
             Asked.USUAL,
             Fitter.withDefaults().fit(trials, Event.CHAR),
-            Fitter.withDefaults().fit(trials, Event.CLEARING));
+            Fitter.withDefaults().fit(trials, Event.CLEARING),
+            true);
     Random random = new Random(4);
     for (Box box : boxes(answer)) {
       assertThat(box.hotCorner().charRiskUpper()).isLessThanOrEqualTo(0.05 + LINE);
