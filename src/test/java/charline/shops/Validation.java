@@ -18,24 +18,29 @@ import java.util.concurrent.Future;
  */
 public final class Validation {
   private static final int SHOPS_PER_SCENARIO = 40;
+  private static final int CORES = Runtime.getRuntime().availableProcessors();
 
   private Validation() {}
 
   public static void main(String[] args) throws Exception {
     int shops = args.length > 0 ? Integer.parseInt(args[0]) : SHOPS_PER_SCENARIO;
     Results results = Results.in(Path.of("target"));
-    run(results, shops);
+    long started = System.nanoTime();
+    int judged = run(results, shops);
+    String took =
+        "%d of them judged in %d s on %d cores"
+            .formatted(judged, Duration.ofNanos(System.nanoTime() - started).toSeconds(), CORES);
+    System.out.println(took + ".");
     List<Tally> tallies =
         Scenarios.all().stream().map(s -> new Tally(s, results.of(s, shops))).toList();
-    new ValidationReport(tallies, shops).write(Path.of("reports"));
+    new ValidationReport(tallies, took).write(Path.of("reports"));
     System.out.println("Written: reports/validation.md.");
   }
 
-  private static void run(Results results, int shops)
+  /** Judges the shops that are not judged yet and says how many those were. */
+  private static int run(Results results, int shops)
       throws InterruptedException, ExecutionException {
-    long started = System.nanoTime();
-    int cores = Runtime.getRuntime().availableProcessors();
-    ExecutorService workers = Executors.newFixedThreadPool(cores);
+    ExecutorService workers = Executors.newFixedThreadPool(CORES);
     List<Future<?>> open = new ArrayList<>();
     // Number by number over all scenarios, so that a run cut short has something of each.
     for (int number = 0; number < shops; number++) {
@@ -56,12 +61,7 @@ public final class Validation {
     } finally {
       workers.shutdownNow();
     }
-    System.out.printf(
-        Locale.ROOT,
-        "%d shops judged in %d s on %d cores.%n",
-        open.size(),
-        Duration.ofNanos(System.nanoTime() - started).toSeconds(),
-        cores);
+    return open.size();
   }
 
   private static Void judge(Results results, Scenario scenario, int number) throws IOException {
