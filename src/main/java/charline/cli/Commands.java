@@ -7,6 +7,7 @@ import charline.cli.exchange.Export;
 import charline.cli.exchange.Import;
 import charline.cli.judge.Next;
 import charline.cli.judge.Onset;
+import charline.cli.judge.PriorShow;
 import charline.cli.judge.QuoteJob;
 import charline.cli.judge.Removal;
 import charline.cli.judge.RigDrift;
@@ -48,7 +49,8 @@ final class Commands {
     WORDS.put("finish", List.of("add", "list", "show"));
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
     WORDS.put("find", List.of());
-    for (String word : List.of("window", "next", "quote", "onset", "removal", "sheet")) {
+    for (String word :
+        List.of("window", "next", "quote", "onset", "removal", "prior", "sheet")) {
       WORDS.put(word, List.of());
     }
     WORDS.put("import", List.of());
@@ -164,6 +166,7 @@ final class Commands {
       case "quote" -> new QuoteJob(desk);
       case "onset" -> new Onset(desk);
       case "removal" -> new Removal(desk);
+      case "prior" -> new PriorShow(desk);
       case "sheet" -> new Sheet(desk);
       case "import" -> new Import(desk);
       case "export" -> new Export(desk);

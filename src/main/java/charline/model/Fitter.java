@@ -33,6 +33,11 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
     return new Fitter(2026, Prior.usual(Event.CHAR), Prior.usual(Event.CLEARING));
   }
 
+  /** The same with other priors. */
+  public Fitter with(Prior otherCharPrior, Prior otherClearingPrior) {
+    return new Fitter(seed, otherCharPrior, otherClearingPrior);
+  }
+
   /** The posterior of one event. */
   public ModelFit fit(Trials trials, Event event) {
     return fit(trials.censored(event), trials.lnReferenceIntensity(), event, prior(event));

@@ -3,6 +3,7 @@ package charline.window;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
+import charline.model.Prior;
 import charline.model.Trials;
 import charline.model.check.FitChecker;
 import java.math.BigDecimal;
@@ -27,6 +28,16 @@ public record WindowFinder(Fitter fitter, boolean wary) {
 
   public static WindowFinder withDefaults() {
     return new WindowFinder(Fitter.withDefaults(), true);
+  }
+
+  /** With other priors. */
+  public WindowFinder with(Prior charPrior, Prior clearingPrior) {
+    return new WindowFinder(fitter.with(charPrior, clearingPrior), wary);
+  }
+
+  /** With priors of the same centres that say half as much: every spread doubled. */
+  public WindowFinder halfAsSure() {
+    return with(fitter.charPrior().widened(2), fitter.clearingPrior().widened(2));
   }
 
   /** Without the caution about boards, to see what it costs. */

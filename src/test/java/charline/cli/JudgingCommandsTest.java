@@ -270,4 +270,43 @@ class JudgingCommandsTest {
   private static double ratio(List<?> range) {
     return ((Number) range.get(1)).doubleValue() / ((Number) range.get(0)).doubleValue();
   }
+
+  @Test
+  void a_window_says_what_it_owes_to_the_priors() throws IOException {
+    assertThat(shell.run("window latex pine").out().replaceAll("\\s+", " "))
+        .contains(
+            "Priors: the usual (`charline prior`). With their spreads doubled the verdict stays,"
+                + " and the start would be ")
+        .contains("(dose per pass ");
+    Map<?, ?> doubled =
+        (Map<?, ?>) part(json("window latex pine --json"), "prior").get("spreads_doubled");
+    assertThat(doubled.get("verdict")).isEqualTo("window");
+    assertThat((Double) doubled.get("dose_j_cm2")).isPositive();
+  }
+
+  @Test
+  void a_prior_file_moves_the_answer_and_is_named(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("boathouse.prior");
+    Files.writeString(file, "# boards of this stack differ a lot\nchar omega = 0 +/- 1\n");
+    Shell.Result usual = shell.run("window latex pine");
+    Shell.Result other = shell.run("window latex pine --prior " + file);
+    assertThat(other.out()).contains("Priors: from boathouse.prior.").isNotEqualTo(usual.out());
+    Files.writeString(file, "char omega = 1\n");
+    assertThat(shell.run("window latex pine --prior " + file).err())
+        .isEqualTo(
+            "--prior: boathouse.prior, line 1: omega must look like \"omega = 0 +/- 0.2\", not"
+                + " \"1\".\n");
+  }
+
+  @Test
+  void the_printed_priors_are_a_file_that_changes_nothing(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("usual.prior");
+    Files.writeString(file, shell.run("prior").out());
+    assertThat(unfolded("window latex pine --prior " + file).replace("from usual.prior", ""))
+        .isEqualTo(unfolded("window latex pine").replace("the usual (`charline prior`)", ""));
+  }
+
+  private static String unfolded(String command) {
+    return shell.run(command).out().replaceAll("\\s+", " ");
+  }
 }

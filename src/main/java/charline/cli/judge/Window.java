@@ -15,6 +15,7 @@ import charline.window.JobRisk;
 import charline.window.Recommendation;
 import charline.window.Verdict;
 import charline.window.WindowFinder;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,6 +36,7 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  charline window latex pine",
       "  charline window latex pine --risk 2%% --confidence 95%% --job-area 4.5m2",
+      "  charline window latex pine --prior boathouse.prior",
       "  charline window shellac any --rig Heron --at spot=0.6mm,rep=40kHz,width=60mm",
       "  charline window --all --json"
     })
@@ -50,6 +52,14 @@ public final class Window extends Work {
       paramLabel = "AREA",
       description = "Area of a job, in m2: adds the char risk over all of it.")
   private String jobArea;
+
+  @Option(
+      names = "--prior",
+      paramLabel = "FILE",
+      description =
+          "What to take for likely before any patch, in place of the usual. "
+              + "`charline prior` prints such a file.")
+  private Path priorFile;
 
   @Mixin private JsonReply reply;
 
@@ -74,19 +84,26 @@ public final class Window extends Work {
 
   private int one(Logbook log, Asked asked, OptionalDouble area) {
     StratumOptions.Case chosen = trials.choose(log, desk);
-    Recommendation found =
-        WindowFinder.withDefaults().recommend(chosen.trials(), chosen.bench(), asked);
+    WindowFinder finder = finder();
+    Recommendation found = finder.recommend(chosen.trials(), chosen.bench(), asked);
+    PriorWords priors =
+        new PriorWords(
+            Optional.ofNullable(priorFile),
+            found,
+            finder.halfAsSure().recommend(chosen.trials(), chosen.bench(), asked));
     List<Caution> cautions = Cautions.of(log, found);
     Validity validity = Validity.of(chosen);
     reply.print(
         desk.out(),
-        () -> validity.json(WindowJson.of(found, job(found, area))),
-        () -> validity.text() + new WindowText(found, job(found, area), cautions).text());
+        () ->
+            validity.json(WindowJson.of(found, job(found, area))).put("prior", priors.json()),
+        () ->
+            validity.text() + new WindowText(found, job(found, area), priors, cautions).text());
     return found.verdict() == Verdict.WINDOW ? DONE : NO;
   }
 
   private int overAll(Logbook log, Asked asked, OptionalDouble area) {
-    WindowFinder finder = WindowFinder.withDefaults();
+    WindowFinder finder = finder();
     List<Recommendation> found =
         trials.all(log, desk).parallelStream()
             .map(each -> finder.recommend(each.trials(), each.bench(), asked))
@@ -99,6 +116,15 @@ public final class Window extends Work {
       desk.out().print(WindowList.text(found));
     }
     return found.stream().anyMatch(each -> each.verdict() == Verdict.WINDOW) ? DONE : NO;
+  }
+
+  private WindowFinder finder() {
+    WindowFinder usual = WindowFinder.withDefaults();
+    if (priorFile == null) {
+      return usual;
+    }
+    PriorFile priors = PriorFile.read(priorFile);
+    return usual.with(priors.charring(), priors.clearing());
   }
 
   private static Optional<JobRisk> job(Recommendation found, OptionalDouble area) {

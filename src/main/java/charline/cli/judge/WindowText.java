@@ -19,7 +19,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** A recommendation for a person at the bench. */
-record WindowText(Recommendation found, Optional<JobRisk> job, List<Caution> cautions) {
+record WindowText(
+    Recommendation found, Optional<JobRisk> job, PriorWords priors, List<Caution> cautions) {
   String text() {
     StringBuilder text = new StringBuilder();
     line(
@@ -38,6 +39,7 @@ record WindowText(Recommendation found, Optional<JobRisk> job, List<Caution> cau
               .formatted(Figures.percent(found.chanceAnyWindow())));
     }
     job.ifPresent(risk -> line(text, job(risk)));
+    line(text, priors.sentence());
     line(text, cautionLine());
     return text.toString();
   }
