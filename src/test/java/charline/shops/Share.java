@@ -1,31 +1,25 @@
 package charline.shops;
 
+import charline.stat.binomial.ClopperPearson;
 import java.util.Locale;
-import org.apache.commons.math3.stat.interval.ClopperPearsonInterval;
-import org.apache.commons.math3.stat.interval.ConfidenceInterval;
 
 /**
  * So many of so many, with exact one-sided 95 % bounds (Clopper and Pearson 1934, Biometrika
  * 26:404-413).
  */
 record Share(int count, int of) {
-  /** Each side of a two-sided 90 % interval is a one-sided 95 % bound. */
-  private static final double TWO_SIDED = 0.90;
+  private static final double CONFIDENCE = 0.95;
 
   double value() {
     return of == 0 ? Double.NaN : (double) count / of;
   }
 
   double lower() {
-    return count == 0 || of == 0 ? 0 : interval().getLowerBound();
+    return of == 0 ? 0 : new ClopperPearson(count, of).atLeast(CONFIDENCE);
   }
 
   double upper() {
-    return count == of ? 1 : interval().getUpperBound();
-  }
-
-  private ConfidenceInterval interval() {
-    return new ClopperPearsonInterval().createInterval(of, count, TWO_SIDED);
+    return of == 0 ? 1 : new ClopperPearson(count, of).atMost(CONFIDENCE);
   }
 
   /** True if the share is above a number beyond doubt. */

@@ -27,14 +27,24 @@ public final class Validation {
     Results results = Results.in(Path.of("target"));
     long started = System.nanoTime();
     int judged = run(results, shops);
-    String took =
-        "%d of them judged in %d s on %d cores"
-            .formatted(judged, Duration.ofNanos(System.nanoTime() - started).toSeconds(), CORES);
-    System.out.println(took + ".");
+    System.out.printf(
+        Locale.ROOT,
+        "%d shops judged in %d s on %d cores.%n",
+        judged,
+        Duration.ofNanos(System.nanoTime() - started).toSeconds(),
+        CORES);
     List<Tally> tallies =
         Scenarios.all().stream().map(s -> new Tally(s, results.of(s, shops))).toList();
-    new ValidationReport(tallies, took).write(Path.of("reports"));
+    new ValidationReport(tallies, runTime(tallies)).write(Path.of("reports"));
     System.out.println("Written: reports/validation.md.");
+  }
+
+  /** Over all sittings, since an interrupted run goes on where it stopped. */
+  private static String runTime(List<Tally> tallies) {
+    double seconds =
+        tallies.stream().flatMap(t -> t.shops().stream()).mapToDouble(Judged::seconds).sum();
+    return String.format(
+        Locale.ROOT, "run time %.0f minutes on %d cores", seconds / 60 / CORES, CORES);
   }
 
   /** Judges the shops that are not judged yet and says how many those were. */

@@ -52,7 +52,11 @@ record ValidationReport(List<Tally> tallies, String run) {
 
   private String text() throws IOException {
     StringBuilder text = new StringBuilder();
-    text.append(said("opening.md").formatted(shops(), tallies.size(), run));
+    text.append(
+        said("opening.md")
+            .replace("{shops}", String.valueOf(shops()))
+            .replace("{kinds}", String.valueOf(tallies.size()))
+            .replace("{run}", run));
     section(text, "Expected beforehand", said("expected.md"));
     section(text, "Windows and verdicts", windows());
     section(text, "Promises kept and broken", promises());

@@ -46,7 +46,7 @@ enum PriorLine {
   private static final Pattern FACTOR =
       Pattern.compile("(\\S+)\\s*(?:x/|\u00d7/|\u00d7\u00f7)\\s*(\\S+)");
   private static final Pattern SPREAD = Pattern.compile("(\\S+)\\s*(?:\\+/-|\u00b1)\\s*(\\S+)");
-  private static final Pattern HALF = Pattern.compile("(0)\s*(?:\+/-|\u00b1)\s*(\S+)");
+  private static final Pattern HALF = Pattern.compile("(0)\\s*(?:\\+/-|±)\\s*(\\S+)");
 
   private final String word;
   private final String form;
