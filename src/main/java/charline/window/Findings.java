@@ -40,13 +40,16 @@ record Findings(
 
   /**
    * Fewer boards than this do not measure how much boards differ: where they are seen to differ by
-   * more than {@link #UNLIKE}, the spread may as well be twice what they show. Both numbers were
-   * chosen by simulated shops (reports/validation.md).
+   * more than {@link #UNLIKE}, the spread may as well be twice what they show. This and the next
+   * two numbers were chosen by simulated shops (reports/validation.md).
    */
   private static final int BOARDS_THAT_MEASURE = 5;
 
-  /** Board spread in ln dose: one board in three differs by more than a factor of 1.22. */
+  /** Board spread in ln dose: one board in three is off by more than a factor of 1.22. */
   private static final double UNLIKE = 0.2;
+
+  /** More than a factor of 1.35: beyond what is promised on, however many boards there are. */
+  private static final double FAR_UNLIKE = 0.3;
 
   Verdict verdict() {
     if (charChecks.fail() || clearingChecks.fail()) {
@@ -63,7 +66,7 @@ record Findings(
   }
 
   private boolean unlikeBoards() {
-    return evidence.boards() < BOARDS_THAT_MEASURE && boardSpread > UNLIKE;
+    return boardSpread > (evidence.boards() < BOARDS_THAT_MEASURE ? UNLIKE : FAR_UNLIKE);
   }
 
   String reason() {
@@ -135,11 +138,21 @@ record Findings(
                   FEWEST_BOARDS));
     }
     if (enough() && unlikeBoards()) {
-      parts.add(
-          "These boards differ: one in three is off the average by more than a factor of %s, and %d boards are too few to promise for another; it takes %d."
-              .formatted(plain(Math.exp(boardSpread)), evidence.boards(), BOARDS_THAT_MEASURE));
+      parts.add(unlikeWords());
     }
     return String.join(" ", parts);
+  }
+
+  private String unlikeWords() {
+    String differ =
+        "These boards differ: one in three is off the average by more than a factor of %s"
+            .formatted(plain(Math.exp(boardSpread)));
+    return evidence.boards() < BOARDS_THAT_MEASURE
+        ? differ
+            + ", and %d boards are too few to promise for another; it takes at least %d."
+                .formatted(evidence.boards(), BOARDS_THAT_MEASURE)
+        : differ
+            + ", too much to promise for another; sort them (heartwood, grain, age, moisture).";
   }
 
   private String hopeWords(Forecast hope) {
