@@ -26,6 +26,16 @@ record Tally(Scenario scenario, List<Judged> shops) {
       return broken(k -> k.clearing() < Judge.ASKED.clearChance());
     }
 
+    /** Shops that were given a window which breaks a promise. */
+    Share eitherBroken() {
+      Share broken =
+          broken(
+              k ->
+                  k.charRisk() > Judge.ASKED.charRisk()
+                      || k.clearing() < Judge.ASKED.clearChance());
+      return new Share(broken.count(), shops);
+    }
+
     private Share broken(Predicate<Judged.Kept> how) {
       return new Share((int) found.stream().filter(how).count(), found.size());
     }

@@ -116,7 +116,8 @@ record ValidationReport(List<Tally> tallies, String run) {
             ">char promise broken",
             ">mean true char risk, hot corner",
             ">clearing promise broken",
-            ">mean true clearing, cold corner");
+            ">mean true clearing, cold corner",
+            ">shops with either broken");
     for (Tally t : tallies) {
       if (!t.windows().found().isEmpty()) {
         Tally.Windows w = t.windows();
@@ -126,7 +127,8 @@ record ValidationReport(List<Tally> tallies, String run) {
             flagged(w.charBroken()),
             percent(w.meanCharRisk()),
             flagged(w.clearingBroken()),
-            percent(w.meanClearing()));
+            percent(w.meanClearing()),
+            w.eitherBroken().words());
       }
     }
     return """
@@ -135,9 +137,9 @@ record ValidationReport(List<Tally> tallies, String run) {
 
         """
             .formatted(
-                percent(Judge.ASKED.confidence()),
-                percent(Judge.ASKED.charRisk()),
-                percent(Judge.ASKED.clearChance()))
+                whole(Judge.ASKED.confidence()),
+                whole(Judge.ASKED.charRisk()),
+                whole(Judge.ASKED.clearChance()))
         + table.text()
         + "\n"
         + flaggedSentence()
@@ -286,8 +288,8 @@ record ValidationReport(List<Tally> tallies, String run) {
     return "\n![%s](%s)\n".formatted(words, file);
   }
 
-  private static String percent(double share) {
-    return percent(OptionalDouble.of(share));
+  private static String whole(double share) {
+    return Math.round(100 * share) + " %";
   }
 
   private static String percent(OptionalDouble share) {
