@@ -97,6 +97,8 @@ final class Results {
 
   private static boolean makes(Path root, Path file) {
     String name = root.relativize(file).toString().replace('\\', '/');
-    return name.endsWith(".class") && MAKERS.stream().anyMatch(name::startsWith);
+    return name.endsWith(".class")
+        && !name.endsWith("Test.class")
+        && MAKERS.stream().anyMatch(name::startsWith);
   }
 }
