@@ -49,8 +49,7 @@ final class Commands {
     WORDS.put("finish", List.of("add", "list", "show"));
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
     WORDS.put("find", List.of());
-    for (String word :
-        List.of("window", "next", "quote", "onset", "removal", "prior", "sheet")) {
+    for (String word : List.of("window", "next", "quote", "onset", "removal", "prior", "sheet")) {
       WORDS.put(word, List.of());
     }
     WORDS.put("import", List.of());

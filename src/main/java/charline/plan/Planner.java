@@ -84,7 +84,7 @@ public record Planner(Fitter fitter) {
    */
   public NextPatches next(
       Trials trials, Bench bench, Asked asked, Site site, List<Board> boards, int count) {
-    Recommendation found = new WindowFinder(fitter).recommend(trials, bench, asked);
+    Recommendation found = new WindowFinder(fitter, true).recommend(trials, bench, asked);
     return next(trials, found, site, boards, count);
   }
 

@@ -1,6 +1,5 @@
 package charline.plan;
 
-import charline.model.Fitter;
 import charline.model.Trials;
 import charline.trial.Patch;
 import charline.trial.Stratum;
@@ -27,7 +26,7 @@ record Campaign(int patches, boolean found, boolean kept, int charred, boolean b
 
   static Campaign run(double gap, double omega, int number, Manner manner) {
     InventedShop shop = InventedShop.draw(gap, omega, number);
-    WindowFinder finder = new WindowFinder(Fitter.withDefaults());
+    WindowFinder finder = WindowFinder.withDefaults();
     Optional<Recommendation> found = Optional.empty();
     while (shop.patches().size() < MOST) {
       Manner.Choice choice = manner.choose(shop, found, number);

@@ -50,7 +50,8 @@ class LadderPropertyTest {
         f.draws(),
         f.effectiveDraws(),
         f.method(),
-        f.posterior().thinned(200));
+        f.posterior().thinned(200),
+        f.sturdier().thinned(200));
   }
 
   private static Outlook outlook() {

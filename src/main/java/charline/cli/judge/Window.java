@@ -95,10 +95,8 @@ public final class Window extends Work {
     Validity validity = Validity.of(chosen);
     reply.print(
         desk.out(),
-        () ->
-            validity.json(WindowJson.of(found, job(found, area))).put("prior", priors.json()),
-        () ->
-            validity.text() + new WindowText(found, job(found, area), priors, cautions).text());
+        () -> validity.json(WindowJson.of(found, job(found, area))).put("prior", priors.json()),
+        () -> validity.text() + new WindowText(found, job(found, area), priors, cautions).text());
     return found.verdict() == Verdict.WINDOW ? DONE : NO;
   }
 
