@@ -24,4 +24,10 @@ final class Checkup {
                         .formatted(row.text("table"), row.text("parent")))));
     return faults;
   }
+
+  static Finding alteredPhoto(String code) {
+    return new Finding(
+        Finding.Kind.FAULT,
+        "A photo of %s is not the one that was recorded: its checksum differs.".formatted(code));
+  }
 }

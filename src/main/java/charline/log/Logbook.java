@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -268,6 +269,27 @@ public final class Logbook implements AutoCloseable {
         .orElseThrow(() -> Nearest.refusal("patch", code.strip(), patches.codes()));
   }
 
+  /** The patch of that identity, void or not. */
+  public Optional<PatchEntry> patch(UUID id) {
+    return patches.byId(id);
+  }
+
+  /**
+   * True if a patch, reading or photo of that identity was recorded at any time, void or struck
+   * ones included: whoever sends an entry twice records it once.
+   */
+  public boolean holds(UUID id) {
+    return Traces.of(store, id);
+  }
+
+  /**
+   * Differs from what it was before whenever anyone, in this program or another, may have changed
+   * the log since.
+   */
+  public String state() {
+    return Traces.state(store);
+  }
+
   /** Patches that match, oldest first; void ones are left out. */
   public List<PatchEntry> patches(Filter filter) {
     return patches.wanted(filter);
@@ -344,7 +366,8 @@ public final class Logbook implements AutoCloseable {
   public List<Finding> check() {
     return store.inSnapshot(
         () -> {
-          List<Finding> faults = Checkup.faults(store);
+          List<Finding> faults = new ArrayList<>(Checkup.faults(store));
+          photos.altered().forEach(code -> faults.add(Checkup.alteredPhoto(code)));
           return faults.isEmpty()
               ? new Doubts(now()).of(rigs.all(), boards.all(), patches(Filter.ALL))
               : faults;

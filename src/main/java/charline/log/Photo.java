@@ -1,6 +1,9 @@
 package charline.log;
 
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.OffsetDateTime;
+import java.util.HexFormat;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -20,4 +23,17 @@ public record Photo(
     String mediaType,
     byte[] content,
     OffsetDateTime takenAt,
-    Optional<String> caption) {}
+    Optional<String> caption) {
+  /** SHA-256 of the content, as 64 hexadecimal digits; kept beside it in the log. */
+  public String sha256() {
+    return sha256(content);
+  }
+
+  static String sha256(byte[] content) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java has SHA-256.", e);
+    }
+  }
+}

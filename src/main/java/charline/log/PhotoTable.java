@@ -29,8 +29,8 @@ final class PhotoTable {
     store.update(
         """
         INSERT INTO photo (id, patch_id, file_name, media_type, content, taken_at_utc,
-          taken_at_offset, caption, recorded_by)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)
+          taken_at_offset, caption, recorded_by, sha256)
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
         """,
         photo.id(),
         patch,
@@ -40,6 +40,24 @@ final class PhotoTable {
         Moments.utc(photo.takenAt()),
         Moments.offset(photo.takenAt()),
         photo.caption(),
-        by);
+        by,
+        photo.sha256());
+  }
+
+  /** Photographs whose bytes are no longer those that were recorded, as codes of their patches. */
+  List<String> altered() {
+    return store
+        .query(
+            """
+            SELECT p.code, o.content, o.sha256 FROM photo o JOIN patch p ON p.id = o.patch_id
+            WHERE o.sha256 IS NOT NULL ORDER BY o.rowid
+            """,
+            row ->
+                Photo.sha256(row.bytes("content")).equals(row.text("sha256"))
+                    ? ""
+                    : row.text("code"))
+        .stream()
+        .filter(code -> !code.isEmpty())
+        .toList();
   }
 }

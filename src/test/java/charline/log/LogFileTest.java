@@ -163,7 +163,10 @@ class LogFileTest {
         "INSERT INTO flyway_schema_history SELECT 99, '99', 'later', type, script, checksum,"
             + " installed_by, installed_on, execution_time, success FROM flyway_schema_history"
             + " WHERE version = '1'");
-    refused(file, "comes from a newer charline (its version is 99, this one knows up to 7)");
+    refused(
+        file,
+        "comes from a newer charline (its version is 99, this one knows up to %d)"
+            .formatted(LogFile.SCHEMA_VERSION));
   }
 
   @Test

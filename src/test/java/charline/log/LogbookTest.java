@@ -25,6 +25,9 @@ import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.WoodForm;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -446,6 +449,62 @@ class LogbookTest {
     Photo page = new Photo(log.newId(), "a.txt", "text/plain", content, MORNING, Optional.empty());
     assertThatThrownBy(() -> log.addPhoto("P-0001", page, null))
         .hasMessage("Nothing was recorded: the log holds to the rule \"photo is an image\".");
+  }
+
+  @Test
+  void a_photo_is_kept_with_its_checksum_and_a_check_finds_one_that_was_altered() throws Exception {
+    boathouse.burn("char");
+    // SHA-256 of "abc", NIST FIPS 180-2, appendix B.1.
+    byte[] content = {'a', 'b', 'c'};
+    Photo photo =
+        new Photo(log.newId(), "knot.jpg", "image/jpeg", content, MORNING, Optional.empty());
+    assertThat(photo.sha256())
+        .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+    log.addPhoto("P-0001", photo, "Ada");
+    assertThat(log.check()).extracting(Finding::kind).doesNotContain(Finding.Kind.FAULT);
+    try (Connection other =
+            DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("boathouse.db"));
+        Statement statement = other.createStatement()) {
+      assertThatThrownBy(() -> statement.executeUpdate("UPDATE photo SET sha256 = 'no'"))
+          .hasMessageContaining("A photo keeps its identity");
+      statement.executeUpdate("DROP TRIGGER photo_keeps_its_identity");
+      statement.executeUpdate("UPDATE photo SET content = x'616264'");
+    }
+    assertThat(log.check())
+        .contains(
+            new Finding(
+                Finding.Kind.FAULT,
+                "A photo of P-0001 is not the one that was recorded: its checksum differs."));
+  }
+
+  @Test
+  void the_log_knows_every_identity_that_it_was_ever_given() {
+    PatchEntry entry = boathouse.burn("clean");
+    Reading second = boathouse.reading(2, "char");
+    assertThat(log.holds(second.id())).isFalse();
+    log.addReading("P-0001", second);
+    Photo photo =
+        new Photo(log.newId(), "a.jpg", "image/jpeg", new byte[] {1}, MORNING, Optional.empty());
+    log.addPhoto("P-0001", photo, "Ada");
+    log.amend(entry, "Ada", "soot, not char"); // strikes the second reading
+    log.voidPatch("P-0001", "Ada", "wrong board");
+    assertThat(List.of(entry.patch().id(), second.id(), photo.id())).allMatch(log::holds);
+    assertThat(log.patch(entry.patch().id()).orElseThrow().voided()).contains("wrong board");
+    assertThat(log.patch(second.id())).isEmpty();
+  }
+
+  @Test
+  void the_state_differs_after_every_change_whoever_made_it() {
+    String before = log.state();
+    log.patches(Filter.ALL);
+    assertThat(log.state()).isEqualTo(before);
+    boathouse.burn("clean");
+    String ours = log.state();
+    assertThat(ours).isNotEqualTo(before);
+    try (Logbook other = Logbook.open(folder.resolve("boathouse.db"), CLOCK)) {
+      other.voidPatch("P-0001", "Bo", "wrong board");
+    }
+    assertThat(log.state()).isNotEqualTo(ours);
   }
 
   @Test
