@@ -92,6 +92,10 @@ final class Reach {
     return mostPasses;
   }
 
+  double lnFewestPasses() {
+    return low[2];
+  }
+
   double lnLowestIntensity() {
     return low[1];
   }

@@ -65,10 +65,14 @@ public record WindowFinder(Fitter fitter, boolean wary) {
   /**
    * The answer from models fitted before.
    *
-   * @param counted the patches they were fitted to
+   * @param counted the patches they were fitted to, tint counted as {@code asked} says
    */
   public Recommendation recommend(
       Trials counted, Bench bench, Asked asked, ModelFit charFit, ModelFit clearing) {
+    if (counted.acceptTint() != asked.acceptTint()) {
+      throw new IllegalArgumentException(
+          "The models must count a tint as the question does; fit them anew.");
+    }
     Promises promises = new Promises(asked, charFit, clearing, wary);
     Reach reach = new Reach(counted.patches());
 

@@ -1,0 +1,135 @@
+package charline.window;
+
+import charline.exposure.Emission;
+import charline.exposure.Exposure;
+import charline.model.Event;
+import charline.model.Evidence;
+import charline.model.Fitter;
+import charline.model.ModelFit;
+import charline.model.Trials;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the models expect of any one setting before it is fired. The posteriors are fitted once;
+ * each setting then costs a pass over their draws, however many patches stand behind them.
+ */
+public final class LiveForecast {
+  private final Trials trials;
+  private final ModelFit charFit;
+  private final ModelFit clearing;
+  private final Reach reach;
+
+  /**
+   * Takes models as they were fitted to trials.
+   *
+   * @param trials the patches
+   * @param charFit burn onset
+   * @param clearing removal, tint counted as the trials say
+   */
+  public LiveForecast(Trials trials, ModelFit charFit, ModelFit clearing) {
+    this.trials = trials;
+    this.charFit = charFit;
+    this.clearing = clearing;
+    reach = new Reach(trials.patches());
+  }
+
+  /** Fits both models. */
+  public static LiveForecast fitted(Fitter fitter, Trials trials) {
+    return new LiveForecast(
+        trials, fitter.fit(trials, Event.CHAR), fitter.fit(trials, Event.CLEARING));
+  }
+
+  /**
+   * What one setting does on a board not seen yet.
+   *
+   * @param charRiskMean char risk per patch-sized area, averaged over the posterior
+   * @param charRiskUpper one-sided upper bound of that risk at the asked confidence
+   * @param clearChanceMean clearing chance, averaged over the posterior
+   * @param clearChanceLower one-sided lower bound of that chance at the asked confidence
+   * @param beyond in what the setting lies outside the trials, such as "a higher dose than any
+   *     trial"; empty inside them
+   */
+  public record Expected(
+      double charRiskMean,
+      double charRiskUpper,
+      double clearChanceMean,
+      double clearChanceLower,
+      List<String> beyond) {
+    public Expected {
+      beyond = List.copyOf(beyond);
+    }
+
+    /** True if the setting lies inside what was tried. */
+    public boolean tried() {
+      return beyond.isEmpty();
+    }
+  }
+
+  /**
+   * What to expect of an exposure.
+   *
+   * @param exposure of one pass
+   * @param passes 1 or more
+   * @param confidence of the bounds, 0.5 to 1
+   */
+  public Expected at(Exposure exposure, int passes, double confidence) {
+    double dose = exposure.doseJoulesPerCm2();
+    double[] risk = charFit.posterior().newBoardChance(dose, exposure.intensity(), passes);
+    double[] chance = clearing.posterior().newBoardChance(dose, exposure.intensity(), passes);
+    return new Expected(
+        charFit.posterior().mean(risk),
+        charFit.posterior().quantile(risk, confidence),
+        clearing.posterior().mean(chance),
+        clearing.posterior().quantile(chance, 1 - confidence),
+        beyond(Math.log(dose), Math.log(exposure.intensity()), passes));
+  }
+
+  private List<String> beyond(double lnDose, double lnIntensity, int passes) {
+    if (reach.holds(lnDose, lnIntensity, passes)) {
+      return List.of();
+    }
+    String intensity = trials.stratum().emission() == Emission.PULSED ? "fluence" : "irradiance";
+    List<String> words = new ArrayList<>();
+    aside(words, lnDose, reach.lnLowestDose(), reach.lnHighestDose(), "dose");
+    aside(words, lnIntensity, reach.lnLowestIntensity(), reach.lnHighestIntensity(), intensity);
+    if (passes > reach.mostPasses()) {
+      words.add("more passes than any trial");
+    } else if (Math.log(passes) < reach.lnFewestPasses()) {
+      words.add("fewer passes than any trial");
+    }
+    if (words.isEmpty()) {
+      words.add("a mix of dose, " + intensity + " and passes unlike any trial");
+    }
+    return words;
+  }
+
+  private static void aside(
+      List<String> words, double value, double low, double high, String quantity) {
+    if (value > high) {
+      words.add("a higher " + quantity + " than any trial");
+    } else if (value < low) {
+      words.add("a lower " + quantity + " than any trial");
+    }
+  }
+
+  /** False where a posterior could not be computed well enough to be trusted. */
+  public boolean reliable() {
+    return charFit.reliable() && clearing.reliable();
+  }
+
+  /** The patches behind it. */
+  public Trials trials() {
+    return trials;
+  }
+
+  /** Plain counts of what it rests on. */
+  public Evidence evidence() {
+    return trials.evidence();
+  }
+
+  /** The window of these trials, from the same models. */
+  public Recommendation recommend(Bench bench, Asked asked) {
+    return WindowFinder.recommend(trials, charFit, clearing, bench, asked);
+  }
+}

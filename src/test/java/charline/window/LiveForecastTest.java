@@ -1,0 +1,96 @@
+package charline.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import charline.exposure.Exposure;
+import charline.model.Fitter;
+import charline.model.ReferenceStrata;
+import charline.model.Trials;
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** On latex over pine of reference/posterior-passes-to-event. */
+class LiveForecastTest {
+  private static final OffsetDateTime TODAY = OffsetDateTime.parse("2026-11-01T12:00:00Z");
+  private static final double CONFIDENCE = Asked.USUAL.confidence();
+
+  private final Trials trials = ReferenceStrata.trials("latex", "pine");
+  private final Bench bench =
+      Bench.of(Bench.mostUsedRig(trials.patches()), trials.patches(), TODAY);
+  private final LiveForecast live = LiveForecast.fitted(Fitter.withDefaults(), trials);
+
+  @Test
+  void a_setting_looked_at_alone_is_told_as_in_its_window() {
+    Recommendation window = WindowFinder.withDefaults().recommend(trials, bench, Asked.USUAL);
+    assertThat(live.recommend(bench, Asked.USUAL))
+        .usingRecursiveComparison()
+        .ignoringFields("charFit", "clearingFit")
+        .isEqualTo(window);
+    for (Forecast told :
+        window.chosen().map(b -> List.of(b.start(), b.hotCorner())).orElseThrow()) {
+      LiveForecast.Expected alone =
+          live.at(
+              bench.exposure(told.powerPercent(), told.speedMillimetresPerSecond()),
+              told.passes(),
+              CONFIDENCE);
+      assertThat(alone.charRiskMean()).isEqualTo(told.charRiskMean());
+      assertThat(alone.charRiskUpper()).isEqualTo(told.charRiskUpper());
+      assertThat(alone.clearChanceMean()).isEqualTo(told.clearChanceMean());
+      assertThat(alone.clearChanceLower()).isEqualTo(told.clearChanceLower());
+      assertThat(alone.tried()).isTrue();
+    }
+  }
+
+  @Test
+  void more_dose_chars_more_and_clears_more() {
+    LiveForecast.Expected before = expected(8, 1.5, 1);
+    for (double dose : new double[] {10, 14, 20, 30}) {
+      LiveForecast.Expected now = expected(dose, 1.5, 1);
+      assertThat(now.charRiskMean()).isGreaterThan(before.charRiskMean());
+      assertThat(now.charRiskUpper()).isGreaterThan(before.charRiskUpper());
+      assertThat(now.clearChanceMean()).isGreaterThan(before.clearChanceMean());
+      assertThat(now.clearChanceLower()).isGreaterThan(before.clearChanceLower());
+      before = now;
+    }
+  }
+
+  @Test
+  void a_setting_outside_the_trials_says_in_what() {
+    double dose = trials.patches().get(0).exposure().doseJoulesPerCm2();
+    double fluence = trials.patches().get(0).exposure().intensity();
+    assertThat(expected(dose, fluence, 1).beyond()).isEmpty();
+    assertThat(expected(1000, fluence, 1).beyond()).containsExactly("a higher dose than any trial");
+    assertThat(expected(0.1, fluence, 1).beyond()).containsExactly("a lower dose than any trial");
+    assertThat(expected(dose, 100, 1).beyond()).containsExactly("a higher fluence than any trial");
+    assertThat(expected(dose, 0.01, 99).beyond())
+        .containsExactly("a lower fluence than any trial", "more passes than any trial");
+  }
+
+  @Test
+  void a_mix_that_nobody_tried_is_told_though_each_knob_was_tried() {
+    double lowDose = Double.POSITIVE_INFINITY;
+    double highFluence = 0;
+    int most = 1;
+    for (var patch : trials.patches()) {
+      lowDose = Math.min(lowDose, patch.exposure().doseJoulesPerCm2());
+      highFluence = Math.max(highFluence, patch.exposure().intensity());
+      most = Math.max(most, patch.lastReading().passes());
+    }
+    assertThat(expected(lowDose, highFluence, most).beyond())
+        .containsExactly("a mix of dose, fluence and passes unlike any trial");
+  }
+
+  @Test
+  void a_question_that_counts_tints_differently_needs_models_of_its_own() {
+    assertThatThrownBy(() -> live.recommend(bench, new Asked(0.05, 0.9, 0.9, true)))
+        .hasMessage("The models must count a tint as the question does; fit them anew.");
+  }
+
+  private LiveForecast.Expected expected(double dose, double fluence, int passes) {
+    Exposure any = bench.exposure(50, 20);
+    return live.at(
+        new Exposure(any.deliveredWatts(), dose, fluence, any.areaRate()), passes, CONFIDENCE);
+  }
+}
