@@ -1,6 +1,7 @@
 package charline.cli;
 
 import charline.cli.ask.Find;
+import charline.cli.bench.BenchCommand;
 import charline.cli.demo.Demo;
 import charline.cli.desk.Desk;
 import charline.cli.exchange.Export;
@@ -54,6 +55,7 @@ final class Commands {
     }
     WORDS.put("import", List.of());
     WORDS.put("export", List.of());
+    WORDS.put("bench", List.of());
     WORDS.put("demo", List.of());
   }
 
@@ -169,6 +171,7 @@ final class Commands {
       case "sheet" -> new Sheet(desk);
       case "import" -> new Import(desk);
       case "export" -> new Export(desk);
+      case "bench" -> new BenchCommand(desk);
       case "demo" -> new Demo(desk, words -> Main.again(words, desk));
       default -> throw new IllegalArgumentException("No command is called " + command + ".");
     };

@@ -8,7 +8,7 @@ import java.math.RoundingMode;
  * Numbers as the sheet prints them. A bound is rounded to the side on which it stays true: an upper
  * one up, a lower one down.
  */
-final class Figures {
+public final class Figures {
   /** Printed in place of a value that is not a finite number. */
   static final String UNKNOWN = "not known";
 
@@ -18,21 +18,21 @@ final class Figures {
   private Figures() {}
 
   /** With a fixed number of decimals. */
-  static String decimals(double value, int decimals) {
+  public static String decimals(double value, int decimals) {
     return Double.isFinite(value)
         ? exact(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString()
         : UNKNOWN;
   }
 
   /** With a number of significant digits, no exponent. */
-  static String significant(double value, int digits) {
+  public static String significant(double value, int digits) {
     return Double.isFinite(value)
         ? new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP)).toPlainString()
         : UNKNOWN;
   }
 
   /** As short as it can be said: no trailing zeros, no exponent, nine digits at most. */
-  static String shortest(double value) {
+  public static String shortest(double value) {
     if (!Double.isFinite(value)) {
       return UNKNOWN;
     }
@@ -40,12 +40,12 @@ final class Figures {
   }
 
   /** A share that was asked for, such as "5 %". */
-  static String share(double value) {
+  public static String share(double value) {
     return shortest(100 * value) + " %";
   }
 
   /** A probability: whole percent in the middle, one decimal within 10 % of either end. */
-  static String chance(double value) {
+  public static String chance(double value) {
     if (!Double.isFinite(value)) {
       return UNKNOWN;
     }
@@ -59,12 +59,12 @@ final class Figures {
   }
 
   /** An upper bound of a probability, rounded up. */
-  static String atMost(double value) {
+  public static String atMost(double value) {
     return Double.isFinite(value) ? percent(value, RoundingMode.CEILING) : UNKNOWN;
   }
 
   /** A lower bound of a probability, rounded down. */
-  static String atLeast(double value) {
+  public static String atLeast(double value) {
     return Double.isFinite(value) ? percent(value, RoundingMode.FLOOR) : UNKNOWN;
   }
 
@@ -81,7 +81,7 @@ final class Figures {
   }
 
   /** "1 patch", "2 patches". */
-  static String count(long number, String one, String many) {
+  public static String count(long number, String one, String many) {
     return number + " " + (number == 1 ? one : many);
   }
 }

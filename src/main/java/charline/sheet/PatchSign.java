@@ -27,7 +27,7 @@ public enum PatchSign {
   }
 
   /** The sign of the gravest mark: char before residue before tint before clean. */
-  static PatchSign of(Outcome outcome) {
+  public static PatchSign of(Outcome outcome) {
     if (outcome.charred()) {
       return CHAR;
     }

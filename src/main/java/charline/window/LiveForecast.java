@@ -130,6 +130,6 @@ public final class LiveForecast {
 
   /** The window of these trials, from the same models. */
   public Recommendation recommend(Bench bench, Asked asked) {
-    return WindowFinder.recommend(trials, charFit, clearing, bench, asked);
+    return WindowFinder.withDefaults().recommend(trials, bench, asked, charFit, clearing);
   }
 }

@@ -1,0 +1,22 @@
+package charline.bench.door;
+
+/** A request that is not let in, or asks for what is not there: a status and one sentence. */
+public final class Turned extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final int status;
+
+  public Turned(int status, String sentence) {
+    super(sentence);
+    this.status = status;
+  }
+
+  public int status() {
+    return status;
+  }
+
+  /** 404. */
+  public static Turned notThere(String sentence) {
+    return new Turned(404, sentence);
+  }
+}

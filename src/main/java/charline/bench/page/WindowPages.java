@@ -1,0 +1,281 @@
+package charline.bench.page;
+
+import charline.bench.door.Turned;
+import charline.bench.live.LiveModels;
+import charline.bench.live.Shelf;
+import charline.exposure.Emission;
+import charline.log.Logbook;
+import charline.sheet.Paper;
+import charline.sheet.SheetStamp;
+import charline.sheet.WindowSheet;
+import charline.trial.Caution;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import charline.trial.Stratum;
+import charline.window.Asked;
+import charline.window.Bench;
+import charline.window.LiveForecast;
+import charline.window.Recommendation;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** The pages of windows: every stratum, one of them with its map, and its sheet. */
+public final class WindowPages {
+  /** A person who asks for one window waits for it; a list does not wait for each. */
+  private static final Duration ONE = Duration.ofSeconds(30);
+
+  private static final Duration LISTED = Duration.ofMillis(400);
+
+  private final Logbook log;
+  private final LiveModels models;
+  private final Clock clock;
+  private final String version;
+  private final Pages pages;
+
+  WindowPages(Logbook log, LiveModels models, Clock clock, String version, Pages pages) {
+    this.log = log;
+    this.models = models;
+    this.clock = clock;
+    this.version = version;
+    this.pages = pages;
+  }
+
+  void add(RoutesConfig routes) {
+    routes.get("/window", this::window);
+    routes.get("/window/at", this::at);
+    routes.get("/sheet", this::sheet);
+  }
+
+  /**
+   * One line of the list.
+   *
+   * @param verdict in a word, or that it is being worked out
+   */
+  public record Listed(String link, String words, int patches, String verdict) {}
+
+  private void window(Context ctx) {
+    if (ctx.queryParam("family") == null) {
+      list(ctx);
+      return;
+    }
+    Case chosen = chosen(ctx);
+    Frame frame = pages.frame(ctx, chosen.stratum().words(), "/window", "window.js");
+    Asked asked = asked(ctx);
+    try {
+      Recommendation found = recommend(ctx, chosen, asked);
+      pages.send(
+          ctx,
+          "window",
+          frame,
+          Map.of("view", WindowView.of(found, asked, cautions(found), width(ctx))));
+    } catch (WidthMissing e) {
+      pages.send(
+          ctx,
+          "window-width",
+          frame,
+          Map.of("sentence", e.getMessage(), "stratum", chosen.stratum()));
+    }
+  }
+
+  private void list(Context ctx) {
+    List<Listed> rows = new ArrayList<>();
+    models.shelf().strata().entrySet().stream()
+        .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
+        .forEach(
+            e ->
+                rows.add(
+                    new Listed(
+                        "/window?" + Links.of(e.getKey()),
+                        e.getKey().words(),
+                        e.getValue().size(),
+                        verdict(ctx, new Case(e.getKey(), e.getValue())))));
+    pages.send(ctx, "windows", pages.frame(ctx, "Window", "/window"), Map.of("rows", rows));
+  }
+
+  private String verdict(Context ctx, Case stratum) {
+    LiveModels.Known known = models.of(stratum.stratum(), false, LISTED);
+    if (known.models().isEmpty() || known.renewing()) {
+      return "being worked out";
+    }
+    try {
+      return models
+          .recommend(known.models().get(), bench(ctx, stratum), Asked.USUAL)
+          .verdict()
+          .word();
+    } catch (WidthMissing e) {
+      return "needs a scan width";
+    }
+  }
+
+  /** A stratum with its patches. */
+  private record Case(Stratum stratum, List<Patch> patches) {}
+
+  private Case chosen(Context ctx) {
+    String family = text(ctx, "family");
+    String wood = text(ctx, "wood");
+    String light = text(ctx, "light");
+    return models.shelf().strata().entrySet().stream()
+        .filter(e -> e.getKey().family().equals(family) && e.getKey().wood().equals(wood))
+        .filter(
+            e ->
+                light.isEmpty()
+                    || light.equals(
+                        e.getKey().emission().word() + "-" + e.getKey().wavelengthNanometres()))
+        .findFirst()
+        .map(e -> new Case(e.getKey(), e.getValue()))
+        .orElseThrow(
+            () ->
+                Turned.notThere("No patch of %s on %s is in the log yet.".formatted(family, wood)));
+  }
+
+  private static String text(Context ctx, String name) {
+    String text = ctx.queryParam(name);
+    return text == null ? "" : text.strip();
+  }
+
+  private static Asked asked(Context ctx) {
+    return new Asked(
+        share(ctx, "risk", Asked.USUAL.charRisk()),
+        share(ctx, "confidence", Asked.USUAL.confidence()),
+        share(ctx, "clear", Asked.USUAL.clearChance()),
+        "yes".equals(ctx.queryParam("tint")));
+  }
+
+  private static double share(Context ctx, String name, double usual) {
+    String text = text(ctx, name);
+    if (text.isEmpty()) {
+      return usual;
+    }
+    if (!text.matches("\\d{1,2}(\\.\\d{1,2})?")) {
+      throw new IllegalArgumentException(
+          "A share must be a percentage such as 5, not \"%s\".".formatted(text));
+    }
+    return Double.parseDouble(text) / 100;
+  }
+
+  private static OptionalDouble width(Context ctx) {
+    String text = text(ctx, "width");
+    return text.matches("\\d{1,3}(\\.\\d{1,2})?") && Double.parseDouble(text) > 0
+        ? OptionalDouble.of(Double.parseDouble(text))
+        : OptionalDouble.empty();
+  }
+
+  private Recommendation recommend(Context ctx, Case chosen, Asked asked) {
+    LiveForecast ready = forecast(chosen, asked.acceptTint());
+    return models.recommend(ready, bench(ctx, chosen), asked);
+  }
+
+  private LiveForecast forecast(Case chosen, boolean acceptTint) {
+    return models
+        .of(chosen.stratum(), acceptTint, ONE)
+        .models()
+        .orElseThrow(
+            () ->
+                new Turned(
+                    503,
+                    "The models of these patches are being worked out; ask again in a while."));
+  }
+
+  /** The speed of timed patches cannot be told without a scan width. */
+  private static final class WidthMissing extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    WidthMissing(String rig) {
+      super(
+          "These patches were timed over an area, and rig %s has no scan width, so a hand speed cannot be told; give the width."
+              .formatted(rig));
+    }
+  }
+
+  private Bench bench(Context ctx, Case chosen) {
+    Shelf shelf = models.shelf();
+    Rig used = Bench.mostUsedRig(chosen.patches());
+    Rig rig = withWidth(shelf.rig(used.name()).orElse(used), width(ctx));
+    // To the hour, so that the same question keeps its answer.
+    OffsetDateTime at = OffsetDateTime.now(clock).truncatedTo(ChronoUnit.HOURS).plusHours(1);
+    try {
+      return Bench.of(rig, chosen.patches(), at);
+    } catch (IllegalArgumentException e) {
+      throw new WidthMissing(rig.name());
+    }
+  }
+
+  private static Rig withWidth(Rig rig, OptionalDouble width) {
+    return width.isEmpty()
+        ? rig
+        : new Rig(
+            rig.id(),
+            rig.name(),
+            rig.emission(),
+            rig.ratedWatts(),
+            rig.wavelengthNanometres(),
+            rig.spotDefinition(),
+            rig.spotMillimetres(),
+            rig.repetitionKilohertz(),
+            rig.pulseNanoseconds(),
+            width,
+            rig.lens(),
+            rig.checks());
+  }
+
+  private List<Caution> cautions(Recommendation found) {
+    Set<Caution> all = new LinkedHashSet<>();
+    for (Patch patch : found.patches()) {
+      Emission emission = patch.rig().emission();
+      all.addAll(log.cautions(patch.finish(), patch.board(), emission));
+    }
+    return List.copyOf(all);
+  }
+
+  /** What a place on the map does. */
+  private void at(Context ctx) {
+    Case chosen = chosen(ctx);
+    double power = number(ctx, "power", 0.1, 120);
+    double speed = number(ctx, "speed", 0.01, 1_000_000);
+    int passes = (int) number(ctx, "passes", 1, 999);
+    Bench bench = bench(ctx, chosen);
+    Pages.json(
+        ctx,
+        LiveWords.of(
+            chosen.stratum(),
+            models.of(chosen.stratum(), asked(ctx).acceptTint(), ONE),
+            bench.exposure(power, speed),
+            passes,
+            asked(ctx)));
+  }
+
+  private static double number(Context ctx, String name, double low, double high) {
+    String text = text(ctx, name);
+    if (!text.matches("\\d{1,7}(\\.\\d{1,6})?")
+        || Double.parseDouble(text) < low
+        || Double.parseDouble(text) > high) {
+      throw new IllegalArgumentException(
+          "%s must be a number above 0, not \"%s\".".formatted(name, text));
+    }
+    return Double.parseDouble(text);
+  }
+
+  private void sheet(Context ctx) {
+    Case chosen = chosen(ctx);
+    Recommendation found = recommend(ctx, chosen, asked(ctx));
+    SheetStamp stamp =
+        new SheetStamp(
+            String.valueOf(log.file().getFileName()),
+            version,
+            OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
+            Optional.ofNullable(ctx.queryParam("by")).filter(b -> !b.isBlank()));
+    String html = new WindowSheet(found, cautions(found), stamp).html(Paper.ANY);
+    Pages.send(ctx, html.replace("</head>", "<script src=\"/print.js\" defer></script>\n</head>"));
+  }
+}

@@ -1,0 +1,95 @@
+package charline.cli.bench;
+
+import charline.bench.BenchOptions;
+import charline.bench.BenchServer;
+import charline.cli.desk.Desk;
+import charline.cli.desk.Release;
+import charline.cli.desk.Typed;
+import charline.cli.desk.Work;
+import charline.log.Logbook;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code bench}. */
+@Command(
+    name = "bench",
+    header = "Serve the bench page for a phone or tablet.",
+    description =
+        "Record, ask, see windows and print sheets in a browser. The page is for this machine "
+            + "alone; with --share also for devices on your network that were paired with the code "
+            + "shown here. What goes over the network is not encrypted: share on your own network "
+            + "only. Speeds on the page are in mm/s, doses in J/cm2. Ends with Ctrl-C.",
+    footer = {"", "Example:", "  charline bench --share"})
+public final class BenchCommand extends Work {
+  private static final int LAST_PORT = 65535;
+
+  @Option(
+      names = "--port",
+      paramLabel = "PORT",
+      defaultValue = "7464",
+      description = "Where to serve it. Default: 7464; 0 takes any that is free.")
+  private String port;
+
+  @Option(names = "--share", description = "Let devices on the network in once they are paired.")
+  private boolean share;
+
+  @Option(
+      names = "--by",
+      paramLabel = "WHO",
+      description =
+          "Who records where a device does not say. Default: $$CHARLINE_BY, else your login name.")
+  private String by;
+
+  public BenchCommand(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() throws InterruptedException {
+    int chosen = port();
+    try (Logbook log = desk.logToWrite()) {
+      BenchOptions options =
+          new BenchOptions(
+              chosen,
+              share,
+              desk.person(by),
+              Release.version(),
+              desk.clock(),
+              code -> say("Pairing code, for one device and ten minutes: " + code));
+      try (BenchServer server = BenchServer.start(log, options)) {
+        say("The bench page of " + desk.logFile() + " is at " + server.address());
+        server.sharedAddresses().forEach(a -> say("  for paired devices: " + a));
+        say("Ctrl-C ends it.");
+        waitForTheEnd(server, log);
+      }
+    }
+    return DONE;
+  }
+
+  /** Until the process is told to stop; the log is closed before it is gone. */
+  private static void waitForTheEnd(BenchServer server, Logbook log) throws InterruptedException {
+    Runtime.getRuntime()
+        .addShutdownHook(
+            new Thread(
+                () -> {
+                  server.close();
+                  log.close();
+                }));
+    new CountDownLatch(1).await();
+  }
+
+  private void say(String line) {
+    desk.out().println(line);
+    desk.out().flush();
+  }
+
+  private int port() {
+    String text = port.strip();
+    if (!text.matches("\\d{1,5}") || Integer.parseInt(text) > LAST_PORT) {
+      throw Typed.refused(
+          "--port", "the port must be a number up to 65535, not \"%s\".".formatted(port));
+    }
+    return Integer.parseInt(text);
+  }
+}

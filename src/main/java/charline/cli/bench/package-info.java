@@ -1,0 +1,2 @@
+/** The command that serves the bench page. */
+package charline.cli.bench;

@@ -1,0 +1,300 @@
+"use strict";
+(() => {
+  const form = document.getElementById("record");
+  if (!form) return;
+  const at = id => document.getElementById(id);
+  const all = (what, within = document) => [...within.querySelectorAll(what)];
+  const LAST = "bench.last", PERSON = "bench.person", TAPES = "bench.tapes";
+  const ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ", SOON = 3000, RECENT = 600000;
+  const firstPasses = Number(form.passes.value);
+  let reading = null, counted = 0, sure = false, pending = null, lap = 0, laps = [];
+
+  // Settings
+  const chosen = key => at("c-" + key).selectedOptions[0];
+  const way = () => form.querySelector("input[name=form]:checked").value;
+  function settings() {
+    const values = {};
+    for (const key of ["rig", "board", "finish"]) values[key] = at("c-" + key).value;
+    for (const input of all(".turn input", form)) if (input.value.trim()) values[input.name] = input.value.trim();
+    values.form = way();
+    values.power_unit = form.querySelector("input[name=power_unit]:checked").value;
+    return values;
+  }
+  function ask() {
+    at("place-words").textContent = ["board", "finish", "rig"].map(k => at("c-" + k).value).join(", ");
+    at("lesser-words").textContent = all("#lesser .turn input").filter(i => i.value && !i.closest("[hidden]"))
+      .map(i => i.value + " " + form.querySelector(`[data-unit=${i.name}]`).textContent).join(", ");
+    Bench.live("/live?" + new URLSearchParams(settings()));
+  }
+  function arrange() {
+    const now = way(), pulsed = chosen("rig").dataset.kind === "pulsed";
+    for (const w of ["hand", "timed", "scan"]) all(".of-" + w, form).forEach(row => { row.hidden = w !== now; });
+    all(".pulsed-only", form).forEach(row => { row.hidden = !pulsed; });
+    form.querySelector("[data-unit=power]").textContent = form.querySelector("input[name=power_unit]:checked").value;
+  }
+  at("c-rig").addEventListener("change", () => {
+    for (const key of ["spot", "rep", "pulse", "width"]) at("k-" + key).value = chosen("rig").dataset[key] || "";
+  });
+  form.addEventListener("change", e => {
+    if (e.target.name === "outcome") alone(e.target);
+    else { arrange(); changed(); }
+  });
+  form.addEventListener("input", e => { if (e.target.closest(".turn")) changed(); });
+  function changed() {
+    sure = false;
+    at("keep").textContent = reading ? "Keep this reading" : "Keep this patch";
+    ask();
+  }
+
+  // The number pad, for gloves; a keyboard types into the field itself.
+  const pad = at("pad");
+  let padFor = null, fresh = true;
+  form.addEventListener("click", e => {
+    const input = e.target.closest(".turn input, input[data-pad]");
+    if (!input || input.disabled || e.detail === 0) return;
+    padFor = input;
+    fresh = true;
+    at("pad-title").textContent = input.dataset.pad || input.closest(".knob").querySelector("label").textContent;
+    at("pad-value").textContent = input.value;
+    pad.showModal();
+  });
+  form.addEventListener("keydown", e => {
+    if (e.key === "Enter" && e.target.matches("input")) { e.preventDefault(); changed(); }
+  });
+  pad.addEventListener("click", e => {
+    const digit = e.target.closest("[data-digit]")?.dataset.digit, value = at("pad-value");
+    if (!digit) return;
+    const have = fresh && digit !== "back" ? "" : value.textContent;
+    fresh = false;
+    if (digit === "back") value.textContent = have.slice(0, -1);
+    else if (have.length < 9 && !(digit === "." && have.includes("."))) value.textContent = have + digit;
+  });
+  pad.addEventListener("keydown", e => {
+    const button = /^[0-9.]$/.test(e.key) ? pad.querySelector(`[data-digit="${e.key}"]`)
+      : e.key === "Backspace" ? pad.querySelector("[data-digit=back]") : null;
+    if (button) button.click();
+  });
+  at("pad-cancel").addEventListener("click", () => pad.close());
+  at("pad-set").addEventListener("click", () => {
+    padFor.value = at("pad-value").textContent;
+    pad.close();
+    padFor.dispatchEvent(new Event("input", { bubbles: true }));
+  });
+
+  // Passes and stopwatch
+  function count() {
+    counted++;
+    form.passes.value = String((reading ? reading.passes : 0) + counted);
+    at("counted").textContent = "(" + counted + " so far)";
+    changed();
+  }
+  at("count").addEventListener("click", count);
+  at("watch").addEventListener("click", () => {
+    const button = at("watch");
+    if (!lap) {
+      lap = performance.now();
+      button.setAttribute("aria-pressed", "true");
+      button.textContent = "Stop: pass over the area is made";
+      return;
+    }
+    laps.push((performance.now() - lap) / 1000);
+    lap = 0;
+    button.setAttribute("aria-pressed", "false");
+    button.textContent = "Start the next pass";
+    const mean = laps.reduce((a, b) => a + b, 0) / laps.length;
+    at("k-seconds").value = String(Math.max(0.1, Math.round(mean * 10) / 10));
+    at("watch-words").textContent = laps.length === 1 ? "One pass timed." : laps.length + " passes timed; their mean counts.";
+    count();
+  });
+
+  // Outcomes: clean stands alone
+  function alone(box) {
+    if (!box.checked) return;
+    all("input[name=outcome]", form).forEach(other => {
+      if (other !== box && (box.value === "clean" || other.value === "clean")) other.checked = false;
+    });
+  }
+  at("photo").addEventListener("change", () => {
+    const file = at("photo").files[0];
+    at("photo-words").textContent = file ? "It is kept with the patch, with its checksum." : "";
+  });
+
+  // Keeping
+  const trouble = text => { at("trouble").textContent = text || ""; at("trouble").hidden = !text; if (text) at("trouble").scrollIntoView({ block: "center" }); };
+  const ownCode = () => "W-" + [...crypto.getRandomValues(new Uint8Array(4))].map(b => ALPHABET[b % 32]).join("");
+  form.addEventListener("submit", e => { e.preventDefault(); keep(); });
+  function keep() {
+    trouble("");
+    const outcome = all("input[name=outcome]:checked", form).map(i => i.value).join("+");
+    if (!outcome) { trouble("Tap what you see first: clean, or any of tint, char and residue."); return; }
+    if (pending) return;
+    const id = Bench.uuid7(), by = at("by").value.trim();
+    const body = { id, at: Bench.now(), outcome, passes: form.passes.value, soot: form.soot.value, note: at("note").value,
+      depth: at("depth").value, by, sure };
+    if (reading) body.patch = reading.patch; else Object.assign(body, settings());
+    const words = outcome + " after " + body.passes + ", " + (reading ? "further passes on " + reading.code : at("c-board").value);
+    pending = { id, kind: reading ? "reading" : "patch", patch: body.patch || id, passes: Number(body.passes), outcome,
+      code: reading ? reading.code : "", file: at("photo").files[0], by };
+    at("keep").disabled = true;
+    Bench.add(reading ? "/entries/reading" : "/entries/patch", body, words);
+    Bench.flush();
+    setTimeout(() => { if (pending && pending.id === id) wait(); }, SOON);
+  }
+
+  // Not taken yet: the tape gets a code of this device's own, which the bench keeps.
+  function wait() {
+    const done = pending;
+    if (done.kind === "patch") {
+      done.code = ownCode();
+      Bench.change(done.id, i => [{ ...i, body: { ...i.body, tape: done.code }, words: done.code + ": " + i.words }]);
+    }
+    settle(done, true);
+  }
+  function settle(done, waiting) {
+    pending = null;
+    at("keep").disabled = false;
+    if (done.file) Bench.addPhoto(done.patch, done.file, done.by).then(Bench.flush,
+      () => trouble("The photo could not be kept on this device; take it again when the bench is reached."));
+    const last = { id: done.id, kind: done.kind, patch: done.patch, code: done.code, passes: done.passes, outcome: done.outcome, waiting, at: Date.now() };
+    Bench.keep(LAST, last);
+    showKept(last);
+  }
+  Bench.onReply((item, reply) => {
+    if (pending && item.id === pending.id) {
+      if (reply.status === 200) { pending.code = reply.code; settle(pending, false); return; }
+      Bench.change(item.id, () => []);
+      pending = null;
+      at("keep").disabled = false;
+      trouble(reply.sentence);
+      if (reply.status === 409) { sure = true; at("keep").textContent = "I am sure: keep it"; }
+      return;
+    }
+    if (reply.status !== 200) return;
+    const tape = item.body.tape;
+    if (tape && reply.code !== tape) Bench.keep(TAPES, [...Bench.kept(TAPES, []), { tape, code: reply.code }]);
+    const last = Bench.kept(LAST, null);
+    if (last && last.id === item.id) {
+      const now = { ...last, waiting: false, code: reply.code };
+      Bench.keep(LAST, now);
+      if (!at("kept").hidden) showKept(now);
+    }
+    list();
+  });
+
+  function showKept(last) {
+    at("kept").hidden = false;
+    form.hidden = true;
+    at("title").textContent = last.waiting ? "Kept on this device" : "Kept in the log";
+    at("kept-title").textContent = last.kind === "patch" ? "Write on the tape" : "Further reading on";
+    at("kept-code").textContent = last.code;
+    at("kept-words").textContent = last.outcome + " after " + last.passes + (last.passes === 1 ? " pass. " : " passes. ")
+      + (last.waiting ? "It waits on this device and is sent when the bench is reached." : "The log has it.");
+    at("undo").hidden = at("further").hidden = false;
+    at("kept").focus();
+  }
+  function begin(title) {
+    at("kept").hidden = true;
+    form.hidden = false;
+    at("title").textContent = title;
+    all("input[name=outcome]", form).forEach(i => { i.checked = false; });
+    all("input[name=soot]", form).forEach(i => { i.checked = i.value === ""; });
+    for (const id of ["note", "depth", "photo"]) at(id).value = "";
+    at("photo-words").textContent = at("counted").textContent = "";
+    counted = 0;
+    laps = [];
+    trouble("");
+    scrollTo(0, 0);
+  }
+  function next() {
+    reading = null;
+    begin("Record a patch");
+    at("reading-of").hidden = true;
+    lock(false);
+    form.passes.value = String(firstPasses);
+    changed();
+  }
+  function further(patch) {
+    reading = patch;
+    begin("Further passes on " + patch.code);
+    at("reading-of").textContent = patch.code + " was " + patch.outcome + " after " + patch.passes + (patch.passes === 1 ? " pass." : " passes.") + " Its settings stay.";
+    at("reading-of").hidden = false;
+    lock(true);
+    form.passes.value = String(patch.passes + 1);
+    changed();
+  }
+  function lock(on) {
+    all("section .turn input, section .turn button, section input[type=radio], #place select", form)
+      .filter(i => i.name !== "passes" && i.dataset.for !== "k-passes").forEach(i => { i.disabled = on; });
+  }
+  at("next").addEventListener("click", next);
+  at("further").addEventListener("click", () => further(Bench.kept(LAST, null)));
+  at("undo").addEventListener("click", () => {
+    const last = Bench.kept(LAST, null), item = Bench.queue().find(i => i.id === last.id);
+    if (item && item.tries === 0) {
+      Bench.queue().filter(i => i.id === last.id || i.body.patch === last.id)
+        .forEach(i => { Bench.change(i.id, () => []); Bench.forget(i.id); });
+    } else {
+      Bench.add("/entries/undo", { id: Bench.uuid7(), of: last.id, patch: last.patch, by: at("by").value.trim() }, "undo of " + last.code);
+      Bench.flush();
+    }
+    Bench.keep(LAST, null);
+    at("kept-words").textContent = last.kind === "patch" ? "Taken back: " + last.code + " counts nowhere. Its code is not used again."
+      : "Taken back: the reading counts nowhere.";
+    at("undo").hidden = true;
+    at("further").hidden = last.kind === "patch";
+  });
+
+  // What waits
+  function button(text, work) {
+    const b = document.createElement("button");
+    b.type = "button";
+    b.textContent = text;
+    b.addEventListener("click", () => work(b));
+    return b;
+  }
+  function discard(id) {
+    return button("Discard", b => {
+      if (b.dataset.asked) { Bench.change(id, () => []); Bench.forget(id); } else { b.dataset.asked = "1"; b.textContent = "Tap again to discard"; }
+    });
+  }
+  function list() {
+    const waiting = Bench.queue(), tapes = Bench.kept(TAPES, []), ul = at("queue-list");
+    // While an entry is on its way for the first time, there is nothing to tell yet.
+    const shown = waiting.filter(i => !(pending && i.id === pending.id));
+    at("queue").hidden = shown.length + tapes.length === 0;
+    ul.textContent = "";
+    for (const t of tapes) {
+      const li = document.createElement("li");
+      li.append(`The log has ${t.code}, but its tape says ${t.tape}. Change the tape. `,
+        button("Tape changed", () => { Bench.keep(TAPES, Bench.kept(TAPES, []).filter(x => x.tape !== t.tape)); list(); }));
+      ul.append(li);
+    }
+    for (const i of shown) {
+      const li = document.createElement("li");
+      li.append(i.words + ". " + (i.state === "waiting" ? "Waiting. " : i.sentence + " "));
+      const again = more => () => { Bench.change(i.id, x => [{ ...x, state: "waiting", body: { ...x.body, ...more } }]); Bench.flush(); };
+      if (i.state === "doubt") li.append(button("I am sure: keep it", again({ sure: true })), " ", discard(i.id));
+      else if (i.state === "refused") li.append(button("Try again", again({})), " ", discard(i.id));
+      ul.append(li);
+    }
+    if (shown.some(i => i.state === "waiting")) {
+      const li = document.createElement("li");
+      li.append(button("Send now", Bench.flush));
+      ul.append(li);
+    }
+  }
+  document.addEventListener("bench-queue", list);
+
+  at("by").value = Bench.kept(PERSON, form.dataset.person);
+  at("by").addEventListener("input", () => Bench.keep(PERSON, at("by").value.trim() || null));
+  arrange();
+  list();
+  const last = Bench.kept(LAST, null);
+  if (form.dataset.readingId) {
+    const [outcome, passes] = form.dataset.readingSeen.split("|");
+    further({ patch: form.dataset.readingId, code: form.dataset.readingCode, outcome, passes: Number(passes) });
+  } else {
+    ask();
+    if (last && !location.search && (last.waiting || Date.now() - last.at < RECENT)) showKept(last);
+  }
+})();

@@ -1,0 +1,37 @@
+"use strict";
+// Tapping the map asks what that place does; the two fields do the same for a keyboard.
+(() => {
+  const map = document.getElementById("map");
+  if (!map) return;
+  const data = map.dataset, svg = map.querySelector("svg.draw"), frame = svg.querySelector("rect.line");
+  const power = document.getElementById("m-power"), speed = document.getElementById("m-speed");
+  const [x, y, w, h] = ["x", "y", "width", "height"].map(n => Number(frame.getAttribute(n)));
+  const between = (low, high, share) => low * Math.pow(high / low, share);
+  const share = (low, high, value) => Math.log(value / low) / Math.log(high / low);
+  const mark = document.createElementNS("http://www.w3.org/2000/svg", "path");
+  mark.setAttribute("fill", "none");
+  mark.setAttribute("stroke", "#000");
+  mark.setAttribute("stroke-width", "7");
+  svg.append(mark);
+
+  function ask() {
+    const p = Number(power.value.replace(",", ".")), s = Number(speed.value.replace(",", "."));
+    if (!(p > 0) || !(s > 0)) return;
+    const cx = x + w * share(Number(data.lowSpeed), Number(data.highSpeed), s);
+    const cy = y + h * (1 - share(Number(data.lowPower), Number(data.highPower), p));
+    const inside = cx >= x && cx <= x + w && cy >= y && cy <= y + h;
+    mark.setAttribute("d", inside ? `M${cx - 34} ${cy}h68M${cx} ${cy - 34}v68M${cx - 22} ${cy}a22 22 0 1 0 44 0a22 22 0 1 0-44 0` : "");
+    Bench.live(`/window/at?${data.query}&power=${p}&speed=${s}&passes=${data.passes}`);
+  }
+
+  svg.addEventListener("click", e => {
+    const at = new DOMPoint(e.clientX, e.clientY).matrixTransform(svg.getScreenCTM().inverse());
+    const across = Math.min(1, Math.max(0, (at.x - x) / w)), up = Math.min(1, Math.max(0, 1 - (at.y - y) / h));
+    power.value = between(Number(data.lowPower), Number(data.highPower), up).toPrecision(3);
+    speed.value = String(Number(between(Number(data.lowSpeed), Number(data.highSpeed), across).toPrecision(3)));
+    ask();
+  });
+  power.addEventListener("input", ask);
+  speed.addEventListener("input", ask);
+  ask();
+})();
