@@ -58,7 +58,7 @@ const Bench = (() => {
   async function addPhoto(patch, file, by) {
     const id = uuid7();
     await store("readwrite", s => s.put(file, id));
-    add("/photos", { id, patch, by }, "photo");
+    add("/photos", { id, of_patch: patch, by }, "photo");
     return id;
   }
 
@@ -75,7 +75,7 @@ const Bench = (() => {
     if (item.path === "/photos") {
       const file = await store("readonly", s => s.get(item.id));
       if (!file) return { status: 410, sentence: "The photo is no longer on this device." };
-      const q = new URLSearchParams({ id: item.id, patch: item.body.patch, by: item.body.by || "" });
+      const q = new URLSearchParams({ id: item.id, patch: item.body.of_patch, by: item.body.by || "" });
       return answer(await request("/photos?" + q, { method: "POST", body: file, long: true,
         headers: { "Content-Type": file.type || "application/octet-stream" } }));
     }
@@ -104,7 +104,7 @@ const Bench = (() => {
     const held = new Set();
     let item;
     while ((item = queue().find(i => i.state === "waiting" && !held.has(i.id)))) {
-      const blocked = queue().some(i => i.state !== "waiting" && i.id === item.body.patch);
+      const blocked = queue().some(i => i.state !== "waiting" && i.id === item.body.of_patch);
       if (blocked) { held.add(item.id); continue; }
       change(item.id, i => [{ ...i, tries: i.tries + 1 }]);
       let reply;

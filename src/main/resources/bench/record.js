@@ -131,9 +131,9 @@
     const id = Bench.uuid7(), by = at("by").value.trim();
     const body = { id, at: Bench.now(), outcome, passes: form.passes.value, soot: form.soot.value, note: at("note").value,
       depth: at("depth").value, by, sure };
-    if (reading) body.patch = reading.patch; else Object.assign(body, settings());
+    if (reading) body.of_patch = reading.patch; else Object.assign(body, settings());
     const words = outcome + " after " + body.passes + ", " + (reading ? "further passes on " + reading.code : at("c-board").value);
-    pending = { id, kind: reading ? "reading" : "patch", patch: body.patch || id, passes: Number(body.passes), outcome,
+    pending = { id, kind: reading ? "reading" : "patch", patch: body.of_patch || id, passes: Number(body.passes), outcome,
       code: reading ? reading.code : "", file: at("photo").files[0], by };
     at("keep").disabled = true;
     Bench.add(reading ? "/entries/reading" : "/entries/patch", body, words);
@@ -231,10 +231,10 @@
   at("undo").addEventListener("click", () => {
     const last = Bench.kept(LAST, null), item = Bench.queue().find(i => i.id === last.id);
     if (item && item.tries === 0) {
-      Bench.queue().filter(i => i.id === last.id || i.body.patch === last.id)
+      Bench.queue().filter(i => i.id === last.id || i.body.of_patch === last.id)
         .forEach(i => { Bench.change(i.id, () => []); Bench.forget(i.id); });
     } else {
-      Bench.add("/entries/undo", { id: Bench.uuid7(), of: last.id, patch: last.patch, by: at("by").value.trim() }, "undo of " + last.code);
+      Bench.add("/entries/undo", { id: Bench.uuid7(), of: last.id, of_patch: last.patch, by: at("by").value.trim() }, "undo of " + last.code);
       Bench.flush();
     }
     Bench.keep(LAST, null);

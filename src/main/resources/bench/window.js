@@ -14,6 +14,7 @@
   mark.setAttribute("stroke-width", "7");
   svg.append(mark);
 
+  let tapped = false;
   function ask() {
     const p = Number(power.value.replace(",", ".")), s = Number(speed.value.replace(",", "."));
     if (!(p > 0) || !(s > 0)) return;
@@ -21,6 +22,9 @@
     const cy = y + h * (1 - share(Number(data.lowPower), Number(data.highPower), p));
     const inside = cx >= x && cx <= x + w && cy >= y && cy <= y + h;
     mark.setAttribute("d", inside ? `M${cx - 34} ${cy}h68M${cx} ${cy - 34}v68M${cx - 22} ${cy}a22 22 0 1 0 44 0a22 22 0 1 0-44 0` : "");
+    const paper = svg.closest(".paper"), room = paper.scrollWidth - paper.clientWidth;
+    if (room > 0 && inside && !tapped) paper.scrollLeft = svg.clientWidth * cx / 1180 - paper.clientWidth / 2;
+    tapped = false;
     Bench.live(`/window/at?${data.query}&power=${p}&speed=${s}&passes=${data.passes}`);
   }
 
@@ -29,6 +33,7 @@
     const across = Math.min(1, Math.max(0, (at.x - x) / w)), up = Math.min(1, Math.max(0, 1 - (at.y - y) / h));
     power.value = between(Number(data.lowPower), Number(data.highPower), up).toPrecision(3);
     speed.value = String(Number(between(Number(data.lowSpeed), Number(data.highSpeed), across).toPrecision(3)));
+    tapped = true;
     ask();
   });
   power.addEventListener("input", ask);

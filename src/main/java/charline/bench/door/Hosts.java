@@ -49,6 +49,9 @@ record Hosts(Set<String> here, Set<String> shared) {
       for (NetworkInterface card : Collections.list(NetworkInterface.getNetworkInterfaces())) {
         if (card.isUp() && !card.isLoopback()) {
           for (InetAddress address : Collections.list(card.getInetAddresses())) {
+            if (address.isLinkLocalAddress()) {
+              continue; // no browser takes its scope
+            }
             String text = address.getHostAddress().replaceAll("%.*", "");
             names.add(text.contains(":") ? "[" + text + "]" : text);
           }

@@ -106,7 +106,7 @@ public final class Entries {
     return log.inTransaction(
         () -> {
           UUID id = fields.id("id");
-          PatchEntry entry = entry(fields.id("patch"));
+          PatchEntry entry = entry(fields.id("of_patch"));
           if (log.holds(id)) {
             return kept(id, entry.patch(), entry.patch().lastReading(), true);
           }
@@ -122,7 +122,7 @@ public final class Entries {
     return log.inTransaction(
         () -> {
           UUID of = fields.id("of");
-          PatchEntry entry = entry(fields.id("patch"));
+          PatchEntry entry = entry(fields.id("of_patch"));
           String by = by(fields, person);
           Patch patch = entry.patch();
           boolean again = false;

@@ -63,12 +63,12 @@ final class LiveWords {
             "under " + Figures.share(asked.clearChance())));
     words.put("tried", expected.tried());
     if (!expected.tried()) {
-      words.put(
-          "beyond",
-          "Not tried here: %s. Beyond the trials these figures are a guess."
-              .formatted(String.join(", ", expected.beyond())));
+      words.put("beyond", "Not tried here: %s.".formatted(String.join(", ", expected.beyond())));
     }
-    words.put("rests", rests(stratum, models.evidence(), known.renewing(), asked));
+    words.put(
+        "rests",
+        (expected.tried() ? "" : "Beyond the trials these figures are a guess. ")
+            + rests(stratum, models.evidence(), known.renewing(), asked));
     return words;
   }
 

@@ -39,7 +39,7 @@ final class Pages {
   /** Sends a page whose inline styles are our own. */
   static void send(Context ctx, String html) {
     Headers.allowStylesOf(ctx, html);
-    ctx.html(html);
+    ctx.contentType("text/html; charset=utf-8").result(html);
   }
 
   static String filled(String template, Map<String, Object> values) {

@@ -276,6 +276,10 @@ public final class WindowPages {
             OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
             Optional.ofNullable(ctx.queryParam("by")).filter(b -> !b.isBlank()));
     String html = new WindowSheet(found, cautions(found), stamp).html(Paper.ANY);
-    Pages.send(ctx, html.replace("</head>", "<script src=\"/print.js\" defer></script>\n</head>"));
+    Pages.send(
+        ctx,
+        html.replace(
+            "</head>",
+            "<link rel=\"icon\" href=\"/icon.svg\">\n<script src=\"/print.js\" defer></script>\n</head>"));
   }
 }

@@ -1,0 +1,418 @@
+package charline.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.trial.Outcome;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+
+/** Whole visits to the bench page of the built jar, in a real browser. */
+class BenchJourneyTest {
+  private static final List<String> SHEETS =
+      List.of("latex-on-pine.csv", "varnish-on-ash.csv", "alkyd-on-pine-cw.csv");
+
+  @TempDir static Path samples;
+  @TempDir Path folder;
+
+  private Path file;
+  private BenchProcess bench;
+  private Browser tablet;
+
+  @BeforeAll
+  static void import_the_trials_of_the_boathouse() throws Exception {
+    Path trials = Path.of("sample-trials").toAbsolutePath();
+    List<String> words =
+        new ArrayList<>(List.of("--log", samples.resolve("boathouse.db").toString(), "import"));
+    SHEETS.forEach(s -> words.add(trials.resolve(s).toString()));
+    words.addAll(
+        List.of(
+            "--rigs", trials.resolve("rigs.csv").toString(),
+            "--power-checks", trials.resolve("power-checks.csv").toString()));
+    BenchProcess.run(samples, words.toArray(String[]::new));
+  }
+
+  @BeforeEach
+  void begin() throws IOException {
+    tablet = Browser.open(false).size(820, 1180);
+    file = folder.resolve("boathouse.db");
+    Files.copy(samples.resolve("boathouse.db"), file);
+    bench = BenchProcess.serve(file);
+  }
+
+  @AfterEach
+  void end() {
+    if (bench != null) {
+      bench.close();
+    }
+    tablet.close();
+  }
+
+  private List<PatchEntry> recorded() {
+    try (Logbook log = Logbook.open(file, Clock.systemDefaultZone())) {
+      return log.patches(Filter.ALL).stream()
+          .filter(e -> e.patch().code().matches("[PW]-.*"))
+          .toList();
+    }
+  }
+
+  private PatchEntry patch(String code) {
+    try (Logbook log = Logbook.open(file, Clock.systemDefaultZone())) {
+      return log.patch(code);
+    }
+  }
+
+  private String kept() {
+    return tablet.until(
+        "the code of a patch",
+        () -> tablet.find("#kept-code").isDisplayed() ? tablet.text("#kept-code") : null);
+  }
+
+  @Test
+  void three_patches_are_recorded_by_tapping() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.untilSays("#live", "at most");
+    String before = tablet.text("#live-events");
+    tablet.tap("[data-for=k-power][data-step='5']");
+    tablet.tap("[data-for=k-power][data-step='5']");
+    assertThat(tablet.find("#k-power").getAttribute("value")).isEqualTo("40");
+    tablet.until("another risk", () -> tablet.text("#live-events").equals(before) ? null : true);
+    tablet.tap("#count");
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+
+    tablet.tap("#next");
+    tablet.tap("#k-hand");
+    tablet.tap("[data-digit='2']");
+    tablet.tap("[data-digit='2']");
+    tablet.tap("#pad-set");
+    tablet.tap("#count");
+    tablet.tap("#count");
+    tablet.tap("input[value=char]");
+    tablet.tap("input[value=residue]");
+    tablet.tap("input[name=soot][value=yes]");
+    tablet.tap("#keep");
+    tablet.untilSays("#kept-code", "P-0002");
+
+    tablet.tap("#next");
+    tablet.tap("input[value=char]");
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    tablet.untilSays("#kept-code", "P-0003");
+
+    List<PatchEntry> all = recorded();
+    assertThat(all).extracting(e -> e.patch().code()).containsExactly("P-0001", "P-0002", "P-0003");
+    assertThat(all)
+        .extracting(e -> e.patch().lastReading().outcome())
+        .containsExactly(
+            Outcome.parse("residue"), Outcome.parse("char+residue"), Outcome.parse("clean"));
+    assertThat(all.get(0).patch().settings().power().value()).isEqualTo(40);
+    assertThat(all.get(0).typed()).containsEntry("power", "40%").doesNotContainKey("spot");
+    assertThat(all.get(1).typed()).containsEntry("hand", "22mm/s");
+    assertThat(all.get(1).patch().lastReading().passes()).isEqualTo(2);
+    assertThat(all.get(1).patch().lastReading().soot()).contains(true);
+    assertThat(all.get(2).by()).contains("Runa");
+  }
+
+  @Test
+  void further_passes_add_readings_and_the_last_entry_can_be_undone() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    tablet.tap("#further");
+    tablet.tap("#count");
+    assertThat(tablet.find("#k-passes").getAttribute("value")).isEqualTo("2");
+    assertThat(tablet.find("#k-power").isEnabled()).isFalse();
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    tablet.untilSays("#kept-words", "clean after 2 passes");
+    assertThat(patch("P-0001").patch().readings())
+        .extracting(Reading::passes)
+        .containsExactly(1, 2);
+
+    tablet.tap("#undo");
+    tablet.untilSays("#kept-words", "Taken back");
+    tablet.until("the undo", () -> patch("P-0001").patch().readings().size() == 1 ? true : null);
+    tablet.open(bench.address() + "patch/P-0001");
+    assertThat(tablet.text("main")).contains("residue after 1 pass", "undone at the bench");
+
+    tablet.tapText("Further passes");
+    tablet.untilSays("#title", "Further passes on P-0001");
+    assertThat(tablet.find("#k-passes").getAttribute("value")).isEqualTo("2");
+  }
+
+  @Test
+  void an_entry_made_without_connection_waits_survives_and_is_sent_once() throws IOException {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.untilSays("#live", "at most");
+    tablet.connection(false);
+    tablet.tap("input[value=tint]");
+    tablet.tap("#keep");
+    String code = kept();
+    assertThat(code).matches("W-[0-9A-Z]{4}");
+    tablet.untilSays("#kept-words", "waits on this device");
+    tablet.untilSays("#link", "1 entry waiting");
+    tablet.tap("#further");
+    tablet.untilSays("#live", "No connection");
+    tablet.tap("input[value=char]");
+    tablet.tap("#keep");
+    tablet.untilSays("#link", "2 entries waiting");
+    assertThat(recorded()).isEmpty();
+
+    bench = bench.again(); // whose pages have other form tokens now
+    tablet.connection(true);
+    tablet.open(bench.address() + "record");
+    tablet.until("nothing waiting", () -> tablet.text("#link").isEmpty() ? true : null);
+    assertThat(recorded())
+        .singleElement()
+        .satisfies(
+            e -> {
+              assertThat(e.patch().code()).isEqualTo(code);
+              assertThat(e.patch().readings())
+                  .extracting(r -> r.outcome().text())
+                  .containsExactly("tint", "char");
+            });
+  }
+
+  @Test
+  void an_answer_that_was_lost_on_its_way_does_not_record_twice() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.script(
+        "const real = window.fetch; let lost = 1;"
+            + "window.fetch = async (...a) => { const r = await real(...a);"
+            + " if (String(a[0]).startsWith('/entries') && lost-- > 0) throw new TypeError('lost'); return r; }");
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    tablet.until(
+        "nothing waiting",
+        () ->
+            tablet.find("#kept-code").isDisplayed() && tablet.text("#link").isEmpty()
+                ? true
+                : null);
+    tablet.untilSays("#kept-code", "P-0001");
+    tablet.untilSays("#queue-list", "Change the tape.");
+    assertThat(recorded()).hasSize(1);
+    tablet.tapText("Tape changed");
+    tablet.until("no reminder", () -> tablet.find("#queue").isDisplayed() ? null : true);
+  }
+
+  @Test
+  void a_doubtful_value_is_kept_only_by_a_person_who_is_sure() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.type("#k-hand", "900");
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    tablet.untilSays("#trouble", "Hand speed of 900 mm/s is outside 0.5 to 500 mm/s");
+    assertThat(recorded()).isEmpty();
+    tablet.tapText("I am sure: keep it");
+    assertThat(kept()).isEqualTo("P-0001");
+  }
+
+  @Test
+  void the_stopwatch_turns_a_marked_area_into_a_dose() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[name=form][value=timed]");
+    tablet.tapText("Other knobs");
+    tablet.type("#k-area", "25");
+    for (int pass = 0; pass < 2; pass++) {
+      tablet.tap("#watch");
+      tablet.tap("#watch");
+    }
+    assertThat(tablet.find("#k-passes").getAttribute("value")).isEqualTo("2");
+    tablet.untilSays("#watch-words", "2 passes timed; their mean counts.");
+    assertThat(Double.parseDouble(tablet.find("#k-seconds").getAttribute("value"))).isPositive();
+    tablet.type("#k-seconds", "2.5");
+    tablet.untilSays(
+        "#live-does", "Dose 8.66 J/cm² a pass"); // 86.64 W by the meter x 2.5 s / 25 cm2
+  }
+
+  @Test
+  void a_photo_is_kept_with_its_patch_and_shown_with_its_checksum() throws IOException {
+    Path photo = folder.resolve("patch.png");
+    tablet.open(bench.address());
+    tablet.picture(photo);
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tapText("Note, photo, depth");
+    tablet.find("#photo").sendKeys(photo.toString());
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    tablet.until("the photo sent", () -> tablet.text("#link").isEmpty() ? true : null);
+    tablet.open(bench.address() + "patch/P-0001");
+    WebElement shown = tablet.find("figure img");
+    tablet.until(
+        "the photo",
+        () -> (Boolean) tablet.script("return arguments[0].naturalWidth > 0", shown) ? true : null);
+    try (Logbook log = Logbook.open(file, Clock.systemDefaultZone())) {
+      assertThat(log.photos("P-0001"))
+          .singleElement()
+          .satisfies(
+              p -> {
+                assertThat(p.content()).isEqualTo(Files.readAllBytes(photo));
+                assertThat(tablet.text("figcaption")).isEqualTo("SHA-256 " + p.sha256());
+              });
+    }
+  }
+
+  @Test
+  void the_log_is_asked_in_plain_words_and_a_result_is_used_again() {
+    tablet.open(bench.address() + "ask");
+    tablet.type("#q", "clean latex over pine");
+    tablet.find("#q").sendKeys(Keys.ENTER);
+    tablet.untilSays("#found", "patches found, the newest first");
+    assertThat(tablet.all(".card"))
+        .isNotEmpty()
+        .allSatisfy(c -> assertThat(c.getText()).contains("clean", "latex on pine"));
+    tablet.tapText("residue");
+    tablet.untilSays(".trouble", "No patch can match: Clean stands alone in an outcome");
+    tablet.type("#q", "clear latxe");
+    tablet.find("#q").sendKeys(Keys.ENTER);
+    tablet.untilSays(".trouble", "latex");
+    tablet.open(bench.address() + "ask?q=LP");
+    tablet.open(bench.address() + "ask?q=clean%20latex");
+    String code = tablet.text(".card h3");
+    Patch found = patch(code).patch();
+    tablet.tapText("Use these settings again");
+    tablet.untilSays("#live", "at most");
+    assertThat(Double.parseDouble(tablet.find("#k-power").getAttribute("value")))
+        .isEqualTo(found.settings().power().value());
+  }
+
+  @Test
+  void a_window_is_seen_its_map_tapped_and_its_sheet_printed() throws Exception {
+    tablet.open(bench.address() + "window");
+    tablet.until(
+        "all verdicts",
+        () -> {
+          tablet.open(bench.address() + "window");
+          return tablet.text("main").contains("being worked out") ? null : true;
+        });
+    tablet.tapText("latex on pine");
+    tablet.untilSays(".verdict", "WINDOW");
+    tablet.untilSays("#live", "at most");
+    String atStart = tablet.text("#live");
+    WebElement plot = tablet.find("svg.draw rect.line");
+    new Actions(tablet.driver()).moveToElement(plot, -60, -20).click().perform();
+    tablet.until("another place", () -> tablet.text("#live").equals(atStart) ? null : true);
+    assertThat(tablet.find("#m-power").getAttribute("value")).isNotBlank();
+    String sheet = tablet.find("#print").getAttribute("href");
+    tablet.open(sheet);
+    assertThat(tablet.text("h1")).isEqualTo("latex on pine");
+    assertThat(
+            tablet.script(
+                "return getComputedStyle(document.querySelector('.start')).borderTopStyle"))
+        .isEqualTo("solid");
+    assertThat(tablet.complaints()).isEmpty();
+    Path pdf = folder.resolve("sheet.pdf");
+    tablet.print(pdf);
+    assertThat(new String(Files.readAllBytes(pdf), StandardCharsets.ISO_8859_1))
+        .startsWith("%PDF")
+        .containsOnlyOnce("/Type /Page\n");
+    tablet.open(bench.address() + "window?family=latex&wood=pine");
+    tablet.tapText("Record with this start");
+    tablet.untilSays("#live", "over 90 %");
+    assertThat(tablet.text("#live")).contains("within 5 %");
+  }
+
+  @Test
+  void everything_is_set_up_without_a_manual_in_an_empty_log() throws IOException {
+    bench.close();
+    file = folder.resolve("new.db");
+    bench = BenchProcess.serve(file);
+    tablet.open(bench.address() + "record");
+    tablet.untilSays("main", "set up a rig and a board and a finish first");
+    tablet.tapText("Set up");
+    tablet.tap("#form-rig summary");
+    tablet.type("#form-rig [name=name]", "heron");
+    tablet.type("#form-rig [name=rated]", "30000");
+    tablet.type("#form-rig [name=spot]", "0.5");
+    tablet.type("#form-rig [name=rep]", "60");
+    tablet.type("#form-rig [name=width]", "60");
+    tablet.tap("#form-rig button.main");
+    tablet.untilSays(
+        "#form-rig .trouble", "Power of a pulsed unit of 30000 W is outside 5 to 2000 W");
+    assertThat(tablet.find("#form-rig [name=name]").getAttribute("value")).isEqualTo("heron");
+    tablet.type("#form-rig [name=rated]", "300");
+    tablet.tap("#form-rig button.main");
+    tablet.untilSays(".card", "pulsed, 300 W rated, 1064 nm, spot 0.5 mm");
+    tablet.tap("#form-check summary");
+    tablet.type("#form-check [name=percent]", "80");
+    tablet.type("#form-check [name=metered]", "231");
+    tablet.tap("#form-check button.main");
+    tablet.untilSays(".card", "231 W metered at 80 %");
+    tablet.tap("#form-board summary");
+    tablet.type("#form-board [name=name]", "sill offcut");
+    tablet.tap("#form-board button.main");
+    tablet.untilSays("main", "sill offcut: pine, solid");
+    tablet.tap("#form-finish summary");
+    tablet.type("#form-finish [name=name]", "sill latex");
+    tablet.type("[name=coat1]", "latex");
+    tablet.type("#form-finish [name=thickness1]", "90");
+    tablet.tap("#form-finish button.main");
+    tablet.untilSays("main", "sill latex, counted as latex");
+    tablet.open(bench.address() + "record");
+    tablet.type("#k-power", "30");
+    tablet.type("#k-hand", "40");
+    tablet.untilSays("#live", "No patch of latex on pine");
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+  }
+
+  @Test
+  void a_second_device_is_paired_with_the_code_and_an_unpaired_one_is_refused() throws IOException {
+    bench.close();
+    bench = BenchProcess.serve(file, "--share");
+    String name = InetAddress.getLocalHost().getHostName().toLowerCase(Locale.ROOT);
+    String shared = "http://" + name + ":" + bench.port() + "/";
+    tablet.open(bench.address() + "devices");
+    assertThat(tablet.text(".code"))
+        .isEqualTo(bench.code().substring(0, 4) + " " + bench.code().substring(4));
+    try (Browser phone = Browser.open(false, name).size(360, 740)) {
+      phone.open(shared + "record");
+      assertThat(phone.text("h1")).isEqualTo("Pair this device");
+      phone.type("[name=code]", "00000000");
+      phone.type("[name=name]", "phone at the <b>bench</b>");
+      phone.tap("button.main");
+      phone.untilSays(".trouble", "that was another one");
+      phone.type("[name=code]", bench.code().substring(0, 4) + " " + bench.code().substring(4));
+      phone.type("[name=name]", "phone at the <b>bench</b>");
+      phone.tap("button.main");
+      phone.untilSays("h1", "At the bench");
+      phone.open(shared + "record?like=LP-01");
+      phone.tap("input[value=clean]");
+      phone.tap("#keep");
+      phone.untilSays("#kept-code", "P-0001");
+      phone.open(shared + "devices");
+      phone.untilSays(".trouble", "Devices are managed on the serving machine only.");
+
+      tablet.open(bench.address() + "devices");
+      assertThat(tablet.text(".card h3")).isEqualTo("phone at the <b>bench</b>");
+      tablet.tap(".card button");
+      tablet.untilSays("main", "No device is paired.");
+      phone.open(shared + "record");
+      assertThat(phone.text("h1")).isEqualTo("Pair this device");
+    }
+  }
+}
