@@ -93,8 +93,9 @@ class BenchLooksJourneyTest {
             all.assertThat(browser.script("return document.documentElement.scrollWidth"))
                 .as(what)
                 .isEqualTo((long) width);
-            if (!page.getKey().equals("trouble")) {
-              all.assertThat(browser.complaints()).as(what).isEmpty();
+            List<String> complaints = browser.complaints();
+            if (!page.getKey().equals("trouble")) { // whose status the browser complains of
+              all.assertThat(complaints).as(what).isEmpty();
             }
             browser.script("document.querySelectorAll('details').forEach(d => d.open = false)");
             if (dark == page.getKey().equals("patch")) {

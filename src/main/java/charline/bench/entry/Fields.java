@@ -3,6 +3,7 @@ package charline.bench.entry;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -20,7 +21,7 @@ public final class Fields {
   /** Reads a JSON object. */
   public static Fields parse(String json) {
     try {
-      return new Fields(JSON.std.mapFrom(json));
+      return new Fields(Objects.requireNonNull(JSON.std.mapFrom(json)));
     } catch (IOException | RuntimeException e) {
       throw new IllegalArgumentException(
           "An entry must be a JSON object; what came could not be read. Load the page again.", e);
