@@ -7,6 +7,7 @@ import charline.model.Evidence;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
+import charline.model.check.FitChecker;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,29 +16,27 @@ import java.util.List;
  * each setting then costs a pass over their draws, however many patches stand behind them.
  */
 public final class LiveForecast {
+  private final Fitter fitter;
   private final Trials trials;
   private final ModelFit charFit;
   private final ModelFit clearing;
   private final Reach reach;
 
-  /**
-   * Takes models as they were fitted to trials.
-   *
-   * @param trials the patches
-   * @param charFit burn onset
-   * @param clearing removal, tint counted as the trials say
-   */
-  public LiveForecast(Trials trials, ModelFit charFit, ModelFit clearing) {
+  private final boolean reliable;
+
+  private LiveForecast(Fitter fitter, Trials trials) {
+    this.fitter = fitter;
     this.trials = trials;
-    this.charFit = charFit;
-    this.clearing = clearing;
+    charFit = fitter.fit(trials, Event.CHAR);
+    clearing = fitter.fit(trials, Event.CLEARING);
     reach = new Reach(trials.patches());
+    FitChecker checker = new FitChecker(fitter);
+    reliable = !checker.check(trials, charFit).fail() && !checker.check(trials, clearing).fail();
   }
 
-  /** Fits both models. */
+  /** Fits both models and checks them against their own trials. */
   public static LiveForecast fitted(Fitter fitter, Trials trials) {
-    return new LiveForecast(
-        trials, fitter.fit(trials, Event.CHAR), fitter.fit(trials, Event.CLEARING));
+    return new LiveForecast(fitter, trials);
   }
 
   /**
@@ -67,7 +66,7 @@ public final class LiveForecast {
   }
 
   /**
-   * What to expect of an exposure.
+   * What to expect of an exposure; the bounds are those a window has to keep.
    *
    * @param exposure of one pass
    * @param passes 1 or more
@@ -79,9 +78,13 @@ public final class LiveForecast {
     double[] chance = clearing.posterior().newBoardChance(dose, exposure.intensity(), passes);
     return new Expected(
         charFit.posterior().mean(risk),
-        charFit.posterior().quantile(risk, confidence),
+        Math.max(
+            charFit.posterior().quantile(risk, confidence),
+            charFit.sturdier().quantile(risk, confidence)),
         clearing.posterior().mean(chance),
-        clearing.posterior().quantile(chance, 1 - confidence),
+        Math.min(
+            clearing.posterior().quantile(chance, 1 - confidence),
+            clearing.sturdier().quantile(chance, 1 - confidence)),
         beyond(Math.log(dose), Math.log(exposure.intensity()), passes));
   }
 
@@ -113,9 +116,9 @@ public final class LiveForecast {
     }
   }
 
-  /** False where a posterior could not be computed well enough to be trusted. */
+  /** False where a window of these trials would be called unreliable. */
   public boolean reliable() {
-    return charFit.reliable() && clearing.reliable();
+    return reliable;
   }
 
   /** The patches behind it. */
@@ -130,6 +133,6 @@ public final class LiveForecast {
 
   /** The window of these trials, from the same models. */
   public Recommendation recommend(Bench bench, Asked asked) {
-    return WindowFinder.withDefaults().recommend(trials, bench, asked, charFit, clearing);
+    return new WindowFinder(fitter, true).recommend(trials, bench, asked, charFit, clearing);
   }
 }
