@@ -30,6 +30,10 @@ class BenchLooksJourneyTest {
   private static final int FIRST_PAGE_BYTES = 150_000;
   private static final int LEAST_TARGET = 48;
 
+  /** Pages that say nothing of the machine that they were pictured on. */
+  private static final List<String> KEPT =
+      List.of("start", "record", "ask", "patch", "windows", "window", "set-up", "pair");
+
   @TempDir static Path folder;
 
   private static BenchProcess bench;
@@ -105,7 +109,7 @@ class BenchLooksJourneyTest {
                           .formatted(page.getKey(), width == 360 ? "phone" : "tablet"));
               browser.wholePicture(picture, width);
               String keep = System.getProperty("charline.pictures", "");
-              if (!keep.isEmpty()) {
+              if (!keep.isEmpty() && KEPT.contains(page.getKey())) {
                 Files.copy(
                     picture,
                     Path.of(keep, picture.getFileName().toString()),
