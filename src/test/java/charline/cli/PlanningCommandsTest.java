@@ -146,7 +146,7 @@ class PlanningCommandsTest {
     assertThat(window.out())
         .startsWith("UNTRIED: Rig Tern has burned none of these trials")
         .contains("rig Tern: a window.", "width 80 mm");
-    assertThat(shell.run("next latex pine --rig Tern --count 4").out())
+    assertThat(shell.run("next latex pine --rig Tern --count 6").out())
         .contains("climbs to the start setting on this rig", "confirms the start setting")
         .contains("only if 1 stayed without char");
   }
