@@ -166,9 +166,10 @@ const Bench = (() => {
   });
 
   // What a setting does, newest question first: while one is under way, only the latest waits.
-  let asking = false, latest = null;
+  // A later look at the same question is dropped once another has been asked.
+  let asking = false, latest = null, newest = null;
   async function live(url) {
-    latest = url;
+    latest = newest = url;
     if (asking) return;
     asking = true;
     while (latest) {
@@ -177,7 +178,7 @@ const Bench = (() => {
       try {
         const words = await answer(await request(now, {}));
         if (!latest) show(words);
-        if (!latest && words.renewing) setTimeout(() => { if (!latest) live(now); }, 700);
+        if (!latest && words.renewing) setTimeout(() => { if (newest === now) live(now); }, 700);
         reached = true;
       } catch {
         reached = false;
