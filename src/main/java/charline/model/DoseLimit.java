@@ -13,8 +13,16 @@ public final class DoseLimit {
     this.offset = offset;
   }
 
-  /** The same limits as another weighting of the same draws sees them. */
+  /**
+   * The same limits as another weighting of the same draws sees them.
+   *
+   * @throws IllegalArgumentException if the draws are others
+   */
   public DoseLimit under(Posterior sameDraws) {
+    if (!posterior.weighsTheDrawsOf(sameDraws)) {
+      throw new IllegalArgumentException(
+          "A dose limit goes over to another weighting of its own draws only; find it anew.");
+    }
     return new DoseLimit(sameDraws, offset);
   }
 

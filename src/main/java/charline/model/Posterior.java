@@ -96,6 +96,11 @@ public final class Posterior {
     this.weights = weights;
   }
 
+  /** True if both weight the very same draws. */
+  boolean weighsTheDrawsOf(Posterior other) {
+    return tau == other.tau;
+  }
+
   /** The same draws, weighted anew for another prior than the one they were made with. */
   Posterior under(Prior made, Prior other) {
     double[] logWeights =

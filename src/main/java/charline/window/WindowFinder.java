@@ -26,8 +26,13 @@ public record WindowFinder(Fitter fitter, boolean wary) {
   /** Below this chance that any window exists the answer is "none". */
   static final double HOPELESS = 0.2;
 
+  /** Wary of boards, as every answer to a person is. */
+  public WindowFinder(Fitter fitter) {
+    this(fitter, true);
+  }
+
   public static WindowFinder withDefaults() {
-    return new WindowFinder(Fitter.withDefaults(), true);
+    return new WindowFinder(Fitter.withDefaults());
   }
 
   /** With other priors. */
