@@ -14,13 +14,26 @@ import java.util.List;
  * @param board index of the board, from 0
  * @param passesWithout last passes without the event, 0 where the first reading shows it
  * @param passesWith first passes with the event, {@link #NEVER} where it was never seen
+ * @param coat values of the coat's terms, none where all coats are alike
  */
 public record CensoredPasses(
-    double lnDose, double lnIntensity, int board, int passesWithout, int passesWith) {
+    double lnDose,
+    double lnIntensity,
+    int board,
+    int passesWithout,
+    int passesWith,
+    double[] coat) {
   /** Passes of an event that was never seen. */
   public static final int NEVER = Integer.MAX_VALUE;
 
-  static CensoredPasses of(Patch patch, int board, Event event, boolean acceptTint) {
+  /** A patch where all coats are alike. */
+  public CensoredPasses(
+      double lnDose, double lnIntensity, int board, int passesWithout, int passesWith) {
+    this(lnDose, lnIntensity, board, passesWithout, passesWith, new double[0]);
+  }
+
+  static CensoredPasses of(
+      Patch patch, int board, Event event, boolean acceptTint, CoatDesign coats) {
     Exposure exposure = patch.exposure();
     List<Reading> readings = patch.readings();
     int without = 0;
@@ -37,7 +50,8 @@ public record CensoredPasses(
         Math.log(exposure.intensity()),
         board,
         without,
-        with);
+        with,
+        coats.row(Coating.of(patch.finish())));
   }
 
   /** Whether the event was seen at all. */

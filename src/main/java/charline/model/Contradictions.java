@@ -8,7 +8,8 @@ import java.util.Random;
 /**
  * Whether the trials deny what the model takes for granted: that an event comes sooner with more
  * dose, more intensity and more passes. Counts pairs of patches of which one is hotter in every
- * respect, by at least a tenth in dose.
+ * respect, by at least a tenth in dose. Where coats differ, one that is harder to lift counts as
+ * cooler.
  *
  * @param agreeing pairs in which the hotter patch had the event sooner
  * @param denying pairs in which the cooler patch had it sooner
@@ -38,7 +39,8 @@ public record Contradictions(int agreeing, int denying, double tail) {
     for (int hot = 0; hot < data.size(); hot++) {
       for (int cool = 0; cool < data.size(); cool++) {
         if (data.get(hot).lnDose() >= data.get(cool).lnDose() + CLEARLY
-            && data.get(hot).lnIntensity() >= data.get(cool).lnIntensity()) {
+            && data.get(hot).lnIntensity() >= data.get(cool).lnIntensity()
+            && noHarder(data.get(hot).coat(), data.get(cool).coat())) {
           pairs.add(new int[] {hot, cool});
         }
       }
@@ -47,6 +49,15 @@ public record Contradictions(int agreeing, int denying, double tail) {
     int denying = denying(pairs, data);
     double tail = denying < FEWEST || denying <= agreeing ? 1 : tail(pairs, data);
     return new Contradictions(agreeing, denying, tail);
+  }
+
+  private static boolean noHarder(double[] coat, double[] other) {
+    for (int k = 0; k < coat.length; k++) {
+      if (coat[k] > other[k]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static int agreeing(List<int[]> pairs, List<CensoredPasses> seen) {

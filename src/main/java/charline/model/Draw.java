@@ -11,19 +11,37 @@ import charline.stat.GaussHermite;
  * @param psi weight of ln passes
  * @param sigma spread of a single patch, in ln dose
  * @param omega spread between boards, in ln dose
+ * @param coatWeights weights of the coat's terms, none where all coats are alike
  */
 public record Draw(
-    double lnReference, double tau, double phi, double psi, double sigma, double omega) {
+    double lnReference,
+    double tau,
+    double phi,
+    double psi,
+    double sigma,
+    double omega,
+    double[] coatWeights) {
   /** The rule over a board's shift, in units of ω, that the model itself was fitted with. */
   public static final GaussHermite BOARD_RULE = PassesToEvent.BOARD_RULE;
+
+  /** A draw where all coats are alike. */
+  public Draw(double lnReference, double tau, double phi, double psi, double sigma, double omega) {
+    this(lnReference, tau, phi, psi, sigma, omega, new double[0]);
+  }
 
   /**
    * By how much a setting lies above the even chance on an average board, in ln dose.
    *
    * @param lnDose natural logarithm of the dose per pass in J/cm²
    * @param lnIntensity natural logarithm of fluence or irradiance
+   * @param coatStep values of the coat's terms, from those of the coat that τ is for: see {@link
+   *     Trials#coatStep}
    */
-  public double margin(double lnDose, double lnIntensity, int passes) {
-    return lnDose + phi * (lnIntensity - lnReference) + psi * Math.log(passes) - tau;
+  public double margin(double lnDose, double lnIntensity, int passes, double[] coatStep) {
+    double margin = lnDose + phi * (lnIntensity - lnReference) + psi * Math.log(passes) - tau;
+    for (int k = 0; k < coatStep.length; k++) {
+      margin -= coatWeights[k] * coatStep[k];
+    }
+    return margin;
   }
 }

@@ -27,6 +27,7 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
 
   private static final int PILOT_DRAWS = 4096;
   private static final int DRAWS = 8192;
+  private static final int LEAVE_ONE_OUT_THINNING = 4;
   private static final double AGREED = 1.02;
 
   public static Fitter withDefaults() {
@@ -40,7 +41,13 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
 
   /** The posterior of one event. */
   public ModelFit fit(Trials trials, Event event) {
-    return fit(trials.censored(event), trials.lnReferenceIntensity(), event, prior(event));
+    return fit(
+        trials.censored(event),
+        trials.lnReferenceIntensity(),
+        event,
+        prior(event),
+        trials.coats(event),
+        1);
   }
 
   /**
@@ -54,7 +61,12 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
     List<CensoredPasses> others = new ArrayList<>(trials.censored(event));
     others.remove(leftOut);
     return fit(
-        others, trials.lnReferenceIntensity(), event, prior(event), PILOT_DRAWS / 4, DRAWS / 4);
+        others,
+        trials.lnReferenceIntensity(),
+        event,
+        prior(event),
+        trials.coats(event),
+        LEAVE_ONE_OUT_THINNING);
   }
 
   /** The prior of one event's model. */
@@ -76,7 +88,7 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
   }
 
   ModelFit fit(List<CensoredPasses> data, double lnReference, Event event, Prior prior) {
-    return fit(data, lnReference, event, prior, PILOT_DRAWS, DRAWS);
+    return fit(data, lnReference, event, prior, CoatDesign.ALIKE, 1);
   }
 
   private ModelFit fit(
@@ -84,28 +96,39 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
       double lnReference,
       Event event,
       Prior prior,
-      int pilotDraws,
-      int draws) {
-    PassesToEvent target = new PassesToEvent(data, lnReference, prior);
+      CoatDesign coats,
+      int thinning) {
+    Sampled sampled = sample(new PassesToEvent(data, lnReference, prior, coats.terms()), thinning);
+    return ModelFit.of(
+        event, sampled.draws(), sampled.kHat(), sampled.method(), lnReference, prior, coats);
+  }
+
+  private record Sampled(WeightedDraws draws, double kHat, String method) {
+    Sampled(ImportanceSampler.Sample sample, String method) {
+      this(sample.draws(), sample.kHat(), method);
+    }
+  }
+
+  private Sampled sample(PassesToEvent target, int thinning) {
     Proposal around = proposal(target);
     ImportanceSampler.Sample pilot =
-        new ImportanceSampler(pilotDraws, HALF_DEGREES, 1.3, seed)
+        new ImportanceSampler(PILOT_DRAWS / thinning, HALF_DEGREES, 1.3, seed)
             .sample(target::value, around.centre(), around.covariance());
-    ImportanceSampler sampler = new ImportanceSampler(draws, HALF_DEGREES, 1.15, seed);
+    ImportanceSampler sampler = new ImportanceSampler(DRAWS / thinning, HALF_DEGREES, 1.15, seed);
     ImportanceSampler.Sample sample = sampler.resample(target::value, pilot);
     if (sample.kHat() > ModelFit.PARETO_K_LIMIT) {
       sample = sampler.resample(target::value, sample);
     }
     if (sample.kHat() <= ModelFit.PARETO_K_LIMIT) {
-      return fit(event, sample, lnReference, prior, "importance sampling");
+      return new Sampled(sample, "importance sampling");
     }
     MarkovChain.Sample chains =
         new MarkovChain(4, 2048, 8, seed)
             .sample(target::value, around.centre(), around.covariance());
     // Chains that agree replace the weights that failed; otherwise the failure is what is reported.
     return chains.splitRHat() <= AGREED
-        ? fit(event, chains.draws(), 0, lnReference, prior, "Markov chains, split R-hat below 1.02")
-        : fit(event, sample, lnReference, prior, "importance sampling, not to be trusted");
+        ? new Sampled(chains.draws(), 0, "Markov chains, split R-hat below 1.02")
+        : new Sampled(sample, "importance sampling, not to be trusted");
   }
 
   private record Proposal(double[] centre, RealMatrix covariance) {}
@@ -116,42 +139,7 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
       return new Proposal(maximum.point(), maximum.covariance());
     }
     // Without a mode the samplers start where the search stood, and k-hat tells how that went.
-    return new Proposal(
-        ((DampedNewton.NotConverged) outcome).lastPoint(),
-        MatrixUtils.createRealIdentityMatrix(PassesToEvent.PARAMETERS));
-  }
-
-  private static ModelFit fit(
-      Event event,
-      ImportanceSampler.Sample sample,
-      double lnReference,
-      Prior prior,
-      String method) {
-    return fit(event, sample.draws(), sample.kHat(), lnReference, prior, method);
-  }
-
-  private static ModelFit fit(
-      Event event,
-      WeightedDraws draws,
-      double kHat,
-      double lnReference,
-      Prior prior,
-      String method) {
-    Posterior posterior = new Posterior(draws, lnReference);
-    return new ModelFit(
-        event,
-        posterior.tau(),
-        posterior.phi(),
-        posterior.psi(),
-        posterior.sigma(),
-        posterior.omega(),
-        posterior.evenDoseJoulesPerCm2(),
-        Math.exp(lnReference),
-        kHat,
-        draws.size(),
-        draws.effectiveSize(),
-        method,
-        posterior,
-        posterior.under(prior, prior.sturdier()));
+    double[] stood = ((DampedNewton.NotConverged) outcome).lastPoint();
+    return new Proposal(stood, MatrixUtils.createRealIdentityMatrix(stood.length));
   }
 }

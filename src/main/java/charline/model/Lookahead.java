@@ -24,6 +24,9 @@ import java.util.UUID;
 public final class Lookahead {
   private static final GaussHermite BOARD_RULE = new GaussHermite(9);
 
+  /** Patches to come have the coat that the posterior is for. */
+  private static final double[] AS_ASKED = {};
+
   private final Posterior draws;
   private final double[] weights;
   private final Map<UUID, double[][]> boards = new HashMap<>();
@@ -57,19 +60,27 @@ public final class Lookahead {
       CensoredPasses d = data.get(p);
       double with = d.seen() ? Math.log(d.passesWith()) : Double.POSITIVE_INFINITY;
       double without = Math.log(d.passesWithout()); // -infinity where the first reading shows it
-      learn(patch.board().id(), d.lnDose(), d.lnIntensity(), without, with);
+      double[] coatStep = trials.coatStep(patch, event);
+      learn(patch.board().id(), d.lnDose(), d.lnIntensity(), coatStep, without, with);
     }
   }
 
   /** Sharpens every draw's knowledge of a board by one censored patch. */
-  private void learn(UUID board, double lnDose, double lnIntensity, double without, double with) {
+  private void learn(
+      UUID board,
+      double lnDose,
+      double lnIntensity,
+      double[] coatStep,
+      double without,
+      double with) {
     double[][] known = shift(Optional.of(board));
     double[][] sharper = new double[known.length][BOARD_RULE.points()];
     for (int i = 0; i < known.length; i++) {
       double sum = 0;
+      double likeDose = lnDose - draws.coatShift(i, coatStep);
       for (int q = 0; q < sharper[i].length; q++) {
         double cell =
-            cdf(i, q, lnDose, lnIntensity, with) - cdf(i, q, lnDose, lnIntensity, without);
+            cdf(i, q, likeDose, lnIntensity, with) - cdf(i, q, likeDose, lnIntensity, without);
         sharper[i][q] = known[i][q] * Math.max(cell, Double.MIN_NORMAL);
         sum += sharper[i][q];
       }
@@ -224,7 +235,7 @@ public final class Lookahead {
         weights[i] /= total;
       }
       double with = outcome == cells.length ? Double.POSITIVE_INFINITY : Math.log(outcome);
-      board.ifPresent(b -> learn(b, lnDose, lnIntensity, Math.log(outcome - 1.0), with));
+      board.ifPresent(b -> learn(b, lnDose, lnIntensity, AS_ASKED, Math.log(outcome - 1.0), with));
     }
   }
 }

@@ -1,5 +1,9 @@
 package charline.model;
 
+import charline.stat.WeightedDraws;
+import java.util.List;
+import java.util.stream.IntStream;
+
 /**
  * One fitted event: the posterior in numbers with units, and how well it could be computed.
  *
@@ -16,6 +20,8 @@ package charline.model;
  * @param draws posterior draws used
  * @param effectiveDraws draws after weighting
  * @param method how the posterior was computed, in words
+ * @param coat the coat that τ and all doses are for
+ * @param coatEffects what the coat's terms were found to count; empty where all coats are alike
  * @param posterior the draws themselves
  * @param sturdier the same draws under {@link Prior#sturdier()}, which promises have to survive too
  */
@@ -32,11 +38,50 @@ public record ModelFit(
     int draws,
     double effectiveDraws,
     String method,
+    Coating coat,
+    List<CoatEffect> coatEffects,
     Posterior posterior,
     Posterior sturdier) {
 
   /** k-hat above which importance sampling has failed (Vehtari et al. 2024). */
   public static final double PARETO_K_LIMIT = 0.7;
+
+  public ModelFit {
+    coatEffects = List.copyOf(coatEffects);
+  }
+
+  /** Reads the numbers off weighted draws in the coordinates of {@link PassesToEvent}. */
+  static ModelFit of(
+      Event event,
+      WeightedDraws draws,
+      double kHat,
+      String method,
+      double lnReference,
+      Prior prior,
+      CoatDesign coats) {
+    Posterior posterior = new Posterior(draws, lnReference, coats.row(coats.coat()));
+    List<CoatEffect> effects =
+        IntStream.range(0, coats.terms().size())
+            .mapToObj(k -> new CoatEffect(coats.terms().get(k), posterior.coatWeight(k)))
+            .toList();
+    return new ModelFit(
+        event,
+        posterior.tau(),
+        posterior.phi(),
+        posterior.psi(),
+        posterior.sigma(),
+        posterior.omega(),
+        posterior.evenDoseJoulesPerCm2(),
+        Math.exp(lnReference),
+        kHat,
+        draws.size(),
+        draws.effectiveSize(),
+        method,
+        coats.coat(),
+        effects,
+        posterior,
+        posterior.under(prior, prior.sturdier()));
+  }
 
   public boolean reliable() {
     return paretoK <= PARETO_K_LIMIT;

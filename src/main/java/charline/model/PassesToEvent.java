@@ -8,12 +8,13 @@ import java.util.List;
 
 /**
  * The log posterior density of the passes-to-event model, up to a constant, in the unconstrained
- * coordinates: τ, ln σ, and {@link Softplus} of φ, ψ and ω.
+ * coordinates: τ, ln σ, {@link Softplus} of φ, ψ and ω, and the weights β of the coat's terms.
  *
  * <p>A patch on board b has met its event by pass n when ln D + φ ln(F/F0) + ψ ln n &ge; τ + u_b +
- * σ e with e standard logistic and u_b normal with standard deviation ω. With z(n) = (ln D + φ
- * ln(F/F0) + ψ ln n - τ - u_b) / σ and Λ the logistic distribution function, a patch whose event
- * came after l and by h passes has likelihood Λ(z(h)) - Λ(z(l)), which for the logistic is exactly
+ * σ e with e standard logistic and u_b normal with standard deviation ω. Where coats differ, Σ β x
+ * is added to τ for the values x of its coat's terms. With z(n) = (ln D + φ ln(F/F0) + ψ ln n - τ -
+ * u_b) / σ and Λ the logistic distribution function, a patch whose event came after l and by h
+ * passes has likelihood Λ(z(h)) - Λ(z(l)), which for the logistic is exactly
  *
  * <pre>  Λ(z(h)) · Λ(-z(l)) · (1 - exp(-ψ ln(h/l) / σ)).</pre>
  *
@@ -26,7 +27,9 @@ final class PassesToEvent implements SmoothFunction {
   static final int PSI = 2;
   static final int SIGMA = 3;
   static final int OMEGA = 4;
-  static final int PARAMETERS = 5;
+
+  /** Weights of the coat's terms come after the parameters that every model has. */
+  static final int COAT = 5;
 
   private static final Softplus WEIGHT = new Softplus(0.15);
   private static final Softplus SPREAD = new Softplus(0.05);
@@ -38,18 +41,33 @@ final class PassesToEvent implements SmoothFunction {
   private static final double LARGE = 1e100;
 
   /** One success (+1) or failure (-1) of a logistic regression. */
-  private record Trial(double lnDose, double lnIntensity, double lnPasses, int sign) {}
+  private record Trial(
+      double lnDose, double lnIntensity, double lnPasses, double[] coat, int sign) {
+    double margin(double[] p) {
+      double margin = lnDose + p[PHI] * lnIntensity + p[PSI] * lnPasses - p[TAU];
+      for (int k = 0; k < coat.length; k++) {
+        margin -= p[COAT + k] * coat[k];
+      }
+      return margin;
+    }
+  }
 
   private final Prior prior;
+  private final List<CoatTerm> coatTerms;
+  private final int size;
   private final Trial[][] boards;
   private final double[] lnPassRatios;
 
   /**
    * @param data one per patch; boards numbered from 0
    * @param lnReference natural logarithm of the reference intensity F0
+   * @param coatTerms terms of the coat, as each patch has values for
    */
-  PassesToEvent(List<CensoredPasses> data, double lnReference, Prior prior) {
+  PassesToEvent(
+      List<CensoredPasses> data, double lnReference, Prior prior, List<CoatTerm> coatTerms) {
     this.prior = prior;
+    this.coatTerms = coatTerms;
+    size = COAT + coatTerms.size();
     int count = data.stream().mapToInt(CensoredPasses::board).max().orElse(-1) + 1;
     boards = new Trial[count][];
     for (int b = 0; b < count; b++) {
@@ -67,11 +85,19 @@ final class PassesToEvent implements SmoothFunction {
             .toArray();
   }
 
+  /** The model where all coats are alike. */
+  PassesToEvent(List<CensoredPasses> data, double lnReference, Prior prior) {
+    this(data, lnReference, prior, List.of());
+  }
+
   private static List<Trial> trials(CensoredPasses d, double lnReference) {
     double f = d.lnIntensity() - lnReference;
     Trial failure =
-        d.passesWithout() > 0 ? new Trial(d.lnDose(), f, Math.log(d.passesWithout()), -1) : null;
-    Trial success = d.seen() ? new Trial(d.lnDose(), f, Math.log(d.passesWith()), 1) : null;
+        d.passesWithout() > 0
+            ? new Trial(d.lnDose(), f, Math.log(d.passesWithout()), d.coat(), -1)
+            : null;
+    Trial success =
+        d.seen() ? new Trial(d.lnDose(), f, Math.log(d.passesWith()), d.coat(), 1) : null;
     if (failure == null) {
       return success == null ? List.of() : List.of(success);
     }
@@ -80,20 +106,26 @@ final class PassesToEvent implements SmoothFunction {
 
   /** Where the search for the mode begins: the prior's centre. */
   double[] start() {
-    return new double[] {
-      prior.tau().mean(),
-      WEIGHT.coordinate(Math.max(prior.phi().mean(), 0.1)),
-      WEIGHT.coordinate(Math.max(prior.psi().mean(), 0.1)),
-      prior.lnSigma().mean(),
-      SPREAD.coordinate(prior.omegaScale())
-    };
+    double[] x = new double[size];
+    x[TAU] = prior.tau().mean();
+    x[PHI] = WEIGHT.coordinate(Math.max(prior.phi().mean(), 0.1));
+    x[PSI] = WEIGHT.coordinate(Math.max(prior.psi().mean(), 0.1));
+    x[SIGMA] = prior.lnSigma().mean();
+    x[OMEGA] = SPREAD.coordinate(prior.omegaScale());
+    for (int k = COAT; k < size; k++) {
+      x[k] = coatTerms.get(k - COAT).prior().centre();
+    }
+    return x;
   }
 
-  /** The parameters (τ, φ, ψ, σ, ω) at unconstrained coordinates. */
+  /** The parameters (τ, φ, ψ, σ, ω, β...) at unconstrained coordinates. */
   static double[] parameters(double[] x) {
-    return new double[] {
-      x[TAU], WEIGHT.value(x[PHI]), WEIGHT.value(x[PSI]), Math.exp(x[SIGMA]), SPREAD.value(x[OMEGA])
-    };
+    double[] p = x.clone();
+    p[PHI] = WEIGHT.value(x[PHI]);
+    p[PSI] = WEIGHT.value(x[PSI]);
+    p[SIGMA] = Math.exp(x[SIGMA]);
+    p[OMEGA] = SPREAD.value(x[OMEGA]);
+    return p;
   }
 
   @Override
@@ -113,8 +145,7 @@ final class PassesToEvent implements SmoothFunction {
       Arrays.fill(logLikelihood, 0);
       for (Trial t : board) {
         // -ln Λ(±z) = ln(1 + e^∓z): one exponential a trial, then products over the nodes.
-        double margin = t.lnDose + p[PHI] * t.lnIntensity + p[PSI] * t.lnPasses - p[TAU];
-        double odds = Math.exp(cap(-t.sign * perSigma * margin));
+        double odds = Math.exp(cap(-t.sign * perSigma * t.margin(p)));
         for (int q = 0; q < points; q++) {
           product[q] *= 1 + (t.sign > 0 ? odds * shift[q] : odds / shift[q]);
           if (product[q] > LARGE) {
@@ -154,6 +185,10 @@ final class PassesToEvent implements SmoothFunction {
   /** Log prior with what the change of coordinates adds. */
   private double logPrior(double[] x, double[] p) {
     double omega = p[OMEGA] / prior.omegaScale();
+    double coats = 0;
+    for (int k = COAT; k < size; k++) {
+      coats += coatTerms.get(k - COAT).prior().logDensity(p[k]);
+    }
     return prior.tau().logDensity(p[TAU])
         + prior.phi().logDensity(p[PHI])
         + WEIGHT.logJacobian(x[PHI])
@@ -161,17 +196,18 @@ final class PassesToEvent implements SmoothFunction {
         + WEIGHT.logJacobian(x[PSI])
         + prior.lnSigma().logDensity(x[SIGMA])
         - omega * omega / 2
-        + SPREAD.logJacobian(x[OMEGA]);
+        + SPREAD.logJacobian(x[OMEGA])
+        + coats;
   }
 
   /**
-   * Derivatives are taken in (τ, φ, ψ, ln σ, ω), where z is linear but for the factor 1/σ, and then
-   * carried over to the coordinates.
+   * Derivatives are taken in (τ, φ, ψ, ln σ, ω, β), where z is linear but for the factor 1/σ, and
+   * then carried over to the coordinates.
    */
   @Override
   public Expansion expand(double[] x) {
     double[] p = parameters(x);
-    Derivatives total = new Derivatives();
+    Derivatives total = new Derivatives(size);
     for (Trial[] board : boards) {
       expandBoard(board, p, total);
     }
@@ -189,6 +225,12 @@ final class PassesToEvent implements SmoothFunction {
     expandNormal(PSI, prior.psi(), p[PSI], total);
     expandNormal(SIGMA, prior.lnSigma(), lnSigma, total);
     expandNormal(OMEGA, new Prior.Normal(0, prior.omegaScale()), p[OMEGA], total);
+    for (int k = COAT; k < size; k++) {
+      Tailed weight = coatTerms.get(k - COAT).prior();
+      total.value += weight.logDensity(p[k]);
+      total.gradient[k] += weight.slope(p[k]);
+      total.hessian[k][k] += weight.bend(p[k]);
+    }
   }
 
   private static void expandNormal(int k, Prior.Normal normal, double value, Derivatives total) {
@@ -200,7 +242,7 @@ final class PassesToEvent implements SmoothFunction {
 
   private static void changeCoordinate(int k, Softplus map, double x, Derivatives total) {
     double slope = map.slope(x);
-    for (int j = 0; j < PARAMETERS; j++) {
+    for (int j = 0; j < total.gradient.length; j++) {
       total.hessian[k][j] *= slope;
       total.hessian[j][k] *= slope;
     }
@@ -212,10 +254,11 @@ final class PassesToEvent implements SmoothFunction {
   /** Adds one board: the mixture over its shift, by the derivatives of ln Σ w exp(l). */
   private static void expandBoard(Trial[] board, double[] p, Derivatives total) {
     int points = BOARD_RULE.points();
+    int size = p.length;
     Derivatives[] node = new Derivatives[points];
     double[] logLikelihood = new double[points];
     for (int q = 0; q < points; q++) {
-      node[q] = new Derivatives();
+      node[q] = new Derivatives(size);
       for (Trial t : board) {
         expandTrial(t, BOARD_RULE.node(q), p, node[q]);
       }
@@ -223,20 +266,20 @@ final class PassesToEvent implements SmoothFunction {
     }
     double mixture = logMixture(logLikelihood);
     total.value += mixture;
-    double[] mean = new double[PARAMETERS];
+    double[] mean = new double[size];
     for (int q = 0; q < points; q++) {
       double share = BOARD_RULE.weight(q) * Math.exp(logLikelihood[q] - mixture);
-      for (int r = 0; r < PARAMETERS; r++) {
+      for (int r = 0; r < size; r++) {
         mean[r] += share * node[q].gradient[r];
-        for (int c = 0; c < PARAMETERS; c++) {
+        for (int c = 0; c < size; c++) {
           total.hessian[r][c] +=
               share * (node[q].hessian[r][c] + node[q].gradient[r] * node[q].gradient[c]);
         }
       }
     }
-    for (int r = 0; r < PARAMETERS; r++) {
+    for (int r = 0; r < size; r++) {
       total.gradient[r] += mean[r];
-      for (int c = 0; c < PARAMETERS; c++) {
+      for (int c = 0; c < size; c++) {
         total.hessian[r][c] -= mean[r] * mean[c];
       }
     }
@@ -245,18 +288,22 @@ final class PassesToEvent implements SmoothFunction {
   /** Adds ln Λ(±z) for a board shift of {@code node} standard deviations. */
   private static void expandTrial(Trial t, double node, double[] p, Derivatives sum) {
     double perSigma = 1 / p[SIGMA];
-    double margin =
-        t.lnDose + p[PHI] * t.lnIntensity + p[PSI] * t.lnPasses - p[TAU] - p[OMEGA] * node;
-    double z = margin * perSigma;
-    double[] dz = {
-      -perSigma, perSigma * t.lnIntensity, perSigma * t.lnPasses, -z, -perSigma * node
-    };
+    double z = (t.margin(p) - p[OMEGA] * node) * perSigma;
+    double[] dz = new double[p.length];
+    dz[TAU] = -perSigma;
+    dz[PHI] = perSigma * t.lnIntensity;
+    dz[PSI] = perSigma * t.lnPasses;
+    dz[SIGMA] = -z;
+    dz[OMEGA] = -perSigma * node;
+    for (int k = 0; k < t.coat.length; k++) {
+      dz[COAT + k] = -perSigma * t.coat[k];
+    }
     double slope = t.sign * Logistic.cdf(-t.sign * z);
     double bend = -Logistic.cdf(z) * Logistic.cdf(-z);
     sum.value += Logistic.logCdf(t.sign * z);
-    for (int r = 0; r < PARAMETERS; r++) {
+    for (int r = 0; r < dz.length; r++) {
       sum.gradient[r] += slope * dz[r];
-      for (int c = 0; c < PARAMETERS; c++) {
+      for (int c = 0; c < dz.length; c++) {
         sum.hessian[r][c] += bend * dz[r] * dz[c];
       }
       // z bends only along ln σ, which turns the sign of each of its slopes.
@@ -287,7 +334,12 @@ final class PassesToEvent implements SmoothFunction {
   /** Running sums. */
   private static final class Derivatives {
     double value;
-    final double[] gradient = new double[PARAMETERS];
-    final double[][] hessian = new double[PARAMETERS][PARAMETERS];
+    final double[] gradient;
+    final double[][] hessian;
+
+    Derivatives(int size) {
+      gradient = new double[size];
+      hessian = new double[size][size];
+    }
   }
 }

@@ -34,17 +34,27 @@ public final class Posterior {
   private final double[] psi;
   private final double[] sigma;
   private final double[] omega;
+  private final double[][] coatWeights;
   private final double[] weights;
 
   /** exp(ω x / σ) at each node x of the wing, draw by draw: the same for every setting. */
   private final double[] wingOdds;
 
-  /** Takes draws in the coordinates of {@link PassesToEvent}. */
-  Posterior(WeightedDraws draws, double lnReference) {
+  /**
+   * Takes draws in the coordinates of {@link PassesToEvent}.
+   *
+   * @param coat values of the coat's terms that this posterior is to be for: they go into τ
+   */
+  Posterior(WeightedDraws draws, double lnReference, double[] coat) {
     this.lnReference = lnReference;
     double[][] draw =
         Arrays.stream(draws.points()).map(PassesToEvent::parameters).toArray(double[][]::new);
+    coatWeights = new double[coat.length][];
+    for (int k = 0; k < coat.length; k++) {
+      coatWeights[k] = column(draw, PassesToEvent.COAT + k);
+    }
     tau = column(draw, PassesToEvent.TAU);
+    Arrays.setAll(tau, i -> tau[i] + coatShift(i, coat));
     phi = column(draw, PassesToEvent.PHI);
     psi = column(draw, PassesToEvent.PSI);
     sigma = column(draw, PassesToEvent.SIGMA);
@@ -60,6 +70,8 @@ public final class Posterior {
     psi = chosen(all.psi, draws);
     sigma = chosen(all.sigma, draws);
     omega = chosen(all.omega, draws);
+    coatWeights =
+        Arrays.stream(all.coatWeights).map(w -> chosen(w, draws)).toArray(double[][]::new);
     weights = new double[draws.length];
     Arrays.fill(weights, 1.0 / draws.length);
     wingOdds = wingOdds();
@@ -92,6 +104,7 @@ public final class Posterior {
     psi = draws.psi;
     sigma = draws.sigma;
     omega = draws.omega;
+    coatWeights = draws.coatWeights;
     wingOdds = draws.wingOdds;
     this.weights = weights;
   }
@@ -122,6 +135,24 @@ public final class Posterior {
 
   public int size() {
     return weights.length;
+  }
+
+  /** Weight of one of the coat's terms, in the order of the design. */
+  Estimate coatWeight(int term) {
+    return estimate(coatWeights[term]);
+  }
+
+  /**
+   * By how much the even-chance dose of one coat lies above that of another, in ln dose.
+   *
+   * @param coat values of the coat's terms from those of the other; none where all coats are alike
+   */
+  double coatShift(int draw, double[] coat) {
+    double shift = 0;
+    for (int k = 0; k < coat.length; k++) {
+      shift += coatWeights[k][draw] * coat[k];
+    }
+    return shift;
   }
 
   public Estimate tau() {
@@ -248,8 +279,13 @@ public final class Posterior {
   /** Draws taken as often as they weigh, so that each counts the same. */
   public List<Draw> alike(int count) {
     return Arrays.stream(resample(count))
-        .mapToObj(i -> new Draw(lnReference, tau[i], phi[i], psi[i], sigma[i], omega[i]))
+        .mapToObj(
+            i -> new Draw(lnReference, tau[i], phi[i], psi[i], sigma[i], omega[i], coatWeights(i)))
         .toList();
+  }
+
+  private double[] coatWeights(int draw) {
+    return Arrays.stream(coatWeights).mapToDouble(weights -> weights[draw]).toArray();
   }
 
   /** Indices of {@code count} equally weighted draws. */

@@ -2,6 +2,7 @@ package charline.plan;
 
 import charline.exposure.Exposure;
 import charline.exposure.Settings;
+import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.Posterior;
@@ -137,7 +138,8 @@ public record Drift(Rig rig, List<Watch> watches) {
     OffsetDateTime until = controls.get(Math.min(REFERENCE, controls.size()) - 1).burnedAt();
     List<Patch> early =
         trials.patches().stream().filter(p -> !p.burnedAt().isAfter(until)).toList();
-    return new Trials(trials.stratum(), early, trials.acceptTint());
+    Coating coat = Coating.of(controls.get(0).finish());
+    return new Trials(trials.stratum(), early, trials.acceptTint(), coat);
   }
 
   private static double lateness(Patch patch, Trials trials, Posterior clearing) {

@@ -194,7 +194,7 @@ public record Planner(Fitter fitter) {
   }
 
   private static Outlook outlook(Trials trials, Recommendation found) {
-    Trials counted = new Trials(trials.stratum(), trials.patches(), found.asked().acceptTint());
+    Trials counted = trials.acceptingTint(found.asked().acceptTint());
     return new Outlook(
         found.asked(),
         found.charFit().orElseThrow(),

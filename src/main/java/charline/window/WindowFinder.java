@@ -58,7 +58,7 @@ public record WindowFinder(Fitter fitter, boolean wary) {
    * @param asked what the window has to keep
    */
   public Recommendation recommend(Trials trials, Bench bench, Asked asked) {
-    Trials counted = new Trials(trials.stratum(), trials.patches(), asked.acceptTint());
+    Trials counted = trials.acceptingTint(asked.acceptTint());
     return recommend(
         counted,
         bench,

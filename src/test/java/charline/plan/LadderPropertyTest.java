@@ -50,6 +50,8 @@ class LadderPropertyTest {
         f.draws(),
         f.effectiveDraws(),
         f.method(),
+        f.coat(),
+        f.coatEffects(),
         f.posterior().thinned(200),
         f.sturdier().thinned(200));
   }

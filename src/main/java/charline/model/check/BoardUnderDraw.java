@@ -49,7 +49,11 @@ final class BoardUnderDraw {
     for (int k = 0; k < patch.readings(); k++) {
       int passes = patch.passes()[k];
       double odds =
-          Math.exp(cap(-perSigma * draw.margin(patch.lnDose(), patch.lnIntensity(), passes)));
+          Math.exp(
+              cap(
+                  -perSigma
+                      * draw.margin(
+                          patch.lnDose(), patch.lnIntensity(), passes, patch.coatStep())));
       // (Λ(h) - Λ(l)) / (1 - Λ(l)) = Λ(h) (1 - e^-(h - l)): exact, without a difference.
       double since =
           k == 0

@@ -22,26 +22,37 @@ import java.util.UUID;
  * @param lnIntensity natural logarithm of fluence or irradiance
  * @param passes at each reading, rising
  * @param seen whether the last of these readings showed the event
+ * @param coatStep values of the coat's terms, from those of the coat that the model is told for
  */
 record Watched(
-    String code, int board, double lnDose, double lnIntensity, int[] passes, boolean seen) {
+    String code,
+    int board,
+    double lnDose,
+    double lnIntensity,
+    int[] passes,
+    boolean seen,
+    double[] coatStep) {
+  /** A patch where all coats are alike. */
+  Watched(String code, int board, double lnDose, double lnIntensity, int[] passes, boolean seen) {
+    this(code, board, lnDose, lnIntensity, passes, seen, new double[0]);
+  }
 
   static List<Watched> all(Trials trials, Event event) {
     Map<UUID, Integer> boards = new LinkedHashMap<>();
     List<Watched> all = new ArrayList<>();
     for (Patch patch : trials.patches()) {
       int board = boards.computeIfAbsent(patch.board().id(), id -> boards.size());
-      all.add(of(patch, board, event, trials.acceptTint()));
+      all.add(of(patch, board, event, trials));
     }
     return all;
   }
 
-  private static Watched of(Patch patch, int board, Event event, boolean acceptTint) {
+  private static Watched of(Patch patch, int board, Event event, Trials trials) {
     List<Integer> passes = new ArrayList<>();
     boolean seen = false;
     for (Reading reading : patch.readings()) {
       passes.add(reading.passes());
-      seen = event.shownBy(reading.outcome(), acceptTint);
+      seen = event.shownBy(reading.outcome(), trials.acceptTint());
       if (seen) {
         break;
       }
@@ -52,7 +63,8 @@ record Watched(
         Math.log(patch.exposure().doseJoulesPerCm2()),
         Math.log(patch.exposure().intensity()),
         passes.stream().mapToInt(Integer::intValue).toArray(),
-        seen);
+        seen,
+        trials.coatStep(patch, event));
   }
 
   int readings() {

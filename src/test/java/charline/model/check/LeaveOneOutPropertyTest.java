@@ -73,7 +73,7 @@ class LeaveOneOutPropertyTest {
   }
 
   private static double by(Draw draw, Watched patch, int passes, double x) {
-    double margin = draw.margin(patch.lnDose(), patch.lnIntensity(), passes);
+    double margin = draw.margin(patch.lnDose(), patch.lnIntensity(), passes, patch.coatStep());
     return Logistic.cdf((margin - draw.omega() * x) / draw.sigma());
   }
 

@@ -1,0 +1,39 @@
+package charline.model;
+
+/**
+ * What of a coat moves the dose that clears it, each with the prior of its weight in ln dose. A
+ * term enters the removal model only where the coats of a stratum differ in it.
+ */
+public enum CoatTerm {
+  /**
+   * Pale against dark, mid half-way: pale coats take two to four times what dark ones do (common
+   * practice, no published source), which this prior gives 83 % to. Its tails are heavy, since
+   * looks are only a stand-in for what a coat takes up of the beam: trials that say otherwise are
+   * to be believed.
+   */
+  TONE("tone", new Tailed(Math.log(3), 0.2)),
+
+  /**
+   * Weight of ln thickness: 1 where every joule lifts its share of the film, less where a film
+   * comes off in one piece from below, more where fume and darkened residue shade the rest (own
+   * reasoning, no published source).
+   */
+  THICKNESS("thickness", new Tailed(0.85, 0.3));
+
+  private final String word;
+  private final Tailed prior;
+
+  CoatTerm(String word, Tailed prior) {
+    this.word = word;
+    this.prior = prior;
+  }
+
+  public String word() {
+    return word;
+  }
+
+  /** Prior of the weight. */
+  public Tailed prior() {
+    return prior;
+  }
+}
