@@ -1,10 +1,12 @@
 package charline.stat;
 
+import java.util.Arrays;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.special.Gamma;
 
 /**
  * Importance sampling from a multivariate Student t, with quasi-random draws and Pareto-smoothed
@@ -26,8 +28,9 @@ public record ImportanceSampler(int draws, int halfDegrees, double inflation, lo
    *
    * @param draws draws with normalised weights
    * @param kHat Pareto shape of the raw weights
+   * @param lnIntegral logarithm of the integral of the target's density, whose constant counts here
    */
-  public record Sample(WeightedDraws draws, double kHat) {}
+  public record Sample(WeightedDraws draws, double kHat, double lnIntegral) {}
 
   /**
    * Samples a target.
@@ -64,7 +67,23 @@ public record ImportanceSampler(int draws, int halfDegrees, double inflation, lo
       logWeights[i] = Double.isNaN(density) ? Double.NEGATIVE_INFINITY : density - logProposal;
     }
     ParetoSmoothing smoothing = ParetoSmoothing.of(logWeights);
-    return new Sample(new WeightedDraws(points, smoothing.weights()), smoothing.kHat());
+    double lnIntegral = lnMeanExp(logWeights) - lnPeak(n, degrees);
+    for (int k = 0; k < n; k++) {
+      lnIntegral += Math.log(root[k][k]);
+    }
+    return new Sample(new WeightedDraws(points, smoothing.weights()), smoothing.kHat(), lnIntegral);
+  }
+
+  private static double lnMeanExp(double[] logs) {
+    double top = Arrays.stream(logs).max().orElseThrow();
+    return top + Math.log(Arrays.stream(logs).map(l -> Math.exp(l - top)).average().orElseThrow());
+  }
+
+  /** ln of the density of Student's t in n variables at its centre, with unit scale. */
+  private static double lnPeak(int n, double degrees) {
+    return Gamma.logGamma((degrees + n) / 2)
+        - Gamma.logGamma(degrees / 2)
+        - n / 2.0 * Math.log(degrees * Math.PI);
   }
 
   /**

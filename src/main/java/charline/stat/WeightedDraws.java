@@ -1,5 +1,6 @@
 package charline.stat;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
@@ -70,6 +71,20 @@ public record WeightedDraws(double[][] points, double[] weights) {
       chosen[k] = draw;
     }
     return chosen;
+  }
+
+  /**
+   * These draws and others of the same variables together.
+   *
+   * @param weight weight of the others, 0 to 1
+   */
+  public WeightedDraws mixedWith(WeightedDraws others, double weight) {
+    int n = size();
+    double[][] both = Arrays.copyOf(points, n + others.size());
+    System.arraycopy(others.points, 0, both, n, others.size());
+    double[] shares = new double[both.length];
+    Arrays.setAll(shares, i -> i < n ? (1 - weight) * weights[i] : weight * others.weights[i - n]);
+    return new WeightedDraws(both, shares);
   }
 
   /** Values of one variable, one per draw. */
