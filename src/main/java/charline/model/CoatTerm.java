@@ -7,11 +7,11 @@ package charline.model;
 public enum CoatTerm {
   /**
    * Pale against dark, mid half-way: pale coats take two to four times what dark ones do (common
-   * practice, no published source), which this prior gives 83 % to. Its tails are heavy, since
-   * looks are only a stand-in for what a coat takes up of the beam: trials that say otherwise are
-   * to be believed.
+   * practice, no published source). This prior gives that 60 %, with heavy tails: looks are only a
+   * stand-in for what a coat takes up of the beam, and a prior that gave it 85 % held on to its
+   * three in simulated trials whose truth was two or six.
    */
-  TONE("tone", new Tailed(Math.log(3), 0.2)),
+  TONE("tone", new Tailed(Math.log(3), 0.35)),
 
   /**
    * Weight of ln thickness: 1 where every joule lifts its share of the film, less where a film

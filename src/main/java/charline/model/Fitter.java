@@ -2,10 +2,14 @@ package charline.model;
 
 import charline.stat.DampedNewton;
 import charline.stat.ImportanceSampler;
+import charline.stat.Logistic;
 import charline.stat.MarkovChain;
 import charline.stat.WeightedDraws;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 
@@ -20,8 +24,9 @@ import org.apache.commons.math3.linear.RealMatrix;
  * @param seed fixes every digit
  * @param charPrior prior of the burn-onset model
  * @param clearingPrior prior of the removal model
+ * @param loans what is borrowed from other trials, by event
  */
-public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
+public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event, Loan> loans) {
   /** Heavy tails: a Student t with four degrees of freedom. */
   private static final int HALF_DEGREES = 2;
 
@@ -30,13 +35,32 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
   private static final int LEAVE_ONE_OUT_THINNING = 4;
   private static final double AGREED = 1.02;
 
+  public Fitter {
+    loans = Map.copyOf(loans);
+  }
+
+  /** A fitter that borrows nothing. */
+  public Fitter(long seed, Prior charPrior, Prior clearingPrior) {
+    this(seed, charPrior, clearingPrior, Map.of());
+  }
+
   public static Fitter withDefaults() {
     return new Fitter(2026, Prior.usual(Event.CHAR), Prior.usual(Event.CLEARING));
   }
 
   /** The same with other priors. */
   public Fitter with(Prior otherCharPrior, Prior otherClearingPrior) {
-    return new Fitter(seed, otherCharPrior, otherClearingPrior);
+    return new Fitter(seed, otherCharPrior, otherClearingPrior, loans);
+  }
+
+  /** The same with priors borrowed from other trials beside its own. */
+  Fitter borrowing(Map<Event, Loan> borrowed) {
+    return new Fitter(seed, charPrior, clearingPrior, borrowed);
+  }
+
+  /** The prior of one event's model. */
+  public Prior prior(Event event) {
+    return event == Event.CHAR ? charPrior : clearingPrior;
   }
 
   /** The posterior of one event. */
@@ -69,22 +93,13 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
         LEAVE_ONE_OUT_THINNING);
   }
 
-  /** The prior of one event's model. */
-  public Prior prior(Event event) {
-    return event == Event.CHAR ? charPrior : clearingPrior;
-  }
-
   /**
    * What is held of one event before any trial: the prior itself.
    *
    * @param referenceIntensity intensity that tau is to be quoted at, in J/cm² or W/cm²
    */
   public ModelFit beforeTrials(Event event, double referenceIntensity) {
-    return fit(
-        List.of(),
-        Math.log(referenceIntensity),
-        event,
-        event == Event.CHAR ? charPrior : clearingPrior);
+    return fit(List.of(), Math.log(referenceIntensity), event, prior(event));
   }
 
   ModelFit fit(List<CensoredPasses> data, double lnReference, Event event, Prior prior) {
@@ -98,14 +113,62 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
       Prior prior,
       CoatDesign coats,
       int thinning) {
-    Sampled sampled = sample(new PassesToEvent(data, lnReference, prior, coats.terms()), thinning);
-    return ModelFit.of(
-        event, sampled.draws(), sampled.kHat(), sampled.method(), lnReference, prior, coats);
+    Sampled own = sample(new PassesToEvent(data, lnReference, prior, coats.terms()), thinning);
+    Optional<Loan> loan = Optional.ofNullable(loans.get(event));
+    if (loan.isEmpty()) {
+      return own.fit(event, lnReference, prior, coats, Optional.empty());
+    }
+    Prior lent = loan.get().prior();
+    Sampled borrowed = sample(new PassesToEvent(data, lnReference, lent, coats.terms()), thinning);
+    double weight = weight(own, prior, borrowed, lent, loan.get().share());
+    return own.mixedWith(borrowed, weight)
+        .fit(
+            event,
+            lnReference,
+            prior,
+            coats,
+            Optional.of(new Loan.Used(loan.get().lenders(), weight)));
   }
 
-  private record Sampled(WeightedDraws draws, double kHat, String method) {
-    Sampled(ImportanceSampler.Sample sample, String method) {
-      this(sample.draws(), sample.kHat(), method);
+  /** Weight that the trials leave to a borrowed prior: prior odds times the Bayes factor. */
+  private static double weight(
+      Sampled own, Prior prior, Sampled borrowed, Prior lent, double share) {
+    if (own.lnIntegral().isEmpty() || borrowed.lnIntegral().isEmpty()) {
+      return 0; // without both integrals nothing says that these trials are like the others
+    }
+    double lnFactor =
+        borrowed.lnIntegral().getAsDouble()
+            - lent.lnNormaliser()
+            - own.lnIntegral().getAsDouble()
+            + prior.lnNormaliser();
+    return Logistic.cdf(Math.log(share / (1 - share)) + lnFactor);
+  }
+
+  /**
+   * A sampled posterior.
+   *
+   * @param lnIntegral logarithm of the integral of its density, unless that failed
+   */
+  private record Sampled(
+      WeightedDraws draws, double kHat, String method, OptionalDouble lnIntegral) {
+    /** Both posteriors together, the other with this weight. */
+    Sampled mixedWith(Sampled other, double weight) {
+      return weight == 0
+          ? this
+          : new Sampled(
+              draws.mixedWith(other.draws, weight),
+              Math.max(kHat, other.kHat),
+              method,
+              OptionalDouble.empty());
+    }
+
+    ModelFit fit(
+        Event event,
+        double lnReference,
+        Prior prior,
+        CoatDesign coats,
+        Optional<Loan.Used> borrowed) {
+      return ModelFit.of(event, draws, kHat, method, lnReference, prior, coats, borrowed);
     }
   }
 
@@ -120,15 +183,24 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior) {
       sample = sampler.resample(target::value, sample);
     }
     if (sample.kHat() <= ModelFit.PARETO_K_LIMIT) {
-      return new Sampled(sample, "importance sampling");
+      return new Sampled(
+          sample.draws(),
+          sample.kHat(),
+          "importance sampling",
+          OptionalDouble.of(sample.lnIntegral()));
     }
     MarkovChain.Sample chains =
         new MarkovChain(4, 2048, 8, seed)
             .sample(target::value, around.centre(), around.covariance());
     // Chains that agree replace the weights that failed; otherwise the failure is what is reported.
     return chains.splitRHat() <= AGREED
-        ? new Sampled(chains.draws(), 0, "Markov chains, split R-hat below 1.02")
-        : new Sampled(sample, "importance sampling, not to be trusted");
+        ? new Sampled(
+            chains.draws(), 0, "Markov chains, split R-hat below 1.02", OptionalDouble.empty())
+        : new Sampled(
+            sample.draws(),
+            sample.kHat(),
+            "importance sampling, not to be trusted",
+            OptionalDouble.empty());
   }
 
   private record Proposal(double[] centre, RealMatrix covariance) {}

@@ -2,6 +2,7 @@ package charline.model;
 
 import charline.stat.WeightedDraws;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -22,6 +23,7 @@ import java.util.stream.IntStream;
  * @param method how the posterior was computed, in words
  * @param coat the coat that τ and all doses are for
  * @param coatEffects what the coat's terms were found to count; empty where all coats are alike
+ * @param borrowed what was borrowed from other trials, if anything
  * @param posterior the draws themselves
  * @param sturdier the same draws under {@link Prior#sturdier()}, which promises have to survive too
  */
@@ -40,6 +42,7 @@ public record ModelFit(
     String method,
     Coating coat,
     List<CoatEffect> coatEffects,
+    Optional<Loan.Used> borrowed,
     Posterior posterior,
     Posterior sturdier) {
 
@@ -58,7 +61,8 @@ public record ModelFit(
       String method,
       double lnReference,
       Prior prior,
-      CoatDesign coats) {
+      CoatDesign coats,
+      Optional<Loan.Used> borrowed) {
     Posterior posterior = new Posterior(draws, lnReference, coats.row(coats.coat()));
     List<CoatEffect> effects =
         IntStream.range(0, coats.terms().size())
@@ -79,6 +83,7 @@ public record ModelFit(
         method,
         coats.coat(),
         effects,
+        borrowed,
         posterior,
         posterior.under(prior, prior.sturdier()));
   }

@@ -184,6 +184,33 @@ public final class Posterior {
     return new Estimate(quantile(values, 0.5), quantile(values, 0.05), quantile(values, 0.95));
   }
 
+  /**
+   * Mean and variance of a quantity.
+   *
+   * @param mean posterior mean
+   * @param variance posterior variance, 0 or more
+   */
+  record Moments(double mean, double variance) {
+    Moments plus(Moments other) {
+      return new Moments(mean + other.mean, variance + other.variance);
+    }
+  }
+
+  /** Moments of τ as it is at another intensity, φ, ψ and ln σ. */
+  Moments[] moments(double lnIntensity) {
+    return new Moments[] {
+      moments(perDraw(i -> tau[i] - phi[i] * (lnIntensity - lnReference))),
+      moments(phi),
+      moments(psi),
+      moments(perDraw(i -> Math.log(sigma[i])))
+    };
+  }
+
+  private Moments moments(double[] values) {
+    double mean = mean(values);
+    return new Moments(mean, mean(perDraw(i -> (values[i] - mean) * (values[i] - mean))));
+  }
+
   /** Posterior mean of a quantity given per draw. */
   public double mean(double[] perDraw) {
     return WeightedDraws.mean(perDraw, weights);

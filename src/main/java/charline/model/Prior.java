@@ -1,6 +1,7 @@
 package charline.model;
 
 import charline.exposure.Invariant;
+import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Prior of one event's five parameters: weak and physical.
@@ -66,6 +67,19 @@ public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double o
         + this.psi.logDensity(psi)
         + lnSigma.logDensity(Math.log(sigma))
         - boards * boards / 2;
+  }
+
+  /**
+   * Logarithm of what the density in {@link PassesToEvent} must be divided by to be one: normals,
+   * those of φ and ψ cut off below 0, and a half-normal.
+   */
+  double lnNormaliser() {
+    NormalDistribution standard = new NormalDistribution(null, 0, 1);
+    double cutOff =
+        standard.cumulativeProbability(phi.mean() / phi.sd())
+            * standard.cumulativeProbability(psi.mean() / psi.sd());
+    return Math.log(tau.sd() * phi.sd() * psi.sd() * lnSigma.sd() * omegaScale * cutOff / 2)
+        + 2.5 * Math.log(2 * Math.PI);
   }
 
   /**

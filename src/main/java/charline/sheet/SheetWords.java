@@ -1,5 +1,6 @@
 package charline.sheet;
 
+import charline.model.CoatEffect;
 import charline.sheet.SheetPage.JudgedMark;
 import charline.sheet.SheetPage.Line;
 import charline.sheet.SheetPage.Refusal;
@@ -43,7 +44,8 @@ final class SheetWords {
             verdict.word(),
             stratum.family()
                 + " on "
-                + (stratum.wood().equals(Stratum.ANY_WOOD) ? "any wood" : stratum.wood()),
+                + (stratum.wood().equals(Stratum.ANY_WOOD) ? "any wood" : stratum.wood())
+                + coat(),
             "%s, %d nm, %s".formatted(bench.light(), stratum.wavelengthNanometres(), bench.rig()),
             StandingCautions.warning(sheet.cautions(), stratum),
             WindowSheet.box(recommendation).map(bench::startPanel),
@@ -67,6 +69,28 @@ final class SheetWords {
     PageRoom room = PageRoom.of(withoutMap, paper);
     Optional<MapPicture> map = MapPicture.of(recommendation, room.plotHeight());
     return withoutMap.with(map, room.fitting(withoutMap.sure()), judging(map), room.tight());
+  }
+
+  /** Which coat the sheet is for, where trials hold more than one kind. */
+  private String coat() {
+    StringBuilder words = new StringBuilder();
+    recommendation
+        .clearingFit()
+        .ifPresent(
+            fit -> {
+              for (CoatEffect effect : fit.coatEffects()) {
+                words.append(
+                    switch (effect.term()) {
+                      case TONE -> ", " + fit.coat().tone().orElseThrow().word() + " coat";
+                      case THICKNESS ->
+                          ", %s µm"
+                              .formatted(
+                                  Figures.significant(
+                                      fit.coat().thicknessMicrometres().getAsDouble(), 2));
+                    });
+              }
+            });
+    return words.toString();
   }
 
   private Refusal refusal(Verdict verdict) {

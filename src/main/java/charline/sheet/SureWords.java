@@ -1,6 +1,7 @@
 package charline.sheet;
 
 import charline.model.Evidence;
+import charline.model.Lender;
 import charline.model.ModelFit;
 import charline.sheet.SheetPage.Line;
 import charline.window.Asked;
@@ -25,8 +26,26 @@ final class SureWords {
     Optional<Box> chosen = WindowSheet.box(recommendation);
     chosen.ifPresentOrElse(box -> lines.addAll(window(box)), () -> noBox(lines));
     lines.add(new Line("Asked for", asked()));
+    borrowed().ifPresent(words -> lines.add(new Line("Borrowed", words)));
     job.filter(j -> chosen.isPresent()).ifPresent(j -> lines.add(new Line("Whole job", job(j))));
     return lines;
+  }
+
+  /** What other trials lent to either model, if anything. */
+  private Optional<String> borrowed() {
+    List<String> parts = new ArrayList<>();
+    for (Optional<ModelFit> fit : List.of(recommendation.charFit(), recommendation.clearingFit())) {
+      fit.flatMap(ModelFit::borrowed)
+          .ifPresent(
+              used ->
+                  parts.add(
+                      "%s from %s other patches, weight %s"
+                          .formatted(
+                              fit.get().event().word(),
+                              used.lenders().stream().mapToInt(Lender::patches).sum(),
+                              Figures.chance(used.weight()))));
+    }
+    return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts) + ".");
   }
 
   private static String counted(Evidence e) {

@@ -52,6 +52,7 @@ class LadderPropertyTest {
         f.method(),
         f.coat(),
         f.coatEffects(),
+        f.borrowed(),
         f.posterior().thinned(200),
         f.sturdier().thinned(200));
   }

@@ -14,6 +14,7 @@ final class ModelJson {
         .put("evidence", WindowJson.evidence(judged.trials().evidence()))
         .put("event", fit.event().word())
         .put("model", WindowJson.model(fit, judged.bench()))
+        .put("borrowed", BorrowText.json(fit))
         .put("effective_draws", fit.effectiveDraws())
         .put("method", fit.method())
         .put("reliable", !checks.fail())

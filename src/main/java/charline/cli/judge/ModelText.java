@@ -4,6 +4,7 @@ import static charline.cli.render.Figures.three;
 
 import charline.cli.render.Table;
 import charline.exposure.Emission;
+import charline.model.CoatEffect;
 import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.ModelFit;
@@ -30,6 +31,8 @@ record ModelText(StratumOptions.Case judged, ModelFit fit, FitChecks checks) {
                 fit.event() == Event.CHAR ? "Burn onset" : "Removal",
                 judged.trials().stratum().words()));
     line(text, "Counted: " + BenchText.counted(judged.trials().evidence()) + ".");
+    CoatText.of(fit, judged.trials().patches()).ifPresent(coat -> line(text, coat));
+    BorrowText.of(fit).ifPresent(borrowed -> line(text, borrowed));
     text.append('\n').append(parameters()).append('\n');
     meaning(text);
     checks(text);
@@ -44,6 +47,12 @@ record ModelText(StratumOptions.Case judged, ModelFit fit, FitChecks checks) {
     row(table, "psi", fit.psi(), "weight of ln passes");
     row(table, "sigma", fit.sigma(), "spread from patch to patch, in ln dose");
     row(table, "omega", fit.omega(), "spread from board to board, in ln dose");
+    for (CoatEffect effect : fit.coatEffects()) {
+      switch (effect.term()) {
+        case TONE -> row(table, "pale over dark", effect.factor(), "times the dose, mid half-way");
+        case THICKNESS -> row(table, "thickness", effect.weight(), "weight of ln coat thickness");
+      }
+    }
     return table.text();
   }
 

@@ -27,6 +27,7 @@ import picocli.CommandLine.Mixin;
     })
 public final class Onset extends Work {
   @Mixin private StratumOptions trials;
+  @Mixin private BorrowOption borrowing;
   @Mixin private ClassicalOptions classical;
   @Mixin private JsonReply reply;
 
@@ -42,7 +43,7 @@ public final class Onset extends Work {
       if (asClassical) {
         return classical.answer(judged, Event.CHAR, reply, desk);
       }
-      Fitter fitter = Fitter.withDefaults();
+      Fitter fitter = borrowing.fitters(log, trials, Fitter.withDefaults()).apply(judged.trials());
       ModelFit fit = fitter.fit(judged.trials(), Event.CHAR);
       FitChecks checks = new FitChecker(fitter).check(judged.trials(), fit);
       reply.print(

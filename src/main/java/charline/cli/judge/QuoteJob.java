@@ -10,6 +10,7 @@ import charline.cli.render.Table;
 import charline.exposure.Invariant;
 import charline.exposure.Measure.Quantity;
 import charline.log.Logbook;
+import charline.model.Fitter;
 import charline.plan.Quote;
 import charline.plan.Quoting;
 import charline.window.Recommendation;
@@ -65,6 +66,7 @@ public final class QuoteJob extends Work {
 
   @Mixin private AskedOptions limits;
   @Mixin private StratumOptions trials;
+  @Mixin private BorrowOption borrowing;
   @Mixin private JsonReply reply;
 
   public QuoteJob(Desk desk) {
@@ -80,7 +82,8 @@ public final class QuoteJob extends Work {
     try (Logbook log = desk.logToRead()) {
       StratumOptions.Case chosen = trials.choose(log, desk);
       Recommendation found =
-          WindowFinder.withDefaults()
+          new WindowFinder(
+                  borrowing.fitters(log, trials, Fitter.withDefaults()).apply(chosen.trials()))
               .recommend(chosen.trials(), chosen.bench(), limits.asked(trials.acceptTint()));
       if (found.verdict() != Verdict.WINDOW) {
         desk.err()

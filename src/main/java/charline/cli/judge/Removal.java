@@ -29,6 +29,7 @@ import picocli.CommandLine.Mixin;
     })
 public final class Removal extends Work {
   @Mixin private StratumOptions trials;
+  @Mixin private BorrowOption borrowing;
   @Mixin private ClassicalOptions classical;
   @Mixin private JsonReply reply;
 
@@ -44,7 +45,7 @@ public final class Removal extends Work {
       if (asClassical) {
         return classical.answer(judged, Event.CLEARING, reply, desk);
       }
-      Fitter fitter = Fitter.withDefaults();
+      Fitter fitter = borrowing.fitters(log, trials, Fitter.withDefaults()).apply(judged.trials());
       ModelFit fit = fitter.fit(judged.trials(), Event.CLEARING);
       FitChecks checks = new FitChecker(fitter).check(judged.trials(), fit);
       List<RemovalRates.Rate> rates = RemovalRates.of(judged.trials(), fit);
@@ -52,7 +53,8 @@ public final class Removal extends Work {
           desk.out(),
           () ->
               ModelJson.of(judged, fit, checks)
-                  .put("coat_um", RemovalRates.thickness(judged.trials().patches()))
+                  .put("coat", CoatText.json(fit))
+                  .put("coat_um", RemovalRates.thickness(judged.trials()))
                   .put("rates", RemovalRates.json(rates))
                   .put("ablation_law", AblationText.json(judged.trials())),
           () ->

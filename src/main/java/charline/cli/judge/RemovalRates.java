@@ -51,7 +51,7 @@ final class RemovalRates {
 
   /** Rates at up to five tried settings, from the least dose to the most. */
   static List<Rate> of(Trials trials, ModelFit clearing) {
-    OptionalDouble thickness = thickness(trials.patches());
+    OptionalDouble thickness = thickness(trials);
     return spread(settings(trials.patches())).stream()
         .map(
             patch -> {
@@ -73,18 +73,11 @@ final class RemovalRates {
         .toList();
   }
 
-  /** Thickness of all coats in um, if every finish has one; the middle one where they differ. */
-  static OptionalDouble thickness(List<Patch> patches) {
-    List<Double> known = new ArrayList<>();
-    for (Patch patch : patches) {
-      OptionalDouble thickness = patch.finish().thicknessMicrometres();
-      if (thickness.isEmpty()) {
-        return thickness;
-      }
-      known.add(thickness.getAsDouble());
-    }
-    known.sort(Double::compare);
-    return OptionalDouble.of(known.get(known.size() / 2));
+  /** Thickness of the coat that the answer is for, if every finish has one. */
+  static OptionalDouble thickness(Trials trials) {
+    return trials.patches().stream().allMatch(p -> p.finish().thicknessMicrometres().isPresent())
+        ? trials.coat().thicknessMicrometres()
+        : OptionalDouble.empty();
   }
 
   private static List<Patch> settings(List<Patch> patches) {

@@ -7,6 +7,7 @@ import charline.cli.desk.Work;
 import charline.exposure.Invariant;
 import charline.exposure.Measure.Quantity;
 import charline.log.Logbook;
+import charline.model.Fitter;
 import charline.sheet.Paper;
 import charline.sheet.SheetStamp;
 import charline.sheet.WindowSheet;
@@ -50,6 +51,7 @@ public final class Sheet extends Work {
 
   @Mixin private AskedOptions limits;
   @Mixin private StratumOptions trials;
+  @Mixin private BorrowOption borrowing;
 
   @Option(
       names = "--job-area",
@@ -77,7 +79,9 @@ public final class Sheet extends Work {
     try (Logbook log = desk.logToRead()) {
       StratumOptions.Case chosen = trials.choose(log, desk);
       Recommendation found =
-          WindowFinder.withDefaults().recommend(chosen.trials(), chosen.bench(), asked);
+          new WindowFinder(
+                  borrowing.fitters(log, trials, Fitter.withDefaults()).apply(chosen.trials()))
+              .recommend(chosen.trials(), chosen.bench(), asked);
       Optional<JobRisk> job =
           area.isPresent() ? JobRisk.of(found, area.getAsDouble()) : Optional.empty();
       List<Caution> cautions = new ArrayList<>(Validity.of(chosen).caution());

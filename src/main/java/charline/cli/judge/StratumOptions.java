@@ -2,16 +2,20 @@ package charline.cli.judge;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.NothingThere;
+import charline.cli.desk.Typed;
 import charline.cli.render.Figures;
 import charline.exposure.Emission;
+import charline.exposure.Measure.Quantity;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.log.Refused;
+import charline.model.Coating;
 import charline.model.Trials;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
+import charline.trial.Tone;
 import charline.window.Bench;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,6 +47,22 @@ final class StratumOptions {
           "Knobs that stay fixed, such as spot=0.6mm,rep=40kHz,width=60mm; also pulse (ns) and"
               + " spacing (mm). Default: as most of the patches had them.")
   private String at;
+
+  @Option(
+      names = "--tone",
+      paramLabel = "TONE",
+      description =
+          "Tone of the outermost coat that the answer is for: pale, mid or dark. Matters where"
+              + " trials mix tones. Default: that of most patches.")
+  private String tone;
+
+  @Option(
+      names = "--thickness",
+      paramLabel = "UM",
+      description =
+          "Thickness of all coats that the answer is for, in um. Matters where it was recorded"
+              + " and differs. Default: the middle of what was tried.")
+  private String thickness;
 
   @Option(names = "--accept-tint", description = "Count a tint that stays in the grain as cleared.")
   private boolean acceptTint;
@@ -130,6 +150,13 @@ final class StratumOptions {
     return rigName == null ? rigs.get(0) : log.rig(rigName);
   }
 
+  /** The trials of every stratum of the log, for the coat that most of each had. */
+  List<Trials> everyStratum(Logbook log) {
+    return strata(log).entrySet().stream()
+        .map(e -> new Trials(e.getKey(), e.getValue(), acceptTint))
+        .toList();
+  }
+
   /** Every stratum of the log with its bench, the one with most patches first. */
   List<Case> all(Logbook log, Desk desk) {
     Map<Stratum, List<Patch>> strata = strata(log);
@@ -160,7 +187,13 @@ final class StratumOptions {
     FixedKnobs fixed = FixedKnobs.parse(at);
     Rig rig = fixed.on(wanted.orElseGet(() -> log.rig(Bench.mostUsedRig(patches).name())));
     Bench bench = fixed.on(Bench.of(rig, patches, desk.now()));
-    return new Case(new Trials(stratum, patches, acceptTint), bench);
+    return new Case(new Trials(stratum, patches, acceptTint, coat()), bench);
+  }
+
+  private Coating coat() {
+    return new Coating(
+        Optional.ofNullable(tone).map(Tone::ofWord),
+        Typed.ifGiven("--thickness", thickness, Quantity.THICKNESS));
   }
 
   private static boolean isLightOf(Rig rig, Stratum stratum) {

@@ -9,6 +9,8 @@ import charline.exposure.Invariant;
 import charline.exposure.Measure.Quantity;
 import charline.log.Logbook;
 import charline.log.Refused;
+import charline.model.Fitter;
+import charline.model.Trials;
 import charline.trial.Caution;
 import charline.window.Asked;
 import charline.window.JobRisk;
@@ -19,6 +21,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -37,6 +40,7 @@ import picocli.CommandLine.Option;
       "  charline window latex pine",
       "  charline window latex pine --risk 2%% --confidence 95%% --job-area 4.5m2",
       "  charline window latex pine --prior boathouse.prior",
+      "  charline window latex larch --borrow --tone dark",
       "  charline window shellac any --rig Heron --at spot=0.6mm,rep=40kHz,width=60mm",
       "  charline window --all --json"
     })
@@ -46,6 +50,7 @@ public final class Window extends Work {
 
   @Mixin private AskedOptions limits;
   @Mixin private StratumOptions trials;
+  @Mixin private BorrowOption borrowing;
 
   @Option(
       names = "--job-area",
@@ -84,7 +89,7 @@ public final class Window extends Work {
 
   private int one(Logbook log, Asked asked, OptionalDouble area) {
     StratumOptions.Case chosen = trials.choose(log, desk);
-    WindowFinder finder = finder();
+    WindowFinder finder = finder(log).apply(chosen.trials());
     Recommendation found = finder.recommend(chosen.trials(), chosen.bench(), asked);
     PriorWords priors =
         new PriorWords(
@@ -101,10 +106,10 @@ public final class Window extends Work {
   }
 
   private int overAll(Logbook log, Asked asked, OptionalDouble area) {
-    WindowFinder finder = finder();
+    Function<Trials, WindowFinder> finder = finder(log);
     List<Recommendation> found =
         trials.all(log, desk).parallelStream()
-            .map(each -> finder.recommend(each.trials(), each.bench(), asked))
+            .map(each -> finder.apply(each.trials()).recommend(each.trials(), each.bench(), asked))
             .toList();
     if (reply.json()) {
       List<Json> objects =
@@ -116,13 +121,14 @@ public final class Window extends Work {
     return found.stream().anyMatch(each -> each.verdict() == Verdict.WINDOW) ? DONE : NO;
   }
 
-  private WindowFinder finder() {
-    WindowFinder usual = WindowFinder.withDefaults();
-    if (priorFile == null) {
-      return usual;
+  /** What judges trials: with the priors of a file, and borrowing from other strata, as asked. */
+  private Function<Trials, WindowFinder> finder(Logbook log) {
+    Fitter fitter = Fitter.withDefaults();
+    if (priorFile != null) {
+      PriorFile priors = PriorFile.read(priorFile);
+      fitter = fitter.with(priors.charring(), priors.clearing());
     }
-    PriorFile priors = PriorFile.read(priorFile);
-    return usual.with(priors.charring(), priors.clearing());
+    return borrowing.fitters(log, trials, fitter).andThen(WindowFinder::new);
   }
 
   private static Optional<JobRisk> job(Recommendation found, OptionalDouble area) {

@@ -38,6 +38,12 @@ final class WindowJson {
         .put("ranges", box.map(b -> ranges(b, bench)))
         .put("hot_corner", box.map(b -> forecast(b.hotCorner(), bench)))
         .put("cold_corner", box.map(b -> forecast(b.coldCorner(), bench)))
+        .put("coat", found.clearingFit().map(CoatText::json))
+        .put(
+            "borrowed",
+            new Json()
+                .put("char", found.charFit().flatMap(BorrowText::json))
+                .put("clearing", found.clearingFit().flatMap(BorrowText::json)))
         .put(
             "models",
             new Json()

@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A recommendation for a person at the bench. */
 record WindowText(
@@ -28,6 +29,14 @@ record WindowText(
         "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
     line(text, "Counted: " + BenchText.counted(found.evidence()) + ".");
     line(text, asked());
+    found
+        .clearingFit()
+        .flatMap(fit -> CoatText.of(fit, found.patches()))
+        .ifPresent(coat -> line(text, coat));
+    Stream.of(found.charFit(), found.clearingFit())
+        .flatMap(Optional::stream)
+        .flatMap(fit -> BorrowText.of(fit).stream())
+        .forEach(borrowed -> line(text, borrowed));
     found.chosen().ifPresent(box -> text.append('\n').append(box(box)));
     text.append('\n');
     line(text, "Why: " + found.reason());

@@ -1,0 +1,147 @@
+package charline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Mixed coats and borrowing, on the sample trials and a darkened, thicker copy of one of them. */
+class CoatAndBorrowCommandsTest {
+  private static final Path SAMPLES = Path.of("sample-trials");
+
+  @TempDir static Path folder;
+  private static Shell shell;
+
+  @BeforeAll
+  static void import_the_boathouse() throws IOException {
+    shell = new Shell(folder).at("2026-11-01T09:00:00Z");
+    String pale = Files.readString(SAMPLES.resolve("latex-on-pine.csv"));
+    List<String> lines = pale.lines().toList();
+    Path dark = folder.resolve("dark.csv");
+    Files.write(
+        dark,
+        Stream.concat(
+                lines.stream().limit(1),
+                lines.stream()
+                    .skip(1)
+                    .filter(line -> line.compareTo("LP-17") < 0)
+                    .map(
+                        line ->
+                            line.replace("LP-", "LD-")
+                                .replace("wall panel latex", "shutter latex")
+                                .replace(",pale,", ",dark,")
+                                .replace("latex:pale:50um", "latex:dark:110um")))
+            .toList());
+    String sheets;
+    try (Stream<Path> files = Files.list(SAMPLES)) {
+      sheets =
+          String.join(
+              " ",
+              files
+                  .map(Path::toString)
+                  .filter(name -> name.contains("-on-") && name.endsWith(".csv"))
+                  .sorted()
+                  .toList());
+    }
+    shell.mustDo(
+        "import %s %s --rigs %s --power-checks %s"
+            .formatted(
+                sheets, dark, SAMPLES.resolve("rigs.csv"), SAMPLES.resolve("power-checks.csv")));
+  }
+
+  private static String told(String line) {
+    return shell.run(line).out().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void a_window_is_for_one_tone_and_says_what_tone_was_found_to_count() {
+    assertThat(told("window latex pine"))
+        .contains("For a pale coat of 95 um. Found in these trials: pale takes ")
+        .contains("twice as thick takes ")
+        .contains("Patches: 24 pale, 16 dark.");
+    assertThat(told("window latex pine --tone dark --thickness 6mil"))
+        .contains("For a dark coat of 152 um.");
+  }
+
+  @Test
+  void removal_shows_both_terms_and_json_has_them() throws IOException {
+    assertThat(told("removal latex pine")).contains("pale over dark ", "weight of ln coat thick");
+    Map<String, Object> coat = part(json("removal latex pine --tone dark --json"), "coat");
+    assertThat(coat).containsEntry("tone", "dark");
+    assertThat(part(coat, "pale_over_dark")).containsKeys("median", "low", "high");
+    Map<String, Object> alike = part(json("window varnish ash --json"), "coat");
+    assertThat(alike).containsEntry("tone", "mid").containsEntry("pale_over_dark", null);
+  }
+
+  @Test
+  void a_sheet_names_the_coat_it_is_for() throws IOException {
+    Path sheet = folder.resolve("dark.html");
+    shell.run("sheet latex pine --tone dark --to " + sheet);
+    assertThat(Files.readString(sheet)).contains("latex on pine, dark coat, 160 µm");
+  }
+
+  @Test
+  void a_tone_or_thickness_that_was_not_tried_is_refused() {
+    assertThat(shell.run("window latex pine --tone mid"))
+        .isEqualTo(
+            new Shell.Result(
+                2,
+                "",
+                "The tone must be one that was tried, not mid: patches of latex on pine, pulsed"
+                    + " 1064 nm have pale and dark coats only.\n"));
+    assertThat(shell.run("window latex pine --tone black").err())
+        .isEqualTo("A tone must be pale, mid or dark, not \"black\".\n");
+    assertThat(shell.run("window latex pine --thickness 20").err())
+        .startsWith("The thickness must be within what was tried, not 20 um: coats of latex on");
+  }
+
+  @Test
+  void borrowing_names_the_lenders_and_the_weight_left_to_them() throws IOException {
+    assertThat(told("window shellac oak --borrow"))
+        .contains("Borrowed for char: primer on oak (")
+        .contains("Borrowed for clearing: ", "These trials leave ", " to the usual prior.");
+    assertThat(told("onset shellac oak --borrow")).contains("Borrowed for char: ");
+    assertThat(told("window shellac oak")).doesNotContain("Borrowed");
+    Map<String, Object> borrowed = part(json("window shellac oak --borrow --json"), "borrowed");
+    assertThat((List<?>) part(borrowed, "char").get("from")).isNotEmpty();
+    assertThat(part(json("window shellac oak --json"), "borrowed"))
+        .containsEntry("char", null)
+        .containsEntry("clearing", null);
+  }
+
+  @Test
+  void borrowing_alone_makes_no_promise_from_few_patches() {
+    Shell.Result result = shell.run("window shellac oak --borrow");
+    assertThat(result.code()).isEqualTo(1);
+    assertThat(result.out()).contains("no window yet.");
+  }
+
+  @Test
+  void other_light_lends_nothing() {
+    assertThat(told("onset alkyd pine --borrow")).doesNotContain("Borrowed");
+  }
+
+  @Test
+  void lines_stay_within_the_page() {
+    for (String line : List.of("window latex pine --borrow", "removal latex pine --borrow")) {
+      assertThat(shell.run(line).out().lines()).allMatch(text -> text.length() <= 80);
+    }
+  }
+
+  private static Map<String, Object> json(String line) throws IOException {
+    return JSON.std.mapFrom(shell.run(line).out());
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> part(Map<String, Object> json, String key) {
+    return (Map<String, Object>) json.get(key);
+  }
+}

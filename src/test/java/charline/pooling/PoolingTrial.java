@@ -1,0 +1,51 @@
+package charline.pooling;
+
+import charline.model.Fitter;
+import charline.model.Lending;
+import charline.model.Trials;
+import charline.pooling.World.Kind;
+import charline.window.Asked;
+import charline.window.Bench;
+import charline.window.WindowFinder;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the new wood of one world is told, alone and with what it borrows. */
+final class PoolingTrial {
+  static final List<Integer> COUNTS = List.of(6, 12, 18);
+  static final String ALONE = "alone";
+  static final String BORROWED = "borrowed";
+
+  private PoolingTrial() {}
+
+  /** All kinds of one world; those with the same lenders share their fits. */
+  static List<Told> of(int number) {
+    List<Told> told = new ArrayList<>();
+    Map<Integer, Lending> lending = new HashMap<>();
+    for (Kind kind : Kind.values()) {
+      World world = World.draw(kind, number);
+      Lending others =
+          lending.computeIfAbsent(
+              kind.lenders, n -> new Lending(Fitter.withDefaults(), world.lenders()));
+      for (int count : COUNTS) {
+        Trials trials = world.first(count);
+        Bench bench = Bench.of(Yard.RIG, trials.patches(), Yard.DAY);
+        Map<String, Fitter> ways =
+            Map.of(ALONE, Fitter.withDefaults(), BORROWED, others.fitterFor(trials));
+        ways.forEach(
+            (way, fitter) ->
+                told.add(
+                    Told.of(
+                        kind.name(),
+                        number,
+                        way,
+                        new WindowFinder(fitter).recommend(trials, bench, Asked.USUAL),
+                        world.charring(),
+                        world.clearing())));
+      }
+    }
+    return told;
+  }
+}
