@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.ElementClickInterceptedException;
+import org.openqa.selenium.InvalidArgumentException;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
@@ -207,10 +208,19 @@ final class Browser implements AutoCloseable {
         .toList();
   }
 
-  /** Prints the page to a file. */
+  /** Prints the page to a file; a sheet that has just opened may still be printing itself. */
   void print(Path pdf) throws IOException {
-    Files.write(
-        pdf, OutputType.BYTES.convertFromBase64Png(driver.print(new PrintOptions()).getContent()));
+    String content =
+        until(
+            "a free printer",
+            () -> {
+              try {
+                return driver.print(new PrintOptions()).getContent();
+              } catch (InvalidArgumentException busy) {
+                return null;
+              }
+            });
+    Files.write(pdf, OutputType.BYTES.convertFromBase64Png(content));
   }
 
   /** Keeps a picture of the whole page. */
