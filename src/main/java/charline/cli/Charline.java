@@ -3,6 +3,7 @@ package charline.cli;
 import charline.cli.desk.Desk;
 import charline.cli.desk.Release;
 import charline.cli.desk.Work;
+import charline.log.Logbook;
 import java.nio.file.Path;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -45,7 +46,7 @@ final class Charline extends Work {
   @Option(
       names = {"-V", "--version"},
       versionHelp = true,
-      description = "Show the version.")
+      description = "Show the versions of program, log, SQLite and Java.")
   boolean version;
 
   Charline(Desk desk) {
@@ -69,11 +70,21 @@ final class Charline extends Work {
     return USAGE;
   }
 
-  /** The version that the jar was built as. */
+  /** What the program, its logs and what it stands on were made as. */
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {
-      return new String[] {"charline " + Release.version()};
+      return new String[] {
+        "charline " + Release.version(),
+        "log version " + Logbook.newestVersion(),
+        "SQLite " + Logbook.sqliteVersion(),
+        "Java "
+            + Runtime.version().feature()
+            + "."
+            + Runtime.version().interim()
+            + "."
+            + Runtime.version().update()
+      };
     }
   }
 }

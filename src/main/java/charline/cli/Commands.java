@@ -14,6 +14,9 @@ import charline.cli.judge.Removal;
 import charline.cli.judge.RigDrift;
 import charline.cli.judge.Sheet;
 import charline.cli.judge.Window;
+import charline.cli.keep.Backup;
+import charline.cli.keep.Check;
+import charline.cli.keep.Join;
 import charline.cli.record.PatchAdd;
 import charline.cli.record.PatchAmend;
 import charline.cli.record.PatchRead;
@@ -56,6 +59,9 @@ final class Commands {
     WORDS.put("import", List.of());
     WORDS.put("export", List.of());
     WORDS.put("bench", List.of());
+    for (String word : List.of("merge", "backup", "check")) {
+      WORDS.put(word, List.of());
+    }
     WORDS.put("demo", List.of());
   }
 
@@ -172,6 +178,9 @@ final class Commands {
       case "import" -> new Import(desk);
       case "export" -> new Export(desk);
       case "bench" -> new BenchCommand(desk);
+      case "merge" -> new Join(desk);
+      case "backup" -> new Backup(desk);
+      case "check" -> new Check(desk);
       case "demo" -> new Demo(desk, words -> Main.again(words, desk));
       default -> throw new IllegalArgumentException("No command is called " + command + ".");
     };

@@ -3,7 +3,7 @@ package charline.log;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Whether the file is whole: pages, indexes, rules and references. */
+/** Whether the file is whole: pages, indexes, rules, references and the steps that made it. */
 final class Checkup {
   private Checkup() {}
 
@@ -22,6 +22,9 @@ final class Checkup {
                     Finding.Kind.FAULT,
                     "A row of %s refers to a row of %s that is not there."
                         .formatted(row.text("table"), row.text("parent")))));
+    LogFile.strangeMigrations(store.file()).stream()
+        .map(text -> new Finding(Finding.Kind.FAULT, text))
+        .forEach(faults::add);
     return faults;
   }
 

@@ -89,6 +89,11 @@ final class Doubts {
       doubt("%s was burned in the future (%s); amend the time.".formatted(who, patch.burnedAt()));
     }
     for (Reading reading : patch.readings()) {
+      if (reading.at().isBefore(patch.burnedAt()) && !patch.burnedAt().isAfter(now)) {
+        doubt(
+            "%s was judged (%s) before it was burned (%s); amend the time if a clock was wrong."
+                .formatted(who, reading.at(), patch.burnedAt()));
+      }
       range(who, "number of passes", reading.passes(), 1, 10, "passes");
     }
   }

@@ -15,6 +15,8 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.flywaydb.core.Flyway;
@@ -44,6 +46,12 @@ final class LogFile {
 
   /** Opens a log that is there. */
   static Store openExisting(Path file) {
+    requireLog(file);
+    checkWritable(file);
+    return connectChecked(file);
+  }
+
+  private static void requireLog(Path file) {
     if (!Files.exists(file)) {
       throw new Refused(
           DATA,
@@ -54,8 +62,6 @@ final class LogFile {
       throw new Refused(DATA, "%s is a folder; name a file for the log.".formatted(file));
     }
     checkHeader(file);
-    checkWritable(file);
-    return connectChecked(file);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -120,9 +126,7 @@ final class LogFile {
 
   private static Store connectChecked(Path file) {
     int version = inspect(file);
-    if (version < SCHEMA_VERSION) {
-      migrate(file);
-    }
+    Optional<Upgrade> upgrade = version < SCHEMA_VERSION ? Upgrading.of(file) : Optional.empty();
     try {
       Connection connection = source(file, false).getConnection();
       try (Statement statement = connection.createStatement()) {
@@ -131,14 +135,28 @@ final class LogFile {
         connection.close();
         throw e;
       }
-      return new Store(file, connection);
+      return new Store(file, connection, upgrade);
     } catch (SQLException e) {
       throw Refusals.of(e, file);
     }
   }
 
+  /** A copy of another log, which itself is left as it is, in the version of this program. */
+  static void copyUpgraded(Path other, Path copy) throws IOException {
+    requireLog(other);
+    if (Files.isWritable(other) && Files.isWritable(other.toAbsolutePath().getParent())) {
+      inspect(other);
+      LogCopy.write(other, copy);
+    } else {
+      Files.copy(other, copy); // from a medium that nobody writes to
+    }
+    if (inspect(copy) < SCHEMA_VERSION) {
+      migrate(copy);
+    }
+  }
+
   /** Refuses a damaged or newer log; gives the version of a sound one. */
-  private static int inspect(Path file) {
+  static int inspect(Path file) {
     int version;
     try (Connection connection = source(file, false).getConnection();
         Statement statement = connection.createStatement()) {
@@ -165,6 +183,15 @@ final class LogFile {
               .formatted(file, version, SCHEMA_VERSION));
     }
     return version;
+  }
+
+  static String sqliteVersion() {
+    try (Connection connection = new SQLiteDataSource().getConnection();
+        Statement statement = connection.createStatement()) {
+      return text(statement, "SELECT sqlite_version()");
+    } catch (SQLException e) {
+      throw new IllegalStateException("SQLite must tell its version in memory.", e);
+    }
   }
 
   private static String text(Statement statement, String sql) throws SQLException {
@@ -221,15 +248,9 @@ final class LogFile {
   }
 
   /** Brings the schema up to date, all pending steps in one transaction. */
-  private static void migrate(Path file) {
+  static void migrate(Path file) {
     try {
-      Flyway.configure()
-          .dataSource(source(file, true))
-          .locations("classpath:db/migration")
-          .group(true)
-          .cleanDisabled(true)
-          .load()
-          .migrate();
+      flyway(file).migrate();
     } catch (FlywayException e) {
       for (Throwable cause = e; cause != null; cause = cause.getCause()) {
         if (cause instanceof SQLException sql) {
@@ -244,7 +265,26 @@ final class LogFile {
     }
   }
 
-  private static SQLiteDataSource source(Path file, boolean migrating) {
+  private static Flyway flyway(Path file) {
+    return Flyway.configure()
+        .dataSource(source(file, true))
+        .locations("classpath:db/migration")
+        .group(true)
+        .cleanDisabled(true)
+        .load();
+  }
+
+  /** What differs between the steps that made this log and those that this program knows. */
+  static List<String> strangeMigrations(Path file) {
+    return flyway(file).validateWithResult().invalidMigrations.stream()
+        .map(
+            m ->
+                "Step %s of the log's schema is not the one that this charline knows."
+                    .formatted(m.version))
+        .toList();
+  }
+
+  static SQLiteDataSource source(Path file, boolean migrating) {
     SQLiteConfig config = new SQLiteConfig();
     config.resetOpenMode(SQLiteOpenMode.CREATE);
     config.setBusyTimeout(BUSY_MILLISECONDS);

@@ -11,7 +11,6 @@ import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.WoodFacts;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -79,6 +78,16 @@ public final class Logbook implements AutoCloseable {
       store.close();
       throw e;
     }
+  }
+
+  /** The version that a log has after it was opened. */
+  public static int newestVersion() {
+    return LogFile.SCHEMA_VERSION;
+  }
+
+  /** The version of the SQLite that logs are read and written with. */
+  public static String sqliteVersion() {
+    return LogFile.sqliteVersion();
   }
 
   /** The file that the log lies in. */
@@ -340,26 +349,30 @@ public final class Logbook implements AutoCloseable {
     return history.of(patch(code).patch().id());
   }
 
+  /** What was done to the log when it was opened, if it came from an older version. */
+  public Optional<Upgrade> upgrade() {
+    return store.upgrade();
+  }
+
   /**
-   * Joins another log into this one, all of it or nothing. Rows are told apart by identity, so
-   * joining twice adds nothing; what both hold stays as it is here.
+   * Joins another log into this one, all of it or nothing; the other file is left as it is. Rows
+   * are told apart by identity, so joining twice adds nothing. What only the other log amended
+   * comes in as it is there; what both amended is a conflict, left as it is here and named, unless
+   * {@code take} says which holds.
    */
-  public Merged merge(Path other) {
-    if (other.toAbsolutePath().normalize().equals(file().toAbsolutePath().normalize())) {
+  public Merged merge(Path other, Take take, String by) {
+    if (LogCopy.same(other, file())) {
       throw new Refused(USAGE, "%s is this log itself; name another one.".formatted(other));
     }
-    LogFile.openExisting(other).close(); // sound, and of this version
-    return new Merge(store, planned).from(other);
+    Signature signature = new Signature(now(), Optional.ofNullable(by));
+    String name = other.getFileName().toString();
+    return LogCopy.withReadable(
+        other, copy -> new Merge(store, patches, planned, name, signature).from(copy, take));
   }
 
   /** Writes a consistent copy to a new file, also while others record. */
   public void backup(Path copy) {
-    if (Files.exists(copy)) {
-      throw new Refused(
-          USAGE, "%s is there already; name a new file for the backup.".formatted(copy));
-    }
-    LogFile.makeFolders(copy);
-    store.update("VACUUM INTO ?", copy.toAbsolutePath().toString());
+    LogCopy.backup(file(), copy);
   }
 
   /** Faults of the file, then values that may have been mistyped; empty where all is well. */

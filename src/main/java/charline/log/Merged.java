@@ -10,12 +10,25 @@ import java.util.List;
  * @param finishes finishes added
  * @param patches patches added
  * @param readings readings added, those of added patches included
+ * @param amended rows that both hold and that only the other log had amended since: now as there
+ * @param settled rows that both had amended differently, now as was asked
  * @param notes what had to be done otherwise than asked, one sentence each: codes and names that
- *     were taken, readings that did not fit
+ *     were taken
+ * @param conflicts what both logs hold differently and nobody has decided, one sentence each; it
+ *     stays as it is here
  */
 public record Merged(
-    int rigs, int boards, int finishes, int patches, int readings, List<String> notes) {
+    int rigs,
+    int boards,
+    int finishes,
+    int patches,
+    int readings,
+    int amended,
+    int settled,
+    List<String> notes,
+    List<String> conflicts) {
   public Merged {
     notes = List.copyOf(notes);
+    conflicts = List.copyOf(conflicts);
   }
 }

@@ -28,6 +28,30 @@ final class Refusals {
     };
   }
 
+  /** True if the row would break a rule of the schema. */
+  static boolean breaksRule(SQLException failure) {
+    return SQLiteErrorCode.getErrorCode(code(failure) & 0xFF) == SQLiteErrorCode.SQLITE_CONSTRAINT;
+  }
+
+  /** A copy that could not be written; the log itself is as it was. */
+  static Refused ofCopying(SQLException failure, Path file, Path copy) {
+    return switch (SQLiteErrorCode.getErrorCode(code(failure) & 0xFF)) {
+      case SQLITE_FULL ->
+          new Refused(
+              Refused.Kind.DATA,
+              "The disk is full, so no copy of %s was left in %s; make room there or name another place."
+                  .formatted(file, copy.getParent()),
+              failure);
+      case SQLITE_CANTOPEN, SQLITE_READONLY, SQLITE_IOERR ->
+          new Refused(
+              Refused.Kind.DATA,
+              "No copy of %s can be written in %s (%s); check that folder or name another place."
+                  .formatted(file, copy.getParent(), reason(failure)),
+              failure);
+      default -> of(failure, file);
+    };
+  }
+
   private static String sentence(SQLException failure, Path file) {
     if (damaged(failure)) {
       return damage(file, reason(failure));

@@ -25,11 +25,17 @@ final class Store implements AutoCloseable {
   private final Connection connection;
   private final Map<String, PreparedStatement> prepared = new HashMap<>();
   private final ReentrantLock turn = new ReentrantLock();
+  private final Optional<Upgrade> upgrade;
   private int depth;
 
-  Store(Path file, Connection connection) {
+  Store(Path file, Connection connection, Optional<Upgrade> upgrade) {
     this.file = file;
     this.connection = connection;
+    this.upgrade = upgrade;
+  }
+
+  Optional<Upgrade> upgrade() {
+    return upgrade;
   }
 
   Path file() {

@@ -4,6 +4,7 @@ import static charline.log.Boathouse.CLOCK;
 import static charline.log.Boathouse.MORNING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
@@ -13,6 +14,7 @@ import charline.trial.PowerCheck;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -50,7 +52,7 @@ class MergeTest {
       other.voidPatch("P-0001", "Bo", "knot");
       theirs = other.patch("P-0001");
     }
-    Merged merged = log.merge(there);
+    Merged merged = log.merge(there, Take.UNDECIDED, "Ada");
     assertThat(merged)
         .extracting(
             Merged::rigs, Merged::boards, Merged::finishes, Merged::patches, Merged::readings)
@@ -64,20 +66,24 @@ class MergeTest {
     assertThat(ours.patch().readings()).isEqualTo(theirs.patch().readings());
     assertThat(ours.patch().finish().coats()).hasSize(2);
     assertThat(ours.voided()).contains("knot");
-    assertThat(log.history("P-0002")).extracting(Change::what).containsExactly("patch.voided_why");
+    assertThat(log.history("P-0002"))
+        .extracting(Change::what, Change::before, Change::after)
+        .containsExactly(
+            tuple("patch.voided_why", Optional.empty(), Optional.of("knot")),
+            tuple("patch.code", Optional.of("P-0001"), Optional.of("P-0002")));
     assertThat(log.rig("shop-200 (2)").checks()).hasSize(1);
     assertThat(log.check()).isEmpty();
 
-    Merged again = log.merge(there);
-    assertThat(again).isEqualTo(new Merged(0, 0, 0, 0, 0, List.of()));
+    Merged again = log.merge(there, Take.UNDECIDED, "Ada");
+    assertThat(again).isEqualTo(new Merged(0, 0, 0, 0, 0, 0, 0, List.of(), List.of()));
   }
 
   @Test
   void a_log_does_not_join_itself_nor_one_that_is_not_there() {
-    assertThatThrownBy(() -> log.merge(log.file()))
+    assertThatThrownBy(() -> log.merge(log.file(), Take.UNDECIDED, "Ada"))
         .isInstanceOf(Refused.class)
         .hasMessageEndingWith("is this log itself; name another one.");
-    assertThatThrownBy(() -> log.merge(there))
+    assertThatThrownBy(() -> log.merge(there, Take.UNDECIDED, "Ada"))
         .isInstanceOf(Refused.class)
         .hasMessageStartingWith("There is no log at ");
   }

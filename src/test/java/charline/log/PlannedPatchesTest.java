@@ -87,7 +87,7 @@ class PlannedPatchesTest {
       other.planned().reserve(List.of(plan(slipway), plan(slipway)));
       burn(slipway, "P-0001");
     }
-    Merged merged = log.merge(there);
+    Merged merged = log.merge(there, Take.UNDECIDED, "Ada");
 
     assertThat(log.planned().all())
         .extracting(PlannedPatch::code, PlannedPatch::fulfilled)
@@ -95,7 +95,7 @@ class PlannedPatchesTest {
     assertThat(merged.notes())
         .contains(
             "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write that on its tape.");
-    assertThat(log.merge(there).patches()).isZero();
+    assertThat(log.merge(there, Take.UNDECIDED, "Ada").patches()).isZero();
   }
 
   @Test
@@ -106,7 +106,7 @@ class PlannedPatchesTest {
     try (Logbook other = Logbook.openExisting(copy, CLOCK)) {
       burn(Boathouse.alreadySetUp(other), "P-0001");
     }
-    log.merge(copy);
+    log.merge(copy, Take.UNDECIDED, "Ada");
 
     assertThat(Files.exists(copy)).isTrue();
     assertThat(log.planned().open()).isEmpty();

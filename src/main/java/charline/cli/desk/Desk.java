@@ -82,7 +82,18 @@ public final class Desk {
               .formatted(file.getParent()),
           e);
     }
-    return Logbook.open(file, clock);
+    return opened(file);
+  }
+
+  private Logbook opened(Path file) {
+    Logbook log = Logbook.open(file, clock);
+    log.upgrade()
+        .ifPresent(
+            upgrade ->
+                err.println(
+                    "The log was brought from version %d to %d; as it was before, it is kept in %s."
+                        .formatted(upgrade.from(), upgrade.to(), upgrade.kept())));
+    return log;
   }
 
   /** Opens a log that must be there: a mistyped name shall not leave an empty log behind. */
@@ -94,7 +105,7 @@ public final class Desk {
           "There is no log at %s; name one with --log or $%s, or begin one with `charline rig add`."
               .formatted(file, LogPlace.VARIABLE));
     }
-    return Logbook.open(file, clock);
+    return opened(file);
   }
 
   /** Who makes a record: as given, else {@code $CHARLINE_BY}, else the name of the login. */

@@ -1,0 +1,107 @@
+package charline.cli.keep;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.Figures;
+import charline.cli.render.Table;
+import charline.log.Logbook;
+import charline.log.Merged;
+import charline.log.Refused;
+import charline.log.Take;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code merge}. */
+@Command(
+    name = "merge",
+    header = "Bring another bench's log into this one.",
+    description =
+        "All of it comes in, or nothing; the other file is left as it is. Merging twice adds "
+            + "nothing. A code that is taken here gets a new one; the old one stays in the history. "
+            + "What only the other bench amended comes in as it is there. What both amended is "
+            + "named and stays as it is here, until you say which holds. Exit codes: 0 all of it is "
+            + "in, 1 something is left to decide.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline merge slipway.db",
+      "  charline merge slipway.db --take there"
+    })
+public final class Join extends Work {
+  @Parameters(paramLabel = "OTHER.db", description = "The other log.")
+  private Path other;
+
+  @Option(
+      names = "--take",
+      paramLabel = "SIDE",
+      description =
+          "Where both were amended: here keeps this log's values, there takes the other's; the "
+              + "history keeps both.")
+  private String take;
+
+  @Option(names = "--by", paramLabel = "WHO", description = "Who decides.")
+  private String by;
+
+  public Join(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    Take side = side();
+    try (Logbook log = desk.logToWrite()) {
+      Merged merged = log.merge(other, side, desk.person(by));
+      line(other.getFileName() + ": " + broughtIn(merged) + ".");
+      merged.notes().forEach(this::line);
+      if (merged.settled() > 0) {
+        line(
+            "%s settled as %s."
+                .formatted(
+                    Figures.count(merged.settled(), "conflict is", "conflicts are"),
+                    side == Take.HERE ? "recorded here" : "recorded there"));
+      }
+      merged.conflicts().forEach(this::line);
+      if (merged.conflicts().isEmpty()) {
+        return DONE;
+      }
+      line(
+          "%s to decide, and left as here: amend what is wrong, or merge again with --take here or --take there."
+              .formatted(Figures.count(merged.conflicts().size(), "conflict is", "conflicts are")));
+      return NO;
+    }
+  }
+
+  private Take side() {
+    if (take == null) {
+      return Take.UNDECIDED;
+    }
+    return switch (take) {
+      case "here" -> Take.HERE;
+      case "there" -> Take.THERE;
+      default ->
+          throw new Refused(
+              Refused.Kind.USAGE, "--take must be here or there, not \"%s\".".formatted(take));
+    };
+  }
+
+  private static String broughtIn(Merged merged) {
+    List<String> parts = new ArrayList<>();
+    parts.add(Figures.count(merged.patches(), "new patch", "new patches"));
+    parts.add(Figures.count(merged.readings(), "new reading", "new readings"));
+    parts.add(Figures.count(merged.rigs(), "new rig", "new rigs"));
+    parts.add(Figures.count(merged.boards(), "new board", "new boards"));
+    parts.add(Figures.count(merged.finishes(), "new finish", "new finishes"));
+    if (merged.amended() > 0) {
+      parts.add(merged.amended() + " amended as there");
+    }
+    return String.join(", ", parts);
+  }
+
+  private void line(String sentence) {
+    desk.out().println(Table.paragraph(sentence));
+  }
+}

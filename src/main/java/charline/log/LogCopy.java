@@ -1,0 +1,138 @@
+package charline.log;
+
+import static charline.log.Refused.Kind.DATA;
+import static charline.log.Refused.Kind.USAGE;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Function;
+
+/** Consistent copies of a log, also while others record in it. */
+final class LogCopy {
+  private LogCopy() {}
+
+  /** Writes a backup to a new file. */
+  static void backup(Path log, Path copy) {
+    try {
+      write(log, copy);
+    } catch (FileAlreadyExistsException e) {
+      throw new Refused(
+          USAGE, "%s is there already; name a new file for the backup.".formatted(copy), e);
+    } catch (IOException e) {
+      throw new Refused(
+          DATA,
+          "The backup %s cannot be written (%s); check the folder or name another file."
+              .formatted(copy, e.getMessage()),
+          e);
+    }
+  }
+
+  /** Whether two names are of one file. */
+  static boolean same(Path one, Path other) {
+    try {
+      return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+    } catch (IOException e) {
+      return false; // opening it will say what is the matter
+    }
+  }
+
+  /**
+   * Writes a copy that is found whole or not at all: made aside, on the disk, then moved into
+   * place.
+   *
+   * @throws FileAlreadyExistsException if something is there already
+   */
+  static void write(Path log, Path copy) throws IOException {
+    Path place = copy.toAbsolutePath();
+    if (Files.exists(place)) {
+      throw new FileAlreadyExistsException(copy.toString());
+    }
+    LogFile.makeFolders(place);
+    Path aside = place.resolveSibling(place.getFileName() + ".part-" + UUID.randomUUID());
+    try {
+      vacuumInto(log, aside);
+      try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
+        channel.force(true);
+      }
+      Files.move(aside, place);
+    } finally {
+      Files.deleteIfExists(aside);
+      Files.deleteIfExists(aside.resolveSibling(aside.getFileName() + "-journal"));
+    }
+  }
+
+  /** Runs work on a copy of a log that this program can read, and takes the copy away again. */
+  static <T> T withReadable(Path log, Function<Path, T> work) {
+    Path copy = null;
+    try {
+      copy = Files.createTempDirectory("charline").resolve("other.db");
+      LogFile.copyUpgraded(log, copy);
+      return work.apply(copy);
+    } catch (IOException e) {
+      throw new Refused(
+          DATA,
+          "The log %s cannot be copied for reading (%s); check its permissions and the room on this disk."
+              .formatted(log, e.getMessage()),
+          e);
+    } finally {
+      if (copy != null) {
+        remove(copy);
+      }
+    }
+  }
+
+  private static void remove(Path copy) {
+    try {
+      for (String ending : List.of("", "-wal", "-shm", "-journal")) {
+        Files.deleteIfExists(copy.resolveSibling(copy.getFileName() + ending));
+      }
+      Files.deleteIfExists(copy.getParent());
+    } catch (IOException e) {
+      // It lies among temporary files, which the system clears.
+    }
+  }
+
+  private static void vacuumInto(Path log, Path copy) {
+    try (Connection connection = LogFile.source(log, false).getConnection();
+        PreparedStatement statement = connection.prepareStatement("VACUUM INTO ?")) {
+      statement.setString(1, copy.toString());
+      statement.executeUpdate();
+    } catch (SQLException e) {
+      throw Refusals.ofCopying(e, log, copy);
+    }
+  }
+
+  /** Keeps a log as it is before its schema changes, beside it, under a name that says so. */
+  static Path keepBeforeUpgrade(Path log, int version) {
+    String name = log.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    String stem = dot > 0 ? name.substring(0, dot) : name;
+    String ending = dot > 0 ? name.substring(dot) : "";
+    for (int i = 1; ; i++) {
+      String number = i == 1 ? "" : "-" + i;
+      Path copy =
+          log.resolveSibling("%s-of-version-%d%s%s".formatted(stem, version, number, ending));
+      try {
+        write(log, copy);
+        return copy;
+      } catch (FileAlreadyExistsException e) {
+        // An earlier one is kept too.
+      } catch (IOException e) {
+        throw new Refused(
+            DATA,
+            "The log %s must be copied before it is brought up to date, and that failed (%s); it was left as it was. Make room, or make its folder writable."
+                .formatted(log, e.getMessage()),
+            e);
+      }
+    }
+  }
+}

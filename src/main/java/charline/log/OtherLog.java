@@ -1,0 +1,125 @@
+package charline.log;
+
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** The rows of a log that is attached under the name {@code other}. */
+final class OtherLog {
+  /** The other log's changes to one row that this log has not heard of. */
+  private static final String NEWS =
+      """
+      FROM %1$s.change o
+      WHERE o.row_id = ?1 AND o.what GLOB ?2 || '.*' AND o.what NOT GLOB '*.code'
+        AND o.what NOT GLOB '*.name'
+        AND NOT EXISTS (SELECT 1 FROM %2$s.change m
+          WHERE m.row_id = o.row_id AND m.what = o.what AND m.changed_at_utc = o.changed_at_utc
+            AND m.before IS o.before AND m.after IS o.after AND m.why IS o.why
+            AND m.changed_by IS o.changed_by)
+      """;
+
+  private static final String CHANGE =
+      "changed_at_utc, changed_at_offset, changed_by, what, row_id, before, after, why";
+
+  private final Store store;
+
+  OtherLog(Store store) {
+    this.store = store;
+  }
+
+  /** Identities that only the other log has, in the order of their recording. */
+  List<UUID> newcomers(String table) {
+    return store.query(
+        "SELECT id FROM other.%1$s WHERE id NOT IN (SELECT id FROM main.%1$s) ORDER BY rowid"
+            .formatted(table),
+        row -> row.id("id"));
+  }
+
+  /** Identities of rows that both logs hold and that differ in what may be amended. */
+  List<UUID> different(String table) {
+    String differ =
+        amendable(table).stream()
+            .map("m.%1$s IS NOT o.%1$s"::formatted)
+            .collect(Collectors.joining(" OR "));
+    return store.query(
+        "SELECT m.id FROM main.%1$s m JOIN other.%1$s o ON o.id = m.id WHERE %2$s ORDER BY m.rowid"
+            .formatted(table, differ),
+        row -> row.id("id"));
+  }
+
+  /** Whether the other log amended a row in a way that this log has not heard of. */
+  boolean hasNews(String table, UUID id) {
+    return store
+        .first("SELECT 1 " + NEWS.formatted("other", "main"), r -> true, id, table)
+        .isPresent();
+  }
+
+  /** Whether this log amended a row in a way that the other has not heard of. */
+  boolean missesNews(String table, UUID id) {
+    return store
+        .first("SELECT 1 " + NEWS.formatted("main", "other"), r -> true, id, table)
+        .isPresent();
+  }
+
+  /** Brings the history of a row in, as it was written there. */
+  void copyNews(String table, UUID id) {
+    store.update(
+        "INSERT INTO main.change (%1$s) SELECT %1$s %2$s ORDER BY o.number"
+            .formatted(CHANGE, NEWS.formatted("other", "main")),
+        id,
+        table);
+  }
+
+  /** Makes a row what it is there; the triggers of the schema write that down. */
+  void take(String table, UUID id) {
+    String columns = String.join(", ", amendable(table));
+    store.update(
+        "UPDATE main.%1$s SET (%2$s) = (SELECT %2$s FROM other.%1$s WHERE id = ?1) WHERE id = ?1"
+            .formatted(table, columns),
+        id);
+  }
+
+  String text(String table, String column, UUID id) {
+    return store
+        .first(
+            "SELECT %s AS value FROM other.%s WHERE id = ?".formatted(column, table),
+            row -> row.text("value"),
+            id)
+        .orElseThrow();
+  }
+
+  void copy(String table, UUID id) {
+    copy(table, id, "id", id.toString());
+  }
+
+  /** Copies a row and its history, one column taking a value of ours. */
+  void copy(String table, UUID id, String column, String value) {
+    List<String> columns = columns(table, c -> !c.equals("recorded")); // the order is our own
+    String values =
+        columns.stream().map(c -> c.equals(column) ? "?" : c).collect(Collectors.joining(", "));
+    store.update(
+        "INSERT INTO main.%s (%s) SELECT %s FROM other.%s WHERE id = ?"
+            .formatted(table, String.join(", ", columns), values, table),
+        value,
+        id);
+    store.update(
+        "INSERT INTO main.change (%1$s) SELECT %1$s FROM other.change WHERE row_id = ? ORDER BY number"
+            .formatted(CHANGE),
+        id);
+  }
+
+  /** Columns that a person may amend. Names and codes differ because an earlier merge made them. */
+  List<String> amendable(String table) {
+    List<String> fixed = List.of("id", "recorded", "code", "name", "content", "recorded_by");
+    return columns(table, c -> !fixed.contains(c) && !c.startsWith("recorded_at"));
+  }
+
+  private List<String> columns(String table, Predicate<String> wanted) {
+    return store
+        .query("SELECT name FROM pragma_table_info(?)", row -> row.text("name"), table)
+        .stream()
+        .filter(wanted)
+        .toList();
+  }
+}

@@ -1,0 +1,207 @@
+package charline.log;
+
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Rows that two logs both hold. Where only one of them amended a row since they parted, the later
+ * state holds. Where both did, a person has to say which holds; until then the row stays and is
+ * named. What was decided is written into the history, so that it is not asked again, and so that
+ * merging back brings it to the other log.
+ */
+final class Rivals {
+  /** Tables whose rows can be amended; boards and rigs before the patches that refer to them. */
+  private static final List<String> TABLES =
+      List.of("rig", "power_check", "board", "finish", "patch", "reading", "photo");
+
+  private final Store store;
+  private final OtherLog other;
+  private final PatchTable patches;
+  private final String name;
+  private final Signature signature;
+  private final RivalWords words;
+  private final List<String> conflicts = new ArrayList<>();
+  private int amended;
+  private int settled;
+
+  Rivals(Store store, OtherLog other, PatchTable patches, String name, Signature signature) {
+    this.store = store;
+    this.other = other;
+    this.patches = patches;
+    this.name = name;
+    this.signature = signature;
+    words = new RivalWords(store, other, name);
+  }
+
+  /** Brings together what both logs hold. */
+  void meet(Take take) {
+    for (String table : TABLES) {
+      other.different(table).forEach(id -> meet(table, id, take));
+    }
+    conflicts.addAll(words.coats());
+  }
+
+  private void meet(String table, UUID id, Take take) {
+    boolean there = other.hasNews(table, id);
+    boolean here = other.missesNews(table, id);
+    if (here && !there) {
+      return; // the other log has not heard yet of what was amended here
+    }
+    if (there && !here && tried(table, id, () -> follow(table, id))) {
+      amended++;
+    } else if (take != Take.UNDECIDED && tried(table, id, () -> decide(table, id, take))) {
+      settled++;
+    } else {
+      conflicts.add(words.of(table, id));
+    }
+  }
+
+  /**
+   * Adds a reading that only the other log has.
+   *
+   * @return false if it does not fit the readings here, which is a conflict unless decided
+   */
+  boolean reading(UUID id, Take take) {
+    if (tried("reading", id, () -> copied(id))) {
+      return true;
+    }
+    boolean done =
+        switch (take) {
+          case UNDECIDED -> false;
+          case THERE -> tried("reading", id, () -> struckHere(id) && copied(id));
+          case HERE -> tried("reading", id, () -> copiedStruck(id));
+        };
+    if (done) {
+      settled++;
+      return take == Take.THERE;
+    }
+    conflicts.add(words.ofReading(id));
+    return false;
+  }
+
+  int amended() {
+    return amended;
+  }
+
+  int settled() {
+    return settled;
+  }
+
+  List<String> conflicts() {
+    return conflicts;
+  }
+
+  /** Runs work that is undone again where the patch would not be a patch any more. */
+  private boolean tried(String table, UUID id, BooleanSupplier work) {
+    try {
+      return store.inTransaction(
+          () -> {
+            boolean done = work.getAsBoolean();
+            requireSoundPatch(table, id);
+            return done;
+          });
+    } catch (IllegalArgumentException e) {
+      return false;
+    } catch (Refused e) {
+      if (e.getCause() instanceof SQLException failure && Refusals.breaksRule(failure)) {
+        return false;
+      }
+      throw e;
+    }
+  }
+
+  private void requireSoundPatch(String table, UUID id) {
+    switch (table) {
+      case "patch" -> patches.byId(id);
+      case "reading" -> patches.byId(UUID.fromString(other.text("reading", "patch_id", id)));
+      default -> {
+        // Other rows have no rule that the schema does not know.
+      }
+    }
+  }
+
+  /** The row as it is there, with the history that made it so. */
+  private boolean follow(String table, UUID id) {
+    String trigger = table + "_changes_are_kept";
+    String sql =
+        store
+            .first(
+                "SELECT sql FROM main.sqlite_schema WHERE type = 'trigger' AND name = ?",
+                row -> row.text("sql"),
+                trigger)
+            .orElseThrow();
+    // The change was written down there already; the trigger would write it a second time.
+    store.update("DROP TRIGGER main." + trigger);
+    other.take(table, id);
+    store.update(sql);
+    other.copyNews(table, id);
+    return true;
+  }
+
+  private boolean decide(String table, UUID id, Take take) {
+    other.copyNews(table, id);
+    if (take == Take.THERE) {
+      amending("as in " + name, () -> other.take(table, id));
+    } else {
+      keep(table, id);
+    }
+    return true;
+  }
+
+  /** Writes into the history that what is here holds against what is there. */
+  private void keep(String table, UUID id) {
+    for (String column : other.amendable(table)) {
+      store
+          .first(
+              """
+              SELECT o.%2$s AS there, m.%2$s AS here FROM main.%1$s m
+              JOIN other.%1$s o ON o.id = m.id WHERE m.id = ? AND m.%2$s IS NOT o.%2$s
+              """
+                  .formatted(table, column),
+              row ->
+                  new Change(
+                      signature.at(),
+                      signature.by(),
+                      table + "." + column,
+                      row.optionalText("there"),
+                      row.optionalText("here"),
+                      Optional.of("kept against " + name)),
+              id)
+          .ifPresent(change -> signature.write(store, change, id));
+    }
+  }
+
+  private boolean copied(UUID reading) {
+    other.copy("reading", reading);
+    return true;
+  }
+
+  private boolean struckHere(UUID reading) {
+    amending(
+        "as in " + name,
+        () ->
+            store.update(
+                """
+                UPDATE main.reading SET voided_why = ?
+                WHERE voided_why IS NULL AND (patch_id, passes) =
+                  (SELECT patch_id, passes FROM other.reading WHERE id = ?)
+                """,
+                "as in " + name,
+                reading));
+    return true;
+  }
+
+  private boolean copiedStruck(UUID reading) {
+    other.copy("reading", reading, "voided_why", "kept against " + name);
+    keep("reading", reading);
+    return true;
+  }
+
+  private void amending(String why, Runnable work) {
+    new History(store).amending(signature.at(), signature.by().orElse(null), why, work);
+  }
+}

@@ -1,0 +1,60 @@
+package charline.log;
+
+import static charline.log.Refused.Kind.DATA;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
+
+/**
+ * Brings an older log up to date, one program at a time. The log as it was is kept first, so that a
+ * step that goes wrong loses nothing.
+ */
+final class Upgrading {
+  /** File locks are between processes; threads of this one take turns here. */
+  private static final ReentrantLock TURN = new ReentrantLock();
+
+  private Upgrading() {}
+
+  /** Does nothing to a log that another program has brought up to date meanwhile. */
+  static Optional<Upgrade> of(Path file) {
+    Path lock = file.resolveSibling(file.getFileName() + "-upgrading");
+    TURN.lock();
+    try (FileChannel channel =
+        FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+      channel.lock();
+      return locked(file);
+    } catch (IOException e) {
+      throw new Refused(
+          DATA,
+          "The log %s must be brought up to date, and its folder takes no new file (%s); it was left as it was. Make the folder writable."
+              .formatted(file, e.getMessage()),
+          e);
+    } finally {
+      remove(lock);
+      TURN.unlock();
+    }
+  }
+
+  private static Optional<Upgrade> locked(Path file) {
+    int version = LogFile.inspect(file);
+    if (version == LogFile.SCHEMA_VERSION) {
+      return Optional.empty();
+    }
+    Path kept = LogCopy.keepBeforeUpgrade(file, version);
+    LogFile.migrate(file);
+    return Optional.of(new Upgrade(version, LogFile.SCHEMA_VERSION, kept));
+  }
+
+  private static void remove(Path lock) {
+    try {
+      Files.deleteIfExists(lock);
+    } catch (IOException e) {
+      // Empty, and used again by the next upgrade.
+    }
+  }
+}

@@ -1,0 +1,146 @@
+package charline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class KeepingCommandsTest {
+  private static final String BURN =
+      "patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1 --outcome ";
+
+  @TempDir Path folder;
+  private Shell shell;
+  private Path slipway;
+
+  @BeforeEach
+  void open() {
+    shell = Shell.withBench(folder).mustDo(BURN + "clean");
+    slipway = folder.resolve("slipway.db");
+  }
+
+  /** A second bench that goes on from a copy of the log. */
+  private Shell atTheSlipway() throws IOException {
+    shell.mustDo("backup " + slipway);
+    return new Shell(folder).set("CHARLINE_LOG", slipway.toString()).set("CHARLINE_BY", "Bo");
+  }
+
+  private Shell.Result merge(String options) {
+    return shell.run("merge " + slipway + options);
+  }
+
+  /** Without the fold that a long folder name brings. */
+  private static String unfolded(String text) {
+    return text.replace("\n  ", " ");
+  }
+
+  @Test
+  void a_backup_is_a_whole_log_that_says_what_it_holds() {
+    Shell.Result backup = shell.run("backup " + slipway);
+    assertThat(backup.code()).isZero();
+    assertThat(unfolded(backup.out())).isEqualTo(slipway + " holds 1 patch with 1 reading.\n");
+    assertThat(shell.run("--log " + slipway + " find").out())
+        .startsWith("1 patch (all patches): 1 reading");
+    assertThat(shell.run("backup " + slipway))
+        .isEqualTo(
+            new Shell.Result(
+                2, "", slipway + " is there already; name a new file for the backup.\n"));
+  }
+
+  @Test
+  void a_backup_into_a_folder_is_named_after_the_log_and_the_time() throws IOException {
+    Path copies = Files.createDirectory(folder.resolve("copies"));
+    shell.mustDo("backup " + copies);
+    assertThat(copies.resolve("boathouse-2026-06-01-143000.db")).isRegularFile();
+  }
+
+  @Test
+  void a_backup_that_cannot_be_written_leaves_nothing_behind() throws IOException {
+    Path inTheWay = Files.writeString(folder.resolve("copies"), "a file");
+    Shell.Result refused = shell.run("backup " + inTheWay.resolve("monday.db"));
+    assertThat(refused.code()).isEqualTo(3);
+    assertThat(refused.err()).contains("monday.db cannot be made (").hasLineCount(1);
+    assertThat(inTheWay).hasContent("a file");
+  }
+
+  @Test
+  void a_sound_log_is_said_to_be_sound() {
+    Shell.Result check = shell.run("check");
+    assertThat(check.code()).isZero();
+    assertThat(unfolded(check.out()))
+        .isEqualTo(
+            folder.resolve("boathouse.db")
+                + " is sound: 1 patch with 1 reading; nothing looks mistyped.\n");
+    assertThat(shell.run("check --json").out()).contains("\"sound\" : true,", "\"findings\" : [ ]");
+  }
+
+  @Test
+  void a_value_that_looks_mistyped_is_named_and_the_answer_is_no() {
+    shell.mustDo(BURN.replace("22mm/s", "2200mm/s") + "residue --sure");
+    Shell.Result check = shell.run("check");
+    assertThat(check.code()).isEqualTo(1);
+    assertThat(unfolded(check.out()))
+        .startsWith("P-0002 has a hand speed of 2200 mm/s, far from the usual 5 to 60 mm/s;")
+        .endsWith("2 patches with 2 readings; 1 value looks mistyped.\n");
+  }
+
+  @Test
+  void another_bench_comes_in_once_and_codes_give_way() throws IOException {
+    Shell bo = atTheSlipway();
+    bo.mustDo(BURN + "tint");
+    shell.mustDo(BURN + "residue");
+    Shell.Result merged = merge("");
+    assertThat(merged.code()).isZero();
+    assertThat(merged.out())
+        .isEqualTo(
+            """
+            slipway.db: 1 new patch, 1 new reading, 0 new rigs, 0 new boards, 0 new
+              finishes.
+            The code P-0002 is taken by another patch here, so the one brought in is
+              P-0003; write that on its tape.
+            """);
+    assertThat(shell.run("patch show P-0003").out())
+        .contains("code from P-0002 to P-0003 (P-0002 was taken when it was")
+        .contains("tint");
+    assertThat(merge("").out()).startsWith("slipway.db: 0 new patches, 0 new readings,");
+  }
+
+  @Test
+  void what_both_benches_amended_is_named_until_somebody_decides() throws IOException {
+    Shell bo = atTheSlipway();
+    shell.mustDo("patch amend 1 --outcome tint --why \"by daylight\"");
+    bo.at("2026-06-01T13:00:00Z").mustDo("patch amend 1 --outcome char --why \"cold and wiped\"");
+    Shell.Result undecided = merge("");
+    assertThat(undecided.code()).isEqualTo(1);
+    assertThat(undecided.out())
+        .endsWith(
+            """
+            The reading of P-0001 after 1 pass was amended here and in slipway.db: outcome
+              is tint here and char there.
+            1 conflict is to decide, and left as here: amend what is wrong, or merge again
+              with --take here or --take there.
+            """);
+    Shell.Result decided = merge(" --take there");
+    assertThat(decided.code()).isZero();
+    assertThat(decided.out()).endsWith("1 conflict is settled as recorded there.\n");
+    assertThat(shell.run("find char").out()).startsWith("1 patch");
+    assertThat(merge("").code()).isZero();
+  }
+
+  @Test
+  void a_side_is_here_or_there() {
+    assertThat(merge(" --take mine"))
+        .isEqualTo(new Shell.Result(2, "", "--take must be here or there, not \"mine\".\n"));
+  }
+
+  @Test
+  void the_versions_of_program_log_and_sqlite_are_shown() {
+    assertThat(shell.run("--version").out())
+        .matches(
+            "charline \\S+\nlog version \\d+\nSQLite 3\\.\\d+\\.\\d+\nJava \\d+\\.\\d+\\.\\d+\n");
+  }
+}

@@ -1,0 +1,239 @@
+package charline.log;
+
+import static charline.log.Boathouse.CLOCK;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import charline.trial.Outcome;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Two logs that hold the same patch, since one began as a copy of the other. */
+class MergeConflictTest {
+  @TempDir Path folder;
+  Path there;
+  Logbook log;
+  Logbook other;
+
+  @BeforeEach
+  void part() {
+    there = folder.resolve("slipway.db");
+    log = Logbook.open(folder.resolve("boathouse.db"), CLOCK);
+    new Boathouse(log).burn("clean");
+    log.backup(there);
+    other = Logbook.open(there, Clock.offset(CLOCK, Duration.ofHours(1)));
+  }
+
+  @AfterEach
+  void close() {
+    log.close();
+    other.close();
+  }
+
+  private static void judge(Logbook log, String outcome, String by) {
+    PatchEntry entry = log.patch("P-0001");
+    Patch patch = entry.patch();
+    Reading first = patch.readings().get(0);
+    Reading judged =
+        new Reading(
+            first.id(),
+            first.passes(),
+            Outcome.parse(outcome),
+            first.soot(),
+            first.depthMicrometres(),
+            first.at(),
+            first.by(),
+            first.note());
+    log.amend(
+        new PatchEntry(
+            new Patch(
+                patch.id(),
+                patch.code(),
+                patch.burnedAt(),
+                patch.rig(),
+                patch.board(),
+                patch.finish(),
+                patch.settings(),
+                patch.areaSquareCentimetres(),
+                List.of(judged)),
+            entry.typed(),
+            entry.by(),
+            entry.note(),
+            entry.voided()),
+        by,
+        "by daylight");
+  }
+
+  private static String outcome(Logbook log) {
+    return log.patch("P-0001").patch().lastReading().outcome().text();
+  }
+
+  private static Merged merge(Logbook into, Logbook from, Take take) {
+    return into.merge(from.file(), take, "Cy");
+  }
+
+  @Test
+  void what_only_the_other_amended_comes_in_with_its_history_as_it_was_written() {
+    judge(other, "tint", "Bo");
+    Merged merged = merge(log, other, Take.UNDECIDED);
+    assertThat(merged.amended()).isEqualTo(1);
+    assertThat(merged.conflicts()).isEmpty();
+    assertThat(outcome(log)).isEqualTo("tint");
+    assertThat(log.history("P-0001")).isEqualTo(other.history("P-0001"));
+    judge(log, "clean", "Ada");
+    assertThat(log.history("P-0001")).as("the log goes on keeping changes").hasSize(2);
+    assertThat(merge(other, log, Take.UNDECIDED).amended()).isEqualTo(1);
+    assertThat(outcome(other)).isEqualTo("clean");
+    assertThat(other.history("P-0001")).isEqualTo(log.history("P-0001"));
+  }
+
+  @Test
+  void what_only_this_log_amended_stays_without_a_word() {
+    judge(log, "tint", "Ada");
+    assertThat(merge(log, other, Take.UNDECIDED))
+        .isEqualTo(new Merged(0, 0, 0, 0, 0, 0, 0, List.of(), List.of()));
+    assertThat(outcome(log)).isEqualTo("tint");
+  }
+
+  @Test
+  void what_both_amended_differently_is_named_at_every_merge_until_somebody_decides() {
+    judge(log, "tint", "Ada");
+    judge(other, "char", "Bo");
+    for (int i = 0; i < 2; i++) {
+      assertThat(merge(log, other, Take.UNDECIDED).conflicts())
+          .containsExactly(
+              "The reading of P-0001 after 1 pass was amended here and in slipway.db: outcome is tint here and char there.");
+      assertThat(outcome(log)).isEqualTo("tint");
+      assertThat(log.history("P-0001")).hasSize(1);
+    }
+  }
+
+  @Test
+  void what_was_decided_for_the_other_log_is_not_asked_again_and_goes_back_with_its_history() {
+    judge(log, "tint", "Ada");
+    judge(other, "char", "Bo");
+    assertThat(merge(log, other, Take.THERE).settled()).isEqualTo(1);
+    assertThat(outcome(log)).isEqualTo("char");
+    assertThat(log.history("P-0001"))
+        .extracting(Change::by, Change::before, Change::after, Change::why)
+        .containsExactly(
+            tuple(
+                Optional.of("Ada"),
+                Optional.of("clean"),
+                Optional.of("tint"),
+                Optional.of("by daylight")),
+            tuple(
+                Optional.of("Bo"),
+                Optional.of("clean"),
+                Optional.of("char"),
+                Optional.of("by daylight")),
+            tuple(
+                Optional.of("Cy"),
+                Optional.of("tint"),
+                Optional.of("char"),
+                Optional.of("as in slipway.db")));
+    settledOnBothSides("char");
+  }
+
+  @Test
+  void what_was_decided_for_this_log_is_not_asked_again_and_goes_back_with_its_history() {
+    judge(log, "tint", "Ada");
+    judge(other, "char", "Bo");
+    assertThat(merge(log, other, Take.HERE).settled()).isEqualTo(1);
+    assertThat(log.history("P-0001"))
+        .extracting(Change::by, Change::before, Change::after)
+        .contains(
+            tuple(Optional.of("Bo"), Optional.of("clean"), Optional.of("char")),
+            tuple(Optional.of("Cy"), Optional.of("char"), Optional.of("tint")));
+    settledOnBothSides("tint");
+  }
+
+  private void settledOnBothSides(String outcome) {
+    for (int i = 0; i < 2; i++) {
+      assertThat(merge(log, other, Take.UNDECIDED).conflicts()).isEmpty();
+      assertThat(outcome(log)).isEqualTo(outcome);
+      assertThat(merge(other, log, Take.UNDECIDED).conflicts()).isEmpty();
+      assertThat(outcome(other)).isEqualTo(outcome);
+    }
+    assertThat(log.check()).isEmpty();
+    assertThat(other.check()).isEmpty();
+  }
+
+  @Test
+  void two_readings_after_the_same_passes_are_a_conflict_that_either_side_may_win() {
+    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "tint"));
+    other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(2, "residue"));
+    String sentence = "P-0001 after 2 passes was read here (tint) and in slipway.db (residue).";
+    assertThat(merge(log, other, Take.UNDECIDED).conflicts()).containsExactly(sentence);
+    assertThat(merge(other, log, Take.UNDECIDED).conflicts())
+        .containsExactly(
+            "P-0001 after 2 passes was read here (residue) and in boathouse.db (tint).");
+    assertThat(merge(log, other, Take.THERE).readings()).isEqualTo(1);
+    assertThat(outcome(log)).isEqualTo("residue");
+    settledOnBothSides("residue");
+  }
+
+  @Test
+  void a_reading_kept_against_the_other_log_stays_kept() {
+    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "tint"));
+    other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(2, "residue"));
+    assertThat(merge(log, other, Take.HERE).settled()).isEqualTo(1);
+    settledOnBothSides("tint");
+  }
+
+  @Test
+  void a_reading_that_cannot_follow_those_here_is_a_conflict_and_the_patch_stays_readable() {
+    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "char"));
+    other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(3, "clean"));
+    assertThat(merge(log, other, Take.UNDECIDED).conflicts())
+        .containsExactly(
+            "The reading of P-0001 after 3 passes in slipway.db (clean) does not fit the readings here.");
+    assertThat(log.patch("P-0001").patch().readings()).hasSize(2);
+  }
+
+  @Test
+  void readings_that_fit_join_on_one_patch() {
+    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "tint"));
+    other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(3, "char"));
+    assertThat(merge(log, other, Take.UNDECIDED).readings()).isEqualTo(1);
+    assertThat(log.patch("P-0001").patch().readings())
+        .extracting(Reading::passes)
+        .containsExactly(1, 2, 3);
+  }
+
+  @Test
+  void a_voided_patch_and_an_amended_one_are_a_conflict_in_plain_words() {
+    other.voidPatch("P-0001", "Bo", "knot");
+    log.voidPatch("P-0001", "Ada", "wrong board");
+    assertThat(merge(log, other, Take.UNDECIDED).conflicts())
+        .containsExactly(
+            "P-0001 was amended here and in slipway.db: the reason for being void is wrong board here and knot there.");
+  }
+
+  @Test
+  void a_patch_voided_only_there_is_void_here() {
+    other.voidPatch("P-0001", "Bo", "knot");
+    assertThat(merge(log, other, Take.UNDECIDED).amended()).isEqualTo(1);
+    assertThat(log.patch("P-0001").voided()).contains("knot");
+  }
+
+  @Test
+  void the_other_file_is_left_as_it_is_byte_for_byte() throws Exception {
+    judge(other, "tint", "Bo");
+    other.close();
+    byte[] before = Files.readAllBytes(there);
+    log.merge(there, Take.THERE, "Cy");
+    assertThat(Files.readAllBytes(there)).isEqualTo(before);
+    other = Logbook.open(there, CLOCK);
+  }
+}

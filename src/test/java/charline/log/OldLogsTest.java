@@ -1,0 +1,133 @@
+package charline.log;
+
+import static charline.log.Boathouse.CLOCK;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import charline.log.trialsheet.TrialSheetExporter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Logs of earlier versions. */
+class OldLogsTest {
+  private static final Path OLD = Path.of("src/test/resources/old");
+
+  @TempDir Path folder;
+
+  /** Every log that a release left behind, with the trial sheet that it exported. */
+  static Stream<String> released() throws IOException {
+    try (Stream<Path> files = Files.list(OLD)) {
+      List<String> names =
+          files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".db")).toList();
+      assertThat(names).isNotEmpty();
+      return names.stream();
+    }
+  }
+
+  static IntStream earlierVersions() {
+    return IntStream.range(3, LogFile.SCHEMA_VERSION);
+  }
+
+  @ParameterizedTest
+  @MethodSource("released")
+  void a_released_log_opens_is_sound_and_gives_back_every_row(String name) throws IOException {
+    Path file = Files.copy(OLD.resolve(name), folder.resolve(name));
+    try (Logbook log = Logbook.openExisting(file, CLOCK)) {
+      StringWriter sheet = new StringWriter();
+      TrialSheetExporter.write(log.patches(Filter.ALL), sheet);
+      assertThat(sheet.toString())
+          .isEqualTo(Files.readString(OLD.resolve(name.replace(".db", ".csv"))));
+      assertThat(log.check()).filteredOn(finding -> finding.kind() == Finding.Kind.FAULT).isEmpty();
+      assertThat(log.patch("LP-02").voided()).contains("on a knot");
+      assertThat(log.history("LP-01"))
+          .extracting(Change::why)
+          .contains(Optional.of("found in the notebook"));
+      assertThat(log.rigs()).anyMatch(rig -> !rig.checks().isEmpty());
+    }
+  }
+
+  private Path logOfVersion(int version) throws IOException {
+    Path file = Files.createFile(folder.resolve("boathouse.db"));
+    Flyway.configure()
+        .dataSource(LogFile.source(file, true))
+        .locations("classpath:db/migration")
+        .target(Integer.toString(version))
+        .load()
+        .migrate();
+    return file;
+  }
+
+  @ParameterizedTest
+  @MethodSource("earlierVersions")
+  void a_log_is_copied_before_its_schema_changes(int version) throws IOException {
+    Path file = logOfVersion(version);
+    try (Store store = LogFile.openExisting(file)) {
+      Path kept = folder.resolve("boathouse-of-version-%d.db".formatted(version));
+      assertThat(store.upgrade()).contains(new Upgrade(version, LogFile.SCHEMA_VERSION, kept));
+      assertThat(versionOf(kept)).isEqualTo(version);
+      assertThat(Checkup.faults(store)).isEmpty();
+    }
+    try (Store store = LogFile.openExisting(file)) {
+      assertThat(store.upgrade()).as("nothing is pending any more").isEmpty();
+    }
+  }
+
+  private static int versionOf(Path log) {
+    return Integer.parseInt(
+        Flyway.configure()
+            .dataSource(LogFile.source(log, true))
+            .locations("classpath:db/migration")
+            .load()
+            .info()
+            .current()
+            .getVersion()
+            .getVersion());
+  }
+
+  @Test
+  void an_earlier_copy_is_never_written_over() throws IOException {
+    Path file = logOfVersion(5);
+    Path earlier = Files.writeString(folder.resolve("boathouse-of-version-5.db"), "precious");
+    try (Store store = LogFile.openExisting(file)) {
+      assertThat(store.upgrade().orElseThrow().kept())
+          .isEqualTo(folder.resolve("boathouse-of-version-5-2.db"));
+    }
+    assertThat(earlier).hasContent("precious");
+  }
+
+  @Test
+  void two_programs_may_bring_the_same_log_up_to_date_at_once() throws Exception {
+    for (int round = 0; round < 5; round++) {
+      Path file = logOfVersion(4);
+      ExecutorService both = Executors.newFixedThreadPool(2);
+      try {
+        Callable<Boolean> opening =
+            () -> {
+              try (Logbook log = Logbook.openExisting(file, CLOCK)) {
+                return !log.families().isEmpty();
+              }
+            };
+        for (Future<Boolean> opened : both.invokeAll(List.of(opening, opening))) {
+          assertThat(opened.get()).isTrue();
+        }
+      } finally {
+        both.shutdown();
+      }
+      Files.delete(file);
+    }
+  }
+}
