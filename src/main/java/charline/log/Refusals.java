@@ -106,10 +106,11 @@ final class Refusals {
     return "Nothing was recorded: %s.".formatted(reason);
   }
 
-  /** SQLite's own words, without the driver's. */
+  /** SQLite's own words, without the driver's, in one line. */
   private static String reason(SQLException failure) {
-    Matcher inner = IN_BRACKETS.matcher(String.valueOf(failure.getMessage()));
-    return inner.find() ? inner.group(1) : String.valueOf(failure.getMessage());
+    String said = String.valueOf(failure.getMessage());
+    Matcher inner = IN_BRACKETS.matcher(said);
+    return (inner.find() ? inner.group(1) : said).replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
   }
 
   private static int code(SQLException failure) {

@@ -56,7 +56,7 @@ final class Store implements AutoCloseable {
         return rows;
       }
     } catch (SQLException e) {
-      throw Refusals.of(e, file);
+      throw failed(sql, e);
     } finally {
       turn.unlock();
     }
@@ -73,7 +73,7 @@ final class Store implements AutoCloseable {
     try {
       return bound(sql, values).executeUpdate();
     } catch (SQLException e) {
-      throw Refusals.of(e, file);
+      throw failed(sql, e);
     } finally {
       turn.unlock();
     }
@@ -129,6 +129,21 @@ final class Store implements AutoCloseable {
     } catch (SQLException e) {
       return;
     }
+  }
+
+  /**
+   * The driver gives up a statement that failed badly, as on a full disk; the next use is fresh.
+   */
+  private Refused failed(String sql, SQLException failure) {
+    PreparedStatement spent = prepared.remove(sql);
+    try {
+      if (spent != null) {
+        spent.close();
+      }
+    } catch (SQLException e) {
+      failure.addSuppressed(e);
+    }
+    return Refusals.of(failure, file);
   }
 
   private PreparedStatement bound(String sql, Object... values) throws SQLException {

@@ -1,0 +1,116 @@
+package charline.log;
+
+import static charline.log.Boathouse.CLOCK;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A log on a disk of 1 MB that fills up or turns read-only; skipped where none may be mounted. */
+class BrokenDiskTest {
+  @TempDir Path folder;
+  private Path disk;
+  private boolean mounted;
+
+  @BeforeEach
+  void mount() throws Exception {
+    disk = Files.createDirectory(folder.resolve("disk"));
+    mounted = run("mount", "-t", "tmpfs", "-o", "size=1m", "tmpfs", disk.toString());
+    assumeThat(mounted).as("a small disk can be mounted").isTrue();
+  }
+
+  @AfterEach
+  void unmount() throws Exception {
+    if (mounted) {
+      run("umount", disk.toString());
+    }
+  }
+
+  private static boolean run(String... words) throws InterruptedException {
+    try {
+      return new ProcessBuilder(words)
+              .redirectErrorStream(true)
+              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+              .start()
+              .waitFor()
+          == 0;
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  @Test
+  void a_patch_that_no_longer_fits_is_refused_and_all_before_it_stay() throws Exception {
+    Path file = disk.resolve("boathouse.db");
+    int burned = 0;
+    try (Logbook log = Logbook.open(file, CLOCK)) {
+      Boathouse boathouse = new Boathouse(log);
+      for (boolean room = true; room; ) {
+        try {
+          boathouse.burn("clean");
+          burned++;
+        } catch (Refused e) {
+          room = false;
+          assertThat(e)
+              .hasMessage(
+                  "The disk is full, so nothing was recorded in %s; make room and record it again.",
+                  file);
+        }
+      }
+      assertThat(log.patches(Filter.ALL)).hasSize(burned);
+      Path copy = disk.resolve("copy.db");
+      assertThatThrownBy(() -> log.backup(copy))
+          .isInstanceOf(Refused.class)
+          .hasMessageStartingWith("The disk is full, so no copy of ");
+      assertThat(copy).doesNotExist();
+    }
+    assertThat(burned).isPositive();
+    try (Logbook log = Logbook.openExisting(file, CLOCK)) {
+      assertThat(log.patches(Filter.ALL)).hasSize(burned);
+      assertThat(log.check()).isEmpty();
+    }
+  }
+
+  @Test
+  void a_log_that_does_not_fit_is_not_made() throws IOException {
+    Files.write(disk.resolve("filler"), new byte[900_000]);
+    Path file = disk.resolve("boathouse.db");
+    assertThatThrownBy(() -> Logbook.open(file, CLOCK))
+        .isInstanceOf(Refused.class)
+        .hasMessageStartingWith("The disk is full");
+    try (var files = Files.list(disk)) {
+      assertThat(files).containsExactly(disk.resolve("filler"));
+    }
+  }
+
+  @Test
+  void a_disk_that_turns_read_only_is_named_and_the_log_is_whole_afterwards() throws Exception {
+    Path file = disk.resolve("boathouse.db");
+    try (Logbook log = Logbook.open(file, CLOCK)) {
+      Boathouse boathouse = new Boathouse(log);
+      IntStream.range(0, 3).forEach(i -> boathouse.burn("clean"));
+    }
+    assertThat(run("mount", "-o", "remount,ro", disk.toString())).isTrue();
+    byte[] before = Files.readAllBytes(file);
+    assertThatThrownBy(() -> Logbook.open(file, CLOCK))
+        .isInstanceOf(Refused.class)
+        .hasMessage(
+            "The log %s is write-protected; make it writable or name another with --log.", file);
+    try (Logbook elsewhere = Logbook.open(folder.resolve("elsewhere.db"), CLOCK)) {
+      assertThat(elsewhere.merge(file, Take.UNDECIDED, "Ada").patches()).isEqualTo(3);
+    }
+    assertThat(Files.readAllBytes(file)).isEqualTo(before);
+    assertThat(run("mount", "-o", "remount,rw", disk.toString())).isTrue();
+    try (Logbook log = Logbook.openExisting(file, CLOCK)) {
+      assertThat(log.patches(Filter.ALL)).hasSize(3);
+    }
+  }
+}
