@@ -16,9 +16,12 @@ final class Recorder {
   /** Takes the log and how many patches to burn. */
   public static void main(String[] args) {
     try (Logbook log = Logbook.open(Path.of(args[0]), Clock.systemUTC())) {
-      Boathouse there = Boathouse.alreadySetUp(log);
+      int patches = Integer.parseInt(args[1]);
       say("ready");
-      IntStream.range(0, Integer.parseInt(args[1])).forEach(i -> burn(log, there));
+      if (patches > 0) {
+        Boathouse there = Boathouse.alreadySetUp(log);
+        IntStream.range(0, patches).forEach(i -> burn(log, there));
+      }
     }
   }
 
