@@ -97,6 +97,21 @@ final class Commands {
     return root;
   }
 
+  /** The command line with all its commands, for those who describe it. */
+  static CommandLine everything(Desk desk) {
+    CommandLine root = lineFor(new String[0], desk);
+    WORDS.forEach(
+        (first, seconds) -> {
+          CommandLine group = root.getSubcommands().get(first);
+          seconds.forEach(
+              second ->
+                  group.addSubcommand(second, new CommandLine(make(first + " " + second, desk))));
+        });
+    plain(root);
+    root.setUsageHelpWidth(80);
+    return root;
+  }
+
   /** Options in the order in which they are declared, and a usage line that fits one line. */
   private static void plain(CommandLine line) {
     line.getCommandSpec().usageMessage().sortOptions(false).abbreviateSynopsis(true);

@@ -63,11 +63,13 @@ public final class Desk {
 
   public Path logFile() {
     return chosenLog.orElseGet(
-        () ->
-            LogPlace.of(
-                env,
-                System.getProperty("os.name", ""),
-                Path.of(System.getProperty("user.home", "."))));
+        () -> LogPlace.of(env, System.getProperty("os.name", ""), Path.of(home())));
+  }
+
+  /** The shell's word counts before the system's list of people, as everywhere on Unix. */
+  private String home() {
+    String given = env.get("HOME");
+    return given != null && !given.isBlank() ? given : System.getProperty("user.home", ".");
   }
 
   /** Opens the log, beginning a new one where there is none. */

@@ -1,0 +1,80 @@
+#!/usr/bin/env bash
+# Makes what people install from the built jar: an application image that needs no Java, and a Debian
+# package of it. Called by `mvn -Pdist package`; needs a JDK 17 with its jmods, binutils, zip, unzip and
+# dpkg-deb.
+#   package.sh TARGET_FOLDER VERSION
+set -euo pipefail
+dist=$(cd "$(dirname "$0")" && pwd)
+target=$(cd "$1" && pwd)
+version=$2
+java_home=${JAVA_HOME:-$(dirname "$(dirname "$(readlink -f "$(command -v javac)")")")}
+image=$target/dist/charline
+jar=$target/charline.jar
+export LC_ALL=C.UTF-8
+
+case $(uname -sm) in
+  "Linux x86_64") native=Linux/x86_64 arch=amd64 ;;
+  "Linux aarch64") native=Linux/aarch64 arch=arm64 ;;
+  *) echo "The image is made on Linux, x86_64 or aarch64, not on $(uname -sm); use the jar there." >&2; exit 1 ;;
+esac
+
+rm -rf "$target/dist"
+mkdir -p "$image"/{bin,lib} "$image/share"
+
+# The Java that charline needs, and no more; jdk.charsets reads trial sheets of old spreadsheets.
+modules=$("$java_home/bin/jdeps" --multi-release 17 --ignore-missing-deps --print-module-deps "$jar")
+"$java_home/bin/jlink" --add-modules "$modules,jdk.charsets" --strip-debug --no-header-files \
+  --no-man-pages --compress=1 --output "$image/runtime"
+"$image/runtime/bin/java" -Xshare:dump >/dev/null
+
+cp "$jar" "$image/lib/charline.jar"
+unzip -q -j -o "$jar" "org/sqlite/native/$native/libsqlitejdbc.so" -d "$image/lib"
+# Unpacked once, here; those of other systems are of no use to this image.
+zip -q -d "$image/lib/charline.jar" 'org/sqlite/native/*'
+install -m 755 "$dist/charline" "$image/bin/charline"
+
+# Manual, completion, licences and bill of materials.
+"$image/runtime/bin/java" -cp "$jar" charline.cli.Handbook "$image/share"
+gzip -9n "$image/share/charline.1"
+unzip -q -j -o "$jar" META-INF/THIRD-PARTY.txt META-INF/licenses/charline.txt -d "$image/share"
+cp "$target/bom.json" "$image/share/bom.json"
+
+# The class-data archive: one recording and one question as a person would start with.
+scratch=$(mktemp -d)
+trap 'rm -rf "$scratch"' EXIT
+run() {
+  "$image/runtime/bin/java" "$archive" -Xlog:disable -XX:+UseSerialGC -Dorg.sqlite.lib.path="$image/lib" \
+    -Dorg.sqlite.lib.name=libsqlitejdbc.so -cp "$image/lib/charline.jar" charline.cli.Main \
+    --log "$scratch/log.db" "$@" >/dev/null
+}
+archive=-Xshare:auto
+run rig add Heron --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 60mm
+run board add boathouse-1 --wood pine
+run finish add wall-latex --coat latex:pale
+archive=-XX:ArchiveClassesAtExit=$image/lib/charline.jsa
+run patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1 --outcome residue
+
+# The Debian package.
+root=$target/dist/deb
+mkdir -p "$root/DEBIAN" "$root/usr"/{bin,lib} "$root/usr/share"/{man/man1,bash-completion/completions,doc/charline}
+cp -a "$image" "$root/usr/lib/charline"
+ln -s ../lib/charline/bin/charline "$root/usr/bin/charline"
+cp "$image/share/charline.1.gz" "$root/usr/share/man/man1/"
+cp "$image/share/charline-completion.bash" "$root/usr/share/bash-completion/completions/charline"
+cat "$image/share/charline.txt" "$image/share/THIRD-PARTY.txt" > "$root/usr/share/doc/charline/copyright"
+cat > "$root/DEBIAN/control" <<CONTROL
+Package: charline
+Version: $version
+Architecture: $arch
+Maintainer: charline <charline@localhost>
+Installed-Size: $(du -sk "$root/usr" | cut -f1)
+Depends: libc6, zlib1g
+Section: science
+Priority: optional
+Description: test-patch logbook and trials analyser for laser stripping of wood
+ Keeps the test patches that are burned before a finish is stripped with a
+ cleaning laser, and finds the settings that lift the finish and leave the
+ wood unburned, with how sure that is.
+CONTROL
+dpkg-deb --root-owner-group -Zgzip --build "$root" "$target/charline_${version}_$arch.deb" >/dev/null
+tar -C "$target/dist" -czf "$target/charline-$version-linux-$arch.tar.gz" charline

@@ -1,0 +1,73 @@
+package charline.cli;
+
+import charline.cli.desk.Asker;
+import charline.cli.desk.Desk;
+import charline.cli.desk.Release;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import picocli.AutoComplete;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+
+/** Writes the manual page and the shell completion, both from the help of the commands. */
+public final class Handbook {
+  private Handbook() {}
+
+  /** Takes the folder to write to. */
+  public static void main(String[] args) throws IOException {
+    Path folder = Files.createDirectories(Path.of(args[0]));
+    Files.writeString(folder.resolve("charline.1"), manual());
+    Files.writeString(folder.resolve("charline-completion.bash"), completion());
+  }
+
+  /** Completion of commands, options and files for bash, and for zsh in its bash way. */
+  static String completion() {
+    return AutoComplete.bash("charline", Commands.everything(nobody()));
+  }
+
+  /** The manual page in man macros. */
+  static String manual() {
+    CommandLine line = Commands.everything(nobody());
+    StringBuilder page = new StringBuilder();
+    page.append(".TH CHARLINE 1 \"\" \"charline %s\" \"charline\"\n".formatted(Release.version()));
+    page.append(
+        ".SH NAME\ncharline \\- test patches and safe settings for laser stripping of wood\n");
+    page.append(".SH SYNOPSIS\n.B charline\n[\\-\\-log FILE] COMMAND [OPTIONS]\n");
+    page.append(".SH DESCRIPTION\n");
+    asIs(page, line.getUsageMessage(Ansi.OFF));
+    page.append(".SH COMMANDS\n");
+    for (String command : Commands.all()) {
+      CommandLine at = line;
+      for (String word : command.split(" ")) {
+        at = at.getSubcommands().get(word);
+      }
+      page.append(".SS charline ").append(roff(command)).append('\n');
+      asIs(page, at.getUsageMessage(Ansi.OFF));
+    }
+    return page.toString();
+  }
+
+  /** Help is laid out for 80 columns already. */
+  private static void asIs(StringBuilder page, String help) {
+    page.append(".nf\n");
+    help.lines().forEach(text -> page.append(roff(text)).append('\n'));
+    page.append(".fi\n");
+  }
+
+  private static String roff(String text) {
+    String plain = text.replace("\\", "\\e").replace("-", "\\-");
+    return plain.startsWith(".") || plain.startsWith("'") ? "\\&" + plain : plain;
+  }
+
+  private static Desk nobody() {
+    PrintStream nowhere =
+        new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
+    return new Desk(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC());
+  }
+}

@@ -1,0 +1,115 @@
+package charline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The Debian package and the image, unpacked in a clean folder and run with no Java on the path.
+ * Made and tested by {@code mvn -Pdist verify}; skipped where nothing was packed.
+ */
+class InstalledJourneyTest {
+  private static final String DIST = System.getProperty("charline.dist", "");
+
+  @TempDir Path folder;
+  private Path path;
+
+  @BeforeEach
+  void cleanPath() throws IOException {
+    assumeThat(DIST).as("packages were made by -Pdist").isNotEmpty();
+    path = Files.createDirectory(folder.resolve("path"));
+    for (String tool : List.of("sh", "readlink")) {
+      Files.copy(Path.of("/usr/bin", tool), path.resolve(tool), StandardCopyOption.COPY_ATTRIBUTES);
+    }
+  }
+
+  private static Path packed(String ending) throws IOException {
+    try (Stream<Path> files = Files.list(Path.of(DIST))) {
+      List<Path> found =
+          files
+              .filter(f -> f.getFileName().toString().startsWith("charline"))
+              .filter(f -> f.toString().endsWith(ending))
+              .toList();
+      assertThat(found).hasSize(1);
+      return found.get(0);
+    }
+  }
+
+  private static void must(String... words) throws Exception {
+    assertThat(new ProcessBuilder(words).inheritIO().start().waitFor()).isZero();
+  }
+
+  private record Ran(int code, String text) {}
+
+  /** With an environment of nothing but the path and a home. */
+  private Ran run(Path program, String line) throws Exception {
+    List<String> words = new ArrayList<>(List.of(program.toString()));
+    words.addAll(Shell.words(line));
+    ProcessBuilder builder = new ProcessBuilder(words).redirectErrorStream(true);
+    Map<String, String> env = builder.environment();
+    env.clear();
+    env.put("PATH", path.toString());
+    env.put("HOME", folder.toString());
+    Process process = builder.directory(folder.toFile()).start();
+    process.getOutputStream().close();
+    String text = new String(process.getInputStream().readAllBytes());
+    return new Ran(process.waitFor(), text);
+  }
+
+  private void plays(Path program) throws Exception {
+    assertThat(run(program, "--version").text())
+        .startsWith("charline ")
+        .contains("\nSQLite 3.", "\nJava 17.");
+    Path samples = Path.of("sample-trials").toAbsolutePath();
+    Ran imported =
+        run(
+            program,
+            "import %1$s/latex-on-pine.csv --rigs %1$s/rigs.csv --power-checks %1$s/power-checks.csv"
+                .formatted(samples));
+    assertThat(imported.text()).contains("24 patches with 103 readings");
+    assertThat(folder.resolve(".local/share/charline/log.db")).isRegularFile();
+    Ran window = run(program, "window latex pine");
+    assertThat(window.code()).isZero();
+    assertThat(window.text()).contains("START ");
+    Ran sheet = run(program, "sheet latex pine --to sheet.html");
+    assertThat(sheet.code()).as(sheet.text()).isZero();
+    assertThat(folder.resolve("sheet.html")).isNotEmptyFile();
+    Ran refused = run(program, "find shelac");
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.text()).startsWith("I do not know \"shelac\"").hasLineCount(1);
+  }
+
+  @Test
+  void the_debian_package_plays_where_there_is_no_java() throws Exception {
+    Path root = folder.resolve("root");
+    must("dpkg-deb", "-x", packed(".deb").toString(), root.toString());
+    plays(root.resolve("usr/bin/charline"));
+    assertThat(root.resolve("usr/share/man/man1/charline.1.gz")).isNotEmptyFile();
+    assertThat(root.resolve("usr/share/doc/charline/copyright"))
+        .content()
+        .contains("Apache License", "sqlite-jdbc", "picocli", "fastutil");
+    Path completion = root.resolve("usr/share/bash-completion/completions/charline");
+    must("bash", "-n", completion.toString());
+  }
+
+  @Test
+  void the_image_plays_from_a_folder_with_a_blank_in_its_name() throws Exception {
+    Path place = Files.createDirectory(folder.resolve("my programs"));
+    must("tar", "-xzf", packed(".tar.gz").toString(), "-C", place.toString());
+    plays(place.resolve("charline/bin/charline"));
+    assertThat(place.resolve("charline/share/bom.json"))
+        .content()
+        .contains("\"CycloneDX\"", "pkg:maven/org.xerial/sqlite-jdbc@");
+  }
+}
