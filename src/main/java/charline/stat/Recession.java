@@ -2,6 +2,7 @@ package charline.stat;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,7 @@ public final class Recession {
   public static Optional<double[]> direction(double[][] neverFalling, double[][] level) {
     int width = neverFalling.length > 0 ? neverFalling[0].length : level[0].length;
     double[] total = new double[width];
-    List<LinearConstraint> constraints = box(width, width);
+    Cuts cuts = new Cuts(box(width, width));
     distinct(neverFalling)
         .forEach(
             (row, count) -> {
@@ -49,12 +50,13 @@ public final class Recession {
               for (int j = 0; j < width; j++) {
                 total[j] += count * v[j];
               }
-              constraints.add(atLeastZero(v));
+              cuts.add(v);
             });
     for (Row row : distinct(level).keySet()) {
-      constraints.add(new LinearConstraint(row.values(), Relationship.EQ, 0));
+      cuts.add(row.values());
+      cuts.add(negated(row.values()));
     }
-    double[] best = maximise(total, constraints);
+    double[] best = cuts.maximise(total, ZERO);
     return dot(total, best) > ZERO ? Optional.of(best) : Optional.empty();
   }
 
@@ -65,16 +67,66 @@ public final class Recession {
    */
   public static boolean allCanRise(double[][] rows) {
     int width = rows[0].length;
-    List<LinearConstraint> constraints = box(width, width + 1);
+    Cuts cuts = new Cuts(box(width, width + 1));
     for (Row row : distinct(rows).keySet()) {
       double[] withMargin = Arrays.copyOf(row.values(), width + 1);
       withMargin[width] = -1;
-      constraints.add(atLeastZero(withMargin));
+      cuts.add(withMargin);
     }
     double[] margin = new double[width + 1];
     margin[width] = 1;
-    constraints.add(new LinearConstraint(margin, Relationship.LEQ, 1));
-    return maximise(margin, constraints)[width] > ZERO;
+    cuts.box.add(new LinearConstraint(margin, Relationship.LEQ, 1));
+    return cuts.maximise(margin, ZERO)[width] > ZERO;
+  }
+
+  /**
+   * Rows of which few decide. The programme is solved for some of them; those that its answer
+   * breaks join, until none is broken. Every answer on the way is an upper bound, so a search that
+   * finds too little rise ends at once: a large sample that overlaps is settled by its first few
+   * hundred rows.
+   */
+  private static final class Cuts {
+    private static final int AT_FIRST = 400;
+    private static final int AT_A_TIME = 100;
+
+    private final List<LinearConstraint> box;
+    private final List<double[]> rows = new ArrayList<>();
+
+    Cuts(List<LinearConstraint> box) {
+      this.box = box;
+    }
+
+    void add(double[] row) {
+      rows.add(row);
+    }
+
+    double[] maximise(double[] objective, double enough) {
+      // A sum over a million rows would drown the solver's idea of zero.
+      double size = Math.sqrt(dot(objective, objective));
+      double[] scaled = Arrays.stream(objective).map(x -> size > 0 ? x / size : 0).toArray();
+      List<LinearConstraint> constraints = new ArrayList<>(box);
+      int stride = Math.max(1, rows.size() / AT_FIRST);
+      for (int i = 0; i < rows.size(); i += stride) {
+        constraints.add(atLeastZero(rows.get(i)));
+      }
+      while (true) {
+        double[] best = Recession.maximise(scaled, constraints);
+        List<double[]> broken = dot(objective, best) > enough ? broken(best) : List.of();
+        if (broken.isEmpty()) {
+          return best;
+        }
+        broken.forEach(row -> constraints.add(atLeastZero(row)));
+      }
+    }
+
+    /** Rows that fall along a direction, the steepest first. */
+    private List<double[]> broken(double[] direction) {
+      return rows.stream()
+          .filter(row -> dot(row, direction) < -ZERO)
+          .sorted(Comparator.comparingDouble(row -> dot(row, direction)))
+          .limit(AT_A_TIME)
+          .toList();
+    }
   }
 
   private static double[] maximise(double[] objective, List<LinearConstraint> constraints) {
@@ -91,11 +143,15 @@ public final class Recession {
 
   /** Written as "at most", so that zero is a feasible start and the solver needs no first phase. */
   private static LinearConstraint atLeastZero(double[] row) {
+    return new LinearConstraint(negated(row), Relationship.LEQ, 0);
+  }
+
+  private static double[] negated(double[] row) {
     double[] negated = new double[row.length];
     for (int j = 0; j < row.length; j++) {
       negated[j] = -row[j];
     }
-    return new LinearConstraint(negated, Relationship.LEQ, 0);
+    return negated;
   }
 
   private static List<LinearConstraint> box(int boxed, int width) {

@@ -1,0 +1,173 @@
+package charline.timing;
+
+import charline.log.Logbook;
+import charline.trial.FamilyFacts;
+import charline.trial.WoodFacts;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A large log: bringing it in, asking it, and finding every window in it. */
+final class LogTiming {
+  private static final Path RIGS = Path.of("sample-trials/rigs.csv").toAbsolutePath();
+
+  private final String charline;
+  private final Path folder;
+  private final List<String> strata;
+
+  LogTiming(Path charline, Path folder) {
+    this.charline = charline.toString();
+    this.folder = folder;
+    strata = strata(folder);
+  }
+
+  private static List<String> strata(Path folder) {
+    List<String> strata = new ArrayList<>();
+    try (Logbook log = Logbook.open(folder.resolve("words.db"), Clock.systemUTC())) {
+      for (FamilyFacts family : log.families()) {
+        for (WoodFacts wood : log.woods()) {
+          if (strata.size() < 200 && !wood.name().contains(",")) {
+            strata.add(family.name() + "," + wood.name());
+          }
+        }
+      }
+    }
+    return strata;
+  }
+
+  private Path imported(int readings) throws Exception {
+    Path log = folder.resolve(readings + ".db");
+    Path sheet = folder.resolve(readings + ".csv");
+    BigSheet.write(sheet, readings, strata, readings);
+    Run.of(
+        folder,
+        charline,
+        "--log",
+        log.toString(),
+        "import",
+        "--sure",
+        "--rigs",
+        RIGS.toString(),
+        sheet.toString());
+    return log;
+  }
+
+  List<Timing.Line> lines() throws Exception {
+    int readings = Timing.READINGS;
+    Path sheet = folder.resolve("big.csv");
+    Path log = folder.resolve("big.db");
+    BigSheet.write(sheet, readings, strata, 7);
+    Run ours =
+        Run.of(
+            folder,
+            charline,
+            "--log",
+            log.toString(),
+            "import",
+            "--sure",
+            "--rigs",
+            RIGS.toString(),
+            sheet.toString());
+    Path shellLog = folder.resolve("shell.db");
+    Path script = folder.resolve("import.sql");
+    Files.writeString(script, shellImport(log, shellLog));
+    Run theirs = Run.of(folder, "sh", "-c", "sqlite3 < " + script);
+    String board = strata.get(3).replace(',', ' ') + " 2";
+    String sql =
+        """
+        SELECT p.code, p.burned_at_utc, p.power_pct, p.hand_speed_mm_s, r.passes, r.outcome
+        FROM patch p JOIN board b ON b.id = p.board_id JOIN finish f ON f.id = p.finish_id
+          JOIN reading r ON r.patch_id = p.id
+        WHERE b.name = '%s' AND p.voided_why IS NULL AND r.voided_why IS NULL
+          AND EXISTS (SELECT 1 FROM reading c WHERE c.patch_id = p.id AND c.outcome LIKE '%%char%%')
+        ORDER BY p.burned_at_utc, p.recorded, r.passes
+        """
+            .formatted(board);
+    double[] found =
+        Run.medians(
+            5,
+            () ->
+                Run.of(folder, charline, "--log", log.toString(), "find", "char", "--board", board)
+                    .seconds(),
+            () -> Run.of(folder, "sqlite3", "-readonly", log.toString(), sql).seconds());
+    return List.of(
+        new Timing.Line(
+            String.format(
+                Locale.ROOT,
+                "import a trial sheet of %,d readings (%.0f MB at most)",
+                readings,
+                ours.megabytes()),
+            ours.seconds(),
+            String.format(
+                Locale.ROOT, "sqlite3 shell into the same tables (%.0f MB)", theirs.megabytes()),
+            theirs.seconds(),
+            "at most 3",
+            "checking every cell; the shell is given finished rows and checks none"),
+        new Timing.Line(
+            "find char on one board of that log",
+            found[0],
+            "the same SQL in the shell",
+            found[1],
+            "at most 2, plus the start",
+            "the start of the program, then the quick check of the whole file before it is trusted"));
+  }
+
+  /** Rows as they ended up in our log, written out first; only reading them back in is timed. */
+  private String shellImport(Path log, Path shellLog) throws Exception {
+    Files.copy(log, shellLog);
+    StringBuilder prepare = new StringBuilder();
+    for (String table : List.of("patch", "reading")) {
+      prepare.append(
+          """
+          .headers off
+          .mode csv
+          .output %1$s.csv
+          SELECT * FROM %1$s;
+          .output
+          DROP TRIGGER %1$s_is_never_deleted;
+          """
+              .formatted(table));
+    }
+    prepare.append("DELETE FROM reading; DELETE FROM patch; VACUUM;\n");
+    for (String table : List.of("patch", "reading")) {
+      prepare.append(
+          """
+          .output %1$s-columns.txt
+          SELECT group_concat('nullif("' || name || '", '''')') FROM pragma_table_info('%1$s');
+          .output
+          """
+              .formatted(table)
+              .replace("SELECT group_concat", ".mode list\nSELECT group_concat"));
+    }
+    Path first = folder.resolve("prepare.sql");
+    Files.writeString(first, prepare.toString());
+    Run.of(folder, "sh", "-c", "sqlite3 " + shellLog + " < " + first);
+    StringBuilder sql = new StringBuilder(".open " + shellLog + "\n.mode csv\nBEGIN;\n");
+    for (String table : List.of("patch", "reading")) {
+      String columns = Files.readString(folder.resolve(table + "-columns.txt")).strip();
+      sql.append(
+          """
+          CREATE TEMP TABLE new_%1$s AS SELECT * FROM %1$s LIMIT 0;
+          .import --schema temp %1$s.csv new_%1$s
+          INSERT INTO %1$s SELECT %2$s FROM new_%1$s;
+          """
+              .formatted(table, columns));
+    }
+    return sql.append("COMMIT;\n").toString();
+  }
+
+  List<String> growth() throws Exception {
+    List<String> rows = new ArrayList<>();
+    for (int readings = 1000; readings <= Timing.READINGS; readings *= 10) {
+      Path log = readings == Timing.READINGS ? folder.resolve("big.db") : imported(readings);
+      Run run = Run.of(folder, charline, "--log", log.toString(), "window", "--all");
+      rows.add(
+          String.format(
+              Locale.ROOT, "| %,d | %.3g | %.0f MB |", readings, run.seconds(), run.megabytes()));
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,104 @@
+package charline.timing;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Writes {@code reports/benchmarks.md}. Run by {@code mvn -Pdist,benchmarks -DskipTests verify};
+ * needs the sqlite3 shell and R with lme4, and a machine with nothing else to do. {@code
+ * -Dcharline.readings=100000} makes the large log smaller.
+ */
+final class Timing {
+  static final int READINGS = Integer.getInteger("charline.readings", 1_000_000);
+
+  /**
+   * One line of the report.
+   *
+   * @param what is done
+   * @param ours seconds
+   * @param rival what a person could use instead
+   * @param theirs seconds, by the rival in the same run
+   * @param goal in words
+   * @param bound what bounds our figure, or else was found
+   */
+  record Line(String what, double ours, String rival, double theirs, String goal, String bound) {
+    String row() {
+      double ratio = ours / theirs;
+      String times =
+          ratio >= 1
+              ? String.format(Locale.ROOT, "%.2g times as long", ratio)
+              : String.format(Locale.ROOT, "%.3g times faster", 1 / ratio);
+      return String.format(
+          Locale.ROOT,
+          "| %s | %s | %s: %s | %s | %s | %s |",
+          what,
+          shown(ours),
+          rival,
+          shown(theirs),
+          times,
+          goal,
+          bound);
+    }
+  }
+
+  private Timing() {}
+
+  static String shown(double seconds) {
+    return seconds >= 1
+        ? String.format(Locale.ROOT, "%.3g s", seconds)
+        : String.format(Locale.ROOT, "%.3g ms", seconds * 1000);
+  }
+
+  /** Takes the image made by {@code -Pdist} and the file to write. */
+  public static void main(String[] args) throws Exception {
+    Path charline = Path.of(args[0], "bin", "charline").toAbsolutePath();
+    Path folder = Files.createTempDirectory("charline-timing");
+    double loadBefore = load();
+    List<Line> lines = new ArrayList<>();
+    lines.addAll(StartTiming.lines(charline, folder));
+    LogTiming log = new LogTiming(charline, folder);
+    lines.addAll(log.lines());
+    lines.addAll(FitTiming.lines(folder));
+    Files.writeString(Path.of(args[1]), report(lines, log.growth(), loadBefore));
+  }
+
+  private static double load() throws IOException {
+    return Double.parseDouble(Files.readString(Path.of("/proc/loadavg")).split(" ")[0]);
+  }
+
+  private static String report(List<Line> lines, List<String> growth, double loadBefore)
+      throws IOException {
+    StringBuilder text = new StringBuilder();
+    text.append("# How quick it is\n\n");
+    text.append(
+        """
+        Each figure is a ratio in one run against something a person could use instead, the two run in turns where they are
+        short. Run again with `mvn -Pdist,benchmarks -DskipTests verify`, which writes this page; it needs the sqlite3 shell and
+        R with lme4. Ratios carry over to other machines, seconds do not, and neither holds on a machine that is busy.
+
+        """);
+    text.append(
+        String.format(
+            Locale.ROOT,
+            "Measured %s, Java %s, %d cores. Load before the run: %.1f%s.%n%n",
+            LocalDate.now(),
+            Runtime.version(),
+            Runtime.getRuntime().availableProcessors(),
+            loadBefore,
+            loadBefore > 0.5
+                ? ", so **others were using the machine and the figures are not to be relied on**"
+                : ""));
+    text.append("| what | charline | instead | ratio | goal | what bounds it |\n");
+    text.append("| --- | --- | --- | --- | --- | --- |\n");
+    lines.forEach(line -> text.append(line.row()).append('\n'));
+    text.append("\n## How `window --all` grows, over 200 strata\n\n");
+    text.append("| readings | seconds | largest memory |\n| --- | --- | --- |\n");
+    growth.forEach(row -> text.append(row).append('\n'));
+    return text.toString();
+  }
+}
