@@ -39,20 +39,26 @@ gzip -9n "$image/share/charline.1"
 unzip -q -j -o "$jar" META-INF/THIRD-PARTY.txt META-INF/licenses/charline.txt -d "$image/share"
 cp "$target/bom.json" "$image/share/bom.json"
 
-# The class-data archive: one recording and one question as a person would start with.
+# The class-data archive: what a person starts most, recording a patch and asking a question. A static one,
+# since it alone takes classes compiled for old versions of Java, as those of picocli are.
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
+java=("$image/runtime/bin/java" -Xlog:disable -XX:+UseSerialGC -Dorg.sqlite.lib.path="$image/lib"
+  -Dorg.sqlite.lib.name=libsqlitejdbc.so -cp "$image/lib/charline.jar")
 run() {
-  "$image/runtime/bin/java" "$archive" -Xlog:disable -XX:+UseSerialGC -Dorg.sqlite.lib.path="$image/lib" \
-    -Dorg.sqlite.lib.name=libsqlitejdbc.so -cp "$image/lib/charline.jar" charline.cli.Main \
+  "${java[@]}" -Xshare:off -XX:DumpLoadedClassList="$scratch/$((++runs)).lst" charline.cli.Main \
     --log "$scratch/log.db" "$@" >/dev/null
 }
-archive=-Xshare:auto
+runs=0
 run rig add Heron --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 60mm
 run board add boathouse-1 --wood pine
 run finish add wall-latex --coat latex:pale
-archive=-XX:ArchiveClassesAtExit=$image/lib/charline.jsa
 run patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1 --outcome residue
+run patch read last --passes 2 --outcome clean
+run find clean latex
+sort -u "$scratch"/{2,3,4,5,6}.lst > "$scratch/classes.lst"
+"${java[@]}" -Xshare:dump -XX:SharedClassListFile="$scratch/classes.lst" \
+  -XX:SharedArchiveFile="$image/lib/charline.jsa" >/dev/null
 
 # The Debian package.
 root=$target/dist/deb

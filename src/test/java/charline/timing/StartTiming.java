@@ -46,7 +46,9 @@ final class StartTiming {
     double[] medians =
         Run.medians(
             ROUNDS,
-            () -> Run.of(folder, with(add, program, "--log", log.toString())).seconds(),
+            () ->
+                Run.of(folder, with(with(new String[] {"--log", log.toString()}, add), program))
+                    .seconds(),
             () -> Run.of(folder, java, "-cp", classes, Hello.class.getName()).seconds());
     return List.of(
         new Timing.Line(
