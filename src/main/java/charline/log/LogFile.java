@@ -42,6 +42,12 @@ final class LogFile {
   private static final int APPLICATION_ID_AT = 68;
   private static final int BUSY_MILLISECONDS = 5000;
 
+  /**
+   * Up to this size a log is read whole before anything is done with it. A larger one, full of
+   * photos, would keep every command waiting; there damage shows when it is read, and in a check.
+   */
+  private static final long READ_WHOLE_BYTES = 16 << 20;
+
   private LogFile() {}
 
   /** Opens a log that is there. */
@@ -125,7 +131,7 @@ final class LogFile {
   }
 
   private static Store connectChecked(Path file) {
-    int version = inspect(file);
+    int version = file.toFile().length() <= READ_WHOLE_BYTES ? inspect(file) : versionOf(file);
     Optional<Upgrade> upgrade = version < SCHEMA_VERSION ? Upgrading.of(file) : Optional.empty();
     try {
       Connection connection = source(file, false).getConnection();
@@ -155,15 +161,25 @@ final class LogFile {
     }
   }
 
-  /** Refuses a damaged or newer log; gives the version of a sound one. */
+  /** Reads the whole file; refuses a damaged or newer log and gives the version of a sound one. */
   static int inspect(Path file) {
-    int version;
     try (Connection connection = source(file, false).getConnection();
         Statement statement = connection.createStatement()) {
       String verdict = text(statement, "PRAGMA quick_check(1)");
       if (!verdict.equals("ok")) {
         throw new Refused(DATA, Refusals.damage(file, verdict.replaceAll("\\s+", " ")));
       }
+    } catch (SQLException e) {
+      throw Refusals.of(e, file);
+    }
+    return versionOf(file);
+  }
+
+  /** Reads the table of versions alone; refuses a newer log. */
+  private static int versionOf(Path file) {
+    int version;
+    try (Connection connection = source(file, false).getConnection();
+        Statement statement = connection.createStatement()) {
       String history = "SELECT count(*) FROM sqlite_schema WHERE name = 'flyway_schema_history'";
       if (text(statement, history).equals("0")) {
         throw new Refused(DATA, Refusals.damage(file, "its table of versions is missing"));

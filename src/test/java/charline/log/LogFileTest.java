@@ -18,6 +18,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -142,6 +143,42 @@ class LogFileTest {
       channel.write(ByteBuffer.wrap(noise), 8192);
     }
     refused(file, "is damaged (");
+  }
+
+  @Test
+  void a_large_log_is_not_read_whole_at_every_start_and_damage_is_named_when_it_is_met()
+      throws IOException {
+    Path file = madeLog();
+    try (Logbook log = Logbook.open(file, CLOCK)) {
+      log.addPhoto(
+          "P-0001",
+          new Photo(
+              log.newId(),
+              "wall.jpg",
+              "image/jpeg",
+              new byte[17 << 20],
+              Boathouse.MORNING,
+              Optional.empty()),
+          "Ada");
+      assertThat(log.check()).isEmpty();
+    }
+    byte[] noise = new byte[40_000];
+    new Random(11).nextBytes(noise);
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      channel.write(ByteBuffer.wrap(noise), 8192);
+    }
+    byte[] before = Files.readAllBytes(file);
+    assertThatThrownBy(
+            () -> {
+              try (Logbook log = Logbook.openExisting(file, CLOCK)) {
+                log.families();
+                log.patches(Filter.ALL);
+                assertThat(log.check()).isEmpty();
+              }
+            })
+        .isInstanceOf(Refused.class)
+        .hasMessageContaining("is damaged (");
+    assertThat(Files.readAllBytes(file)).isEqualTo(before);
   }
 
   @Test
