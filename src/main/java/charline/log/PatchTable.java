@@ -5,14 +5,10 @@ import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
-import com.fasterxml.jackson.jr.ob.JSON;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,27 +20,6 @@ import java.util.stream.Stream;
 
 /** Patches with their readings. Any number of them is read with five queries. */
 final class PatchTable {
-  /** Patches that a filter wants: an absent list or time does not narrow. */
-  private static final String WANTED =
-      """
-      FROM patch p
-        JOIN board b ON b.id = p.board_id
-        JOIN finish f ON f.id = p.finish_id
-        JOIN rig g ON g.id = p.rig_id
-      WHERE p.voided_why IS NULL
-        AND (?1 IS NULL OR f.family IN (SELECT value FROM json_each(?1)))
-        AND (?2 IS NULL OR b.wood IN (SELECT value FROM json_each(?2)))
-        AND (?3 IS NULL OR p.burned_at_utc >= ?3)
-        AND (?4 IS NULL OR p.burned_at_utc < ?4)
-        AND (?5 IS NULL OR g.name IN (SELECT value FROM json_each(?5)))
-        AND (?6 IS NULL OR b.name IN (SELECT value FROM json_each(?6)))
-        AND (?7 IS NULL OR f.name IN (SELECT value FROM json_each(?7)))
-        AND (?8 IS NULL OR p.burned_by COLLATE NOCASE IN (SELECT value FROM json_each(?8))
-          OR EXISTS (SELECT 1 FROM reading r WHERE r.patch_id = p.id AND r.voided_why IS NULL
-            AND r.judged_by COLLATE NOCASE IN (SELECT value FROM json_each(?8))))
-        AND (?9 IS NULL OR b.job COLLATE NOCASE IN (SELECT value FROM json_each(?9)))
-      """;
-
   private static final String OWN_NUMBER = "CAST(substr(code, 3) AS INTEGER)";
 
   private final Store store;
@@ -63,23 +38,13 @@ final class PatchTable {
   }
 
   List<PatchEntry> wanted(Filter filter) {
-    Object[] values = {
-      list(filter.families()),
-      list(filter.woods()),
-      filter.since().map(Moments::utc),
-      filter.until().map(Moments::utc),
-      list(filter.rigs()),
-      list(filter.boards()),
-      list(filter.finishes()),
-      list(filter.people()),
-      list(filter.jobs())
-    };
+    Wanted wanted = Wanted.by(filter);
     return read(
-            "SELECT p.* " + WANTED + " ORDER BY p.burned_at_utc, p.recorded",
-            "SELECT r.* FROM reading r WHERE r.voided_why IS NULL AND r.patch_id IN (SELECT p.id "
-                + WANTED
-                + ") ORDER BY r.patch_id, r.passes",
-            values)
+            "SELECT p.* FROM patch p WHERE %s ORDER BY p.burned_at_utc, p.recorded"
+                .formatted(wanted.condition()),
+            "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND %s ORDER BY r.patch_id, r.passes"
+                .formatted(wanted.condition()),
+            wanted.values())
         .stream()
         .filter(e -> e.patch().lastReading().outcome().marks().containsAll(filter.marks()))
         .toList();
@@ -182,17 +147,6 @@ final class PatchTable {
         row.optionalText("burned_by"),
         row.optionalText("note"),
         row.optionalText("voided_why"));
-  }
-
-  private static String list(Collection<?> words) {
-    if (words.isEmpty()) {
-      return null;
-    }
-    try {
-      return JSON.std.asString(words);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e); // text to text: nothing outside can fail
-    }
   }
 
   void add(PatchEntry entry, OffsetDateTime now) {

@@ -64,7 +64,11 @@ final class Timing {
     LogTiming log = new LogTiming(charline, folder);
     lines.addAll(log.lines());
     lines.addAll(FitTiming.lines(folder));
-    Files.writeString(Path.of(args[1]), report(lines, log.growth(), loadBefore));
+    List<String> growth = new ArrayList<>();
+    for (int readings = 1000; readings <= READINGS; readings *= 10) {
+      growth.add(log.allWindows(readings));
+      Files.writeString(Path.of(args[1]), report(lines, growth, loadBefore));
+    }
   }
 
   private static double load() throws IOException {
