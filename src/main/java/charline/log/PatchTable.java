@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -116,12 +117,21 @@ final class PatchTable {
               row ->
                   entry(
                       row,
-                      rigsById.get(row.id("rig_id")),
-                      boardsById.get(row.id("board_id")),
-                      finishesById.get(row.id("finish_id")),
+                      held(rigsById, row, "rig_id"),
+                      held(boardsById, row, "board_id"),
+                      held(finishesById, row, "finish_id"),
                       readingsById.getOrDefault(row.id("id"), List.of())),
               values);
         });
+  }
+
+  private static <T> T held(Map<UUID, T> byId, Row row, String column) throws SQLException {
+    T found = byId.get(row.id(column));
+    if (found == null) {
+      throw new NoSuchElementException(
+          "the %s of %s is not in this log".formatted(column.replace("_id", ""), row.text("code")));
+    }
+    return found;
   }
 
   private static <T> Map<UUID, T> index(List<T> all, Function<T, UUID> id) {

@@ -110,7 +110,12 @@ final class Refusals {
   private static String reason(SQLException failure) {
     String said = String.valueOf(failure.getMessage());
     Matcher inner = IN_BRACKETS.matcher(said);
-    return (inner.find() ? inner.group(1) : said).replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
+    return oneLine(inner.find() ? inner.group(1) : said);
+  }
+
+  /** A reason that closes no sentence and breaks no line. */
+  static String oneLine(String reason) {
+    return reason.replaceAll("[\\s\\p{Cntrl}]+", " ").strip().replaceFirst("\\.$", "");
   }
 
   private static int code(SQLException failure) {

@@ -104,9 +104,10 @@ final class Rivals {
             requireSoundPatch(table, id);
             return done;
           });
-    } catch (IllegalArgumentException e) {
-      return false;
     } catch (Refused e) {
+      if (e.getCause() instanceof IllegalArgumentException) {
+        return false; // the readings cannot follow each other
+      }
       if (e.getCause() instanceof SQLException failure && Refusals.breaksRule(failure)) {
         return false;
       }

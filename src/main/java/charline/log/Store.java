@@ -6,10 +6,12 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
@@ -57,6 +59,12 @@ final class Store implements AutoCloseable {
       }
     } catch (SQLException e) {
       throw failed(sql, e);
+    } catch (IllegalArgumentException | DateTimeException | NoSuchElementException e) {
+      // The rules of the schema let nothing in that cannot be read back.
+      throw new Refused(
+          Refused.Kind.DATA,
+          Refusals.damage(file, "a row cannot be read: " + Refusals.oneLine(e.getMessage())),
+          e);
     } finally {
       turn.unlock();
     }

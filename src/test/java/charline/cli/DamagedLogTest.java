@@ -19,6 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 class DamagedLogTest {
   private static final int DAMAGES = Integer.getInteger("charline.damages", 30);
 
+  private static final int PAGE = 4096;
+
   @TempDir Path folder;
   private Path file;
   private byte[] sound;
@@ -34,11 +36,14 @@ class DamagedLogTest {
     sound = Files.readAllBytes(file);
   }
 
-  private int named(int length, Random random) throws IOException {
+  /**
+   * @param step damage begins at a multiple of it
+   */
+  private int named(int length, int step, Random random) throws IOException {
     int named = 0;
     for (int i = 0; i < DAMAGES; i++) {
       byte[] damaged = sound.clone();
-      int at = random.nextInt(sound.length - length);
+      int at = step * random.nextInt((sound.length - length) / step);
       byte[] noise = new byte[length];
       random.nextBytes(noise);
       System.arraycopy(noise, 0, damaged, at, length);
@@ -62,13 +67,18 @@ class DamagedLogTest {
   }
 
   @Test
-  void blocks_of_noise_are_named_and_left_as_they_are() throws IOException {
-    // The rest falls on free space and on the letters of long texts.
-    assertThat(named(300, new Random(5))).isGreaterThan(DAMAGES / 4);
+  void pages_that_begin_with_noise_are_named_and_left_as_they_are() throws IOException {
+    // The rest are pages that only go on with a long text, in which any letter is a letter.
+    assertThat(named(300, PAGE, new Random(5))).isGreaterThan(DAMAGES / 2);
+  }
+
+  @Test
+  void noise_anywhere_never_brings_a_command_down() throws IOException {
+    assertThat(named(300, 1, new Random(6))).isPositive();
   }
 
   @Test
   void single_bytes_never_bring_a_command_down() throws IOException {
-    assertThat(named(1, new Random(6))).isPositive();
+    assertThat(named(1, 1, new Random(7))).isBetween(0, DAMAGES - 1);
   }
 }
