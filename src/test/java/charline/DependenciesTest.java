@@ -23,7 +23,10 @@ class DependenciesTest {
         "javax.annotation.Nullable",
         "org.checkerframework.checker.nullness.qual.Nullable",
         "com.google.errorprone.annotations.CanIgnoreReturnValue",
-        "com.google.j2objc.annotations.Weak"
+        "com.google.j2objc.annotations.Weak",
+        "org.eclipse.jetty.ee10.annotations.AnnotationConfiguration",
+        "org.eclipse.jetty.ee10.plus.webapp.PlusConfiguration",
+        "org.eclipse.jetty.ee10.webapp.WebAppContext"
       })
   void what_is_left_out_is_not_there(String name) {
     assertThat(getClass().getClassLoader().getResource(name.replace('.', '/') + ".class")).isNull();
@@ -52,6 +55,24 @@ class DependenciesTest {
                 .map(JavaClass::getName)
                 .collect(Collectors.toSet());
     assertThat(given).containsExactly("java.io.Reader");
+  }
+
+  /** Jetty loads it for web applications in folders, and Javalin has none. */
+  @Test
+  void only_a_class_that_nobody_loads_would_need_web_applications_in_folders() {
+    Set<String> needing =
+        new ClassFileImporter()
+            .importPackages("io.javalin", "org.eclipse.jetty.ee10").stream()
+                .filter(
+                    c ->
+                        dependsOn(c, "org.eclipse.jetty.ee10.annotations.")
+                            || dependsOn(c, "org.eclipse.jetty.ee10.plus.")
+                            || dependsOn(c, "org.eclipse.jetty.ee10.webapp."))
+                .map(JavaClass::getName)
+                .collect(Collectors.toSet());
+    assertThat(needing)
+        .containsExactly(
+            "org.eclipse.jetty.ee10.websocket.server.config.JettyWebSocketConfiguration");
   }
 
   private static boolean dependsOn(JavaClass from, String prefix) {

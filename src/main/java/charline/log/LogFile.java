@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteConfig;
@@ -136,7 +138,7 @@ final class LogFile {
     try {
       Connection connection = source(file, false).getConnection();
       try (Statement statement = connection.createStatement()) {
-        statement.execute("PRAGMA journal_mode = WAL");
+        writeAhead(statement);
       } catch (SQLException e) {
         connection.close();
         throw e;
@@ -144,6 +146,25 @@ final class LogFile {
       return new Store(file, connection, upgrade);
     } catch (SQLException e) {
       throw Refusals.of(e, file);
+    }
+  }
+
+  /**
+   * Lets others read while one writes. A log that nobody set so yet is changed once, for which
+   * SQLite wants it alone and does not wait by itself.
+   */
+  private static void writeAhead(Statement statement) throws SQLException {
+    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(BUSY_MILLISECONDS);
+    while (true) {
+      try {
+        statement.execute("PRAGMA journal_mode = WAL");
+        return;
+      } catch (SQLException e) {
+        if (!Refusals.busy(e) || System.nanoTime() > end) {
+          throw e;
+        }
+        LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(10));
+      }
     }
   }
 

@@ -18,6 +18,7 @@ final class Merge {
   private final OtherLog other;
   private final List<String> notes = new ArrayList<>();
   private final Signature signature;
+  private final String name;
 
   /**
    * @param name what the person calls the other log
@@ -27,6 +28,7 @@ final class Merge {
     this.planned = planned;
     other = new OtherLog(store);
     signature = by;
+    this.name = name;
     rivals = new Rivals(store, other, patches, name, by);
   }
 
@@ -59,18 +61,22 @@ final class Merge {
     for (UUID id : newReadings) {
       readings += rivals.reading(id, take) ? 1 : 0;
     }
-    plans();
-    other.newcomers("photo").forEach(id -> other.copy("photo", id));
+    int newPlans = plans();
+    OtherPhotos photos = new OtherPhotos(store, other, name);
+    int newPhotos = photos.bringIn();
     return new Merged(
         rigs,
         boards,
         finishes,
         newPatches.size(),
         readings,
+        newPlans,
+        newPhotos,
         rivals.amended(),
         rivals.settled(),
         notes,
-        rivals.conflicts());
+        rivals.conflicts(),
+        photos.damage());
   }
 
   private int named(String table) {
@@ -93,13 +99,9 @@ final class Merge {
 
   private void patch(UUID id) {
     String code = other.text("patch", "code", id);
-    boolean asPlanned = plannedInBoth(id);
-    boolean taken = taken("patch", "code", code) || !asPlanned && planned.holds(code);
-    String free = taken ? planned.nextCode() : code;
+    String free =
+        taken("patch", "code", code) || plannedElsewhere(code, id) ? planned.nextCode() : code;
     other.copy("patch", id, "code", free);
-    if (asPlanned && !taken) {
-      planned.fulfil(code, id);
-    }
     if (!free.equals(code)) {
       notes.add(
           "The code %s is taken by another patch here, so the one brought in is %s; write that on its tape."
@@ -117,38 +119,52 @@ final class Merge {
     }
   }
 
-  /** True if a patch of the other log fulfils there a plan that is still open here. */
-  private boolean plannedInBoth(UUID patch) {
+  /** True if a code is held by an open plan that is not the one that the patch was burned for. */
+  private boolean plannedElsewhere(String code, UUID patch) {
     return store
         .first(
-            "SELECT 1 FROM other.planned_patch o JOIN main.planned_patch m ON m.id = o.id WHERE o.patch_id = ? AND m.patch_id IS NULL",
+            """
+            SELECT 1 FROM main.planned_patch m WHERE m.code = ? AND m.patch_id IS NULL
+            AND m.id NOT IN (SELECT id FROM other.planned_patch WHERE patch_id = ?)
+            """,
             row -> true,
+            code,
             patch)
         .isPresent();
   }
 
+  /** Brings plans in, and ticks off those of both logs that were burned there. */
+  private int plans() {
+    List<UUID> newcomers = other.newcomers("planned_patch");
+    newcomers.forEach(this::plan);
+    store.update(
+        """
+        UPDATE main.planned_patch SET patch_id =
+          (SELECT o.patch_id FROM other.planned_patch o WHERE o.id = planned_patch.id)
+        WHERE patch_id IS NULL AND id IN
+          (SELECT o.id FROM other.planned_patch o JOIN main.patch p ON p.id = o.patch_id
+           WHERE o.patch_id NOT IN
+             (SELECT patch_id FROM main.planned_patch WHERE patch_id IS NOT NULL))
+        """);
+    return newcomers.size();
+  }
+
   /** A plan keeps its code where it can; one that is fulfilled takes the code of its patch. */
-  private void plans() {
-    for (UUID id : other.newcomers("planned_patch")) {
-      String code = other.text("planned_patch", "code", id);
-      String free =
-          store
-              .first(
-                  "SELECT p.code FROM other.planned_patch o JOIN main.patch p ON p.id = o.patch_id WHERE o.id = ?",
-                  row -> row.text("code"),
-                  id)
-              .orElseGet(
-                  () ->
-                      taken("patch", "code", code) || taken("planned_patch", "code", code)
-                          ? planned.nextCode()
-                          : code);
-      if (!free.equals(code)) {
-        notes.add(
-            "The planned patch %s brought in is %s here; write that on its tape and its list."
-                .formatted(code, free));
-      }
-      other.copy("planned_patch", id, "code", free);
+  private void plan(UUID id) {
+    String code = other.text("planned_patch", "code", id);
+    Optional<String> burned =
+        store.first(
+            "SELECT p.code FROM other.planned_patch o JOIN main.patch p ON p.id = o.patch_id WHERE o.id = ?",
+            row -> row.text("code"),
+            id);
+    boolean taken = taken("patch", "code", code) || taken("planned_patch", "code", code);
+    String free = burned.orElseGet(() -> taken ? planned.nextCode() : code);
+    if (burned.isEmpty() && taken) {
+      notes.add(
+          "The code %s of the planned patch brought in is taken here, so it is planned as %s; write that on its tape and its list."
+              .formatted(code, free));
     }
+    other.copy("planned_patch", id, "code", free);
   }
 
   private boolean taken(String table, String column, String value) {

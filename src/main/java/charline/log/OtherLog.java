@@ -111,7 +111,8 @@ final class OtherLog {
 
   /** Columns that a person may amend. Names and codes differ because an earlier merge made them. */
   List<String> amendable(String table) {
-    List<String> fixed = List.of("id", "recorded", "code", "name", "content", "recorded_by");
+    List<String> fixed =
+        List.of("id", "patch_id", "recorded", "code", "name", "content", "sha256", "recorded_by");
     return columns(table, c -> !fixed.contains(c) && !c.startsWith("recorded_at"));
   }
 

@@ -153,10 +153,4 @@ public final class PlannedPatches {
     store.update(
         "UPDATE planned_patch SET patch_id = ? WHERE code = ? AND patch_id IS NULL", patch, code);
   }
-
-  boolean holds(String code) {
-    return store
-        .first("SELECT 1 FROM planned_patch WHERE code = ? AND patch_id IS NULL", row -> true, code)
-        .isPresent();
-  }
 }

@@ -28,6 +28,11 @@ final class Refusals {
     };
   }
 
+  /** True if another program holds the log just now. */
+  static boolean busy(SQLException failure) {
+    return SQLiteErrorCode.getErrorCode(code(failure) & 0xFF) == SQLiteErrorCode.SQLITE_BUSY;
+  }
+
   /** True if the row would break a rule of the schema. */
   static boolean breaksRule(SQLException failure) {
     return SQLiteErrorCode.getErrorCode(code(failure) & 0xFF) == SQLiteErrorCode.SQLITE_CONSTRAINT;
@@ -86,7 +91,7 @@ final class Refusals {
   private static String rule(SQLException failure) {
     String reason = reason(failure);
     if (code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_TRIGGER.code) {
-      return reason; // our own triggers speak in sentences
+      return reason + "."; // our own triggers speak in sentences
     }
     if (code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_FOREIGNKEY.code) {
       return "Nothing was recorded: it refers to something that is not in this log; add that first.";

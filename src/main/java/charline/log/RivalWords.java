@@ -7,7 +7,7 @@ import java.util.UUID;
 /** Names what two logs hold differently, in one sentence for the person. */
 final class RivalWords {
   /** Said by another column of the same row, in fewer words. */
-  private static final List<String> TWICE_SAID = List.of("typed_json", "sha256");
+  private static final List<String> TWICE_SAID = List.of("typed_json");
 
   private final Store store;
   private final OtherLog other;

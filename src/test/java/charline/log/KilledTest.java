@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  * often as that.
  */
 class KilledTest {
-  private static final int KILLS = Integer.getInteger("charline.kills", 25);
+  private static final int KILLS = Integer.getInteger("charline.kills", 8);
 
   private final Random random = new Random(20261125);
   @TempDir Path folder;
@@ -116,7 +116,7 @@ class KilledTest {
   @Test
   void a_kill_while_the_log_is_brought_up_to_date_leaves_it_as_it_was_or_as_it_should_be()
       throws Exception {
-    for (int i = 0; i < Math.max(3, KILLS / 10); i++) {
+    for (int i = 0; i < Math.max(2, KILLS / 10); i++) {
       Files.deleteIfExists(file);
       Files.createFile(file);
       Flyway.configure()
@@ -137,12 +137,12 @@ class KilledTest {
 
   @Test
   void two_processes_record_at_once_and_nothing_is_lost() throws Exception {
-    Bench one = recorder(40);
-    Bench other = recorder(40);
+    Bench one = recorder(25);
+    Bench other = recorder(25);
     assertThat(List.of(one.process().waitFor(), other.process().waitFor())).containsExactly(0, 0);
     List<String> said = new ArrayList<>(recorded(one));
     said.addAll(recorded(other));
-    assertThat(said).hasSize(2 * 40 * 3).doesNotHaveDuplicates();
+    assertThat(said).hasSize(2 * 25 * 3).doesNotHaveDuplicates();
     holdsAll(said);
   }
 }

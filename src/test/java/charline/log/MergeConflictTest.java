@@ -101,7 +101,7 @@ class MergeConflictTest {
   void what_only_this_log_amended_stays_without_a_word() {
     judge(log, "tint", "Ada");
     assertThat(merge(log, other, Take.UNDECIDED))
-        .isEqualTo(new Merged(0, 0, 0, 0, 0, 0, 0, List.of(), List.of()));
+        .isEqualTo(new Merged(0, 0, 0, 0, 0, 0, 0, 0, 0, List.of(), List.of(), List.of()));
     assertThat(outcome(log)).isEqualTo("tint");
   }
 

@@ -75,7 +75,8 @@ class MergeTest {
     assertThat(log.check()).isEmpty();
 
     Merged again = log.merge(there, Take.UNDECIDED, "Ada");
-    assertThat(again).isEqualTo(new Merged(0, 0, 0, 0, 0, 0, 0, List.of(), List.of()));
+    assertThat(again)
+        .isEqualTo(new Merged(0, 0, 0, 0, 0, 0, 0, 0, 0, List.of(), List.of(), List.of()));
   }
 
   @Test

@@ -2,6 +2,7 @@ package charline.log;
 
 import static charline.log.Boathouse.CLOCK;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import charline.log.trialsheet.TrialSheetExporter;
 import java.io.IOException;
@@ -57,6 +58,17 @@ class OldLogsTest {
           .extracting(Change::why)
           .contains(Optional.of("found in the notebook"));
       assertThat(log.rigs()).anyMatch(rig -> !rig.checks().isEmpty());
+    }
+  }
+
+  @Test
+  void plans_and_a_photo_from_before_checksums_are_kept_through_an_upgrade() throws IOException {
+    Path file = Files.copy(OLD.resolve("version-7.db"), folder.resolve("old.db"));
+    try (Logbook log = Logbook.openExisting(file, CLOCK)) {
+      assertThat(log.planned().all())
+          .extracting(PlannedPatch::code, PlannedPatch::fulfilled)
+          .containsExactly(tuple("P-0002", true), tuple("P-0003", false));
+      assertThat(log.photos("LP-01")).singleElement().matches(p -> p.content()[1] == 'P');
     }
   }
 

@@ -112,4 +112,45 @@ class PlannedPatchesTest {
     assertThat(log.planned().open()).isEmpty();
     assertThat(log.hasPatch("P-0001")).isTrue();
   }
+
+  /** The plan is P-0001 here and P-0002 there, whoever burns it. */
+  @Test
+  void a_plan_that_changed_its_code_on_the_way_is_ticked_off_when_it_comes_back_burned() {
+    burn(boathouse, "P-0001");
+    Path there = folder.resolve("slipway.db");
+    try (Logbook other = Logbook.open(there, CLOCK)) {
+      other.planned().reserve(List.of(plan(new Boathouse(other))));
+      assertThat(log.merge(there, Take.UNDECIDED, "Ada").notes())
+          .contains(
+              "The code P-0001 of the planned patch brought in is taken here, so it is planned as P-0002; write that on its tape and its list.");
+      burn(boathouse, "P-0002");
+      other.merge(log.file(), Take.UNDECIDED, "Bo");
+      assertThat(other.planned().all())
+          .extracting(PlannedPatch::code, PlannedPatch::fulfilled)
+          .containsExactly(tuple("P-0001", true));
+      assertThat(other.hasPatch("P-0002")).isTrue();
+      assertThat(other.check()).isEmpty();
+    }
+  }
+
+  @Test
+  void a_plan_that_both_benches_burned_is_fulfilled_once_and_the_other_patch_gets_a_code() {
+    log.planned().reserve(List.of(plan(boathouse)));
+    Path copy = folder.resolve("slipway.db");
+    log.backup(copy);
+    burn(boathouse, "P-0001");
+    try (Logbook other = Logbook.openExisting(copy, CLOCK)) {
+      burn(Boathouse.alreadySetUp(other), "P-0001");
+    }
+    Merged merged = log.merge(copy, Take.UNDECIDED, "Ada");
+
+    assertThat(merged.patches()).isEqualTo(1);
+    assertThat(merged.notes())
+        .containsExactly(
+            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write that on its tape.");
+    assertThat(log.planned().all())
+        .extracting(PlannedPatch::code, PlannedPatch::fulfilled)
+        .containsExactly(tuple("P-0001", true));
+    assertThat(log.check()).isEmpty();
+  }
 }

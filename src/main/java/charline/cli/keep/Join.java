@@ -23,8 +23,8 @@ import picocli.CommandLine.Parameters;
         "All of it comes in, or nothing; the other file is left as it is. Merging twice adds "
             + "nothing. A code that is taken here gets a new one; the old one stays in the history. "
             + "What only the other bench amended comes in as it is there. What both amended is "
-            + "named and stays as it is here, until you say which holds. Exit codes: 0 all of it is "
-            + "in, 1 something is left to decide.",
+            + "named and stays as it is here, until you say which holds. A damaged photo stays out. "
+            + "Exit codes: 0 all of it is in, 1 something is left to decide or was left out.",
     footer = {
       "",
       "Examples:",
@@ -64,14 +64,15 @@ public final class Join extends Work {
                     Figures.count(merged.settled(), "conflict is", "conflicts are"),
                     side == Take.HERE ? "recorded here" : "recorded there"));
       }
+      merged.damage().forEach(this::line);
       merged.conflicts().forEach(this::line);
-      if (merged.conflicts().isEmpty()) {
-        return DONE;
+      if (!merged.conflicts().isEmpty()) {
+        line(
+            "%s to decide, and left as here: amend what is wrong, or merge again with --take here or --take there."
+                .formatted(
+                    Figures.count(merged.conflicts().size(), "conflict is", "conflicts are")));
       }
-      line(
-          "%s to decide, and left as here: amend what is wrong, or merge again with --take here or --take there."
-              .formatted(Figures.count(merged.conflicts().size(), "conflict is", "conflicts are")));
-      return NO;
+      return merged.conflicts().isEmpty() && merged.damage().isEmpty() ? DONE : NO;
     }
   }
 
@@ -95,6 +96,12 @@ public final class Join extends Work {
     parts.add(Figures.count(merged.rigs(), "new rig", "new rigs"));
     parts.add(Figures.count(merged.boards(), "new board", "new boards"));
     parts.add(Figures.count(merged.finishes(), "new finish", "new finishes"));
+    if (merged.plans() > 0) {
+      parts.add(Figures.count(merged.plans(), "new planned patch", "new planned patches"));
+    }
+    if (merged.photos() > 0) {
+      parts.add(Figures.count(merged.photos(), "new photo", "new photos"));
+    }
     if (merged.amended() > 0) {
       parts.add(merged.amended() + " amended as there");
     }
