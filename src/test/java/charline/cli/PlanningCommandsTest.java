@@ -135,6 +135,32 @@ class PlanningCommandsTest {
   }
 
   @Test
+  void a_list_of_windows_and_a_quote_say_what_is_not_valid_any_more() throws IOException {
+    Shell shell = sampled();
+    assertThat(shell.run("window --all").out()).doesNotContain("not valid");
+    assertThat(json(shell, "quote latex pine --area 2 --json"))
+        .containsEntry("valid", true)
+        .containsEntry("drift", null)
+        .containsEntry("untried_on_rig", false);
+
+    shell.at("2026-11-20T09:00:00Z").mustDo("rig check heron --power 100% --metered 240");
+
+    assertThat(shell.run("window --all").out())
+        .containsPattern("window, not valid +\\d+ .* latex on pine")
+        .containsPattern("(?m)^ *none +\\d+ .* clear coat on larch")
+        .containsOnlyOnce("NOT VALID: Rig heron has drifted since 2026-11-20");
+    List<Object> all = JSON.std.listFrom(shell.run("window --all --json").out());
+    assertThat(all).anyMatch(each -> Boolean.FALSE.equals(((Map<?, ?>) each).get("valid")));
+    assertThat(shell.run("quote latex pine --area 2").out())
+        .startsWith("NOT VALID: Rig heron has drifted since 2026-11-20");
+    assertThat(json(shell, "quote latex pine --area 2 --json")).containsEntry("valid", false);
+  }
+
+  private static Map<String, Object> json(Shell shell, String command) throws IOException {
+    return JSON.std.mapFrom(shell.run(command).out());
+  }
+
+  @Test
   void on_a_rig_new_to_the_trials_a_window_is_untried_and_confirmed_from_below() {
     Shell shell =
         sampled()

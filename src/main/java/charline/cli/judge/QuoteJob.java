@@ -93,7 +93,11 @@ public final class QuoteJob extends Work {
         return NO;
       }
       Quote quote = quoting.of(found);
-      reply.print(desk.out(), () -> json(found, quote, money), () -> text(found, quote, money));
+      Validity validity = Validity.of(chosen);
+      reply.print(
+          desk.out(),
+          () -> validity.json(json(found, quote, money)),
+          () -> validity.text() + text(found, quote, money));
       return DONE;
     }
   }

@@ -40,6 +40,14 @@ record Validity(Optional<String> drifted, Optional<String> untried) {
                         rig.name())));
   }
 
+  /** "not valid", "untried" or both in a list of windows, empty where it may be used. */
+  String mark() {
+    List<String> marks = new ArrayList<>();
+    drifted.ifPresent(why -> marks.add("not valid"));
+    untried.ifPresent(why -> marks.add("untried"));
+    return String.join(", ", marks);
+  }
+
   /** Lines that stand before a window, none where it may be used. */
   String text() {
     StringBuilder text = new StringBuilder();

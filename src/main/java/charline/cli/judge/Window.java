@@ -107,18 +107,26 @@ public final class Window extends Work {
 
   private int overAll(Logbook log, Asked asked, OptionalDouble area) {
     Function<Trials, WindowFinder> finder = finder(log);
-    List<Recommendation> found =
+    List<WindowList.Line> lines =
         trials.all(log, desk).parallelStream()
-            .map(each -> finder.apply(each.trials()).recommend(each.trials(), each.bench(), asked))
+            .map(
+                each ->
+                    new WindowList.Line(
+                        finder.apply(each.trials()).recommend(each.trials(), each.bench(), asked),
+                        Validity.of(each)))
             .toList();
     if (reply.json()) {
       List<Json> objects =
-          found.stream().map(each -> WindowJson.of(each, job(each, area))).toList();
+          lines.stream()
+              .map(
+                  each ->
+                      each.validity().json(WindowJson.of(each.found(), job(each.found(), area))))
+              .toList();
       desk.out().println(Json.text(objects));
     } else {
-      desk.out().print(WindowList.text(found));
+      desk.out().print(WindowList.text(lines));
     }
-    return found.stream().anyMatch(each -> each.verdict() == Verdict.WINDOW) ? DONE : NO;
+    return lines.stream().anyMatch(each -> each.found().verdict() == Verdict.WINDOW) ? DONE : NO;
   }
 
   /** What judges trials: with the priors of a file, and borrowing from other strata, as asked. */

@@ -8,25 +8,48 @@ import charline.window.Box;
 import charline.window.Recommendation;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** One line for each stratum of the log. */
 final class WindowList {
   private WindowList() {}
 
-  static String text(List<Recommendation> all) {
+  /**
+   * A line.
+   *
+   * @param found the answer
+   * @param validity whether it may be used
+   */
+  record Line(Recommendation found, Validity validity) {
+    /** A verdict that no window hangs on is not marked. */
+    private String verdict() {
+      String mark = found.chosen().isPresent() ? validity.mark() : "";
+      return found.verdict().word() + (mark.isEmpty() ? "" : ", " + mark);
+    }
+  }
+
+  static String text(List<Line> all) {
     Table table =
         new Table("verdict", ">patches", ">power %", ">mm/s", ">passes", "coating, wood and light");
-    for (Recommendation found : all) {
+    for (Line line : all) {
+      Recommendation found = line.found();
       Optional<Box> box = found.chosen();
       table.row(
-          found.verdict().word(),
+          line.verdict(),
           String.valueOf(found.evidence().patches()),
           box.map(b -> plain(b.start().powerPercent())).orElse("-"),
           box.map(b -> Figures.three(b.start().speedMillimetresPerSecond())).orElse("-"),
           box.map(b -> String.valueOf(b.passes())).orElse("-"),
           found.stratum().words());
     }
+    String marked =
+        all.stream()
+            .filter(line -> line.found().chosen().isPresent())
+            .map(line -> line.validity().text())
+            .distinct()
+            .collect(Collectors.joining());
     return table.text()
+        + marked
         + Table.paragraph(
             "Power, speed and passes are start settings; `charline window FAMILY WOOD` has the"
                 + " rest.")
