@@ -27,7 +27,7 @@ public record Measure(double value, String typed) {
     SPEED("A speed", "mm/s", Map.of("cm/s", 10.0, "m/s", 1e3, "in/s", 25.4, "m/min", 1000.0 / 60)),
     AREA("An area", "cm2", Map.of("mm2", 0.01, "m2", 1e4, "in2", 6.4516, "ft2", 929.0304)),
     SURFACE("An area", "m2", Map.of("cm2", 1e-4, "in2", 6.4516e-4, "ft2", 0.09290304)),
-    TIME("A time", "s", Map.of("ms", 1e-3, "min", 60.0)),
+    TIME("A time", "s", Map.of("ms", 1e-3, "min", 60.0, "h", 3600.0)),
     WAVELENGTH("A wavelength", "nm", Map.of("um", 1e3, "µm", 1e3));
 
     private final String words;

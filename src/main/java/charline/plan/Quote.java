@@ -9,9 +9,11 @@ import java.util.List;
  *
  * @param areaSquareMetres area of the job
  * @param parts what the time is made of
+ * @param warnings where less is reckoned than the cautions ask for, a sentence or two each
  * @param assumptions what was taken for granted, a sentence each
  */
-public record Quote(double areaSquareMetres, List<Part> parts, List<String> assumptions) {
+public record Quote(
+    double areaSquareMetres, List<Part> parts, List<String> warnings, List<String> assumptions) {
   /**
    * Hours as a range.
    *
@@ -48,6 +50,7 @@ public record Quote(double areaSquareMetres, List<Part> parts, List<String> assu
 
   public Quote {
     parts = List.copyOf(parts);
+    warnings = List.copyOf(warnings);
     assumptions = List.copyOf(assumptions);
   }
 

@@ -20,6 +20,7 @@ import java.util.List;
  * @param efficiency share of the time in which the beam works: low, usual, high, inside (0, 1]
  * @param setUpMinutes set-up, extraction and clean-up of a day
  * @param maskingMinutesPerSquareMetre masking
+ * @param coolingMinutes rest between two passes over the same place
  * @param fireWatchMinutes watch after the last pass of a day
  * @param hoursADay beam and handling that fit in a day
  */
@@ -29,15 +30,16 @@ public record Quoting(
     Hours efficiency,
     Hours setUpMinutes,
     Hours maskingMinutesPerSquareMetre,
+    Hours coolingMinutes,
     Hours fireWatchMinutes,
     double hoursADay) {
+  /** What the cautions ask for after the last pass (NFPA 51B, 2019). */
+  static final double LEAST_FIRE_WATCH_MINUTES = 60;
+
   /** Confirming patches on a hidden spot of the piece, each judged cold. */
   private static final int TEST_PATCHES = 3;
 
   private static final Hours TEST_PATCH_MINUTES = new Hours(5, 10, 15);
-
-  /** Rest between two passes over the same place. */
-  private static final Hours COOLING_MINUTES = new Hours(2, 5, 10);
 
   public Quoting {
     Invariant.positive("Area of the job", areaSquareMetres, "m2");
@@ -49,8 +51,9 @@ public record Quoting(
 
   /**
    * The usual reckoning: hand efficiency 60 % (50 to 70), an hour of set-up and clean-up a day (45
-   * to 90 min), masking 10 min/m2 (5 to 20), a fire watch of an hour (NFPA 51B, 2019; up to three
-   * hours more where a scheme asks for it), six hours of work a day.
+   * to 90 min), masking 10 min/m2 (5 to 20), 5 min of rest between passes (2 to 10), a fire watch
+   * of an hour (NFPA 51B, 2019; up to three hours more where a scheme asks for it), six hours of
+   * work a day.
    */
   public static Quoting usual(double areaSquareMetres) {
     return new Quoting(
@@ -59,7 +62,8 @@ public record Quoting(
         new Hours(0.5, 0.6, 0.7),
         new Hours(45, 60, 90),
         new Hours(5, 10, 20),
-        new Hours(60, 60, 240),
+        new Hours(2, 5, 10),
+        new Hours(LEAST_FIRE_WATCH_MINUTES, LEAST_FIRE_WATCH_MINUTES, 240),
         6);
   }
 
@@ -70,6 +74,7 @@ public record Quoting(
         efficiency,
         setUpMinutes,
         maskingMinutesPerSquareMetre,
+        coolingMinutes,
         fireWatchMinutes,
         hoursADay);
   }
@@ -79,22 +84,69 @@ public record Quoting(
     return new Quoting(
         areaSquareMetres,
         edges,
-        new Hours(share, share, share),
+        sure(share),
         setUpMinutes,
         maskingMinutesPerSquareMetre,
+        coolingMinutes,
         fireWatchMinutes,
         hoursADay);
   }
 
+  /** So much set-up and clean-up a day, 0 or more. */
   public Quoting withSetUp(double minutes) {
     return new Quoting(
         areaSquareMetres,
         edges,
         efficiency,
-        new Hours(minutes, minutes, minutes),
+        sure(minutes),
         maskingMinutesPerSquareMetre,
+        coolingMinutes,
         fireWatchMinutes,
         hoursADay);
+  }
+
+  /** So much masking a square metre, 0 or more. */
+  public Quoting withMasking(double minutes) {
+    return new Quoting(
+        areaSquareMetres,
+        edges,
+        efficiency,
+        setUpMinutes,
+        sure(minutes),
+        coolingMinutes,
+        fireWatchMinutes,
+        hoursADay);
+  }
+
+  /** So much rest between two passes over the same place, 0 or more. */
+  public Quoting withCooling(double minutes) {
+    return new Quoting(
+        areaSquareMetres,
+        edges,
+        efficiency,
+        setUpMinutes,
+        maskingMinutesPerSquareMetre,
+        sure(minutes),
+        fireWatchMinutes,
+        hoursADay);
+  }
+
+  /** So long a fire watch each day, 0 or more; the quote says so where it is below an hour. */
+  public Quoting withFireWatch(double minutes) {
+    return new Quoting(
+        areaSquareMetres,
+        edges,
+        efficiency,
+        setUpMinutes,
+        maskingMinutesPerSquareMetre,
+        coolingMinutes,
+        sure(minutes),
+        hoursADay);
+  }
+
+  /** Known, so the same at either end of the range. */
+  private static Hours sure(double value) {
+    return new Hours(value, value, value);
   }
 
   /** Whole passes over the job: where all goes well, as the window has it, where it does not. */
@@ -146,9 +198,9 @@ public record Quoting(
             .times(edges);
     Hours cooling =
         Hours.minutes(
-            COOLING_MINUTES.low() * (passes.low() - 1),
-            COOLING_MINUTES.usual() * (passes.usual() - 1),
-            COOLING_MINUTES.high() * (passes.high() - 1));
+            coolingMinutes.low() * (passes.low() - 1),
+            coolingMinutes.usual() * (passes.usual() - 1),
+            coolingMinutes.high() * (passes.high() - 1));
     int lowDays = days(work.low() + cooling.low());
     int usualDays = days(work.usual() + cooling.usual());
     int highDays = days(work.high() + cooling.high());
@@ -192,7 +244,15 @@ public record Quoting(
             "fire watch",
             daily(fireWatchMinutes, lowDays, usualDays, highDays),
             "after the last pass of each day (NFPA 51B, 2019: 1 hour; some schemes up to 3 more)"));
-    return new Quote(areaSquareMetres, parts, assumptions(usualDays, highDays, passes));
+    return new Quote(areaSquareMetres, parts, warnings(), assumptions(usualDays, highDays, passes));
+  }
+
+  private List<String> warnings() {
+    return fireWatchMinutes.low() >= LEAST_FIRE_WATCH_MINUTES
+        ? List.of()
+        : List.of(
+            "A fire watch of %s min is less than the cautions ask for: NFPA 51B (2019) has one hour after the last pass, longer over hidden cavities; insurers and permits may ask for more. Keep the hour, and quote it."
+                .formatted(Words.figures(fireWatchMinutes.low(), 3)));
   }
 
   private double hours(AreaRate onePass, int passes, double share) {
@@ -238,7 +298,7 @@ public record Quoting(
           "More passes than the window has are reckoned for the high end, not allowed: what is left after them is another method's, at much the same pace.");
     }
     all.add(
-        "Hand efficiency, set-up, masking, cooling and patch times are common practice with no published source; put in your own.");
+        "Hand efficiency, set-up, masking, cooling and patch times that you did not set are common practice with no published source; put in your own.");
     all.add("Travel, refinishing and waste disposal are not in it.");
     return all;
   }

@@ -82,6 +82,12 @@ class CoatAndBorrowCommandsTest {
   }
 
   @Test
+  void a_quote_names_the_coat_that_its_hours_are_for() {
+    assertThat(told("quote latex pine --area 2 --tone dark --thickness 6mil"))
+        .containsPattern("For a dark coat of 152 um\\. Found|there is none for latex");
+  }
+
+  @Test
   void a_sheet_names_the_coat_it_is_for() throws IOException {
     Path sheet = folder.resolve("dark.html");
     shell.run("sheet latex pine --tone dark --to " + sheet);

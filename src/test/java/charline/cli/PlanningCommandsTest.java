@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -100,6 +101,44 @@ class PlanningCommandsTest {
         .contains("beam and handling", "cooling", "test patches", "set-up", "masking", "fire watch")
         .contains("at 65 an hour", "edges x 1.4", "Assumed: ");
     assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void a_quote_takes_what_a_job_needs_in_minutes_or_with_a_unit() throws IOException {
+    Shell shell = sampled();
+    Map<String, Object> json =
+        json(
+            shell,
+            "quote latex pine --area 2 --setup 30 --masking 12min --cooling 0.1h --fire-watch 2h --json");
+
+    assertThat(part(json, "set-up")).containsEntry("low_h", 0.5).containsEntry("high_h", 0.5);
+    assertThat(part(json, "masking")).containsEntry("low_h", 0.4).containsEntry("high_h", 0.4);
+    assertThat(part(json, "fire watch")).containsEntry("usual_h", 2);
+    assertThat(json).containsEntry("warnings", List.of());
+
+    Shell.Result hasty = shell.run("quote latex pine --area 2 --fire-watch 20 --tone pale");
+    assertThat(hasty.out().replaceAll("\\s+", " "))
+        .contains("CAUTION: A fire watch of 20 min is less than the cautions ask for: NFPA 51B")
+        .contains("For a pale coat; these trials do not mix tones, so the tone changes nothing.");
+    assertThat(hasty.out().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(shell.run("quote latex pine --area 2 --masking soon").err())
+        .startsWith("--masking: ");
+    assertThat(shell.run("quote latex pine --area 2 --fire-watch -5").code()).isEqualTo(2);
+  }
+
+  private static Map<String, Object> part(Map<String, Object> quote, String name) {
+    return ((List<?>) quote.get("parts"))
+        .stream()
+            .map(part -> (Map<?, ?>) part)
+            .filter(part -> part.get("part").equals(name))
+            .map(
+                part ->
+                    part.entrySet().stream()
+                        .collect(
+                            Collectors.toMap(
+                                e -> String.valueOf(e.getKey()), e -> (Object) e.getValue())))
+            .findFirst()
+            .orElseThrow();
   }
 
   @Test

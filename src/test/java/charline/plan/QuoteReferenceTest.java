@@ -39,6 +39,44 @@ class QuoteReferenceTest {
   }
 
   @Test
+  void what_the_person_knows_takes_the_place_of_the_usual_range() {
+    Quote quote =
+        Quoting.usual(4.5)
+            .withEfficiency(0.6)
+            .withSetUp(30)
+            .withMasking(12)
+            .withCooling(4)
+            .withFireWatch(120)
+            .of(ONE_PASS, new Quoting.Passes(3, 3, 3));
+
+    // 3.47222 h, 2 x 4 min, 30 min, 4.5 x 12 min and 120 min; only the test patches stay a range.
+    assertThat(quote.parts().stream().filter(p -> !p.name().equals("test patches")))
+        .allMatch(p -> p.hours().low() == p.hours().high());
+    assertThat(quote.total().usual())
+        .isCloseTo(3.47222 + (8 + 30 + 30 + 54 + 120) / 60.0, within(1e-5));
+    assertThat(quote.warnings()).isEmpty();
+  }
+
+  /** NFPA 51B (2019): a fire watch of one hour after hot work. */
+  @Test
+  void a_fire_watch_below_an_hour_is_quoted_only_with_a_plain_word() {
+    assertThat(Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3)).warnings()).isEmpty();
+    assertThat(
+            Quoting.usual(4.5)
+                .withFireWatch(60)
+                .of(ONE_PASS, new Quoting.Passes(3, 3, 3))
+                .warnings())
+        .isEmpty();
+    assertThat(
+            Quoting.usual(4.5)
+                .withFireWatch(30)
+                .of(ONE_PASS, new Quoting.Passes(3, 3, 3))
+                .warnings())
+        .containsExactly(
+            "A fire watch of 30 min is less than the cautions ask for: NFPA 51B (2019) has one hour after the last pass, longer over hidden cavities; insurers and permits may ask for more. Keep the hour, and quote it.");
+  }
+
+  @Test
   void edges_stretch_the_work_alone() {
     Quote flat = Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
     Quote moulded = Quoting.usual(4.5).withEdges(1.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3));

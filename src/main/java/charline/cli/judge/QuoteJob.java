@@ -16,6 +16,7 @@ import charline.plan.Quoting;
 import charline.window.Recommendation;
 import charline.window.Verdict;
 import charline.window.WindowFinder;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,7 +34,8 @@ import picocli.CommandLine.Option;
       "",
       "Examples:",
       "  charline quote latex pine --area 4.5m2",
-      "  charline quote latex pine --area 48ft2 --edges 1.4 --efficiency 55%% --rate 65"
+      "  charline quote latex pine --area 48ft2 --edges 1.4 --efficiency 55%% --rate 65",
+      "  charline quote latex pine --area 4.5m2 --masking 15 --fire-watch 2h"
     })
 public final class QuoteJob extends Work {
   @Option(names = "--area", paramLabel = "AREA", required = true, description = "Area, in m2.")
@@ -55,8 +57,29 @@ public final class QuoteJob extends Work {
   @Option(
       names = "--setup",
       paramLabel = "TIME",
-      description = "Set-up and clean-up of a day, such as 45min. Default: 60min (45 to 90).")
+      description = "Set-up and clean-up of a day, in min. Default: 60 (45 to 90).")
   private String setup;
+
+  @Option(
+      names = "--masking",
+      paramLabel = "TIME",
+      description = "Masking of a square metre, in min. Default: 10 (5 to 20).")
+  private String masking;
+
+  @Option(
+      names = "--cooling",
+      paramLabel = "TIME",
+      description =
+          "Rest between two passes, until the wood is cold, in min. Default: 5 (2 to 10).")
+  private String cooling;
+
+  @Option(
+      names = "--fire-watch",
+      paramLabel = "TIME",
+      description =
+          "Watch after the last pass of a day, in min. Default: 60 (to 240), the least by NFPA 51B; "
+              + "your insurer or permit may ask for more.")
+  private String fireWatch;
 
   @Option(
       names = "--rate",
@@ -97,7 +120,7 @@ public final class QuoteJob extends Work {
       reply.print(
           desk.out(),
           () -> validity.json(json(found, quote, money)),
-          () -> validity.text() + text(found, quote, money));
+          () -> validity.text() + text(found, coat(found), quote, money));
       return DONE;
     }
   }
@@ -110,10 +133,25 @@ public final class QuoteJob extends Work {
       quoting = quoting.withEfficiency(Typed.chance("--efficiency", efficiency));
     }
     if (setup != null) {
-      double minutes = Typed.measure("--setup", setup, Quantity.TIME) / 60;
-      quoting = quoting.withSetUp(Invariant.notNegative("--setup", minutes, "min"));
+      quoting = quoting.withSetUp(minutes("--setup", setup));
+    }
+    if (masking != null) {
+      quoting = quoting.withMasking(minutes("--masking", masking));
+    }
+    if (cooling != null) {
+      quoting = quoting.withCooling(minutes("--cooling", cooling));
+    }
+    if (fireWatch != null) {
+      quoting = quoting.withFireWatch(minutes("--fire-watch", fireWatch));
     }
     return quoting;
+  }
+
+  /** Minutes, also where no unit was typed. */
+  private static double minutes(String option, String text) {
+    boolean bare = text.strip().matches("[0-9]+([.,][0-9]+)?");
+    double seconds = Typed.measure(option, bare ? text.strip() + "min" : text, Quantity.TIME);
+    return Invariant.notNegative(option, seconds / 60, "min");
   }
 
   private static double number(String option, String text) {
@@ -124,11 +162,27 @@ public final class QuoteJob extends Work {
     }
   }
 
+  /** The coat that the hours are for, where trials mix coats or a tone was asked for. */
+  private Optional<String> coat(Recommendation found) {
+    return found
+        .clearingFit()
+        .flatMap(fit -> CoatText.of(fit, found.patches()))
+        .or(
+            () ->
+                trials
+                    .tone()
+                    .map(
+                        tone ->
+                            "For a %s coat; these trials do not mix tones, so the tone changes nothing."
+                                .formatted(tone.word())));
+  }
+
   private static Json json(Recommendation found, Quote quote, OptionalDouble money) {
     Json json =
         new Json()
             .put("stratum", WindowJson.stratum(found.stratum()))
             .put("rig", found.bench().rig().name())
+            .put("coat", found.clearingFit().map(CoatText::json))
             .put("area_m2", quote.areaSquareMetres())
             .put(
                 "parts",
@@ -145,14 +199,15 @@ public final class QuoteJob extends Work {
               .put("price_usual", t.usual() * m)
               .put("price_high", t.high() * m);
         });
-    return json.put("assumptions", quote.assumptions());
+    return json.put("warnings", quote.warnings()).put("assumptions", quote.assumptions());
   }
 
   private static Json hours(Json json, Quote.Hours hours) {
     return json.put("low_h", hours.low()).put("usual_h", hours.usual()).put("high_h", hours.high());
   }
 
-  private static String text(Recommendation found, Quote quote, OptionalDouble money) {
+  private static String text(
+      Recommendation found, Optional<String> coat, Quote quote, OptionalDouble money) {
     StringBuilder text = new StringBuilder();
     Quote.Hours total = quote.total();
     line(
@@ -165,6 +220,8 @@ public final class QuoteJob extends Work {
                 Figures.three(total.usual()),
                 Figures.three(total.low()),
                 Figures.three(total.high())));
+    quote.warnings().forEach(warning -> line(text, "CAUTION: " + warning));
+    coat.ifPresent(words -> line(text, words));
     text.append('\n');
     Table table = new Table("part", ">low, h", ">usual, h", ">high, h", "how");
     for (Quote.Part part : quote.parts()) {

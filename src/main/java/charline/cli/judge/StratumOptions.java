@@ -80,6 +80,11 @@ final class StratumOptions {
     return acceptTint;
   }
 
+  /** The tone that was asked for. */
+  Optional<Tone> tone() {
+    return Optional.ofNullable(tone).map(Tone::ofWord);
+  }
+
   /** The trials of one coating family on one wood, or on {@code any}, and the bench. */
   Case choose(Logbook log, Desk desk) {
     FamilyAndWood asked = FamilyAndWood.read(words, log);
@@ -191,9 +196,7 @@ final class StratumOptions {
   }
 
   private Coating coat() {
-    return new Coating(
-        Optional.ofNullable(tone).map(Tone::ofWord),
-        Typed.ifGiven("--thickness", thickness, Quantity.THICKNESS));
+    return new Coating(tone(), Typed.ifGiven("--thickness", thickness, Quantity.THICKNESS));
   }
 
   private static boolean isLightOf(Rig rig, Stratum stratum) {
