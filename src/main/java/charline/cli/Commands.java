@@ -22,6 +22,8 @@ import charline.cli.record.PatchAmend;
 import charline.cli.record.PatchRead;
 import charline.cli.record.PatchShow;
 import charline.cli.record.PatchVoid;
+import charline.cli.record.PlanList;
+import charline.cli.record.PlanVoid;
 import charline.cli.setup.BoardAdd;
 import charline.cli.setup.BoardList;
 import charline.cli.setup.BoardShow;
@@ -52,6 +54,7 @@ final class Commands {
     WORDS.put("board", List.of("add", "list", "show"));
     WORDS.put("finish", List.of("add", "list", "show"));
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
+    WORDS.put("plan", List.of("list", "void"));
     WORDS.put("find", List.of());
     for (String word : List.of("window", "next", "quote", "onset", "removal", "prior", "sheet")) {
       WORDS.put(word, List.of());
@@ -159,6 +162,7 @@ final class Commands {
       case "rig" -> "The laser with its head and lens: add, list, show, check, drift.";
       case "board" -> "The wood that patches are burned on: add, list, show.";
       case "finish" -> "The coats on the wood: add, list, show.";
+      case "plan" -> "Patches still to be burned, and their codes: list, void.";
       case "patch" -> "Test patches: add, read, show, amend, void.";
       default -> "";
     };
@@ -182,6 +186,8 @@ final class Commands {
       case "patch show" -> new PatchShow(desk);
       case "patch amend" -> new PatchAmend(desk);
       case "patch void" -> new PatchVoid(desk);
+      case "plan list" -> new PlanList(desk);
+      case "plan void" -> new PlanVoid(desk);
       case "find" -> new Find(desk);
       case "window" -> new Window(desk);
       case "next" -> new Next(desk);

@@ -37,7 +37,7 @@ final class LogFile {
   static final int APPLICATION_ID = 0x6368726C;
 
   /** The newest migration in db/migration. */
-  static final int SCHEMA_VERSION = 8;
+  static final int SCHEMA_VERSION = 9;
 
   private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.ISO_8859_1);
   private static final int HEADER_BYTES = 100;

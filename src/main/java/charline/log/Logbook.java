@@ -330,6 +330,23 @@ public final class Logbook implements AutoCloseable {
         });
   }
 
+  /**
+   * Gives planned patches up, all of them or none; they stay in the log with the reason, and their
+   * codes stay taken.
+   *
+   * @return the plans that were open and are void now
+   * @throws Refused if one of them is not open
+   */
+  public List<PlannedPatch> voidPlans(List<String> codes, String by, String why) {
+    String reason = reason(why);
+    return inTransaction(
+        () -> {
+          List<PlannedPatch> plans = codes.stream().map(planned::open).distinct().toList();
+          history.amending(now(), by, reason, () -> planned.giveUp(plans, reason));
+          return plans;
+        });
+  }
+
   /** Keeps a photograph of a patch. */
   public void addPhoto(String code, Photo photo, String by) {
     inTransaction(
@@ -342,6 +359,11 @@ public final class Logbook implements AutoCloseable {
   /** The photographs of a patch, oldest first. */
   public List<Photo> photos(String code) {
     return photos.of(patch(code).patch().id());
+  }
+
+  /** What became of a plan, oldest first. */
+  public List<Change> history(PlannedPatch plan) {
+    return history.of(plan.id());
   }
 
   /** Every change to a patch and its readings, oldest first. */

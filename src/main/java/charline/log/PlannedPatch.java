@@ -24,6 +24,7 @@ import java.util.UUID;
  * @param plannedAt when it was planned
  * @param by who planned it, if noted
  * @param fulfilled true once a patch is recorded under its code
+ * @param voided why it is not to be burned after all, if so
  */
 public record PlannedPatch(
     UUID id,
@@ -39,11 +40,17 @@ public record PlannedPatch(
     String reason,
     OffsetDateTime plannedAt,
     Optional<String> by,
-    boolean fulfilled) {
+    boolean fulfilled,
+    Optional<String> voided) {
+  /** True if it is still to be burned. */
+  public boolean open() {
+    return !fulfilled && voided.isEmpty();
+  }
+
   /** The same under a code. */
   public PlannedPatch coded(String reserved) {
     return new PlannedPatch(
         id, reserved, family, wood, rig, board, place, settings, passes, purpose, reason, plannedAt,
-        by, fulfilled);
+        by, fulfilled, voided);
   }
 }

@@ -90,21 +90,21 @@ public final class PlannedPatches {
             .toArray());
   }
 
-  /** All plans in the order of their codes, fulfilled ones included. */
+  /** All plans in the order of their codes, fulfilled and void ones included. */
   public List<PlannedPatch> all() {
     return store.inSnapshot(
         () -> store.query("SELECT * FROM planned_patch ORDER BY length(code), code", this::read));
   }
 
-  /** Plans that no patch has fulfilled yet. */
+  /** Plans that are still to be burned. */
   public List<PlannedPatch> open() {
-    return all().stream().filter(plan -> !plan.fulfilled()).toList();
+    return all().stream().filter(PlannedPatch::open).toList();
   }
 
   /**
    * The open plan of that code, which may be shortened as that of a patch may.
    *
-   * @throws Refused if there is none, or if it is fulfilled already
+   * @throws Refused if there is none, or if it is fulfilled already or void
    */
   public PlannedPatch open(String typed) {
     String code = typed.strip();
@@ -124,7 +124,22 @@ public final class PlannedPatches {
           "Planned patch %s was burned already; add a further reading with `charline patch read %s`."
               .formatted(plan.code(), plan.code()));
     }
+    plan.voided()
+        .ifPresent(
+            why -> {
+              throw new Refused(
+                  USAGE,
+                  "Planned patch %s is void: %s. Its code stays taken; `charline next` plans anew."
+                      .formatted(plan.code(), why));
+            });
     return plan;
+  }
+
+  /** To be called where changes are kept under a name and a reason. */
+  void giveUp(List<PlannedPatch> plans, String why) {
+    plans.forEach(
+        plan ->
+            store.update("UPDATE planned_patch SET voided_why = ? WHERE id = ?", why, plan.id()));
   }
 
   private PlannedPatch read(Row row) throws SQLException {
@@ -145,7 +160,8 @@ public final class PlannedPatches {
         row.text("reason"),
         row.moment("planned_at"),
         row.optionalText("planned_by"),
-        row.has("patch_id"));
+        row.has("patch_id"),
+        row.optionalText("voided_why"));
   }
 
   /** Ticks off the plan that holds a patch's code, if one does. */

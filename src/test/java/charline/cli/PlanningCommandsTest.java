@@ -6,6 +6,7 @@ import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -58,6 +59,44 @@ class PlanningCommandsTest {
     assertThat(again.err())
         .isEqualTo(
             "Planned patch P-0001 was burned already; add a further reading with `charline patch read P-0001`.\n");
+  }
+
+  @Test
+  void open_plans_are_listed_and_given_up_and_their_codes_stay_taken() throws IOException {
+    Shell shell = Shell.withBench(folder);
+    Shell.Result none = shell.run("plan list");
+    assertThat(none.code()).isEqualTo(1);
+    assertThat(none.out()).startsWith("No planned patch is open; `charline next FAMILY WOOD");
+
+    shell.mustDo("next latex pine --count 3 --to " + folder.resolve("list.html"));
+    shell.mustDo("patch add --plan 1 --board boathouse-1 --passes 1 --outcome residue");
+    Shell.Result open = shell.run("plan list");
+    assertThat(open.code()).isZero();
+    assertThat(open.out()).contains("P-0002", "P-0003", "latex on pine, Heron", "next rung up");
+    assertThat(open.out()).doesNotContain("P-0001");
+    assertThat(open.out().lines()).allMatch(line -> line.length() <= 80);
+
+    assertThat(shell.run("plan void 2 --why rain").out())
+        .isEqualTo(
+            "P-0002 is given up: rain. Its code stays taken; strike it out on the list and\n  off the tape.\n");
+    assertThat(shell.run("plan list").out()).doesNotContain("P-0002");
+    assertThat(shell.run("plan list --all").out())
+        .containsPattern("P-0001 +burned ")
+        .containsPattern("P-0002 +void ")
+        .containsPattern("P-0003 +open ");
+    List<Object> json = JSON.std.listFrom(shell.run("plan list --all --json").out());
+    assertThat(json)
+        .extracting(each -> ((Map<?, ?>) each).get("void_because"))
+        .isEqualTo(Arrays.asList(null, "rain", null));
+    assertThat(shell.run("plan list --csv").out()).startsWith("code,state,family,wood,rig,");
+
+    assertThat(shell.run("patch add --plan 2 --passes 1 --outcome clean").err())
+        .isEqualTo(
+            "Planned patch P-0002 is void: rain. Its code stays taken; `charline next` plans anew.\n");
+    assertThat(shell.run("plan void 3 1 --why rain").err())
+        .startsWith("Planned patch P-0001 was burned already");
+    assertThat(shell.run("plan list").out()).contains("P-0003");
+    assertThat(shell.run("plan void 3 --why \" \"").code()).isEqualTo(2);
   }
 
   @Test

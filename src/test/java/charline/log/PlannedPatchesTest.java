@@ -47,7 +47,8 @@ class PlannedPatchesTest {
         "lowest rung",
         MORNING,
         Optional.of("Ada"),
-        false);
+        false,
+        Optional.empty());
   }
 
   private static void burn(Boathouse at, String code) {
@@ -152,5 +153,88 @@ class PlannedPatchesTest {
         .extracting(PlannedPatch::code, PlannedPatch::fulfilled)
         .containsExactly(tuple("P-0001", true));
     assertThat(log.check()).isEmpty();
+  }
+
+  @Test
+  void a_plan_that_is_given_up_keeps_its_code_and_the_history_says_who_and_why() {
+    log.planned().reserve(List.of(plan(boathouse), plan(boathouse), plan(boathouse)));
+
+    assertThat(log.voidPlans(List.of("1", "P-0003", "p-0001"), "Ben", "the stile split"))
+        .extracting(PlannedPatch::code)
+        .containsExactly("P-0001", "P-0003");
+
+    assertThat(log.planned().open()).extracting(PlannedPatch::code).containsExactly("P-0002");
+    assertThat(log.planned().all())
+        .extracting(PlannedPatch::voided)
+        .containsExactly(
+            Optional.of("the stile split"), Optional.empty(), Optional.of("the stile split"));
+    assertThat(log.nextPatchCode()).isEqualTo("P-0004");
+    assertThatThrownBy(() -> log.planned().open("P-0001"))
+        .isInstanceOf(Refused.class)
+        .hasMessage(
+            "Planned patch P-0001 is void: the stile split. Its code stays taken; `charline next` plans anew.");
+    assertThat(log.history(log.planned().all().get(0)))
+        .extracting(Change::what, Change::by, Change::after)
+        .containsExactly(
+            tuple("planned_patch.voided_why", Optional.of("Ben"), Optional.of("the stile split")));
+  }
+
+  @Test
+  void where_one_of_several_cannot_be_given_up_none_is() {
+    log.planned().reserve(List.of(plan(boathouse), plan(boathouse)));
+    burn(boathouse, "P-0002");
+
+    assertThatThrownBy(() -> log.voidPlans(List.of("P-0001", "P-0002"), "Ben", "rain"))
+        .isInstanceOf(Refused.class)
+        .hasMessageStartingWith("Planned patch P-0002 was burned already");
+    assertThat(log.planned().open()).extracting(PlannedPatch::code).containsExactly("P-0001");
+    assertThatThrownBy(() -> log.voidPlans(List.of("P-0001"), "Ben", " "))
+        .isInstanceOf(Refused.class);
+  }
+
+  @Test
+  void a_patch_burned_all_the_same_is_recorded_under_the_code_on_its_tape() {
+    log.planned().reserve(List.of(plan(boathouse)));
+    log.voidPlans(List.of("P-0001"), "Ben", "rain");
+    burn(boathouse, "P-0001");
+
+    PlannedPatch plan = log.planned().all().get(0);
+    assertThat(plan.fulfilled()).isTrue();
+    assertThat(plan.voided()).contains("rain");
+    assertThat(log.planned().open()).isEmpty();
+  }
+
+  @Test
+  void a_void_plan_of_another_log_comes_in_void() {
+    Path there = folder.resolve("slipway.db");
+    try (Logbook other = Logbook.open(there, CLOCK)) {
+      Boathouse slipway = new Boathouse(other);
+      other.planned().reserve(List.of(plan(slipway)));
+      other.voidPlans(List.of("P-0001"), "Ben", "rain");
+    }
+    log.merge(there, Take.UNDECIDED, "Ada");
+
+    assertThat(log.planned().all())
+        .extracting(PlannedPatch::voided)
+        .containsExactly(Optional.of("rain"));
+    assertThat(log.history(log.planned().all().get(0))).hasSize(1);
+  }
+
+  @Test
+  void the_database_itself_keeps_a_plan_as_it_was_planned() {
+    log.planned().reserve(List.of(plan(boathouse)));
+    try (Store store = LogFile.openExisting(folder.resolve("boathouse.db"))) {
+      for (String change :
+          List.of("code = 'P-0009'", "passes = 1", "place = 'the door'", "power_pct = 99")) {
+        assertThatThrownBy(() -> store.update("UPDATE planned_patch SET " + change))
+            .as(change)
+            .hasMessageContaining("A planned patch stays as it was planned");
+      }
+      assertThatThrownBy(() -> store.update("DELETE FROM planned_patch"))
+          .hasMessageContaining("A planned patch is never deleted; void it");
+      burn(boathouse, "P-0001");
+      assertThatThrownBy(() -> store.update("UPDATE planned_patch SET patch_id = NULL"))
+          .hasMessageContaining("A planned patch is fulfilled once");
+    }
   }
 }

@@ -171,7 +171,8 @@ public final class Next extends Work {
         s.reason(),
         desk.now(),
         Optional.of(desk.person(by)),
-        false);
+        false,
+        Optional.empty());
   }
 
   private Site site() {
