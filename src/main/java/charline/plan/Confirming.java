@@ -129,7 +129,8 @@ final class Confirming {
                     Words.count(run.patches(), "patch", "patches"),
                     Words.count(passes, "pass", "passes"),
                     Words.percent(run.upperRisk(asked.confidence())));
-    return counted
+    return "Judge each cold and wiped; at the first brown stop and ask again. "
+        + counted
         + " It takes %d without char in a row to support %s at %s confidence by counting alone (exact binomial, one-sided), %d at 95 %%."
             .formatted(
                 CleanRun.needed(asked.charRisk(), asked.confidence()),

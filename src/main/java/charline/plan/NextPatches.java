@@ -3,7 +3,9 @@ package charline.plan;
 import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.Recommendation;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -26,6 +28,18 @@ public record NextPatches(
     String advice,
     List<Suggestion> suggestions) {
   public NextPatches {
-    suggestions = List.copyOf(suggestions);
+    suggestions = numbered(suggestions);
+  }
+
+  /** New boards are numbered as they come up in the list. */
+  private static List<Suggestion> numbered(List<Suggestion> suggestions) {
+    Map<Place, Place> fresh = new HashMap<>();
+    return suggestions.stream()
+        .map(
+            s ->
+                s.place().isFresh()
+                    ? s.on(fresh.computeIfAbsent(s.place(), place -> Place.fresh(fresh.size() + 1)))
+                    : s)
+        .toList();
   }
 }

@@ -11,12 +11,19 @@ import java.util.UUID;
  * @param board the board, empty where it is not in the log yet
  */
 public record Place(String name, Optional<Board> board) {
+  private static final String FRESH = "new board ";
+
   static Place of(Board board) {
     return new Place(board.name(), Optional.of(board));
   }
 
   static Place fresh(int number) {
-    return new Place("new board " + number, Optional.empty());
+    return new Place(FRESH + number, Optional.empty());
+  }
+
+  /** True if the board is still to be found. */
+  public boolean isFresh() {
+    return board.isEmpty() && name.startsWith(FRESH);
   }
 
   Optional<UUID> id() {

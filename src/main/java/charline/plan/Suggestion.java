@@ -33,6 +33,22 @@ public record Suggestion(
     double clearChanceMean,
     String effect,
     OptionalInt onlyAfter) {
+  Suggestion on(Place other) {
+    return new Suggestion(
+        number,
+        purpose,
+        reason,
+        other,
+        setting,
+        settings,
+        passes,
+        charRiskMean,
+        charRiskUpper,
+        clearChanceMean,
+        effect,
+        onlyAfter);
+  }
+
   Suggestion at(int position, OptionalInt licence) {
     return new Suggestion(
         position,

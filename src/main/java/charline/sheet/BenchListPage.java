@@ -16,6 +16,8 @@ import java.util.List;
  * @param subtitle rig, light and place
  * @param why where things stand
  * @param how how to burn the list
+ * @param warning what a continuous beam does to wood, blank for a pulsed one
+ * @param before what comes before any patch
  * @param fixed knobs that stay as they are
  * @param passHeads "1", "2", ... up to the most passes of the list
  * @param rows one a patch
@@ -26,6 +28,8 @@ public record BenchListPage(
     String subtitle,
     String why,
     String how,
+    String warning,
+    String before,
     String fixed,
     List<String> passHeads,
     List<Line> rows,
@@ -35,6 +39,7 @@ public record BenchListPage(
    *
    * @param code as on the tape
    * @param place on what
+   * @param fresh true if that is a board still to be found, whose name is written in
    * @param power with its unit
    * @param speed with its unit
    * @param dose of one pass, with its unit
@@ -46,6 +51,7 @@ public record BenchListPage(
   public record Line(
       String code,
       String place,
+      boolean fresh,
       String power,
       String speed,
       String dose,
@@ -76,6 +82,9 @@ public record BenchListPage(
                 list.next().site() == Site.PIECE ? "the piece" : "an offcut"),
         list.next().headline(),
         list.next().advice(),
+        StandingCautions.warning(List.of(), list.stratum()).orElse(""),
+        "Eyewear marked for %d nm, extraction at the head and a fire watch of an hour come before any patch."
+            .formatted(list.stratum().wavelengthNanometres()),
         fixed(bench),
         heads,
         rows,
@@ -95,6 +104,7 @@ public record BenchListPage(
     return new Line(
         codes.get(s.number() - 1),
         s.place().name(),
+        s.place().isFresh(),
         Figures.shortest(s.settings().power().value()) + " " + s.settings().power().unit().symbol(),
         speed(s),
         Figures.significant(s.setting().doseJoulesPerCm2(), 3) + " J/cm2",
@@ -103,7 +113,8 @@ public record BenchListPage(
             ? "only if %s did not char".formatted(codes.get(s.onlyAfter().getAsInt() - 1))
             : "",
         "%s, at most %s"
-            .formatted(Figures.chance(s.charRiskMean()), Figures.chance(s.charRiskUpper())),
+            .formatted(Figures.chance(s.charRiskMean()), Figures.chance(s.charRiskUpper()))
+            .replace(" %", "\u00a0%"),
         boxes);
   }
 
@@ -130,6 +141,11 @@ public record BenchListPage(
             pulses,
             bench.speed().kind() == SpeedKnob.Kind.HAND ? "width" : "line spacing",
             Figures.shortest(bench.speed().acrossMillimetres()));
+  }
+
+  /** True if some board is still to be found. */
+  public boolean fresh() {
+    return rows.stream().anyMatch(Line::fresh);
   }
 
   /** Whose word comes before the list's. */

@@ -45,6 +45,26 @@ class BenchListGoldenTest {
   }
 
   @Test
+  void a_list_says_what_comes_before_any_patch_and_warns_of_a_continuous_beam() {
+    assertThat(page(LATEX))
+        .contains("Eyewear marked for 1064 nm, extraction at the head and a fire watch of an hour")
+        .doesNotContain("CW on wood is not recommended");
+    assertThat(page(new Stratum("latex", "pine", Emission.CONTINUOUS, 1080)))
+        .contains("CW on wood is not recommended", "Eyewear marked for 1080 nm");
+  }
+
+  private static String page(Stratum stratum) {
+    return new BenchList(stratum, threePatches(), List.of("P-1", "P-2", "P-3"), Boathouse.STAMP)
+        .html();
+  }
+
+  @Test
+  void a_board_still_to_be_found_has_a_line_for_its_name() {
+    assertThat(page(LATEX))
+        .contains("<b>new board 1</b> <i class=\"blank\"></i>", "charline board add");
+  }
+
+  @Test
   void every_patch_needs_its_code() {
     NextPatches next = threePatches();
 
