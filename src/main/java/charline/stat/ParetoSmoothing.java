@@ -41,12 +41,20 @@ public record ParetoSmoothing(double[] weights, double kHat) {
   /** Replaces the largest {@code tail} weights in place and returns k-hat. */
   private static double smoothTail(double[] weights, int tail) {
     int n = weights.length;
-    Integer[] rank = IntStream.range(0, n).boxed().toArray(Integer[]::new);
-    Arrays.sort(rank, Comparator.comparingDouble(i -> weights[i]));
-    double cutoff = weights[rank[n - tail - 1]];
-    double largest = weights[rank[n - 1]];
-    double[] excess =
-        IntStream.range(n - tail, n).mapToDouble(r -> weights[rank[r]] - cutoff).toArray();
+    double[] sorted = weights.clone();
+    Arrays.sort(sorted);
+    double cutoff = sorted[n - tail - 1];
+    double largest = sorted[n - 1];
+    // Only the tail needs to be known by its places; equal weights keep their order.
+    int[] above =
+        IntStream.range(0, n)
+            .filter(i -> weights[i] >= cutoff)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> weights[i]))
+            .mapToInt(i -> i)
+            .toArray();
+    int[] rank = Arrays.copyOfRange(above, above.length - tail, above.length);
+    double[] excess = Arrays.stream(rank).mapToDouble(i -> weights[i] - cutoff).toArray();
     if (!(excess[tail - 1] > 0) || !(excess[0] > 0 || excess[tail / 4] > 0)) {
       // Equal weights have no tail; a tail of zeros cannot be fitted.
       return excess[tail - 1] > 0 ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
@@ -54,7 +62,7 @@ public record ParetoSmoothing(double[] weights, double kHat) {
     GeneralisedPareto fit = GeneralisedPareto.fit(excess);
     for (int j = 0; j < tail; j++) {
       double smoothed = cutoff + fit.quantile((j + 0.5) / tail);
-      weights[rank[n - tail + j]] = Math.min(smoothed, largest);
+      weights[rank[j]] = Math.min(smoothed, largest);
     }
     return fit.shape();
   }
