@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 /**
  * Spreads patches over boards: always one of those with the fewest, which one by lot. A promise
  * about a board not seen yet takes several that were, so new boards are asked for until there are
- * three.
+ * as many as it takes.
  */
 final class BoardRota {
   static final int FEWEST_BOARDS = 3;
@@ -24,15 +24,14 @@ final class BoardRota {
   /**
    * @param patches of the stratum
    * @param atHand boards that may be burned
-   * @param fresh new boards to ask for beyond those needed to make three
+   * @param atLeast new boards are asked for until there are so many
    */
-  BoardRota(List<Patch> patches, List<Board> atHand, int fresh, Random lots) {
+  BoardRota(List<Patch> patches, List<Board> atHand, int atLeast, Random lots) {
     this.lots = lots;
     Map<Object, Long> counts =
         patches.stream().collect(Collectors.groupingBy(p -> p.board().id(), Collectors.counting()));
     atHand.forEach(b -> burned.put(Place.of(b), counts.getOrDefault(b.id(), 0L).intValue()));
-    int wanted = Math.max(FEWEST_BOARDS, burned.size() + fresh);
-    for (int number = 1; burned.size() < wanted; number++) {
+    for (int number = 1; burned.size() < atLeast; number++) {
       burned.put(Place.fresh(number), 0);
     }
   }

@@ -11,7 +11,9 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * Picks patches one after the other, each as if the ones before had come out as is likeliest.
@@ -23,6 +25,9 @@ final class Drafting {
   /** Candidates lie no further than this from the target, in ln dose. */
   private static final double REACH = 1.5;
 
+  /** A power is aimed at where a hand can keep to doses so near the middle of its window. */
+  private static final double NEAR = 0.3;
+
   private final Bench bench;
   private final Asked asked;
   private final Site site;
@@ -32,6 +37,7 @@ final class Drafting {
   private final int mostPasses;
   private final List<Double> triedPowers = new ArrayList<>();
   private boolean anyChar;
+  private OptionalDouble aimedPower = OptionalDouble.empty();
 
   /** A candidate with what it is worth. */
   record Draft(
@@ -75,11 +81,13 @@ final class Drafting {
     if (triedPowers.isEmpty()) {
       return first(place);
     }
-    Outlook.Target target = target();
+    Aim aim = aim();
+    Outlook.Target target = aim.target();
     double ceiling = ladder.lnCeiling();
     double high = Math.min(ceiling, target.lnMiddle() + REACH);
     double low = Math.min(target.lnMiddle(), ceiling) - REACH;
-    if (!anyChar && target.room() < 0) {
+    boolean climbing = !anyChar && target.room() < 0;
+    if (climbing) {
       high = ceiling;
       low = ceiling - Ladder.LN_STEP / 3; // nothing but the next rung
     }
@@ -87,8 +95,9 @@ final class Drafting {
     double bestGain = Double.NEGATIVE_INFINITY;
     Lookahead.Prospect bestChar = null;
     Lookahead.Prospect bestClear = null;
-    for (double power : powers(low, high)) {
-      for (Setting s : dial.settings(power, low, high)) {
+    Optional<Double> power = power(climbing ? mainPower() : aim.powerPercent(), low, high);
+    if (power.isPresent()) {
+      for (Setting s : dial.settings(power.get(), low, high)) {
         int passes = passes(s);
         if (passes == 0 || !ladder.permits(s.lnDose(), s.lnIntensity())) {
           continue;
@@ -144,18 +153,19 @@ final class Drafting {
   }
 
   /**
-   * One knob at a time: the power that most patches had, as long as a hand can keep to some speed
-   * at it; else the nearest that it can.
+   * One power at a time: the nearest to the wanted one at which the ladder and a hand allow some of
+   * the doses; empty where there is none.
    */
-  private List<Double> powers(double lnLow, double lnHigh) {
-    double main = mainPower();
+  private Optional<Double> power(double wanted, double lnLow, double lnHigh) {
     return dial.powers(triedPowers).stream()
-        .filter(p -> !dial.settings(p, lnLow, lnHigh).isEmpty())
-        .min(Comparator.comparingDouble(p -> Math.abs(Math.log(p / main))))
-        .stream()
-        .toList();
+        .filter(
+            p ->
+                dial.settings(p, lnLow, lnHigh).stream()
+                    .anyMatch(s -> ladder.permits(s.lnDose(), s.lnIntensity())))
+        .min(Comparator.comparingDouble(p -> Math.abs(Math.log(p / wanted))));
   }
 
+  /** The power that most patches had. */
   private double mainPower() {
     return triedPowers.stream()
         .max(
@@ -164,17 +174,42 @@ final class Drafting {
         .orElseThrow();
   }
 
-  /** The number of passes with most room between the two promises, at the power most used. */
-  Outlook.Target target() {
-    double lnIntensity = Setting.on(bench, mainPower(), 10).lnIntensity();
-    Outlook.Target best = null;
-    for (int passes = 1; passes <= mostPasses; passes++) {
-      Outlook.Target target = outlook.target(lnIntensity, passes);
-      if (best == null || target.room() > best.room()) {
-        best = target;
+  /** The power and the number of passes with most room between the two promises. */
+  private record Aim(double powerPercent, Outlook.Target target) {}
+
+  /**
+   * Where the widest window is to be hoped for. One list keeps to one power: knobs are turned one
+   * at a time.
+   */
+  private Aim aim() {
+    Aim now = aimedPower.isPresent() ? aim(aimedPower.getAsDouble()) : widest();
+    aimedPower = OptionalDouble.of(now.powerPercent());
+    return now;
+  }
+
+  /**
+   * A power that was not tried is less sure of both doses, so it is aimed at only where it promises
+   * more than it hides.
+   */
+  private Aim widest() {
+    Aim best = aim(mainPower());
+    for (double power : dial.powers(List.of())) {
+      Aim other = aim(power);
+      double middle = other.target().lnMiddle();
+      boolean keepable = !dial.settings(power, middle - NEAR, middle + NEAR).isEmpty();
+      if (keepable && other.target().room() > best.target().room()) {
+        best = other;
       }
     }
     return best;
+  }
+
+  private Aim aim(double power) {
+    double lnIntensity = Setting.on(bench, power, 10).lnIntensity();
+    return IntStream.rangeClosed(1, mostPasses)
+        .mapToObj(passes -> new Aim(power, outlook.target(lnIntensity, passes)))
+        .max(Comparator.comparingDouble(aim -> aim.target().room()))
+        .orElseThrow();
   }
 
   /** Passes to read: all, or on the piece as many as keep the char risk within what was asked. */
@@ -253,7 +288,7 @@ final class Drafting {
 
   /** The dose in the middle of the window hoped for, as a natural logarithm. */
   double lnAim() {
-    return target().lnMiddle();
+    return aim().target().lnMiddle();
   }
 
   private String effect(Outlook.Target target, double hotAfter, double coldAfter) {

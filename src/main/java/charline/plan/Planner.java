@@ -22,7 +22,7 @@ import java.util.Random;
  */
 public record Planner(Fitter fitter) {
   /** After every pass up to this one a patch is read, but never past the first brown. */
-  public static final int PASSES = 4;
+  public static final int PASSES = 8;
 
   /** On fewer patches a small chance of a window is no reason to give up yet. */
   static final int FEWEST_FOR_NONE = 12;
@@ -59,7 +59,7 @@ public record Planner(Fitter fitter) {
     Outlook outlook = Outlook.beforeTrials(fitter, asked, intensity);
     Ladder ladder = Ladder.from(outlook.lnSafeDose(Math.log(intensity)));
     Drafting drafting = new Drafting(bench, asked, site, outlook, ladder, List.of(), PASSES);
-    BoardRota rota = new BoardRota(List.of(), boards, 0, lots);
+    BoardRota rota = new BoardRota(List.of(), boards, BoardRota.FEWEST_BOARDS, lots);
     List<Suggestion> drafts =
         new PatchList(bench, asked, outlook, drafting, List.of(), rota).draft(count);
     return new NextPatches(
@@ -119,7 +119,7 @@ public record Planner(Fitter fitter) {
     Ladder ladder = ladder(trials.patches(), bench, outlook, asked);
     int known = ladder.size();
     Drafting drafting = new Drafting(bench, asked, site, outlook, ladder, trials.patches(), PASSES);
-    BoardRota rota = rota(site, trials.patches(), boards, 0, lots);
+    BoardRota rota = rota(site, trials.patches(), boards, found.boardsWanted(), lots);
     List<Suggestion> drafts =
         new PatchList(bench, asked, outlook, drafting, trials.patches(), rota).draft(count);
     return new NextPatches(
@@ -156,7 +156,13 @@ public record Planner(Fitter fitter) {
     Outlook outlook = outlook(trials, found);
     Random lots = lots(trials);
     BoardRota rota =
-        rota(site, trials.patches(), boards, Math.min(count, BoardRota.FEWEST_BOARDS), lots);
+        rota(
+            site,
+            trials.patches(),
+            boards,
+            Math.max(
+                BoardRota.FEWEST_BOARDS, boards.size() + Math.min(count, BoardRota.FEWEST_BOARDS)),
+            lots);
     boolean untried = own(trials.patches(), bench).isEmpty();
     Ladder tried = ladder(trials.patches(), bench, outlook, asked);
     Ladder ladder =
@@ -189,8 +195,8 @@ public record Planner(Fitter fitter) {
   }
 
   private static BoardRota rota(
-      Site site, List<Patch> patches, List<Board> boards, int fresh, Random lots) {
-    return site == Site.PIECE ? BoardRota.onPiece() : new BoardRota(patches, boards, fresh, lots);
+      Site site, List<Patch> patches, List<Board> boards, int atLeast, Random lots) {
+    return site == Site.PIECE ? BoardRota.onPiece() : new BoardRota(patches, boards, atLeast, lots);
   }
 
   private static Outlook outlook(Trials trials, Recommendation found) {

@@ -65,6 +65,11 @@ record Findings(
     return evidence.boards() >= FEWEST_BOARDS && evidence.patches() >= FEWEST_PATCHES;
   }
 
+  /** Boards that a window takes at least, where they are seen to differ by so much in ln dose. */
+  static int boardsWanted(double boardSpread) {
+    return boardSpread > UNLIKE ? BOARDS_THAT_MEASURE : FEWEST_BOARDS;
+  }
+
   private boolean unlikeBoards() {
     return boardSpread > (evidence.boards() < BOARDS_THAT_MEASURE ? UNLIKE : FAR_UNLIKE);
   }

@@ -7,6 +7,7 @@ import charline.trial.Stratum;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * The answer for one stratum.
@@ -47,5 +48,15 @@ public record Recommendation(
   public Recommendation {
     alternatives = List.copyOf(alternatives);
     patches = List.copyOf(patches);
+  }
+
+  /** Boards that a window takes at least: three, or five where these are seen to differ. */
+  public int boardsWanted() {
+    return Findings.boardsWanted(
+        Stream.of(charFit, clearingFit)
+            .flatMap(Optional::stream)
+            .mapToDouble(fit -> fit.omega().median())
+            .max()
+            .orElse(0));
   }
 }

@@ -1,31 +1,57 @@
 package charline.plan;
 
 import charline.model.Trials;
-import charline.trial.Patch;
+import charline.shops.Scenario;
 import charline.trial.Stratum;
 import charline.window.Asked;
 import charline.window.Box;
 import charline.window.Recommendation;
 import charline.window.Verdict;
 import charline.window.WindowFinder;
-import java.util.List;
 import java.util.Optional;
 
 /**
  * One shop burning in one manner, looking for a window after every patch, until one stands.
  *
- * @param patches burned until the window stood, or until it gave up
- * @param found true if a window stood
- * @param kept true if, by the true laws, its corners keep what was asked
+ * @param end how it ended
+ * @param patches burned until then
+ * @param boards burned on
+ * @param readings made of them, one after every pass
  * @param charred patches that charred on the way
- * @param broken true if a patch was burned above the ladder
+ * @param offLadder true if a patch was burned above the ladder
+ * @param charRisk true char risk at the hot corner of the window, on a new board; 0 without window
+ * @param clearing true clearing chance at the cold corner, on a new board; 1 without window
+ * @param seconds of one core
  */
-record Campaign(int patches, boolean found, boolean kept, int charred, boolean broken) {
+record Campaign(
+    End end,
+    int patches,
+    int boards,
+    int readings,
+    int charred,
+    boolean offLadder,
+    double charRisk,
+    double clearing,
+    double seconds) {
   /** No shop burns more. */
-  static final int MOST = 40;
+  static final int MOST = 30;
 
-  static Campaign run(double gap, double omega, int number, Manner manner) {
-    InventedShop shop = InventedShop.draw(gap, omega, number);
+  /** No window rests on fewer, so only the planner needs the models before. */
+  private static final int FEWEST = 6;
+
+  /** How a campaign ends. */
+  enum End {
+    /** A window stands. */
+    WINDOW,
+    /** Told to use another method. */
+    NONE,
+    /** Neither, after {@link #MOST} patches, or nothing left that may be burned. */
+    OPEN
+  }
+
+  static Campaign run(Scenario scenario, int number, Manner manner) {
+    long begun = System.nanoTime();
+    InventedShop shop = InventedShop.draw(scenario, number);
     WindowFinder finder = WindowFinder.withDefaults();
     Optional<Recommendation> found = Optional.empty();
     while (shop.patches().size() < MOST) {
@@ -34,39 +60,71 @@ record Campaign(int patches, boolean found, boolean kept, int charred, boolean b
         break;
       }
       shop.burn(choice.settings(), choice.board(), Planner.PASSES);
-      if (manner != Manner.NEXT && shop.patches().size() < 6) {
-        continue; // no window rests on fewer
+      int patches = shop.patches().size();
+      if (manner != Manner.NEXT && patches < FEWEST) {
+        continue;
       }
-      List<Patch> patches = shop.patches();
+      Stratum stratum = Stratum.of(shop.patches().get(0));
       Recommendation now =
           finder.recommend(
-              new Trials(Stratum.of(patches.get(0)), patches, false),
-              InventedShop.BENCH,
-              Asked.USUAL);
-      if (now.verdict() == Verdict.WINDOW) {
-        return of(shop, true, keeps(shop, now.chosen().orElseThrow()));
-      }
-      if (now.verdict() == Verdict.NONE && patches.size() >= Planner.FEWEST_FOR_NONE) {
-        break; // told to use another method, whatever the manner
+              new Trials(stratum, shop.patches(), false), InventedShop.BENCH, Asked.USUAL);
+      if (now.verdict() == Verdict.WINDOW
+          || now.verdict() == Verdict.NONE && patches >= Planner.FEWEST_FOR_NONE) {
+        return ended(shop, now.chosen(), begun);
       }
       found = Optional.of(now);
     }
-    return of(shop, false, true);
+    return campaign(End.OPEN, shop, 0, 1, begun);
   }
 
-  private static Campaign of(InventedShop shop, boolean found, boolean kept) {
+  private static Campaign ended(InventedShop shop, Optional<Box> window, long begun) {
+    return window
+        .map(
+            box ->
+                campaign(
+                    End.WINDOW,
+                    shop,
+                    shop.truth
+                        .charring()
+                        .newBoardChance(
+                            box.hotCorner().doseJoulesPerCm2(),
+                            box.hotCorner().intensity(),
+                            box.passes()),
+                    shop.truth
+                        .clearing()
+                        .newBoardChance(
+                            box.coldCorner().doseJoulesPerCm2(),
+                            box.coldCorner().intensity(),
+                            box.passes()),
+                    begun))
+        .orElseGet(() -> campaign(End.NONE, shop, 0, 1, begun));
+  }
+
+  private static Campaign campaign(
+      End end, InventedShop shop, double charRisk, double clearing, long begun) {
     int charred =
         (int) shop.patches().stream().filter(p -> p.lastReading().outcome().charred()).count();
     return new Campaign(
-        shop.patches().size(), found, kept, charred, LadderRule.broken(shop.patches()));
+        end,
+        shop.patches().size(),
+        shop.boards(),
+        shop.patches().stream().mapToInt(p -> p.readings().size()).sum(),
+        charred,
+        LadderRule.broken(shop.patches()),
+        charRisk,
+        clearing,
+        (System.nanoTime() - begun) / 1e9);
   }
 
-  private static boolean keeps(InventedShop shop, Box box) {
-    return shop.charring.newBoardChance(
-                box.hotCorner().doseJoulesPerCm2(), box.hotCorner().intensity(), box.passes())
-            <= Asked.USUAL.charRisk()
-        && shop.clearing.newBoardChance(
-                box.coldCorner().doseJoulesPerCm2(), box.coldCorner().intensity(), box.passes())
-            >= Asked.USUAL.clearChance();
+  boolean found() {
+    return end == End.WINDOW;
+  }
+
+  boolean charBroken() {
+    return charRisk > Asked.USUAL.charRisk();
+  }
+
+  boolean clearingBroken() {
+    return clearing < Asked.USUAL.clearChance();
   }
 }

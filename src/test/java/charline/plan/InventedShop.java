@@ -5,6 +5,8 @@ import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
+import charline.shops.Scenario;
+import charline.shops.Truth;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Mark;
@@ -24,6 +26,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.IntStream;
 
 /** A shop with known laws that burns what it is told to. Invented, like everything in it. */
 final class InventedShop {
@@ -47,20 +50,13 @@ final class InventedShop {
   static final Bench BENCH = bench(HERON);
   private static final Finish FINISH = new Finish(new UUID(2, 0), "shutter", "latex", List.of());
 
-  /** Power at which the laws are pinned, and the hand speed of the middle of the window. */
-  private static final double POWER = 60;
-
-  private static final double HAND = 22;
-
-  final TrueLaw charring;
-  final TrueLaw clearing;
+  final Truth truth;
   private final Random random;
   private final List<double[]> shifts = new ArrayList<>();
   private final List<Patch> patches = new ArrayList<>();
 
-  private InventedShop(TrueLaw charring, TrueLaw clearing, Random random) {
-    this.charring = charring;
-    this.clearing = clearing;
+  private InventedShop(Truth truth, Random random) {
+    this.truth = truth;
     this.random = random;
   }
 
@@ -73,41 +69,15 @@ final class InventedShop {
         new SpeedKnob(SpeedKnob.Kind.HAND, rig.scanWidthMillimetres().orElseThrow()));
   }
 
-  /**
-   * Shop number {@code number}; the same number gives the same laws and boards.
-   *
-   * @param gap ln of the dose that chars 5 % over the dose that clears 90 %, after two passes on an
-   *     average board
-   * @param omega true spread of boards
-   */
-  static InventedShop draw(double gap, double omega, int number) {
-    Random random = new Random(1_000_003L * number + Math.round(1000 * gap) + 77);
-    double lnReference = Math.log(BENCH.exposure(POWER, HAND).intensity());
-    double middle =
-        Math.log(BENCH.exposure(POWER, HAND).doseJoulesPerCm2()) + 0.4 * random.nextDouble() - 0.2;
-    TrueLaw charring =
-        TrueLaw.pinned(
-            middle + gap / 2,
-            0.05,
-            between(0.2, 0.7, random),
-            between(0.3, 0.8, random),
-            0.2 * Math.exp(0.3 * random.nextGaussian()),
-            omega,
-            lnReference);
-    TrueLaw clearing =
-        TrueLaw.pinned(
-            middle - gap / 2,
-            0.9,
-            between(0.4, 1.0, random),
-            between(0.5, 1.0, random),
-            0.2 * Math.exp(0.3 * random.nextGaussian()),
-            omega,
-            lnReference);
-    return new InventedShop(charring, clearing, random);
+  /** Shop number {@code number} of a scenario; the same number gives the same laws and boards. */
+  static InventedShop draw(Scenario scenario, int number) {
+    Random random = new Random(1_000_003L * number + 31L * scenario.code().hashCode() + 77);
+    return new InventedShop(Truth.draw(scenario, random), random);
   }
 
-  private static double between(double low, double high, Random random) {
-    return low + (high - low) * random.nextDouble();
+  /** A shop whose laws are as the models have them. */
+  static InventedShop draw(double gap, double boardSpread, int number) {
+    return draw(Scenario.usual().withGap(gap).withBoardSpread(boardSpread), number);
   }
 
   List<Patch> patches() {
@@ -125,6 +95,11 @@ final class InventedShop {
         Optional.empty());
   }
 
+  /** Boards that carry a patch. */
+  int boards() {
+    return (int) patches.stream().map(p -> p.board().id()).distinct().count();
+  }
+
   /** Burns a patch on a board, judging after every pass up to the first char. */
   Patch burn(Settings settings, int board, int passes) {
     while (shifts.size() <= board) {
@@ -134,12 +109,12 @@ final class InventedShop {
     Patch unread = patch(number, settings, board, List.of(reading(number, 1, false, false)));
     double lnDose = Math.log(unread.exposure().doseJoulesPerCm2());
     double lnIntensity = Math.log(unread.exposure().intensity());
-    int charsBy = charring.firstPass(lnDose, lnIntensity, shifts.get(board)[0], random);
-    int clearsBy = clearing.firstPass(lnDose, lnIntensity, shifts.get(board)[1], random);
-    List<Reading> readings = new ArrayList<>();
-    for (int n = 1; n <= Math.min(passes, charsBy); n++) {
-      readings.add(reading(number, n, n >= charsBy, n >= clearsBy));
-    }
+    Truth.Outcome came = truth.burn(lnDose, lnIntensity, shifts.get(board), random);
+    int[] reads = IntStream.rangeClosed(1, passes).toArray();
+    List<Reading> readings =
+        truth.seen(reads, came, random).stream()
+            .map(s -> reading(number, s.passes(), s.charred(), s.cleared()))
+            .toList();
     Patch patch = patch(number, settings, board, readings);
     patches.add(patch);
     return patch;

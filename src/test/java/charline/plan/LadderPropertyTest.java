@@ -149,7 +149,7 @@ class LadderPropertyTest {
         new Drafting(
             InventedShop.BENCH, Asked.USUAL, site, outlook, ladder, patches, Planner.PASSES);
     List<Board> boards = IntStream.range(0, 3).mapToObj(InventedShop::board).toList();
-    BoardRota rota = new BoardRota(patches, boards, 0, random);
+    BoardRota rota = new BoardRota(patches, boards, BoardRota.FEWEST_BOARDS, random);
     List<Suggestion> drafts =
         new PatchList(InventedShop.BENCH, Asked.USUAL, outlook, drafting, patches, rota)
             .draft(1 + random.nextInt(6));

@@ -24,7 +24,8 @@ enum Manner {
     Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
       Planner planner = new Planner(Fitter.withDefaults());
       List<Patch> patches = shop.patches();
-      List<Board> boards = IntStream.range(0, 3).mapToObj(InventedShop::board).toList();
+      int atHand = Math.max(BoardRota.FEWEST_BOARDS, shop.boards());
+      List<Board> boards = IntStream.range(0, atHand).mapToObj(InventedShop::board).toList();
       NextPatches next =
           patches.isEmpty()
               ? planner.first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, boards, 1)
@@ -38,8 +39,7 @@ enum Manner {
         return null;
       }
       Suggestion s = next.suggestions().get(0);
-      Board board = s.place().board().orElseThrow();
-      return new Choice(s.settings(), boards.indexOf(board));
+      return new Choice(s.settings(), s.place().board().map(boards::indexOf).orElse(atHand));
     }
   },
   /**
@@ -54,14 +54,15 @@ enum Manner {
       for (Patch patch : shop.patches()) {
         if (patch.lastReading().outcome().charred()) {
           rung = Math.max(0, rung - 3);
-          board = (board + 1) % 3;
+          board++;
         } else {
           rung++;
         }
       }
       double dose = FIRST.setting().doseJoulesPerCm2() * Math.pow(1.25, rung);
       double power = FIRST.setting().powerPercent();
-      return new Choice(settings(power, InventedShop.BENCH.speedForDose(power, dose)), board);
+      return new Choice(
+          settings(power, InventedShop.BENCH.speedForDose(power, dose)), board % boards(found));
     }
   },
   /** Five powers by five hand speeds about the window, cool first, from board to board. */
@@ -69,7 +70,7 @@ enum Manner {
     @Override
     Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
       int n = shop.patches().size();
-      return new Choice(grid().get(n % 25), n % 3);
+      return new Choice(grid().get(n % 25), n % boards(found));
     }
   },
   /** The same grid in random order, each setting once before any twice. */
@@ -79,7 +80,7 @@ enum Manner {
       int n = shop.patches().size();
       List<Settings> order = new ArrayList<>(grid());
       Collections.shuffle(order, new Random(seed + n / 25));
-      return new Choice(order.get(n % 25), n % 3);
+      return new Choice(order.get(n % 25), n % boards(found));
     }
   };
 
@@ -94,6 +95,11 @@ enum Manner {
 
   /** The next patch, or null to give up. */
   abstract Choice choose(InventedShop shop, Optional<Recommendation> found, long seed);
+
+  /** Three boards, and five as soon as those are said to be too few: whatever the manner. */
+  private static int boards(Optional<Recommendation> found) {
+    return found.map(Recommendation::boardsWanted).orElse(BoardRota.FEWEST_BOARDS);
+  }
 
   private static Settings settings(double power, double speed) {
     return InventedShop.BENCH.settings(power, speed);

@@ -100,6 +100,34 @@ class PlannerTest {
   }
 
   @Test
+  void where_boards_differ_new_ones_are_asked_for_until_there_are_five() {
+    InventedShop shop = InventedShop.draw(2, 0.7, 4);
+    for (int k = 0; k < 18; k++) {
+      double dose = 2 * Math.pow(1.25, k % 9);
+      shop.burn(
+          InventedShop.BENCH.settings(60, InventedShop.BENCH.speedForDose(60, dose)), k % 3, 8);
+    }
+    NextPatches next = next(shop, Site.OFFCUT, 6);
+
+    assertThat(next.window().orElseThrow().boardsWanted()).isEqualTo(5);
+    assertThat(next.suggestions().stream().map(s -> s.place().name()))
+        .contains("new board 1", "new board 2")
+        .doesNotContain("new board 3");
+    assertThat(next(climbed(1, 5), Site.OFFCUT, 3).window().orElseThrow().boardsWanted())
+        .isEqualTo(3);
+  }
+
+  @Test
+  void more_power_is_come_to_by_steps_of_the_ladder() {
+    InventedShop shop = climbed(1.2, 12);
+    double highest = 40;
+    for (Suggestion s : next(shop, Site.OFFCUT, 8).suggestions()) {
+      assertThat(s.setting().powerPercent()).isLessThanOrEqualTo(1.25 * highest + 1e-9);
+      highest = Math.max(highest, s.setting().powerPercent());
+    }
+  }
+
+  @Test
   void a_window_that_stands_is_confirmed_on_new_boards() {
     InventedShop shop = climbed(1.6, 24);
     NextPatches next = next(shop, Site.OFFCUT, 4);

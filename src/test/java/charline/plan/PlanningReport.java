@@ -1,147 +1,222 @@
 package charline.plan;
 
 import charline.exposure.Invariant;
-import java.util.ArrayList;
+import charline.shops.MarkdownTable;
+import charline.shops.Scenario;
+import charline.shops.Share;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import org.apache.commons.math3.distribution.BinomialDistribution;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
- * The planning report.
+ * {@code planning.md}. What people wrote comes from {@code src/test/resources/planning}; every
+ * number is counted here.
  *
- * @param campaigns by gap, number and manner
- * @param shops how many of each kind
+ * @param campaigns all of them
+ * @param few shops of each scenario beyond the goal
+ * @param cores that ran them
  */
-record PlanningReport(Map<String, Campaign> campaigns, int shops) {
-  static final double[] GAPS = {0.6, 1.0};
+record PlanningReport(Campaigns campaigns, int few, int cores) {
   private static final double SQUARE_CENTIMETRES = 25;
 
-  private static final String HEAD =
-      """
-      # Which patches to burn next: simulated shops
+  /** Of the ladder's median. */
+  private static final double GOAL = 0.7;
 
-      Regenerate with `mvn -Pplanning test-compile exec:java`. Every number here is a simulation of
-      invented shops; none was measured. Same shops, same numbers.
+  /** Promises that 90 % confidence lets break. */
+  private static final double ALLOWED = 0.1;
 
-      Each shop has true laws of char and clearing that the planner does not know: even-chance doses
-      about the middle of a dial of 200 W, weights of intensity and passes, transition widths and board
-      shifts (sd 0.15 in ln dose) drawn per shop. The gap is ln of the dose that chars 5 % over the
-      dose that clears 90 %, after two passes at 60 % power on an average board. A window is looked for after
-      every patch (char risk 5 %, clearing 90 %, confidence 90 %) and the shop stops at the first one, after
-      40 patches, or when told after at least 12 that there is none. All manners read a patch after each of up to
-      four passes and stop at the first brown.
+  String text() throws IOException {
+    List<Campaign> all =
+        PlanningStudy.all().stream()
+            .flatMap(s -> Stream.of(Manner.values()).flatMap(m -> of(s, m).stream()))
+            .toList();
+    double minutes = all.stream().mapToDouble(Campaign::seconds).sum() / 60 / cores;
+    StringBuilder text = new StringBuilder();
+    text.append(
+        said("opening.md")
+            .replace("{campaigns}", String.valueOf(all.size()))
+            .replace("{shops}", String.valueOf(all.size() / Manner.values().length))
+            .replace("{kinds}", String.valueOf(PlanningStudy.all().size()))
+            .replace("{run}", number("%.0f minutes on %d shared cores", minutes, cores))
+            .replace("{few}", String.valueOf(few))
+            .replace("{most}", String.valueOf(Campaign.MOST)));
+    section(text, "The goal", goal());
+    for (Scenario scenario : PlanningStudy.goal()) {
+      section(text, title(scenario), table(List.of(scenario)));
+    }
+    section(
+        text,
+        "Where something is not as the planner takes it to be",
+        "%d shops of each kind, so single rows say little.\n\n".formatted(few)
+            + table(PlanningStudy.others()));
+    section(text, "All shops together", pooled());
+    section(text, "What was tried", said("tried.md"));
+    return text.toString();
+  }
 
-      - **next**: what `charline next` says, control patches included.
-      - **ladder**: from the same first setting up by a quarter until the first brown, then on the next of three
-        boards from three rungs below.
-      - **grid** and **random**: five powers by five hand speeds laid about the true window, which no shop can
-        know beforehand, cool first or in random order, from board to board. Neither keeps the ladder rule.
+  private static void section(StringBuilder text, String title, String body) {
+    text.append("\n## ").append(title).append("\n\n").append(body.strip()).append('\n');
+  }
 
-      "No window" counts as more than 40 patches in the median and quartiles. Wood is 25 cm2 a patch. A
-      promise is kept if, by the true laws, the hot corner chars at most 5 % and the cold corner clears at least 90 % on
-      a new board; two promises of 90 % each, taken at the first moment that the trials allow, leave room for up to
-      two in ten broken.
-      """;
+  private static String said(String name) throws IOException {
+    try (InputStream in = PlanningReport.class.getResourceAsStream("/planning/" + name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
 
-  private static final String TAIL =
-      """
+  private List<Campaign> of(Scenario scenario, Manner manner) {
+    return campaigns.of(scenario, manner, PlanningStudy.shops(scenario, few));
+  }
 
-      ## What was tried
+  private String title(Scenario scenario) {
+    return "%s, %d shops"
+        .formatted(
+            Character.toUpperCase(scenario.title().charAt(0)) + scenario.title().substring(1),
+            PlanningStudy.shops(scenario, few));
+  }
 
-      On other shops than those above:
+  private String goal() {
+    MarkdownTable table =
+        new MarkdownTable("gap", ">median, next", ">median, ladder", ">next of ladder", "goal");
+    for (Scenario scenario : PlanningStudy.goal()) {
+      double next = quantile(of(scenario, Manner.NEXT), 0.5);
+      double ladder = quantile(of(scenario, Manner.LADDER), 0.5);
+      boolean open = ladder > Campaign.MOST;
+      double share = next / Math.min(ladder, Campaign.MOST);
+      boolean found = next <= Campaign.MOST;
+      table.row(
+          "e^" + Invariant.plain(scenario.gap()),
+          shown(next),
+          shown(ladder),
+          found ? number("%s%.0f %%", open ? "at most " : "", 100 * share) : "unknown",
+          found && share <= GOAL ? "reached" : "**not reached**");
+    }
+    return """
+        At most 70 %% of the ladder's median patches, and no more broken promises than the confidence allows.
 
-      - Spread of the two dose limits over all powers as candidates: it wandered from power to power, since every
-        intensity has more to teach, and needed about twice the patches at a gap of e^0.6. One power, that of most
-        patches, is now kept as long as a hand can keep to the speeds it asks for.
-      - The same score from the first patch on: it burned half rungs and went back for repeats while the onset was
-        far above. As long as nothing has charred and the promises collide, the next whole rung is taken instead.
-      """;
+        %s
+        Of the windows that `next` found in these shops, %s break the char promise and %s the clearing promise: %s.
+        """
+        .formatted(
+            table.text(),
+            broken(PlanningStudy.goal(), Manner.NEXT, Campaign::charBroken).words(),
+            broken(PlanningStudy.goal(), Manner.NEXT, Campaign::clearingBroken).words(),
+            Stream.<Predicate<Campaign>>of(Campaign::charBroken, Campaign::clearingBroken)
+                    .anyMatch(
+                        how -> broken(PlanningStudy.goal(), Manner.NEXT, how).surelyAbove(ALLOWED))
+                ? "**more than one in ten**"
+                : "not surely more than one in ten");
+  }
 
-  String text() {
-    StringBuilder text = new StringBuilder(HEAD);
-    for (double gap : GAPS) {
-      text.append("\n## Gap e^%s, %d shops\n\n".formatted(Invariant.plain(gap), shops));
-      text.append(
-          "| manner | patches, median | quartiles | window found | promises kept | wood, median cm2 | charred, mean | ladder broken |\n");
-      text.append("| --- | --- | --- | --- | --- | --- | --- | --- |\n");
+  private String table(List<Scenario> scenarios) {
+    MarkdownTable table =
+        new MarkdownTable(
+            "what is true",
+            "manner",
+            ">patches, median",
+            ">quartiles",
+            ">windows",
+            ">char promise broken",
+            ">clearing promise broken",
+            ">wood, median cm2",
+            ">readings, median",
+            ">charred, mean",
+            ">off the ladder");
+    for (Scenario scenario : scenarios) {
       for (Manner manner : Manner.values()) {
-        text.append(row(gap, manner));
+        table.row(cells(scenario, manner));
       }
-      text.append('\n').append(verdict(gap)).append(' ').append(promises(gap)).append('\n');
     }
-    return text.append(TAIL).toString();
+    return table.text();
   }
 
-  private List<Campaign> of(double gap, Manner manner) {
-    List<Campaign> all = new ArrayList<>();
-    for (int number = PlanningStudy.FIRST_SHOP;
-        number < PlanningStudy.FIRST_SHOP + shops;
-        number++) {
-      all.add(campaigns.get(new PlanningStudy.Task(gap, number, manner).key()));
-    }
-    return all;
-  }
-
-  private String row(double gap, Manner manner) {
-    List<Campaign> all = of(gap, manner);
-    long found = all.stream().filter(Campaign::found).count();
-    long kept = all.stream().filter(c -> c.found() && c.kept()).count();
+  private String[] cells(Scenario scenario, Manner manner) {
+    List<Campaign> all = of(scenario, manner);
     double median = quantile(all, 0.5);
-    return "| %s | %s | %s to %s | %d of %d | %d of %d | %s | %s | %d of %d |\n"
-        .formatted(
-            manner.name().toLowerCase(Locale.ROOT),
-            shown(median),
-            shown(quantile(all, 0.25)),
-            shown(quantile(all, 0.75)),
-            found,
-            shops,
-            kept,
-            found,
-            median > Campaign.MOST
-                ? "above " + Invariant.plain(Campaign.MOST * SQUARE_CENTIMETRES)
-                : Invariant.plain(median * SQUARE_CENTIMETRES),
-            String.format(
-                Locale.ROOT, "%.1f", all.stream().mapToInt(Campaign::charred).average().orElse(0)),
-            all.stream().filter(Campaign::broken).count(),
-            shops);
+    long found = all.stream().filter(Campaign::found).count();
+    return new String[] {
+      manner == Manner.NEXT ? scenario.title() : "",
+      name(manner),
+      shown(median),
+      shown(quantile(all, 0.25)) + " to " + shown(quantile(all, 0.75)),
+      found + " of " + all.size(),
+      flagged(broken(List.of(scenario), manner, Campaign::charBroken)),
+      flagged(broken(List.of(scenario), manner, Campaign::clearingBroken)),
+      median > Campaign.MOST
+          ? "above " + Invariant.plain(Campaign.MOST * SQUARE_CENTIMETRES)
+          : Invariant.plain(median * SQUARE_CENTIMETRES),
+      Invariant.plain(
+          middle(all.stream().mapToDouble(Campaign::readings).sorted().boxed().toList(), 0.5)),
+      number("%.1f", all.stream().mapToInt(Campaign::charred).average().orElse(0)),
+      all.stream().filter(Campaign::offLadder).count() + " of " + all.size()
+    };
   }
 
-  private String verdict(double gap) {
-    double next = quantile(of(gap, Manner.NEXT), 0.5);
-    double ladder = quantile(of(gap, Manner.LADDER), 0.5);
-    if (next > Campaign.MOST) {
-      return "Goal (at most 70 % of the ladder's median): not reached; half of the shops found no window.";
+  private String pooled() {
+    MarkdownTable table =
+        new MarkdownTable(
+            "manner",
+            ">windows",
+            ">char promise broken",
+            ">clearing promise broken",
+            ">patches a window",
+            ">charred patches a window");
+    List<Scenario> all = PlanningStudy.all();
+    for (Manner manner : Manner.values()) {
+      List<Campaign> run = all.stream().flatMap(s -> of(s, manner).stream()).toList();
+      double found = run.stream().filter(Campaign::found).count();
+      table.row(
+          name(manner),
+          number("%.0f of %d", found, run.size()),
+          flagged(broken(all, manner, Campaign::charBroken)),
+          flagged(broken(all, manner, Campaign::clearingBroken)),
+          number("%.1f", run.stream().mapToInt(Campaign::patches).sum() / found),
+          number("%.1f", run.stream().mapToInt(Campaign::charred).sum() / found));
     }
-    boolean censored = ladder > Campaign.MOST;
-    double share = next / Math.min(ladder, Campaign.MOST);
-    return "Goal (at most 70 %% of the ladder's median): %s, %s%.0f %%."
-        .formatted(
-            share <= 0.7 ? "reached" : "not reached", censored ? "at most " : "", 100 * share);
+    return table.text();
   }
 
-  /** Whether the broken promises of the planner are more than two in ten may well bring. */
-  private String promises(double gap) {
-    List<Campaign> found = of(gap, Manner.NEXT).stream().filter(Campaign::found).toList();
-    int broken = (int) found.stream().filter(c -> !c.kept()).count();
-    double chance =
-        1 - new BinomialDistribution(null, found.size(), 0.2).cumulativeProbability(broken - 1);
-    return "Of the windows found by next %d of %d broke a promise; if two in ten may, so many or more come with a chance of %s."
-        .formatted(broken, found.size(), String.format(Locale.ROOT, "%.0f %%", 100 * chance));
+  private Share broken(List<Scenario> scenarios, Manner manner, Predicate<Campaign> how) {
+    List<Campaign> found =
+        scenarios.stream().flatMap(s -> of(s, manner).stream()).filter(Campaign::found).toList();
+    return new Share((int) found.stream().filter(how).count(), found.size());
   }
 
-  private static double quantile(List<Campaign> all, double share) {
-    List<Integer> counts =
-        all.stream().map(c -> c.found() ? c.patches() : Campaign.MOST + 1).sorted().toList();
-    double at = share * (counts.size() - 1);
-    int low = (int) Math.floor(at);
-    int high = (int) Math.ceil(at);
-    return at > low && counts.get(high) > Campaign.MOST
-        ? Campaign.MOST + 1 // not known how far above
-        : counts.get(low) + (at - low) * (counts.get(high) - counts.get(low));
+  private static String flagged(Share share) {
+    return share.surelyAbove(ALLOWED) ? "**" + share.words() + "**" : share.words();
+  }
+
+  private static String name(Manner manner) {
+    return manner.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Of the patches until a window; above {@link Campaign#MOST} where it is not known how far. */
+  static double quantile(List<Campaign> all, double share) {
+    return middle(
+        all.stream()
+            .mapToDouble(c -> c.found() ? c.patches() : Double.POSITIVE_INFINITY)
+            .sorted()
+            .boxed()
+            .toList(),
+        share);
+  }
+
+  private static double middle(List<Double> rising, double share) {
+    double at = share * (rising.size() - 1);
+    double low = rising.get((int) Math.floor(at));
+    double high = rising.get((int) Math.ceil(at));
+    return low == high ? low : low + (at - Math.floor(at)) * (high - low);
   }
 
   private static String shown(double patches) {
-    return patches > Campaign.MOST ? "above 40" : Invariant.plain(patches);
+    return patches > Campaign.MOST ? "above " + Campaign.MOST : Invariant.plain(patches);
+  }
+
+  private static String number(String form, Object... values) {
+    return String.format(Locale.ROOT, form, values);
   }
 }

@@ -1,114 +1,120 @@
 package charline.plan;
 
+import charline.shops.Scenario;
+import charline.shops.Scenarios;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Stream;
 
 /**
  * Lets invented shops burn in four manners and writes {@code reports/planning.md}. Run by {@code
- * mvn -Pplanning test-compile exec:java}; finished shops are kept in {@code target/planning}, so a
- * run that was stopped goes on where it was.
+ * mvn -Pplanning test-compile exec:java}; a run that was stopped goes on where it was.
  */
 public final class PlanningStudy {
-  static final double BOARDS_APART = 0.15;
-
   /** Shops below this one served to choose the manner of choosing, so they prove nothing. */
   static final int FIRST_SHOP = 1000;
 
-  private static final Path DONE = Path.of("target", "planning", "campaigns.csv");
+  /** So many times as many shops are drawn of each scenario that the goal is about. */
+  private static final int GOAL_TIMES = 4;
+
+  private static final int USUAL_FEW = 4;
+
+  private static final List<String> OTHERS =
+      List.of(
+          "wide",
+          "gumbel-early",
+          "boards-0",
+          "boards-0.3",
+          "boards-0.5",
+          "weak",
+          "strong",
+          "misgraded",
+          "gap--0.3",
+          "gap-0.3",
+          "gap-1.3");
+
+  private static final int CORES = 2;
+  private static final Path DONE = Path.of("target", "planning");
   private static final Path REPORT = Path.of("reports", "planning.md");
 
   private PlanningStudy() {}
 
-  /**
-   * One campaign to run.
-   *
-   * @param gap ln of the dose that chars 5 % over the dose that clears 90 %
-   * @param number of the shop
-   */
-  record Task(double gap, int number, Manner manner) {
-    String key() {
-      return "%s,%d,%s".formatted(gap, number, manner);
-    }
+  /** Scenarios that the goal is about, the narrowest gap first. */
+  static List<Scenario> goal() {
+    Scenario usual = Scenario.usual();
+    return List.of(
+        usual.withGap(0.6).named("gap-0.6", "model true, gap e^0.6"),
+        usual.withGap(0.8).named("gap-0.8", "model true, gap e^0.8"),
+        usual.named("usual", "model true, gap e^1, boards 0.15"));
   }
 
-  /** Arguments: how many shops of each kind; 24 unless given. */
+  /** Scenarios of the validation report in which something is not as the planner takes it to be. */
+  static List<Scenario> others() {
+    return Scenarios.all().stream().filter(s -> OTHERS.contains(s.code())).toList();
+  }
+
+  static List<Scenario> all() {
+    return Stream.concat(goal().stream(), others().stream()).toList();
+  }
+
+  /** How many shops of a scenario, where {@code few} are drawn of one beyond the goal. */
+  static int shops(Scenario scenario, int few) {
+    return goal().contains(scenario) ? GOAL_TIMES * few : few;
+  }
+
+  /** Arguments: how many shops of each scenario, four times as many of those of the goal. */
   public static void main(String[] args) throws Exception {
-    int shops = args.length > 0 ? Integer.parseInt(args[0]) : 24;
-    Map<String, Campaign> done = load();
+    int few = args.length > 0 ? Integer.parseInt(args[0]) : USUAL_FEW;
+    Campaigns campaigns = Campaigns.in(DONE);
     Instant begun = Instant.now();
-    ExecutorService workers = Executors.newFixedThreadPool(2);
+    int run = run(campaigns, few);
+    Files.createDirectories(REPORT.getParent());
+    Files.writeString(REPORT, new PlanningReport(campaigns, few, CORES).text());
+    System.out.printf(
+        "%s written; %d campaigns run now in %d s.%n",
+        REPORT, run, Duration.between(begun, Instant.now()).toSeconds());
+  }
+
+  /** Round by round over all scenarios, so that a run cut short has something of each. */
+  private static int run(Campaigns campaigns, int few)
+      throws InterruptedException, ExecutionException {
+    ExecutorService workers = Executors.newFixedThreadPool(CORES);
     List<Future<?>> running = new ArrayList<>();
-    for (int number = FIRST_SHOP; number < FIRST_SHOP + shops; number++) {
-      for (double gap : PlanningReport.GAPS) {
-        for (Manner manner : Manner.values()) {
-          Task task = new Task(gap, number, manner);
-          if (!done.containsKey(task.key())) {
-            running.add(workers.submit(() -> run(task, done)));
+    for (int round = 0; round < few; round++) {
+      for (Scenario scenario : all()) {
+        int last = FIRST_SHOP + shops(scenario, round + 1);
+        for (int number = FIRST_SHOP + shops(scenario, round); number < last; number++) {
+          for (Manner manner : Manner.values()) {
+            if (!campaigns.has(scenario, number, manner)) {
+              int shop = number;
+              running.add(workers.submit(() -> run(campaigns, scenario, shop, manner)));
+            }
           }
         }
       }
     }
-    for (Future<?> each : running) {
-      each.get();
-    }
-    workers.shutdown();
-    long seconds = Duration.between(begun, Instant.now()).toSeconds();
-    Files.createDirectories(REPORT.getParent());
-    Files.writeString(REPORT, new PlanningReport(done, shops).text());
-    System.out.printf(
-        "%s written: %d campaigns, %d of them run now in %d s.%n",
-        REPORT, done.size(), running.size(), seconds);
-  }
-
-  private static void run(Task task, Map<String, Campaign> done) {
-    Campaign c = Campaign.run(task.gap(), BOARDS_APART, task.number(), task.manner());
-    synchronized (done) {
-      done.put(task.key(), c);
-      save(
-          "%s,%d,%s,%s,%d,%s%n"
-              .formatted(task.key(), c.patches(), c.found(), c.kept(), c.charred(), c.broken()));
-    }
-  }
-
-  private static void save(String line) {
     try {
-      Files.createDirectories(DONE.getParent());
-      Files.writeString(
-          DONE, line, StandardCharsets.UTF_8, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      for (Future<?> each : running) {
+        each.get();
+      }
+    } finally {
+      workers.shutdownNow();
     }
+    return running.size();
   }
 
-  private static Map<String, Campaign> load() throws IOException {
-    Map<String, Campaign> done = new HashMap<>();
-    if (Files.exists(DONE)) {
-      for (String line : Files.readAllLines(DONE)) {
-        String[] f = line.split(",");
-        if (f.length == 8) {
-          done.put(
-              String.join(",", f[0], f[1], f[2]),
-              new Campaign(
-                  Integer.parseInt(f[3]),
-                  Boolean.parseBoolean(f[4]),
-                  Boolean.parseBoolean(f[5]),
-                  Integer.parseInt(f[6]),
-                  Boolean.parseBoolean(f[7])));
-        }
-      }
-    }
-    return done;
+  private static Void run(Campaigns campaigns, Scenario scenario, int number, Manner manner)
+      throws IOException {
+    campaigns.add(scenario, number, manner, Campaign.run(scenario, number, manner));
+    return null;
   }
 }

@@ -14,7 +14,7 @@ import charline.stat.GaussHermite;
  * @param noise distribution of e
  * @param lnReference ln F0
  */
-record Law(
+public record Law(
     double tau,
     double phi,
     double psi,
@@ -45,7 +45,7 @@ record Law(
   }
 
   /** The event's true chance at a setting on a board not seen yet. */
-  double newBoardChance(double doseJoulesPerCm2, double intensity, int passes) {
+  public double newBoardChance(double doseJoulesPerCm2, double intensity, int passes) {
     double margin =
         Math.log(doseJoulesPerCm2)
             + phi * (Math.log(intensity) - lnReference)

@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.stream.Collectors;
 
 /** A table in Markdown; a heading that begins with {@code >} is set to the right. */
-final class MarkdownTable {
+public final class MarkdownTable {
   private final StringBuilder text = new StringBuilder();
 
-  MarkdownTable(String... headings) {
+  public MarkdownTable(String... headings) {
     row(Arrays.stream(headings).map(h -> h.replaceFirst("^>", "")).toArray(String[]::new));
     row(
         Arrays.stream(headings)
@@ -15,11 +15,11 @@ final class MarkdownTable {
             .toArray(String[]::new));
   }
 
-  void row(String... cells) {
+  public void row(String... cells) {
     text.append(Arrays.stream(cells).collect(Collectors.joining(" | ", "| ", " |\n")));
   }
 
-  String text() {
+  public String text() {
     return text.toString();
   }
 }

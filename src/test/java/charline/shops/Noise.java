@@ -7,7 +7,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * What makes one patch differ from the next. All have median 0 and the standard deviation of the
  * standard logistic, pi / sqrt(3), so that only the shape differs.
  */
-enum Noise {
+public enum Noise {
   /** The models' own. */
   LOGISTIC {
     @Override

@@ -1,6 +1,5 @@
 package charline.shops;
 
-import charline.model.Posterior;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,8 +9,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import java.util.zip.CRC32;
 
 /**
  * The shops judged so far, one line each, added to as they come, so that a run that was interrupted
@@ -26,6 +23,7 @@ final class Results {
           "charline/stat/",
           "charline/window/",
           "charline/shops/Shop",
+          "charline/shops/Truth",
           "charline/shops/Law",
           "charline/shops/Noise",
           "charline/shops/Scenario",
@@ -41,7 +39,8 @@ final class Results {
 
   static Results in(Path folder) throws IOException {
     Files.createDirectories(folder);
-    Results results = new Results(folder.resolve("simulated-shops-%08x.csv".formatted(checksum())));
+    Results results =
+        new Results(folder.resolve("simulated-shops-%s.csv".formatted(Makers.checksum(MAKERS))));
     if (Files.exists(results.file)) {
       List<String> lines = Files.readAllLines(results.file);
       lines.stream().map(Judged::read).flatMap(Optional::stream).forEach(results::keep);
@@ -79,26 +78,5 @@ final class Results {
       }
     }
     return all;
-  }
-
-  private static long checksum() throws IOException {
-    CRC32 sum = new CRC32();
-    for (Class<?> home : List.of(Posterior.class, Results.class)) {
-      Path root = Path.of(home.getProtectionDomain().getCodeSource().getLocation().getPath());
-      try (Stream<Path> files = Files.walk(root)) {
-        for (Path each :
-            files.filter(Files::isRegularFile).filter(f -> makes(root, f)).sorted().toList()) {
-          sum.update(Files.readAllBytes(each));
-        }
-      }
-    }
-    return sum.getValue();
-  }
-
-  private static boolean makes(Path root, Path file) {
-    String name = root.relativize(file).toString().replace('\\', '/');
-    return name.endsWith(".class")
-        && !name.endsWith("Test.class")
-        && MAKERS.stream().anyMatch(name::startsWith);
   }
 }

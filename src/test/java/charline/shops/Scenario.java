@@ -17,7 +17,7 @@ package charline.shops;
  * @param everyPass read after each pass up to the first char or six; otherwise once, after one to
  *     three passes
  */
-record Scenario(
+public record Scenario(
     String code,
     String title,
     double gap,
@@ -31,7 +31,7 @@ record Scenario(
     boolean everyPass) {
 
   /** What intensity and passes count for, and how wide transitions are before widening. */
-  enum Weights {
+  public enum Weights {
     /** Near what the priors expect; sigma about 0.2. */
     USUAL,
     /** All of phi, psi, sigma and omega drawn from the priors themselves. */
@@ -43,7 +43,7 @@ record Scenario(
   }
 
   /** Eighteen patches on three boards, read after every pass, a window of e^1. */
-  static Scenario usual() {
+  public static Scenario usual() {
     return new Scenario(
         "usual",
         "model true, 18 patches on 3 boards, boards 0.15, gap e^1",
@@ -58,18 +58,18 @@ record Scenario(
         true);
   }
 
-  Scenario named(String newCode, String newTitle) {
+  public Scenario named(String newCode, String newTitle) {
     return new Scenario(
         newCode, newTitle, gap, omega, widening, noise, weights, misgraded, patches, boards,
         everyPass);
   }
 
-  Scenario withGap(double value) {
+  public Scenario withGap(double value) {
     return new Scenario(
         code, title, value, omega, widening, noise, weights, misgraded, patches, boards, everyPass);
   }
 
-  Scenario withBoardSpread(double value) {
+  public Scenario withBoardSpread(double value) {
     return new Scenario(
         code, title, gap, value, widening, noise, weights, misgraded, patches, boards, everyPass);
   }
@@ -79,12 +79,12 @@ record Scenario(
         code, title, gap, omega, factor, noise, weights, misgraded, patches, boards, everyPass);
   }
 
-  Scenario with(Noise other) {
+  public Scenario with(Noise other) {
     return new Scenario(
         code, title, gap, omega, widening, other, weights, misgraded, patches, boards, everyPass);
   }
 
-  Scenario with(Weights other) {
+  public Scenario with(Weights other) {
     return new Scenario(
         code, title, gap, omega, widening, noise, other, misgraded, patches, boards, everyPass);
   }

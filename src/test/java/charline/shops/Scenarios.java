@@ -4,10 +4,10 @@ import charline.shops.Scenario.Weights;
 import java.util.List;
 
 /** All scenarios, in the order of the report. */
-final class Scenarios {
+public final class Scenarios {
   private Scenarios() {}
 
-  static List<Scenario> all() {
+  public static List<Scenario> all() {
     Scenario usual = Scenario.usual();
     return List.of(
         usual,

@@ -7,7 +7,7 @@ import java.util.Locale;
  * So many of so many, with exact one-sided 95 % bounds (Clopper and Pearson 1934, Biometrika
  * 26:404-413).
  */
-record Share(int count, int of) {
+public record Share(int count, int of) {
   private static final double CONFIDENCE = 0.95;
 
   double value() {
@@ -23,12 +23,12 @@ record Share(int count, int of) {
   }
 
   /** True if the share is above a number beyond doubt. */
-  boolean surelyAbove(double number) {
+  public boolean surelyAbove(double number) {
     return of > 0 && lower() > number;
   }
 
   /** Such as {@code 3 of 40 (2 to 18 %)}. */
-  String words() {
+  public String words() {
     return of == 0
         ? "none"
         : String.format(

@@ -24,7 +24,7 @@ import java.util.Set;
 import java.util.UUID;
 
 /** The one rig, wood and finish of every simulated shop, invented like the shops. */
-final class ShopBench {
+public final class ShopBench {
   static final OffsetDateTime DAY = OffsetDateTime.parse("2026-11-01T12:00:00Z");
 
   private static final double RATED_WATTS = 200;
@@ -58,7 +58,7 @@ final class ShopBench {
    * @param charred the wood was seen charred
    * @param cleared the finish was seen gone
    */
-  record Seen(int passes, boolean charred, boolean cleared) {}
+  public record Seen(int passes, boolean charred, boolean cleared) {}
 
   /** Dose of one pass in J/cm2. */
   static double dose(double percent, double handMillimetresPerSecond) {
