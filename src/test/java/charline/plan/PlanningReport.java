@@ -81,7 +81,14 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
 
   private String goal() {
     MarkdownTable table =
-        new MarkdownTable("gap", ">median, next", ">median, ladder", ">next of ladder", "goal");
+        new MarkdownTable(
+            "gap",
+            ">median, next",
+            ">median, ladder",
+            ">next of ladder",
+            ">windows, next",
+            ">windows, ladder",
+            "goal");
     for (Scenario scenario : PlanningStudy.goal()) {
       double next = quantile(of(scenario, Manner.NEXT), 0.5);
       double ladder = quantile(of(scenario, Manner.LADDER), 0.5);
@@ -93,6 +100,8 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
           shown(next),
           shown(ladder),
           found ? number("%s%.0f %%", open ? "at most " : "", 100 * share) : "unknown",
+          found(scenario, Manner.NEXT),
+          found(scenario, Manner.LADDER),
           found && share <= GOAL ? "reached" : "**not reached**");
     }
     return """
@@ -137,13 +146,12 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
   private String[] cells(Scenario scenario, Manner manner) {
     List<Campaign> all = of(scenario, manner);
     double median = quantile(all, 0.5);
-    long found = all.stream().filter(Campaign::found).count();
     return new String[] {
       manner == Manner.NEXT ? scenario.title() : "",
       name(manner),
       shown(median),
       shown(quantile(all, 0.25)) + " to " + shown(quantile(all, 0.75)),
-      found + " of " + all.size(),
+      found(scenario, manner),
       flagged(broken(List.of(scenario), manner, Campaign::charBroken)),
       flagged(broken(List.of(scenario), manner, Campaign::clearingBroken)),
       median > Campaign.MOST
@@ -154,6 +162,11 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
       number("%.1f", all.stream().mapToInt(Campaign::charred).average().orElse(0)),
       all.stream().filter(Campaign::offLadder).count() + " of " + all.size()
     };
+  }
+
+  private String found(Scenario scenario, Manner manner) {
+    List<Campaign> all = of(scenario, manner);
+    return all.stream().filter(Campaign::found).count() + " of " + all.size();
   }
 
   private String pooled() {
