@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,12 +25,19 @@ final class BenchProcess implements AutoCloseable {
   private int port;
 
   private BenchProcess(Path log, List<String> options, int port) throws IOException {
+    this(log, options, port, Map.of());
+  }
+
+  private BenchProcess(Path log, List<String> options, int port, Map<String, String> environment)
+      throws IOException {
     this.log = log;
     this.options = options;
     List<String> words =
         new ArrayList<>(List.of("--log", log.toString(), "bench", "--port", String.valueOf(port)));
     words.addAll(options);
-    process = charline(words).redirectErrorStream(true).start();
+    ProcessBuilder builder = charline(words).redirectErrorStream(true);
+    builder.environment().putAll(environment);
+    process = builder.start();
     BufferedReader said = process.inputReader(StandardCharsets.UTF_8);
     StringBuilder all = new StringBuilder();
     for (String line = said.readLine(); line != null; line = said.readLine()) {
@@ -54,12 +62,18 @@ final class BenchProcess implements AutoCloseable {
     return new BenchProcess(log, List.of(options), 0);
   }
 
-  /** Runs a command of the jar to its end. */
-  static void run(Path folder, String... words) throws IOException, InterruptedException {
+  /** The same with no more memory than given, such as 256m. */
+  static BenchProcess serveWithin(String memory, Path log) throws IOException {
+    return new BenchProcess(log, List.of(), 0, Map.of("JAVA_TOOL_OPTIONS", "-Xmx" + memory));
+  }
+
+  /** Runs a command of the jar to its end, and gives what it said. */
+  static String run(Path folder, String... words) throws IOException, InterruptedException {
     Process process =
         charline(List.of(words)).directory(folder.toFile()).redirectErrorStream(true).start();
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor()).as(said).isZero();
+    return said;
   }
 
   private static ProcessBuilder charline(List<String> words) {
@@ -90,6 +104,11 @@ final class BenchProcess implements AutoCloseable {
   BenchProcess again() throws IOException {
     close();
     return new BenchProcess(log, options, port);
+  }
+
+  /** Ends it as a power cut would. */
+  void kill() throws InterruptedException {
+    process.destroyForcibly().waitFor();
   }
 
   @Override
