@@ -235,6 +235,30 @@ class BenchServerTest {
     assertThat(recorded()).isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "application/x-www-form-urlencoded | name=%zz | 400 | In a form, a % must be followed by two hexadecimal digits",
+        "application/x-www-form-urlencoded; charset=utf-99 | name=x | 415 | must be text in UTF-8",
+        "application/json;charset=UTF-16 | {} | 415 | must be text in UTF-8",
+        "multipart/form-data; boundary=x | --x-- | 415 | A photo must be sent as the picture alone",
+      })
+  void a_body_in_a_form_that_nothing_reads_is_turned_away(
+      String type, String body, int status, String why) throws IOException {
+    for (String path : List.of("/set-up/board", "/pair")) {
+      Answer answer =
+          send(
+              "POST " + path,
+              here(),
+              "Content-Type: " + type + "\r\nX-Bench-Token: " + token() + "\r\n",
+              body.getBytes(StandardCharsets.UTF_8));
+      assertThat(answer.status()).as(path + answer.body()).isEqualTo(status);
+      assertThat(answer.body()).contains(why);
+    }
+    assertThat(log.boards()).hasSize(1);
+  }
+
   @Test
   void only_a_known_host_is_answered() throws IOException {
     for (String host :

@@ -118,6 +118,7 @@ public final class Door {
     if (foreign) {
       throw new Turned(403, "Only pages of this bench may send entries; this came from elsewhere.");
     }
+    Bodies.check(ctx);
     if (seat.isEmpty()) {
       return; // pairing itself, which has its code
     }

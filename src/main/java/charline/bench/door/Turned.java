@@ -19,4 +19,9 @@ public final class Turned extends RuntimeException {
   public static Turned notThere(String sentence) {
     return new Turned(404, sentence);
   }
+
+  /** For letters that this server does not read. */
+  public static Turned otherLetters() {
+    return new Turned(415, "What is sent must be text in UTF-8; nothing was recorded.");
+  }
 }

@@ -7,10 +7,15 @@ import charline.log.Refused;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.nio.charset.IllegalCharsetNameException;
+import java.nio.charset.UnsupportedCharsetException;
 import java.util.Map;
+import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.io.EofException;
 
 /** Whatever goes wrong leaves as one sentence; what the program thinks of it stays inside. */
 final class Troubles {
+  private static final int NOT_UNDERSTOOD = 400;
   private static final int UNDERSTOOD_BUT_REFUSED = 422;
   private static final int ARE_YOU_SURE = 409;
   private static final int OURS = 500;
@@ -28,15 +33,13 @@ final class Troubles {
     routes.exception(
         IllegalArgumentException.class,
         (e, ctx) -> say(ctx, UNDERSTOOD_BUT_REFUSED, e.getMessage()));
-    routes.exception(HttpResponseException.class, (e, ctx) -> library(ctx, e.getStatus()));
     routes.exception(
-        Exception.class,
-        (e, ctx) ->
-            say(
-                ctx,
-                OURS,
-                "Something unforeseen went wrong (%s); nothing was recorded. Try again."
-                    .formatted(e.getClass().getSimpleName())));
+        UnsupportedCharsetException.class, (e, ctx) -> turned(ctx, Turned.otherLetters()));
+    routes.exception(
+        IllegalCharsetNameException.class, (e, ctx) -> turned(ctx, Turned.otherLetters()));
+    routes.exception(HttpResponseException.class, (e, ctx) -> library(ctx, e.getStatus()));
+    routes.exception(EofException.class, (e, ctx) -> library(ctx, NOT_UNDERSTOOD));
+    routes.exception(Exception.class, (e, ctx) -> other(ctx, e));
     routes.error(404, ctx -> answer404(ctx));
   }
 
@@ -47,6 +50,19 @@ final class Troubles {
       return;
     }
     say(ctx, e.status(), e.getMessage());
+  }
+
+  /** The server's own refusals carry a status; whatever else comes is a fault of the program. */
+  private void other(Context ctx, Exception e) {
+    if (e instanceof HttpException refused) {
+      library(ctx, refused.getCode());
+    } else {
+      say(
+          ctx,
+          OURS,
+          "Something unforeseen went wrong (%s); nothing was recorded. Try again."
+              .formatted(e.getClass().getSimpleName()));
+    }
   }
 
   private void library(Context ctx, int status) {
