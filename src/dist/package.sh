@@ -18,6 +18,11 @@ case $(uname -sm) in
   *) echo "The image is made on Linux, x86_64 or aarch64, not on $(uname -sm); use the jar there." >&2; exit 1 ;;
 esac
 
+if [ ! -f "$target/bom.json" ]; then
+  echo "The bill of materials is missing: its plugin works online only, so run Maven without -o." >&2
+  exit 1
+fi
+
 rm -rf "$target/dist"
 mkdir -p "$image"/{bin,lib} "$image/share"
 
