@@ -170,6 +170,10 @@ final class LogFile {
 
   /** A copy of another log, which itself is left as it is, in the version of this program. */
   static void copyUpgraded(Path other, Path copy) throws IOException {
+    if (!Files.exists(other)) {
+      throw new Refused(
+          DATA, "There is no log at %s; name the file of another bench's log.".formatted(other));
+    }
     requireLog(other);
     if (Files.isWritable(other) && Files.isWritable(other.toAbsolutePath().getParent())) {
       inspect(other);

@@ -53,6 +53,7 @@ final class Merge {
     int finishes = named("finish");
     store.update(
         "INSERT INTO coat SELECT * FROM other.coat o WHERE NOT EXISTS (SELECT 1 FROM coat c WHERE c.finish_id = o.finish_id)");
+    codesGivenThere();
     List<UUID> newPatches = other.newcomers("patch");
     newPatches.forEach(this::patch);
     List<UUID> newReadings = other.newcomers("reading");
@@ -95,6 +96,41 @@ final class Merge {
       other.copy(table, id, "name", free);
     }
     return newcomers.size();
+  }
+
+  /** Patches that got another code when the other log took them in are called so here too. */
+  private void codesGivenThere() {
+    List<UUID> renamed =
+        store.query(
+            """
+            SELECT m.id FROM main.patch m JOIN other.patch o ON o.id = m.id
+            JOIN other.change c ON c.row_id = m.id AND c.what = 'patch.code'
+              AND c.before = m.code AND c.after = o.code
+            WHERE m.code <> o.code ORDER BY m.rowid
+            """,
+            row -> row.id("id"));
+    for (UUID id : renamed) {
+      String here = code(id);
+      String there = other.text("patch", "code", id);
+      if (taken("patch", "code", there) || plannedElsewhere(there, id)) {
+        continue;
+      }
+      other.past(
+          "patch_keeps_its_identity",
+          () -> store.update("UPDATE main.patch SET code = ? WHERE id = ?", there, id));
+      store.update(
+          """
+          INSERT INTO main.change (changed_at_utc, changed_at_offset, changed_by, what, row_id,
+            before, after, why)
+          SELECT changed_at_utc, changed_at_offset, changed_by, what, row_id, before, after, why
+          FROM other.change WHERE row_id = ? AND what = 'patch.code' AND after = ?
+          """,
+          id,
+          there);
+      notes.add(
+          "%s is called %s in %s since it was merged there, and is called so here now; write that on its tape."
+              .formatted(here, there, name));
+    }
   }
 
   private void patch(UUID id) {
@@ -165,6 +201,12 @@ final class Merge {
               .formatted(code, free));
     }
     other.copy("planned_patch", id, "code", free);
+  }
+
+  private String code(UUID patch) {
+    return store
+        .first("SELECT code FROM main.patch WHERE id = ?", row -> row.text("code"), patch)
+        .orElseThrow();
   }
 
   private boolean taken(String table, String column, String value) {

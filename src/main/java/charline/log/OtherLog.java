@@ -80,6 +80,20 @@ final class OtherLog {
         id);
   }
 
+  /** Does what a trigger of this log would hinder; to be called in a transaction. */
+  void past(String trigger, Runnable work) {
+    String sql =
+        store
+            .first(
+                "SELECT sql FROM main.sqlite_schema WHERE type = 'trigger' AND name = ?",
+                row -> row.text("sql"),
+                trigger)
+            .orElseThrow();
+    store.update("DROP TRIGGER main." + trigger);
+    work.run();
+    store.update(sql);
+  }
+
   String text(String table, String column, UUID id) {
     return store
         .first(

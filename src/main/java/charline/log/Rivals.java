@@ -127,18 +127,8 @@ final class Rivals {
 
   /** The row as it is there, with the history that made it so. */
   private boolean follow(String table, UUID id) {
-    String trigger = table + "_changes_are_kept";
-    String sql =
-        store
-            .first(
-                "SELECT sql FROM main.sqlite_schema WHERE type = 'trigger' AND name = ?",
-                row -> row.text("sql"),
-                trigger)
-            .orElseThrow();
     // The change was written down there already; the trigger would write it a second time.
-    store.update("DROP TRIGGER main." + trigger);
-    other.take(table, id);
-    store.update(sql);
+    other.past(table + "_changes_are_kept", () -> other.take(table, id));
     other.copyNews(table, id);
     return true;
   }

@@ -98,15 +98,14 @@ class KeepingCommandsTest {
     assertThat(merged.out())
         .isEqualTo(
             """
-            slipway.db: 1 new patch, 1 new reading, 0 new rigs, 0 new boards, 0 new
-              finishes.
+            slipway.db: 1 new patch, 1 new reading.
             The code P-0002 is taken by another patch here, so the one brought in is
               P-0003; write that on its tape.
             """);
     assertThat(shell.run("patch show P-0003").out())
         .contains("code from P-0002 to P-0003 (P-0002 was taken when it was")
         .contains("tint");
-    assertThat(merge("").out()).startsWith("slipway.db: 0 new patches, 0 new readings,");
+    assertThat(merge("").out()).isEqualTo("slipway.db: nothing new.\n");
   }
 
   @Test

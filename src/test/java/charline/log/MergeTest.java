@@ -80,13 +80,32 @@ class MergeTest {
   }
 
   @Test
+  void a_patch_that_got_another_code_is_called_so_in_both_logs() {
+    log.backup(there);
+    boathouse.burn("clean");
+    try (Logbook other = Logbook.open(there, CLOCK)) {
+      Boathouse.alreadySetUp(other).burn("tint");
+      log.merge(there, Take.UNDECIDED, "Ada");
+      assertThat(other.merge(log.file(), Take.UNDECIDED, "Bo").notes())
+          .containsExactly(
+              "P-0001 is called P-0002 in boathouse.db since it was merged there, and is called so here now; write that on its tape.");
+      assertThat(other.patches(Filter.ALL))
+          .containsExactlyInAnyOrderElementsOf(log.patches(Filter.ALL));
+      assertThat(other.history("P-0002")).isEqualTo(log.history("P-0002"));
+      assertThat(other.merge(log.file(), Take.UNDECIDED, "Bo").notes()).isEmpty();
+      assertThat(log.merge(there, Take.UNDECIDED, "Ada").notes()).isEmpty();
+      assertThat(other.check()).isEmpty();
+    }
+  }
+
+  @Test
   void a_log_does_not_join_itself_nor_one_that_is_not_there() {
     assertThatThrownBy(() -> log.merge(log.file(), Take.UNDECIDED, "Ada"))
         .isInstanceOf(Refused.class)
         .hasMessageEndingWith("is this log itself; name another one.");
     assertThatThrownBy(() -> log.merge(there, Take.UNDECIDED, "Ada"))
         .isInstanceOf(Refused.class)
-        .hasMessageStartingWith("There is no log at ");
+        .hasMessage("There is no log at %s; name the file of another bench's log.", there);
   }
 
   @Test

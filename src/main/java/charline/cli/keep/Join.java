@@ -91,21 +91,23 @@ public final class Join extends Work {
 
   private static String broughtIn(Merged merged) {
     List<String> parts = new ArrayList<>();
-    parts.add(Figures.count(merged.patches(), "new patch", "new patches"));
-    parts.add(Figures.count(merged.readings(), "new reading", "new readings"));
-    parts.add(Figures.count(merged.rigs(), "new rig", "new rigs"));
-    parts.add(Figures.count(merged.boards(), "new board", "new boards"));
-    parts.add(Figures.count(merged.finishes(), "new finish", "new finishes"));
-    if (merged.plans() > 0) {
-      parts.add(Figures.count(merged.plans(), "new planned patch", "new planned patches"));
-    }
-    if (merged.photos() > 0) {
-      parts.add(Figures.count(merged.photos(), "new photo", "new photos"));
-    }
+    count(parts, merged.patches(), "new patch", "new patches");
+    count(parts, merged.readings(), "new reading", "new readings");
+    count(parts, merged.plans(), "new planned patch", "new planned patches");
+    count(parts, merged.photos(), "new photo", "new photos");
+    count(parts, merged.rigs(), "new rig", "new rigs");
+    count(parts, merged.boards(), "new board", "new boards");
+    count(parts, merged.finishes(), "new finish", "new finishes");
     if (merged.amended() > 0) {
       parts.add(merged.amended() + " amended as there");
     }
-    return String.join(", ", parts);
+    return parts.isEmpty() ? "nothing new" : String.join(", ", parts);
+  }
+
+  private static void count(List<String> parts, int number, String one, String many) {
+    if (number > 0) {
+      parts.add(Figures.count(number, one, many));
+    }
   }
 
   private void line(String sentence) {
