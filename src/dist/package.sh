@@ -26,8 +26,10 @@ fi
 rm -rf "$target/dist"
 mkdir -p "$image"/{bin,lib} "$image/share"
 
-# The Java that charline needs, and no more; jdk.charsets reads trial sheets of old spreadsheets.
-modules=$("$java_home/bin/jdeps" --multi-release 17 --ignore-missing-deps --print-module-deps "$jar")
+# The Java that charline needs, and no more; jdk.charsets reads trial sheets of old spreadsheets. Windows and
+# fonts (java.desktop) are asked for by four classes of libraries that nothing here loads.
+modules=$("$java_home/bin/jdeps" --multi-release 17 --ignore-missing-deps --print-module-deps "$jar" |
+  tr , '\n' | grep -vx java.desktop | paste -sd,)
 "$java_home/bin/jlink" --add-modules "$modules,jdk.charsets" --strip-debug --no-header-files \
   --no-man-pages --compress=1 --output "$image/runtime"
 "$image/runtime/bin/java" -Xshare:dump >/dev/null
@@ -73,13 +75,14 @@ ln -s ../lib/charline/bin/charline "$root/usr/bin/charline"
 cp "$image/share/charline.1.gz" "$root/usr/share/man/man1/"
 cp "$image/share/charline-completion.bash" "$root/usr/share/bash-completion/completions/charline"
 cat "$image/share/charline.txt" "$image/share/THIRD-PARTY.txt" > "$root/usr/share/doc/charline/copyright"
+glibc=$(find "$image" -name '*.so' -exec objdump -T {} + 2>/dev/null | grep -o 'GLIBC_[0-9.]*' | sort -uV | tail -1)
 cat > "$root/DEBIAN/control" <<CONTROL
 Package: charline
 Version: $version
 Architecture: $arch
 Maintainer: charline <charline@localhost>
 Installed-Size: $(du -sk "$root/usr" | cut -f1)
-Depends: libc6, zlib1g
+Depends: libc6 (>= ${glibc#GLIBC_}), libgcc-s1, libstdc++6, zlib1g
 Section: science
 Priority: optional
 Description: test-patch logbook and trials analyser for laser stripping of wood

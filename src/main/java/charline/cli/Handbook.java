@@ -17,6 +17,39 @@ import picocli.CommandLine.Help.Ansi;
 
 /** Writes the manual page and the shell completion, both from the help of the commands. */
 public final class Handbook {
+  private static final String SURROUNDINGS =
+      """
+      .SH ENVIRONMENT
+      .TP
+      .B CHARLINE_LOG
+      The log to work on, where \\-\\-log names none.
+      .TP
+      .B CHARLINE_BY
+      Who records, where \\-\\-by names nobody. Default: the login name.
+      .TP
+      .B XDG_DATA_HOME
+      The data folder. Default: ~/.local/share.
+      .SH FILES
+      .TP
+      .I ~/.local/share/charline/log.db
+      The log, one SQLite file; what lies beside it under the same name with \\-wal and \\-shm belongs to it
+      while charline runs. Copy it with
+      .BR "charline backup" .
+      .SH EXIT STATUS
+      .TP
+      .B 0
+      Done.
+      .TP
+      .B 1
+      The answer is no.
+      .TP
+      .B 2
+      Not understood.
+      .TP
+      .B 3
+      The data or the log will not bear it.
+      """;
+
   private Handbook() {}
 
   /** Takes the folder to write to. */
@@ -50,6 +83,7 @@ public final class Handbook {
       page.append(".SS charline ").append(roff(command)).append('\n');
       asIs(page, at.getUsageMessage(Ansi.OFF));
     }
+    page.append(SURROUNDINGS);
     return page.toString();
   }
 

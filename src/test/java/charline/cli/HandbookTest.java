@@ -15,7 +15,7 @@ class HandbookTest {
     }
     assertThat(plain.lines().filter(line -> line.startsWith(".")))
         .as("no line of help is taken for a macro")
-        .allMatch(line -> line.matches("\\.(TH|SH|SS|B|nf|fi)( .*)?"));
+        .allMatch(line -> line.matches("\\.(TH|SH|SS|TP|B|BR|I|nf|fi)( .*)?"));
   }
 
   @Test

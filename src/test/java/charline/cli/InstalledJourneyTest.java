@@ -3,7 +3,13 @@ package charline.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -53,7 +59,7 @@ class InstalledJourneyTest {
   private record Ran(int code, String text) {}
 
   /** With an environment of nothing but the path and a home. */
-  private Ran run(Path program, String line) throws Exception {
+  private ProcessBuilder process(Path program, String line) {
     List<String> words = new ArrayList<>(List.of(program.toString()));
     words.addAll(Shell.words(line));
     ProcessBuilder builder = new ProcessBuilder(words).redirectErrorStream(true);
@@ -61,7 +67,11 @@ class InstalledJourneyTest {
     env.clear();
     env.put("PATH", path.toString());
     env.put("HOME", folder.toString());
-    Process process = builder.directory(folder.toFile()).start();
+    return builder.directory(folder.toFile());
+  }
+
+  private Ran run(Path program, String line) throws Exception {
+    Process process = process(program, line).start();
     process.getOutputStream().close();
     String text = new String(process.getInputStream().readAllBytes());
     return new Ran(process.waitFor(), text);
@@ -88,6 +98,24 @@ class InstalledJourneyTest {
     Ran refused = run(program, "find shelac");
     assertThat(refused.code()).isEqualTo(2);
     assertThat(refused.text()).startsWith("I do not know \"shelac\"").hasLineCount(1);
+    serves(program);
+  }
+
+  private void serves(Path program) throws Exception {
+    Process bench = process(program, "bench --port 0").start();
+    try (BufferedReader said = bench.inputReader(StandardCharsets.UTF_8)) {
+      String line = said.readLine();
+      assertThat(line).startsWith("The bench page of ");
+      String address = line.substring(line.lastIndexOf("http://"));
+      for (String page : List.of("", "record", "ask", "sheet?family=latex&wood=pine")) {
+        var request = HttpRequest.newBuilder(URI.create(address + page)).build();
+        var answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
+        assertThat(answer.statusCode()).as(page + answer.body()).isEqualTo(200);
+      }
+    } finally {
+      bench.destroy();
+      bench.waitFor();
+    }
   }
 
   @Test
@@ -100,7 +128,9 @@ class InstalledJourneyTest {
         .content()
         .contains("Apache License", "sqlite-jdbc", "picocli", "fastutil");
     Path completion = root.resolve("usr/share/bash-completion/completions/charline");
-    must("bash", "-n", completion.toString());
+    assertThat(completed(completion, "patch am")).isEqualTo("amend");
+    assertThat(completed(completion, "patch add --outc")).isEqualTo("--outcome");
+    assertThat(completed(completion, "mer")).isEqualTo("merge");
   }
 
   @Test
@@ -111,5 +141,23 @@ class InstalledJourneyTest {
     assertThat(place.resolve("charline/share/bom.json"))
         .content()
         .contains("\"CycloneDX\"", "pkg:maven/org.xerial/sqlite-jdbc@");
+  }
+
+  /** What bash would make of a line when the tab key is pressed. */
+  private static String completed(Path completion, String line) throws Exception {
+    String script =
+        """
+        compopt() { :; }
+        source "$1"
+        COMP_WORDS=(charline $2)
+        COMP_CWORD=$((${#COMP_WORDS[@]} - 1))
+        _complete_charline charline "${COMP_WORDS[COMP_CWORD]}" "${COMP_WORDS[COMP_CWORD - 1]}"
+        echo "${COMPREPLY[*]}"
+        """;
+    Process bash =
+        new ProcessBuilder("bash", "-c", script, "bash", completion.toString(), line)
+            .redirectErrorStream(true)
+            .start();
+    return new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
   }
 }
