@@ -46,6 +46,10 @@ gzip -9n "$image/share/charline.1"
 unzip -q -j -o "$jar" META-INF/THIRD-PARTY.txt META-INF/licenses/charline.txt -d "$image/share"
 cp "$target/bom.json" "$image/share/bom.json"
 
+cat >> "$image/share/THIRD-PARTY.txt" <<JAVA
+     (GPL2 w/ CPE) OpenJDK, as runtime in this package; its licences lie in runtime/legal
+JAVA
+
 # The class-data archive: what a person starts most, recording a patch and asking a question. A static one,
 # since it alone takes classes compiled for old versions of Java, as those of picocli are.
 scratch=$(mktemp -d)

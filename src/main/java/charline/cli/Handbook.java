@@ -3,6 +3,10 @@ package charline.cli;
 import charline.cli.desk.Asker;
 import charline.cli.desk.Desk;
 import charline.cli.desk.Release;
+import charline.exposure.Emission;
+import charline.exposure.SpotDefinition;
+import charline.trial.Mark;
+import charline.trial.WoodForm;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -10,10 +14,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Writes the manual page and the shell completion, both from the help of the commands. */
 public final class Handbook {
@@ -50,6 +59,16 @@ public final class Handbook {
       The data or the log will not bear it.
       """;
 
+  private static final Map<String, List<String>> WORDS =
+      Map.of(
+          "--kind", words(Emission.values(), Emission::word),
+          "--spot-means", words(SpotDefinition.values(), SpotDefinition::word),
+          "--form", words(WoodForm.values(), WoodForm::word),
+          "--outcome", words(Mark.values(), Mark::word),
+          "--soot", List.of("yes", "no"),
+          "--on", List.of("offcut", "piece"),
+          "--take", List.of("here", "there"));
+
   private Handbook() {}
 
   /** Takes the folder to write to. */
@@ -61,7 +80,26 @@ public final class Handbook {
 
   /** Completion of commands, options and files for bash, and for zsh in its bash way. */
   static String completion() {
-    return AutoComplete.bash("charline", Commands.everything(nobody()));
+    CommandLine line = Commands.everything(nobody());
+    offerWords(line);
+    return AutoComplete.bash("charline", line);
+  }
+
+  /** Options that take one of a few words offer them. */
+  private static void offerWords(CommandLine line) {
+    CommandSpec spec = line.getCommandSpec();
+    for (OptionSpec option : List.copyOf(spec.options())) {
+      List<String> words = WORDS.get(option.longestName());
+      if (words != null && option.group() == null) {
+        spec.remove(option);
+        spec.addOption(option.toBuilder().completionCandidates(words).build());
+      }
+    }
+    line.getSubcommands().values().forEach(Handbook::offerWords);
+  }
+
+  private static <E> List<String> words(E[] values, Function<E, String> word) {
+    return Arrays.stream(values).map(word).toList();
   }
 
   /** The manual page in man macros. */

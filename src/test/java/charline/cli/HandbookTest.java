@@ -26,5 +26,7 @@ class HandbookTest {
         .flatMap(command -> Arrays.stream(command.split(" ")))
         .forEach(word -> assertThat(script).contains(word));
     assertThat(script).contains("--hand", "--outcome", "--json");
+    assertThat(script)
+        .contains("\"pulsed\" \"cw\"", "\"clean\" \"tint\"", "\"here\" \"there\"", "\"offcut\"");
   }
 }

@@ -131,6 +131,7 @@ class InstalledJourneyTest {
     assertThat(completed(completion, "patch am")).isEqualTo("amend");
     assertThat(completed(completion, "patch add --outc")).isEqualTo("--outcome");
     assertThat(completed(completion, "mer")).isEqualTo("merge");
+    assertThat(completed(completion, "rig add heron --kind p")).isEqualTo("pulsed");
   }
 
   @Test
