@@ -115,14 +115,14 @@ public final class Lending {
     return List.of(prior.tau(), prior.phi(), prior.psi(), prior.lnSigma()).get(k);
   }
 
-  private static boolean mayLend(Stratum other, Stratum wanted) {
-    boolean sameLight =
-        other.emission() == wanted.emission()
-            && other.wavelengthNanometres() == wanted.wavelengthNanometres();
+  /**
+   * True if trials of one stratum may lend to another: under the same light, and not part of it.
+   */
+  public static boolean mayLend(Stratum other, Stratum wanted) {
     boolean within =
         other.family().equals(wanted.family())
             && (other.wood().equals(wanted.wood()) || wanted.wood().equals(Stratum.ANY_WOOD));
-    return sameLight && !within;
+    return other.sameLight(wanted) && !within;
   }
 
   private static boolean near(Stratum other, Stratum wanted, Event event) {

@@ -28,6 +28,11 @@ public record Stratum(String family, String wood, Emission emission, int wavelen
     return new Stratum(family, ANY_WOOD, emission, wavelengthNanometres);
   }
 
+  /** True if both were burned by one kind of light. */
+  public boolean sameLight(Stratum other) {
+    return emission == other.emission && wavelengthNanometres == other.wavelengthNanometres;
+  }
+
   /** "latex on pine, pulsed 1064 nm". */
   public String words() {
     return "%s on %s, %s %d nm"

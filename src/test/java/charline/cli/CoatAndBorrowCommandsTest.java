@@ -72,6 +72,16 @@ class CoatAndBorrowCommandsTest {
   }
 
   @Test
+  void few_patches_taken_alone_are_told_that_others_could_lend() {
+    assertThat(told("window shellac oak"))
+        .contains(
+            "Taken alone: nothing was borrowed from the log's other trials under this light (5 strata, ")
+        .contains("); --borrow lets them lend what they know.");
+    assertThat(told("window shellac oak --borrow")).doesNotContain("Taken alone");
+    assertThat(told("window varnish ash")).doesNotContain("Taken alone");
+  }
+
+  @Test
   void removal_shows_both_terms_and_json_has_them() throws IOException {
     assertThat(told("removal latex pine")).contains("pale over dark ", "weight of ln coat thick");
     Map<String, Object> coat = part(json("removal latex pine --tone dark --json"), "coat");

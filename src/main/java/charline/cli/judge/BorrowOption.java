@@ -1,14 +1,20 @@
 package charline.cli.judge;
 
+import charline.cli.render.Figures;
 import charline.log.Logbook;
 import charline.model.Fitter;
 import charline.model.Lending;
 import charline.model.Trials;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import picocli.CommandLine.Option;
 
 /** Whether trials with few patches borrow from the log's others. */
 final class BorrowOption {
+  /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
+  private static final int ENOUGH_OF_ITS_OWN = 18;
+
   @Option(
       names = "--borrow",
       description =
@@ -20,5 +26,24 @@ final class BorrowOption {
   /** What fits trials: a fitter as it is, or one that borrows from the log's other strata. */
   Function<Trials, Fitter> fitters(Logbook log, StratumOptions trials, Fitter fitter) {
     return borrow ? new Lending(fitter, trials.everyStratum(log))::fitterFor : each -> fitter;
+  }
+
+  /** Says that others could lend, where few patches were taken alone. */
+  Optional<String> offer(Logbook log, StratumOptions trials, Trials own) {
+    if (borrow || own.patches().size() >= ENOUGH_OF_ITS_OWN) {
+      return Optional.empty();
+    }
+    List<Trials> others =
+        trials.everyStratum(log).stream()
+            .filter(t -> Lending.mayLend(t.stratum(), own.stratum()))
+            .toList();
+    int patches = others.stream().mapToInt(t -> t.patches().size()).sum();
+    return others.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Taken alone: nothing was borrowed from the log's other trials under this light (%s, %s); --borrow lets them lend what they know."
+                .formatted(
+                    Figures.count(others.size(), "stratum", "strata"),
+                    Figures.count(patches, "patch", "patches")));
   }
 }

@@ -97,11 +97,14 @@ public final class Window extends Work {
             found,
             finder.halfAsSure().recommend(chosen.trials(), chosen.bench(), asked));
     List<Caution> cautions = Cautions.of(log, found);
+    Optional<String> offer = borrowing.offer(log, trials, chosen.trials());
     Validity validity = Validity.of(chosen);
     reply.print(
         desk.out(),
         () -> validity.json(WindowJson.of(found, job(found, area))).put("prior", priors.json()),
-        () -> validity.text() + new WindowText(found, job(found, area), priors, cautions).text());
+        () ->
+            validity.text()
+                + new WindowText(found, job(found, area), offer, priors, cautions).text());
     return found.verdict() == Verdict.WINDOW ? DONE : NO;
   }
 

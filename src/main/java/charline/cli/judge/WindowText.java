@@ -19,9 +19,17 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** A recommendation for a person at the bench. */
+/**
+ * A recommendation for a person at the bench.
+ *
+ * @param offer what other trials could lend, where nothing was borrowed
+ */
 record WindowText(
-    Recommendation found, Optional<JobRisk> job, PriorWords priors, List<Caution> cautions) {
+    Recommendation found,
+    Optional<JobRisk> job,
+    Optional<String> offer,
+    PriorWords priors,
+    List<Caution> cautions) {
   String text() {
     StringBuilder text = new StringBuilder();
     line(
@@ -37,6 +45,7 @@ record WindowText(
         .flatMap(Optional::stream)
         .flatMap(fit -> BorrowText.of(fit).stream())
         .forEach(borrowed -> line(text, borrowed));
+    offer.ifPresent(words -> line(text, words));
     found.chosen().ifPresent(box -> text.append('\n').append(box(box)));
     text.append('\n');
     line(text, "Why: " + found.reason());
