@@ -169,10 +169,11 @@ final class Merge {
         .isPresent();
   }
 
-  /** Brings plans in, and ticks off those of both logs that were burned there. */
+  /** Brings plans in, and of those of both logs what became of them there. */
   private int plans() {
     List<UUID> newcomers = other.newcomers("planned_patch");
     newcomers.forEach(this::plan);
+    plansGivenUpThere();
     store.update(
         """
         UPDATE main.planned_patch SET patch_id =
@@ -183,6 +184,27 @@ final class Merge {
              (SELECT patch_id FROM main.planned_patch WHERE patch_id IS NOT NULL))
         """);
     return newcomers.size();
+  }
+
+  private void plansGivenUpThere() {
+    List<UUID> givenUp =
+        store.query(
+            """
+            SELECT m.id FROM main.planned_patch m JOIN other.planned_patch o ON o.id = m.id
+            WHERE m.patch_id IS NULL AND m.voided_why IS NULL AND o.voided_why IS NOT NULL
+            """,
+            row -> row.id("id"));
+    for (UUID id : givenUp) {
+      // The change was written down there already; the trigger would write it a second time.
+      other.past(
+          "planned_patch_changes_are_kept",
+          () ->
+              store.update(
+                  "UPDATE main.planned_patch SET voided_why = ? WHERE id = ?",
+                  other.text("planned_patch", "voided_why", id),
+                  id));
+      other.copyNews("planned_patch", id);
+    }
   }
 
   /** A plan keeps its code where it can; one that is fulfilled takes the code of its patch. */

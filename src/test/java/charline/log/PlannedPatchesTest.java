@@ -221,6 +221,23 @@ class PlannedPatchesTest {
   }
 
   @Test
+  void a_plan_of_both_logs_that_one_gave_up_is_void_in_both_and_told_once() {
+    log.planned().reserve(List.of(plan(boathouse)));
+    Path copy = folder.resolve("slipway.db");
+    log.backup(copy);
+    try (Logbook other = Logbook.openExisting(copy, CLOCK)) {
+      other.voidPlans(List.of("P-0001"), "Ben", "rain");
+    }
+    log.merge(copy, Take.UNDECIDED, "Ada");
+    log.merge(copy, Take.UNDECIDED, "Ada");
+
+    PlannedPatch plan = log.planned().all().get(0);
+    assertThat(plan.voided()).contains("rain");
+    assertThat(log.history(plan)).extracting(Change::by).containsExactly(Optional.of("Ben"));
+    assertThat(log.check()).isEmpty();
+  }
+
+  @Test
   void the_database_itself_keeps_a_plan_as_it_was_planned() {
     log.planned().reserve(List.of(plan(boathouse)));
     try (Store store = LogFile.openExisting(folder.resolve("boathouse.db"))) {
