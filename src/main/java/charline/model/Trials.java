@@ -110,6 +110,17 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, C
     return patch.readings().stream().anyMatch(r -> event.shownBy(r.outcome(), acceptTint));
   }
 
+  /** Patches on which finish was seen to be left after some pass. */
+  public int patchesSeenUncleared() {
+    return (int)
+        patches.stream()
+            .filter(
+                p ->
+                    p.readings().stream()
+                        .anyMatch(r -> !Event.CLEARING.shownBy(r.outcome(), acceptTint)))
+            .count();
+  }
+
   /** What every patch says of an event, in the order of the patches. */
   public List<CensoredPasses> censored(Event event) {
     Map<UUID, Integer> boards = new LinkedHashMap<>();

@@ -22,6 +22,8 @@ final class BoxSearch {
   private final double[] coldest;
   private final double[] reachLow;
   private final double[] reachHigh;
+  private final double[] borneOutHigh;
+  private final double[] borneOutLow;
 
   /** A box in powers (percent) and ln speeds (mm/s). */
   record Found(double lowPower, double highPower, double lnLowSpeed, double lnHighSpeed) {
@@ -33,7 +35,8 @@ final class BoxSearch {
   /** A power (percent) with an ln speed (mm/s). */
   record Point(double power, double lnSpeed) {}
 
-  BoxSearch(Bench bench, Reach reach, Frontier hot, Frontier cold, int passes) {
+  BoxSearch(
+      Bench bench, Reach reach, Witnesses witnesses, Frontier hot, Frontier cold, int passes) {
     lnUnitDose = Math.log(bench.unitDose());
     double lnUnitIntensity = Math.log(bench.unitIntensity());
     power =
@@ -46,12 +49,16 @@ final class BoxSearch {
     coldest = new double[n];
     reachLow = new double[n];
     reachHigh = new double[n];
+    borneOutHigh = new double[n];
+    borneOutLow = new double[n];
     for (int i = 0; i < n; i++) {
       lnPower[i] = Math.log(power[i]);
       double lnIntensity = lnUnitIntensity + lnPower[i];
       Optional<Range> doses = reach.lnDoses(lnIntensity, passes);
       reachLow[i] = doses.map(Range::low).orElse(Double.POSITIVE_INFINITY);
       reachHigh[i] = doses.map(Range::high).orElse(Double.NEGATIVE_INFINITY);
+      borneOutHigh[i] = witnesses.lnHottest(lnIntensity, passes);
+      borneOutLow[i] = witnesses.lnColdest(lnIntensity, passes);
       hottest[i] = hot.lnDose(lnIntensity);
       coldest[i] = cold.lnDose(lnIntensity);
     }
@@ -66,14 +73,14 @@ final class BoxSearch {
     return lnUnitDose + lnPower[i] - lnDose;
   }
 
-  /** Slowest ln speed that keeps the char promise within reach, at a power. */
+  /** Slowest ln speed that keeps the char promise, within reach and borne out, at a power. */
   double slowest(int i) {
-    return lnSpeed(i, Math.min(hottest[i], reachHigh[i]));
+    return lnSpeed(i, Math.min(Math.min(hottest[i], reachHigh[i]), borneOutHigh[i]));
   }
 
-  /** Fastest ln speed that keeps the clearing promise within reach, at a power. */
+  /** Fastest ln speed that keeps the clearing promise, within reach and borne out, at a power. */
   double fastest(int i) {
-    return lnSpeed(i, Math.max(coldest[i], reachLow[i]));
+    return lnSpeed(i, Math.max(Math.max(coldest[i], reachLow[i]), borneOutLow[i]));
   }
 
   /** Room between the two promises in ln dose, whatever was tried; negative where they collide. */

@@ -18,6 +18,7 @@ record Findings(
     Asked asked,
     Bench bench,
     Reach reach,
+    Witnesses witnesses,
     FitChecks charChecks,
     FitChecks clearingChecks,
     double boardSpread,
@@ -33,7 +34,7 @@ record Findings(
    */
   private static final int FEWEST_BOARDS = 3;
 
-  private static final int FEWEST_PATCHES = 2 * FEWEST_BOARDS;
+  static final int FEWEST_PATCHES = 2 * FEWEST_BOARDS;
 
   /** Failing checks that a reason names; the models' own reports have them all. */
   private static final int MOST_TOLD = 3;
@@ -132,6 +133,9 @@ record Findings(
     } else if (box.isEmpty()) {
       parts.add(hopeWords(bestHope.get()));
     }
+    if (box.isEmpty() && enough()) {
+      parts.addAll(unborneWords());
+    }
     if (!enough()) {
       parts.add(
           "%s on %s %s too little: a promise about a board not seen yet takes at least %d patches on %d boards."
@@ -168,6 +172,22 @@ record Findings(
             percent(asked.charRisk()),
             percent(hope.clearChanceLower()),
             percent(asked.clearChance()));
+  }
+
+  /** Why a setting that keeps both promises by the models may still be in no window. */
+  private List<String> unborneWords() {
+    List<String> parts = new ArrayList<>();
+    if (!witnesses.charSeen()) {
+      parts.add(
+          "Until a patch has charred, a window reaches no hotter than %d patches that came through unharmed, each at least as hot in every respect."
+              .formatted(Witnesses.FEWEST));
+    }
+    if (!witnesses.finishSeen()) {
+      parts.add(
+          "Until %d patches have kept finish, a window reaches no cooler than %d that cleared, each at most as hot in every respect."
+              .formatted(Witnesses.FEWEST_UNCLEARED, Witnesses.FEWEST));
+    }
+    return parts;
   }
 
   private String notYetStep() {

@@ -16,7 +16,8 @@ final class MapMaker {
   private MapMaker() {}
 
   /** The map for a number of passes; empty if the dial cannot reach what was tried. */
-  static Optional<WindowMap> map(Bench bench, Reach reach, Promises promises, int passes) {
+  static Optional<WindowMap> map(
+      Bench bench, Reach reach, Witnesses witnesses, Promises promises, int passes) {
     double lowPower = bench.powerForIntensity(Math.exp(reach.lnLowestIntensity() - MARGIN));
     double highPower =
         Math.min(
@@ -45,7 +46,8 @@ final class MapMaker {
             new MapCell(
                 power,
                 speed,
-                reach.holds(lnDose, lnIntensity, passes),
+                reach.holds(lnDose, lnIntensity, passes)
+                    && witnesses.bear(lnDose, lnIntensity, passes),
                 lnDose <= hot,
                 lnDose >= cold));
       }

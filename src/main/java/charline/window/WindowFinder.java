@@ -80,10 +80,11 @@ public record WindowFinder(Fitter fitter, boolean wary) {
     }
     Promises promises = new Promises(asked, charFit, clearing, wary);
     Reach reach = new Reach(counted.patches());
+    Witnesses witnesses = new Witnesses(counted);
 
     List<PassPlan> plans = new ArrayList<>();
     for (int passes = 1; passes <= reach.mostPasses(); passes++) {
-      plans.add(PassPlan.of(bench, reach, promises, passes));
+      plans.add(PassPlan.of(bench, reach, witnesses, promises, passes));
     }
     List<Box> boxes = plans.stream().flatMap(p -> p.box().stream()).toList();
     Optional<Box> fastest =
@@ -103,6 +104,7 @@ public record WindowFinder(Fitter fitter, boolean wary) {
             asked,
             bench,
             reach,
+            witnesses,
             checker.check(counted, charFit),
             checker.check(counted, clearing),
             wary ? Math.max(charFit.omega().median(), clearing.omega().median()) : 0,
@@ -124,7 +126,7 @@ public record WindowFinder(Fitter fitter, boolean wary) {
         chance,
         chosen,
         chosen.map(c -> boxes.stream().filter(b -> b != c).toList()).orElse(List.of()),
-        MapMaker.map(bench, reach, promises, mapped),
+        MapMaker.map(bench, reach, witnesses, promises, mapped),
         medianPatch(counted),
         Optional.of(charFit),
         Optional.of(clearing),
@@ -152,11 +154,13 @@ public record WindowFinder(Fitter fitter, boolean wary) {
    */
   private record PassPlan(int passes, Optional<Box> box, double room, BoxSearch.Point hope) {
 
-    static PassPlan of(Bench bench, Reach reach, Promises promises, int passes) {
+    static PassPlan of(
+        Bench bench, Reach reach, Witnesses witnesses, Promises promises, int passes) {
       BoxSearch search =
           new BoxSearch(
               bench,
               reach,
+              witnesses,
               promises.hottest(reach, passes),
               promises.coldest(reach, passes),
               passes);

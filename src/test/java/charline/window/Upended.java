@@ -23,7 +23,7 @@ final class Upended {
     return turned;
   }
 
-  private static Patch withReadings(Patch patch, List<Reading> readings) {
+  static Patch withReadings(Patch patch, List<Reading> readings) {
     return new Patch(
         patch.id(),
         patch.code(),
