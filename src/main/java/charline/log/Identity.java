@@ -1,7 +1,7 @@
 package charline.log;
 
-import java.security.SecureRandom;
 import java.time.Clock;
+import java.util.SplittableRandom;
 import java.util.UUID;
 
 /**
@@ -13,12 +13,17 @@ final class Identity {
   private static final int COUNTER_END = 1 << 12;
 
   private final Clock clock;
-  private final SecureRandom random = new SecureRandom();
+  private final SplittableRandom random;
   private long milliseconds;
   private int counter;
 
-  Identity(Clock clock) {
+  /**
+   * @param seed by chance, 64 bits: no two programs may draw alike. Identities are no secrets, so
+   *     the generator behind them need not be one for secrets, which takes long to start
+   */
+  Identity(Clock clock, long seed) {
     this.clock = clock;
+    random = new SplittableRandom(seed);
   }
 
   /** Later ones are greater, even if the clock is set back or stands still. */

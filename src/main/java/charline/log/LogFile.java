@@ -133,19 +133,53 @@ final class LogFile {
   }
 
   private static Store connectChecked(Path file) {
-    int version = file.toFile().length() <= READ_WHOLE_BYTES ? inspect(file) : versionOf(file);
-    Optional<Upgrade> upgrade = version < SCHEMA_VERSION ? Upgrading.of(file) : Optional.empty();
+    Optional<Upgrade> upgrade = Optional.empty();
+    Connection connection = connect(file);
+    boolean open = false;
     try {
-      Connection connection = source(file, false).getConnection();
+      if (version(connection, file) < SCHEMA_VERSION) {
+        connection.close();
+        upgrade = Upgrading.of(file);
+        connection = connect(file);
+      }
       try (Statement statement = connection.createStatement()) {
         writeAhead(statement);
-      } catch (SQLException e) {
-        connection.close();
-        throw e;
       }
+      open = true;
       return new Store(file, connection, upgrade);
     } catch (SQLException e) {
       throw Refusals.of(e, file);
+    } finally {
+      if (!open) {
+        close(connection);
+      }
+    }
+  }
+
+  private static Connection connect(Path file) {
+    try {
+      return source(file, false).getConnection();
+    } catch (SQLException e) {
+      throw Refusals.of(e, file);
+    }
+  }
+
+  /** After a failure, which must not be hidden by a second one. */
+  private static void close(Connection connection) {
+    try {
+      connection.close();
+    } catch (SQLException e) {
+      return;
+    }
+  }
+
+  /** Reads a small log whole and of a large one its version. */
+  private static int version(Connection connection, Path file) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      if (file.toFile().length() <= READ_WHOLE_BYTES) {
+        requireSound(statement, file);
+      }
+      return knownVersion(statement, file);
     }
   }
 
@@ -188,35 +222,33 @@ final class LogFile {
 
   /** Reads the whole file; refuses a damaged or newer log and gives the version of a sound one. */
   static int inspect(Path file) {
-    try (Connection connection = source(file, false).getConnection();
+    try (Connection connection = connect(file);
         Statement statement = connection.createStatement()) {
-      String verdict = text(statement, "PRAGMA quick_check(1)");
-      if (!verdict.equals("ok")) {
-        throw new Refused(DATA, Refusals.damage(file, verdict.replaceAll("\\s+", " ")));
-      }
+      requireSound(statement, file);
+      return knownVersion(statement, file);
     } catch (SQLException e) {
       throw Refusals.of(e, file);
     }
-    return versionOf(file);
+  }
+
+  private static void requireSound(Statement statement, Path file) throws SQLException {
+    String verdict = text(statement, "PRAGMA quick_check(1)");
+    if (!verdict.equals("ok")) {
+      throw new Refused(DATA, Refusals.damage(file, verdict.replaceAll("\\s+", " ")));
+    }
   }
 
   /** Reads the table of versions alone; refuses a newer log. */
-  private static int versionOf(Path file) {
-    int version;
-    try (Connection connection = source(file, false).getConnection();
-        Statement statement = connection.createStatement()) {
-      String history = "SELECT count(*) FROM sqlite_schema WHERE name = 'flyway_schema_history'";
-      if (text(statement, history).equals("0")) {
-        throw new Refused(DATA, Refusals.damage(file, "its table of versions is missing"));
-      }
-      version =
-          Integer.parseInt(
-              text(
-                  statement,
-                  "SELECT coalesce(max(CAST(version AS INTEGER)), 0) FROM flyway_schema_history WHERE success"));
-    } catch (SQLException e) {
-      throw Refusals.of(e, file);
+  private static int knownVersion(Statement statement, Path file) throws SQLException {
+    String history = "SELECT count(*) FROM sqlite_schema WHERE name = 'flyway_schema_history'";
+    if (text(statement, history).equals("0")) {
+      throw new Refused(DATA, Refusals.damage(file, "its table of versions is missing"));
     }
+    int version =
+        Integer.parseInt(
+            text(
+                statement,
+                "SELECT coalesce(max(CAST(version AS INTEGER)), 0) FROM flyway_schema_history WHERE success"));
     if (version > SCHEMA_VERSION) {
       throw new Refused(
           DATA,

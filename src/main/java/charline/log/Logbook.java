@@ -7,6 +7,7 @@ import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
+import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
@@ -48,7 +49,7 @@ public final class Logbook implements AutoCloseable {
   private Logbook(Store store, Clock clock) {
     this.store = store;
     this.clock = clock;
-    identity = new Identity(clock);
+    identity = new Identity(clock, store.randomBits());
     rigs = new RigTable(store);
     boards = new BoardTable(store);
     finishes = new FinishTable(store);
@@ -237,6 +238,11 @@ public final class Logbook implements AutoCloseable {
   /** True if a patch has that code, void ones included. */
   public boolean hasPatch(String code) {
     return patches.has(code.strip());
+  }
+
+  /** True if no other patch of that finish is in the log, void ones apart. */
+  public boolean isFirstOfItsFinish(Patch patch) {
+    return !patches.hasOthersOn(patch.finish().id(), patch.code());
   }
 
   /** Records a patch with its readings. */

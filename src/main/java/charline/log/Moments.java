@@ -1,10 +1,8 @@
 package charline.log;
 
-import java.time.Instant;
+import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
 /**
  * Times as the log keeps them: the instant in UTC as text of fixed width, so that text order is
@@ -12,20 +10,62 @@ import java.util.Locale;
  * off.
  */
 final class Moments {
-  private static final DateTimeFormatter UTC =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS'Z'", Locale.ROOT);
+  private static final String SHAPE = "0000-00-00T00:00:00.000Z";
 
   private Moments() {}
 
+  // By hand, as it is done for every row of a large log and a formatter takes long to start.
+
   static String utc(OffsetDateTime moment) {
-    return UTC.format(moment.withOffsetSameInstant(ZoneOffset.UTC));
+    OffsetDateTime utc = moment.withOffsetSameInstant(ZoneOffset.UTC);
+    if (utc.getYear() < 0 || utc.getYear() > 9999) {
+      return utc.toString(); // which the log refuses, as it has no room for such a year
+    }
+    StringBuilder text = new StringBuilder(SHAPE);
+    put(text, 4, utc.getYear());
+    put(text, 7, utc.getMonthValue());
+    put(text, 10, utc.getDayOfMonth());
+    put(text, 13, utc.getHour());
+    put(text, 16, utc.getMinute());
+    put(text, 19, utc.getSecond());
+    put(text, 23, utc.getNano() / 1_000_000);
+    return text.toString();
+  }
+
+  /** Writes a number over the zeros that end at a place. */
+  private static void put(StringBuilder text, int end, int number) {
+    String digits = Integer.toString(number);
+    text.replace(end - digits.length(), end, digits);
   }
 
   static String offset(OffsetDateTime moment) {
     return moment.getOffset().getId();
   }
 
+  /**
+   * @throws DateTimeException if either is no time
+   */
   static OffsetDateTime of(String utc, String offset) {
-    return Instant.parse(utc).atOffset(ZoneOffset.of(offset));
+    if (utc.length() != SHAPE.length()) {
+      throw new DateTimeException("\"" + utc + "\" is no time");
+    }
+    return OffsetDateTime.of(
+            number(utc, 0, 4),
+            number(utc, 5, 7),
+            number(utc, 8, 10),
+            number(utc, 11, 13),
+            number(utc, 14, 16),
+            number(utc, 17, 19),
+            number(utc, 20, 23) * 1_000_000,
+            ZoneOffset.UTC)
+        .withOffsetSameInstant(ZoneOffset.of(offset));
+  }
+
+  private static int number(String text, int from, int to) {
+    try {
+      return Integer.parseInt(text, from, to, 10);
+    } catch (NumberFormatException e) {
+      throw new DateTimeException("\"" + text + "\" is no time", e);
+    }
   }
 }

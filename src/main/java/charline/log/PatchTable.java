@@ -17,7 +17,6 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Patches with their readings. Any number of them is read with five queries. */
 final class PatchTable {
@@ -84,6 +83,16 @@ final class PatchTable {
 
   boolean has(String code) {
     return store.first("SELECT 1 FROM patch WHERE code = ?", row -> true, code).isPresent();
+  }
+
+  boolean hasOthersOn(UUID finish, String code) {
+    return store
+        .first(
+            "SELECT 1 FROM patch WHERE finish_id = ? AND code <> ? AND voided_why IS NULL LIMIT 1",
+            row -> true,
+            finish,
+            code)
+        .isPresent();
   }
 
   /** The highest number of the log's own codes, 0 if there is none. */
@@ -190,22 +199,19 @@ final class PatchTable {
 
   private static Object[] values(PatchEntry entry, Object... last) {
     Patch patch = entry.patch();
-    Object[] first = {
-      Moments.utc(patch.burnedAt()),
-      Moments.offset(patch.burnedAt()),
-      patch.rig().id(),
-      patch.board().id(),
-      patch.finish().id()
-    };
-    Object[] rest = {
-      patch.areaSquareCentimetres(),
-      Typed.json(entry.typed()),
-      entry.by(),
-      entry.note(),
-      entry.voided()
-    };
-    return Stream.of(first, SettingsColumns.of(patch.settings()), rest, last)
-        .flatMap(Arrays::stream)
-        .toArray();
+    List<Object> values = new ArrayList<>();
+    values.add(Moments.utc(patch.burnedAt()));
+    values.add(Moments.offset(patch.burnedAt()));
+    values.add(patch.rig().id());
+    values.add(patch.board().id());
+    values.add(patch.finish().id());
+    values.addAll(Arrays.asList(SettingsColumns.of(patch.settings())));
+    values.add(patch.areaSquareCentimetres());
+    values.add(Typed.json(entry.typed()));
+    values.add(entry.by());
+    values.add(entry.note());
+    values.add(entry.voided());
+    values.addAll(Arrays.asList(last));
+    return values.toArray();
   }
 }

@@ -75,6 +75,11 @@ final class Store implements AutoCloseable {
     return query(sql, reader, values).stream().findFirst();
   }
 
+  /** 64 bits by chance, from a generator that SQLite starts with what the system collects. */
+  long randomBits() {
+    return first("SELECT random() AS bits", row -> Long.parseLong(row.text("bits"))).orElseThrow();
+  }
+
   /** Runs a statement that changes rows; gives how many it changed. */
   int update(String sql, Object... values) {
     turn.lock();

@@ -131,7 +131,7 @@ public final class PatchAdd extends Work {
         plan == null
             ? Optional.ofNullable(like).map(word -> Codes.patch(log, word))
             : Optional.of(PlanBase.of(log.planned().open(plan), boardName, finishName, log, desk));
-    Optional<PatchEntry> last = base.isPresent() ? base : log.lastPatch();
+    Optional<PatchEntry> last = base.isPresent() || !desk.someoneToAsk() ? base : log.lastPatch();
     Rig rig = rig(log, base, last);
     Board board = board(log, base, last);
     Finish finish = finish(log, base, last);

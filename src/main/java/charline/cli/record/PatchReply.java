@@ -3,7 +3,6 @@ package charline.cli.record;
 import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.cli.render.Wording;
-import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.trial.Patch;
@@ -64,10 +63,7 @@ final class PatchReply {
   }
 
   private static String cautions(Patch patch, Logbook log) {
-    boolean first =
-        log.patches(Filter.ALL).stream()
-            .map(PatchEntry::patch)
-            .noneMatch(p -> !p.code().equals(patch.code()) && p.finish().equals(patch.finish()));
+    boolean first = log.isFirstOfItsFinish(patch);
     return log.cautions(patch.finish(), patch.board(), patch.rig().emission()).stream()
         .filter(c -> ALWAYS.contains(c.topic()) || first && AT_FIRST.contains(c.topic()))
         .map(
