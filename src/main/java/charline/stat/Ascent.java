@@ -1,5 +1,6 @@
 package charline.stat;
 
+import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.EigenDecomposition;
@@ -75,46 +76,55 @@ public record Ascent(double longestStep, int steps) {
    * @param start one value per argument, where the function is finite
    */
   public Outcome climb(Smooth function, double[] start) {
-    double[] point = start.clone();
-    if (!Double.isFinite(function.value(point))) {
-      return new Lost(point, "the start lies outside the function's domain");
+    Optional<Seen> first = seen(function, start.clone());
+    if (first.isEmpty()) {
+      return new Lost(start.clone(), "the start lies outside the function's domain");
     }
+    Seen seen = first.get();
     for (int step = 0; step < steps; step++) {
-      Smooth.Local here = function.local(point);
+      double[] point = seen.point();
+      Smooth.Local here = seen.local();
       double[] move = newtonMove(here);
       if (move == null) {
         return new Lost(point, "the slopes are no longer finite numbers");
       }
       double promise = 0.5 * dot(here.gradient(), move);
-      double[] next = halvedUntilItDoesNotFall(function, here.value(), point, move);
       boolean atRest =
-          next == null
-              || size(move) <= RESOLUTION * (1 + size(point))
+          size(move) <= RESOLUTION * (1 + size(point))
               || promise <= NOTHING * (1 + Math.abs(here.value()));
-      if (atRest) {
+      Optional<Seen> next =
+          atRest ? Optional.empty() : halvedUntilItDoesNotFall(function, seen, move);
+      if (next.isEmpty()) {
         return promise <= SLACK * (1 + Math.abs(here.value())) && concave(here)
             ? new Summit(point, here.value(), here.gradient(), here.hessian())
             : new Lost(point, "the function is flat or has no maximum near here");
       }
-      point = next;
+      seen = next.get();
     }
-    return new Lost(point, "it was still climbing after " + steps + " steps");
+    return new Lost(seen.point(), "it was still climbing after " + steps + " steps");
   }
 
-  private double[] halvedUntilItDoesNotFall(
-      Smooth function, double value, double[] point, double[] move) {
+  private record Seen(double[] point, Smooth.Local local) {}
+
+  private static Optional<Seen> seen(Smooth function, double[] point) {
+    return function.look(point).map(local -> new Seen(point, local));
+  }
+
+  private Optional<Seen> halvedUntilItDoesNotFall(Smooth function, Seen from, double[] move) {
+    double value = from.local().value();
     double largest = size(move);
     double fraction = largest > longestStep ? longestStep / largest : 1;
     for (int halving = 0; halving <= 40; halving++, fraction /= 2) {
-      double[] next = point.clone();
-      for (int j = 0; j < next.length; j++) {
-        next[j] += fraction * move[j];
+      double[] point = from.point().clone();
+      for (int j = 0; j < point.length; j++) {
+        point[j] += fraction * move[j];
       }
-      if (function.value(next) >= value - 1e-14 * (1 + Math.abs(value))) {
+      Optional<Seen> next = seen(function, point);
+      if (next.isPresent() && next.get().local().value() >= value - 1e-14 * (1 + Math.abs(value))) {
         return next;
       }
     }
-    return null;
+    return Optional.empty();
   }
 
   private static double[] newtonMove(Smooth.Local here) {

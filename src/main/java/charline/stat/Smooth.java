@@ -1,5 +1,7 @@
 package charline.stat;
 
+import java.util.Optional;
+
 /** A function with two derivatives, to be made as large as possible. */
 public interface Smooth {
 
@@ -11,6 +13,11 @@ public interface Smooth {
 
   /** Value, gradient and Hessian at a point where {@link #value} is finite. */
   Local local(double[] point);
+
+  /** As {@link #local}; empty where the value is not finite. One pass for both saves half. */
+  default Optional<Local> look(double[] point) {
+    return Double.isFinite(value(point)) ? Optional.of(local(point)) : Optional.empty();
+  }
 
   /**
    * A function seen from one point.

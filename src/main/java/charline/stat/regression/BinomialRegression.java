@@ -11,12 +11,12 @@ import org.apache.commons.math3.linear.RealMatrix;
 /**
  * Binomial regression: how the risk of an event depends on covariates.
  *
- * <p>Separation is looked for first, by linear programming; where it is found maximum likelihood
- * returns {@link Separated}, never a large number. Estimates agree with published tables to 1e-9 of
- * themselves; standard errors come from the expected information at the estimate (for {@link
- * Estimator#FIRTH_PENALISED} without the penalty's curvature). Where a sample has brackets, their
- * factor enters the likelihood and, with its observed curvature, the information; the penalty stays
- * that of the rows.
+ * <p>Separation is looked for first, by linear programming unless some of the rows of a large
+ * sample already exclude it; where it is found maximum likelihood returns {@link Separated}, never
+ * a large number. Estimates agree with published tables to 1e-9 of themselves; standard errors come
+ * from the expected information at the estimate (for {@link Estimator#FIRTH_PENALISED} without the
+ * penalty's curvature). Where a sample has brackets, their factor enters the likelihood and, with
+ * its observed curvature, the information; the penalty stays that of the rows.
  *
  * @param estimator what to maximise
  * @param link the curve between linear predictor and risk
@@ -24,6 +24,11 @@ import org.apache.commons.math3.linear.RealMatrix;
 public record BinomialRegression(Estimator estimator, Link link) {
   /** In units where a covariate's spread is 1: far enough to travel, short of the flat tails. */
   private static final Ascent CLIMB = Ascent.withDefaults().withLongestStep(4).withSteps(500);
+
+  /** Samples above this size are first fitted by a part of their rows, as a start. */
+  private static final int LARGE = 20_000;
+
+  private static final int STRIDE = 20;
 
   public BinomialRegression {
     if (estimator == Estimator.FIRTH_PENALISED && link != Link.LOGIT) {
@@ -57,12 +62,21 @@ public record BinomialRegression(Estimator estimator, Link link) {
       throw new IllegalArgumentException(
           "Brackets need the logit link, not " + link + "; give one row per unit.");
     }
-    Separation.Finding finding = Separation.in(sample);
+    double[] start = new double[sample.design().columnCount()];
+    boolean overlap = false;
+    if (link == Link.LOGIT && sample.rowCount() > LARGE) {
+      Counts thin = Counts.of(sample).thinned(STRIDE);
+      if (CLIMB.climb(new LogitLikelihood(thin), start) instanceof Ascent.Summit near) {
+        start = near.point();
+        overlap = Separation.excludedBy(near, thin);
+      }
+    }
+    Separation.Finding finding = overlap ? Separation.NOTHING : Separation.in(sample);
     if (estimator == Estimator.MAXIMUM_LIKELIHOOD && finding.kind() != Separation.NONE) {
       return Separated.of(finding, sample);
     }
     Smooth objective = objective(sample);
-    Ascent.Outcome end = CLIMB.climb(objective, new double[objective.dimension()]);
+    Ascent.Outcome end = CLIMB.climb(objective, start);
     return end instanceof Ascent.Summit summit
         ? fitAt(sample, summit, finding.kind())
         : new NotConverged(
@@ -74,20 +88,27 @@ public record BinomialRegression(Estimator estimator, Link link) {
   Smooth objective(BinomialSample sample) {
     Smooth rows =
         switch (estimator) {
-          case MAXIMUM_LIKELIHOOD -> new BinomialLikelihood(sample, link);
+          case MAXIMUM_LIKELIHOOD -> likelihood(sample);
           case FIRTH_PENALISED -> new FirthLikelihood(sample);
         };
     return Bracketed.of(rows, sample);
   }
 
+  private Smooth likelihood(BinomialSample sample) {
+    return link == Link.LOGIT
+        ? new LogitLikelihood(Counts.of(sample))
+        : new BinomialLikelihood(sample, link);
+  }
+
   private BinomialFit fitAt(BinomialSample sample, Ascent.Summit summit, Separation separation) {
     Design design = sample.design();
     Basis basis = design.basis();
-    BinomialLikelihood likelihood = new BinomialLikelihood(sample, link);
-    double[][] expected = likelihood.information(summit.point());
-    Bracketed.addInformation(sample, summit.point(), expected);
-    RealMatrix information = new Array2DRowRealMatrix(expected, false);
-    double logLikelihood = Bracketed.of(likelihood, sample).value(summit.point());
+    Smooth.Local likely =
+        estimator == Estimator.MAXIMUM_LIKELIHOOD
+            ? new Smooth.Local(summit.value(), summit.gradient(), summit.hessian())
+            : Bracketed.of(likelihood(sample), sample).local(summit.point());
+    double logLikelihood = likely.value();
+    RealMatrix information = information(sample, summit.point(), likely);
     RealMatrix covariance =
         basis.outwardCovariance(
             new CholeskyDecomposition(information, 1e-8, 0).getSolver().getInverse());
@@ -103,5 +124,12 @@ public record BinomialRegression(Estimator estimator, Link link) {
             : 0;
     return new BinomialFit(
         sample, this, terms, covariance.getData(), logLikelihood, penalty, separation);
+  }
+
+  /** Expected, which under the logit link is the observed one too. */
+  private RealMatrix information(BinomialSample sample, double[] point, Smooth.Local likely) {
+    return link == Link.LOGIT
+        ? new Array2DRowRealMatrix(likely.hessian(), false).scalarMultiply(-1)
+        : new Array2DRowRealMatrix(new BinomialLikelihood(sample, link).information(point), false);
   }
 }

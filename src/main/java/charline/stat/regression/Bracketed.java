@@ -1,6 +1,7 @@
 package charline.stat.regression;
 
 import charline.stat.Smooth;
+import java.util.Optional;
 
 /**
  * A logistic objective in which some pairs of rows are two looks at one unit. The chance that its
@@ -55,7 +56,15 @@ record Bracketed(Smooth rows, double[][] gaps) implements Smooth {
 
   @Override
   public Local local(double[] point) {
-    Local local = rows.local(point);
+    return withGaps(rows.local(point), point);
+  }
+
+  @Override
+  public Optional<Local> look(double[] point) {
+    return rows.look(point).map(local -> withGaps(local, point));
+  }
+
+  private Local withGaps(Local local, double[] point) {
     double[] gradient = local.gradient();
     double[][] hessian = local.hessian();
     double value = local.value();
@@ -65,14 +74,6 @@ record Bracketed(Smooth rows, double[][] gaps) implements Smooth {
       BinomialLikelihood.addOuter(gradient, hessian, gap, term[1], term[2]);
     }
     return new Local(value, gradient, hessian);
-  }
-
-  /** Adds what the brackets tell about the coefficients: the factor's curvature, observed. */
-  static void addInformation(BinomialSample sample, double[] point, double[][] information) {
-    for (double[] gap : gaps(sample)) {
-      BinomialLikelihood.addOuter(
-          new double[point.length], information, gap, 0, -expand(Design.dot(gap, point))[2]);
-    }
   }
 
   /** ln(1 - exp(-gap)) with its first and second derivative. */

@@ -1,6 +1,7 @@
 package charline.stat.regression;
 
 import charline.stat.Smooth;
+import java.util.Optional;
 
 /**
  * A function restricted to the plane {@code a·x = c}, in coordinates of the plane.
@@ -68,7 +69,15 @@ record Constrained(Smooth whole, double[] foot, double[][] axes) implements Smoo
 
   @Override
   public Local local(double[] point) {
-    Local full = whole.local(whole(point));
+    return within(whole.local(whole(point)));
+  }
+
+  @Override
+  public Optional<Local> look(double[] point) {
+    return whole.look(whole(point)).map(this::within);
+  }
+
+  private Local within(Local full) {
     double[] gradient = nearest(full.gradient());
     double[][] hessian = new double[axes.length][];
     for (int r = 0; r < axes.length; r++) {

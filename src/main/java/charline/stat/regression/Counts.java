@@ -3,18 +3,48 @@ package charline.stat.regression;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * A sample on the orthogonal basis with equal rows joined, which changes no likelihood and saves
  * most of the work where covariates take few values.
  *
- * @param q distinct rows
+ * @param q rows, distinct where joining was worth its while
  * @param events per row
  * @param trials per row
  */
 record Counts(double[][] q, double[] events, double[] trials) {
 
+  private static final int PROBED = 1000;
+
+  /** Joins equal rows, unless no two of a thousand are equal: then there is little to join. */
   static Counts of(BinomialSample sample) {
+    return looksDistinct(sample.design()) ? apart(sample) : joined(sample);
+  }
+
+  private static boolean looksDistinct(Design design) {
+    int stride = design.rowCount() / PROBED;
+    if (stride < 2) {
+      return false;
+    }
+    return IntStream.range(0, PROBED)
+            .mapToObj(i -> new Row(design.row(i * stride), null))
+            .distinct()
+            .count()
+        == PROBED;
+  }
+
+  private static Counts apart(BinomialSample sample) {
+    double[] events = new double[sample.rowCount()];
+    double[] trials = new double[events.length];
+    for (int i = 0; i < events.length; i++) {
+      events[i] = sample.events(i);
+      trials[i] = sample.trials(i);
+    }
+    return new Counts(sample.design().basis().q(), events, trials);
+  }
+
+  private static Counts joined(BinomialSample sample) {
     double[][] all = sample.design().basis().q();
     Map<Row, double[]> joined = new LinkedHashMap<>();
     for (int i = 0; i < all.length; i++) {
@@ -27,6 +57,15 @@ record Counts(double[][] q, double[] events, double[] trials) {
         joined.keySet().stream().map(Row::q).toArray(double[][]::new),
         joined.values().stream().mapToDouble(sums -> sums[0]).toArray(),
         joined.values().stream().mapToDouble(sums -> sums[1]).toArray());
+  }
+
+  /** Every so many of the rows. */
+  Counts thinned(int stride) {
+    int[] kept = IntStream.range(0, q.length).filter(i -> i % stride == 0).toArray();
+    return new Counts(
+        IntStream.of(kept).mapToObj(i -> q[i]).toArray(double[][]::new),
+        IntStream.of(kept).mapToDouble(i -> events[i]).toArray(),
+        IntStream.of(kept).mapToDouble(i -> trials[i]).toArray());
   }
 
   /** Rows are equal when their covariates are. */

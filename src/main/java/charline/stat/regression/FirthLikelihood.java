@@ -1,9 +1,9 @@
 package charline.stat.regression;
 
 import charline.stat.Smooth;
+import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException;
 import org.apache.commons.math3.linear.RealMatrix;
 
@@ -13,12 +13,17 @@ import org.apache.commons.math3.linear.RealMatrix;
  * maxima.
  */
 final class FirthLikelihood implements Smooth {
-  private final Counts counts;
+  private static final double ROOT_TWO = Math.sqrt(2);
+
   private final double[][] q;
+  private final double[] events;
+  private final double[] trials;
 
   FirthLikelihood(BinomialSample sample) {
-    this.counts = Counts.of(sample);
-    this.q = counts.q();
+    Counts counts = Counts.of(sample);
+    q = counts.q();
+    events = counts.events();
+    trials = counts.trials();
   }
 
   @Override
@@ -31,31 +36,38 @@ final class FirthLikelihood implements Smooth {
     return at(point).value;
   }
 
+  @Override
+  public Local local(double[] point) {
+    return slopes(at(point));
+  }
+
+  @Override
+  public Optional<Local> look(double[] point) {
+    return Optional.of(at(point)).filter(here -> here.root != null).map(this::slopes);
+  }
+
   /**
    * With z the rows of Q over the root of the information, z·z w their leverages and a = w (1 -
    * 2p), the penalty has the gradient Q'(a z·z / 2) and the Hessian Q' diag(w (1-2p)² / 2 - w p
    * (1-p)) z·z Q - 1/2 sum of M_r M_s, where M_r = sum of a q_r z z'.
    */
-  @Override
-  public Local local(double[] point) {
+  private Local slopes(At here) {
     int width = dimension();
-    At here = at(point);
-    RealMatrix inverseRoot = new LUDecomposition(here.root.getL(), 0).getSolver().getInverse();
     double[] gradient = new double[width];
     double[][] hessian = new double[width][width];
-    double[][] moments = new double[width][width * width];
+    double[][] moments = new double[width][width * (width + 1) / 2];
+    double[] z = new double[width];
     for (int i = 0; i < q.length; i++) {
       double p = here.risk[i];
       double w = here.weight[i];
-      double[] z = inverseRoot.operate(q[i]);
-      double length = Design.dot(z, z);
+      double length = overRoot(q[i], here.root, z);
       double tilt = 1 - 2 * p;
       double a = w * tilt;
       BinomialLikelihood.addOuter(
           gradient,
           hessian,
           q[i],
-          counts.events()[i] - counts.trials()[i] * p + 0.5 * a * length,
+          events[i] - trials[i] * p + 0.5 * a * length,
           -w + (0.5 * a * tilt - w * p * (1 - p)) * length);
       addMoments(moments, q[i], z, a);
     }
@@ -68,57 +80,127 @@ final class FirthLikelihood implements Smooth {
     return new Local(here.value, gradient, hessian);
   }
 
+  /** Fills z with a row over the root of the information; gives its squared length. */
+  private static double overRoot(double[] row, double[][] root, double[] z) {
+    double length = 0;
+    for (int j = 0; j < z.length; j++) {
+      double rest = row[j];
+      for (int k = 0; k < j; k++) {
+        rest -= root[j][k] * z[k];
+      }
+      z[j] = rest / root[j][j];
+      length += z[j] * z[j];
+    }
+    return length;
+  }
+
+  /** Lower triangles; what lies beside the diagonal counts twice, so the root of 2 is in it. */
   private static void addMoments(double[][] moments, double[] row, double[] z, double a) {
-    int width = z.length;
-    for (int j = 0; j < width; j++) {
-      for (int k = 0; k < width; k++) {
-        double product = a * z[j] * z[k];
-        for (int r = 0; r < width; r++) {
-          moments[r][j * width + k] += row[r] * product;
+    int at = 0;
+    for (int j = 0; j < z.length; j++) {
+      for (int k = 0; k <= j; k++) {
+        double product = a * z[j] * z[k] * (k < j ? ROOT_TWO : 1);
+        for (int r = 0; r < row.length; r++) {
+          moments[r][at] += row[r] * product;
         }
+        at++;
       }
     }
   }
 
+  /**
+   * True if a local maximum in a plane, or of all, is surely the highest there; false says nothing.
+   *
+   * <p>Write I for the information at the point, H for the largest q'I⁻¹q of a row, d for a
+   * direction with d'Id = 1 and u = t √H for how far a predictor may have moved at the point + t d.
+   * Since |w'| ≤ w and |w''| ≤ w, the information there is at least e^-u I, the penalty bends up by
+   * at most H e^u / 2 times the information and changes by at most k √H / 2 a unit of t, with k
+   * coefficients. So up to u = 1 the objective bends down by at least c e^-u, c = 1 - e H / 2. From
+   * there on the concave log-likelihood falls if the slope that has gathered, c (1 - 1/e) / √H,
+   * exceeds k √H / 2; and the objective stays below the point if the drop that has gathered, c / (e
+   * H), exceeds all that the penalty may have gained: w is at most a quarter of the trials.
+   */
+  boolean surelyHighest(double[] point) {
+    At here = at(point);
+    if (here.root == null) {
+      return false;
+    }
+    double reach = 0;
+    double[] z = new double[dimension()];
+    for (double[] row : q) {
+      reach = Math.max(reach, overRoot(row, here.root, z));
+    }
+    double bend = 1 - 0.5 * Math.E * reach;
+    double drop = bend / (Math.E * reach);
+    double slope = bend * (1 - 1 / Math.E) / Math.sqrt(reach);
+    return bend > 0
+        && slope > 0.5 * dimension() * Math.sqrt(reach)
+        && drop > largestPenalty() - here.penalty + 0.5 * dimension();
+  }
+
+  private double largestPenalty() {
+    double[][] information = new double[dimension()][dimension()];
+    for (int i = 0; i < q.length; i++) {
+      addSquare(information, q[i], 0.25 * trials[i]);
+    }
+    return halfLogDeterminant(root(information));
+  }
+
   /** Everything about a point that value and slopes share; no root where it is out of bounds. */
-  private record At(double value, double[] risk, double[] weight, CholeskyDecomposition root) {}
+  private record At(
+      double value, double penalty, double[] risk, double[] weight, double[][] root) {}
 
   private At at(double[] point) {
-    int width = dimension();
     double[] risk = new double[q.length];
     double[] weight = new double[q.length];
-    double[] unused = new double[width];
-    double[][] information = new double[width][width];
+    double[][] information = new double[dimension()][dimension()];
     double value = 0;
     for (int i = 0; i < q.length; i++) {
       double eta = Design.dot(q[i], point);
       double tail = Math.exp(-Math.abs(eta));
       double larger = 1 / (1 + tail);
       risk[i] = eta < 0 ? tail * larger : larger;
-      weight[i] = counts.trials()[i] * tail * larger * larger;
-      value +=
-          counts.events()[i] * eta - counts.trials()[i] * (Math.max(eta, 0) + Math.log1p(tail));
-      BinomialLikelihood.addOuter(unused, information, q[i], 0, weight[i]);
+      weight[i] = trials[i] * tail * larger * larger;
+      value += events[i] * eta - trials[i] * (Math.max(eta, 0) + Math.log1p(tail));
+      addSquare(information, q[i], weight[i]);
     }
-    CholeskyDecomposition root = root(information);
-    if (root == null) {
-      return new At(Double.NEGATIVE_INFINITY, risk, weight, null);
-    }
-    RealMatrix lower = root.getL();
-    for (int j = 0; j < width; j++) {
-      value += Math.log(lower.getEntry(j, j));
-    }
-    return new At(value, risk, weight, root);
+    double[][] root = root(information);
+    double penalty = root == null ? Double.NEGATIVE_INFINITY : halfLogDeterminant(root);
+    return new At(value + penalty, penalty, risk, weight, root);
   }
 
-  private static CholeskyDecomposition root(double[][] rows) {
-    RealMatrix information = new Array2DRowRealMatrix(rows, false);
+  /** Adds to the lower triangle. */
+  private static void addSquare(double[][] information, double[] row, double weight) {
+    for (int r = 0; r < row.length; r++) {
+      double weighted = weight * row[r];
+      for (int s = 0; s <= r; s++) {
+        information[r][s] += weighted * row[s];
+      }
+    }
+  }
+
+  private static double halfLogDeterminant(double[][] root) {
+    double sum = 0;
+    for (int j = 0; j < root.length; j++) {
+      sum += Math.log(root[j][j]);
+    }
+    return sum;
+  }
+
+  /** The lower triangular root of a matrix given by its lower triangle; null if singular. */
+  private static double[][] root(double[][] lower) {
+    for (int r = 0; r < lower.length; r++) {
+      for (int s = 0; s < r; s++) {
+        lower[s][r] = lower[r][s];
+      }
+    }
+    RealMatrix information = new Array2DRowRealMatrix(lower, false);
     double trace = information.getTrace();
     if (!(trace > 0) || Double.isInfinite(trace)) {
       return null;
     }
     try {
-      return new CholeskyDecomposition(information, 1e-8, 1e-15 * trace);
+      return new CholeskyDecomposition(information, 1e-8, 1e-15 * trace).getL().getData();
     } catch (NonPositiveDefiniteMatrixException singular) {
       return null;
     }

@@ -7,13 +7,15 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Predicate;
 
 /**
  * The profile of a fit: how much twice the maximised objective drops when the coefficients must lie
  * in a plane. The penalty is always that of the full design.
  *
  * <p>The penalised likelihood can have two maxima in the plane, and a search that only follows its
- * last answer may sit on the lower one. So a {@link #drop} starts from several points, {@link
+ * last answer may sit on the lower one. So, unless the first maximum found is proved to be the
+ * highest, as it is in samples that say enough, a {@link #drop} starts from several points, {@link
  * #surestDrop} from forty more, and what those find is kept as a start for every later search.
  */
 final class Profile {
@@ -24,7 +26,7 @@ final class Profile {
 
   private final Smooth objective;
   private final Basis basis;
-  private final boolean concave;
+  private final Predicate<double[]> surelyHighest;
   private final double[] top;
   private final double summit;
   private final Ascent climb = Ascent.withDefaults().withLongestStep(4).withSteps(500);
@@ -32,9 +34,15 @@ final class Profile {
   private final List<double[]> branches = new ArrayList<>();
 
   Profile(BinomialFit fit) {
-    this.objective = fit.method().objective(fit.sample());
+    if (fit.method().estimator() == Estimator.FIRTH_PENALISED) {
+      FirthLikelihood rows = new FirthLikelihood(fit.sample());
+      this.objective = Bracketed.of(rows, fit.sample());
+      this.surelyHighest = rows::surelyHighest; // brackets are concave and take nothing from it
+    } else {
+      this.objective = fit.method().objective(fit.sample());
+      this.surelyHighest = point -> true; // concave
+    }
     this.basis = fit.sample().design().basis();
-    this.concave = fit.method().estimator() == Estimator.MAXIMUM_LIKELIHOOD;
     this.top = basis.inward(fit.coefficients());
     this.summit = objective.value(top);
   }
@@ -46,9 +54,6 @@ final class Profile {
 
   /** As {@link #drop}, from many more starts. */
   double surestDrop(double[] normal, double level) {
-    if (concave) {
-      return drop(normal, level);
-    }
     List<double[]> starts = starts();
     Random random = new Random(20_101); // any fixed seed: the same limits every time
     for (int i = 0; i < SURE_STARTS; i++) {
@@ -60,7 +65,9 @@ final class Profile {
       starts.add(start);
     }
     double drop = 2 * (summit - best(plane(normal, level), starts));
-    branches.add(recent.getFirst());
+    if (!surelyHighest.test(recent.getFirst())) {
+      branches.add(recent.getFirst());
+    }
     return drop;
   }
 
@@ -75,10 +82,6 @@ final class Profile {
 
   private List<double[]> starts() {
     List<double[]> starts = new ArrayList<>(recent);
-    if (concave) {
-      starts.add(top);
-      return starts.subList(0, 1);
-    }
     starts.addAll(branches);
     for (double multiple : MULTIPLES) {
       double[] start = top.clone();
@@ -106,6 +109,9 @@ final class Profile {
       if (where == null || value > highest) {
         where = plane.whole(point);
         highest = value;
+      }
+      if (surelyHighest.test(plane.whole(point))) {
+        break;
       }
     }
     if (where == null) {

@@ -47,7 +47,7 @@ public record ProfileLimits(double confidence) {
 
   /** Every coefficient of a fit, in its order. */
   public List<Profiled> of(BinomialFit fit) {
-    return fit.terms().stream().map(term -> of(fit, term.name())).toList();
+    return fit.terms().parallelStream().map(term -> of(fit, term.name())).toList();
   }
 
   /**

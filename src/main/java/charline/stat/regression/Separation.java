@@ -1,9 +1,14 @@
 package charline.stat.regression;
 
+import charline.stat.Ascent;
 import charline.stat.Recession;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * Whether the outcomes can be told apart by a line through the covariates, in which case the
@@ -19,6 +24,37 @@ public enum Separation {
 
   /** What a search found: the kind, and a direction in which the likelihood never falls. */
   record Finding(Separation kind, double[] direction) {}
+
+  /** Outcomes overlap. */
+  static final Finding NOTHING = new Finding(NONE, new double[0]);
+
+  /** What rounding and the tolerance of the linear programme may amount to, for one trial. */
+  private static final double SLACK = 1e-6;
+
+  /**
+   * Whether a maximum under the logit link proves that outcomes overlap. Along a direction d that
+   * separates, a row q of m trials adds |q·d| |y - m p| to the slope, and |y - m p| ≥ m p (1 - p)
+   * where all m went the way that d says; rows that went both ways add nothing. So the slope along
+   * d is at least d'Id over the longest row, with I the information, and where the gradient is
+   * shorter than that for every d there is no such direction. What separates all rows would
+   * separate some of them too, so some can prove it for all.
+   */
+  static boolean excludedBy(Ascent.Summit summit, Counts rows) {
+    double longest = 0;
+    double trials = 0;
+    for (int i = 0; i < rows.q().length; i++) {
+      longest = Math.max(longest, Design.dot(rows.q()[i], rows.q()[i]));
+      trials += rows.trials()[i];
+    }
+    longest = Math.sqrt(longest);
+    double slope = Math.sqrt(Design.dot(summit.gradient(), summit.gradient()));
+    RealMatrix information = new Array2DRowRealMatrix(summit.hessian()).scalarMultiply(-1);
+    double least =
+        DoubleStream.of(new EigenDecomposition(information).getRealEigenvalues())
+            .min()
+            .orElseThrow();
+    return least > longest * (slope + SLACK * trials * longest);
+  }
 
   /** Decides by linear programming, so no iteration has to be watched for growing numbers. */
   static Finding in(BinomialSample sample) {
@@ -37,7 +73,7 @@ public enum Separation {
     double[][] rows = oneSided.toArray(double[][]::new);
     Optional<double[]> direction = Recession.direction(rows, level.toArray(double[][]::new));
     if (direction.isEmpty()) {
-      return new Finding(NONE, new double[q[0].length]);
+      return NOTHING;
     }
     Separation kind = level.isEmpty() && Recession.allCanRise(rows) ? COMPLETE : QUASI_COMPLETE;
     return new Finding(kind, cleaned(sample.design().basis().outward(direction.get())));
