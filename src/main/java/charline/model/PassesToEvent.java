@@ -5,6 +5,8 @@ import charline.stat.Logistic;
 import charline.stat.SmoothFunction;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The log posterior density of the passes-to-event model, up to a constant, in the unconstrained
@@ -56,7 +58,11 @@ final class PassesToEvent implements SmoothFunction {
   private final List<CoatTerm> coatTerms;
   private final int size;
   private final Trial[][] boards;
+
+  /** ln(h/l) of the patches whose event came between two readings, and how many have it. */
   private final double[] lnPassRatios;
+
+  private final int[] withRatio;
 
   /**
    * @param data one per patch; boards numbered from 0
@@ -78,11 +84,15 @@ final class PassesToEvent implements SmoothFunction {
               .flatMap(d -> trials(d, lnReference).stream())
               .toArray(Trial[]::new);
     }
-    lnPassRatios =
-        data.stream()
-            .filter(d -> d.seen() && d.passesWithout() > 0)
-            .mapToDouble(d -> Math.log((double) d.passesWith() / d.passesWithout()))
-            .toArray();
+    Map<Double, Integer> ratios = new TreeMap<>();
+    data.stream()
+        .filter(d -> d.seen() && d.passesWithout() > 0)
+        .forEach(
+            d ->
+                ratios.merge(
+                    Math.log((double) d.passesWith() / d.passesWithout()), 1, Integer::sum));
+    lnPassRatios = ratios.keySet().stream().mapToDouble(r -> r).toArray();
+    withRatio = ratios.values().stream().mapToInt(n -> n).toArray();
   }
 
   /** The model where all coats are alike. */
@@ -134,8 +144,10 @@ final class PassesToEvent implements SmoothFunction {
     double perSigma = 1 / p[SIGMA];
     int points = BOARD_RULE.points();
     double[] shift = new double[points];
+    double[] back = new double[points];
     for (int q = 0; q < points; q++) {
       shift[q] = Math.exp(cap(perSigma * p[OMEGA] * BOARD_RULE.node(q)));
+      back[q] = 1 / shift[q];
     }
     double value = logPrior(x, p);
     double[] product = new double[points];
@@ -146,8 +158,9 @@ final class PassesToEvent implements SmoothFunction {
       for (Trial t : board) {
         // -ln Λ(±z) = ln(1 + e^∓z): one exponential a trial, then products over the nodes.
         double odds = Math.exp(cap(-t.sign * perSigma * t.margin(p)));
+        double[] shifted = t.sign > 0 ? shift : back;
         for (int q = 0; q < points; q++) {
-          product[q] *= 1 + (t.sign > 0 ? odds * shift[q] : odds / shift[q]);
+          product[q] *= 1 + odds * shifted[q];
           if (product[q] > LARGE) {
             logLikelihood[q] -= Math.log(product[q]);
             product[q] = 1;
@@ -159,8 +172,8 @@ final class PassesToEvent implements SmoothFunction {
       }
       value += logMixture(logLikelihood);
     }
-    for (double ratio : lnPassRatios) {
-      value += Math.log(-Math.expm1(-p[PSI] * perSigma * ratio));
+    for (int k = 0; k < lnPassRatios.length; k++) {
+      value += withRatio[k] * Math.log(-Math.expm1(-p[PSI] * perSigma * lnPassRatios[k]));
     }
     return value;
   }
@@ -316,12 +329,13 @@ final class PassesToEvent implements SmoothFunction {
 
   /** Adds ln(1 - e^-g), g = ψ ln(h/l) / σ. */
   private void expandPassRatios(double[] p, Derivatives total) {
-    for (double ratio : lnPassRatios) {
-      double perPsi = ratio / p[SIGMA];
+    for (int k = 0; k < lnPassRatios.length; k++) {
+      double perPsi = lnPassRatios[k] / p[SIGMA];
       double g = p[PSI] * perPsi;
-      double slope = 1 / Math.expm1(g);
-      double bend = -slope * (1 + slope);
-      total.value += Math.log(-Math.expm1(-g));
+      double once = 1 / Math.expm1(g);
+      double slope = withRatio[k] * once;
+      double bend = -slope * (1 + once);
+      total.value += withRatio[k] * Math.log(-Math.expm1(-g));
       total.gradient[PSI] += slope * perPsi;
       total.gradient[SIGMA] -= slope * g;
       total.hessian[PSI][PSI] += bend * perPsi * perPsi;

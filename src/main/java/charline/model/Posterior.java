@@ -6,6 +6,7 @@ import charline.stat.ParetoSmoothing;
 import charline.stat.WeightedDraws;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.IntToDoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -22,6 +23,14 @@ public final class Posterior {
 
   /** Nodes on one side of the middle one, the widest first; the other side mirrors them. */
   private static final int WING = BOARD_RULE.points() / 2;
+
+  /** A normal of variance 8 / pi looks like the logistic; only a start hangs on it. */
+  private static final double NORMAL_FOR_LOGISTIC = Math.PI / 8;
+
+  private static final int NEWTON_STEPS = 12;
+
+  /** Steps shrink to their square, so what is left after one of this size is rounding. */
+  private static final double NEWTON_ACCURACY = 1e-6;
 
   /** Largest exponent kept; its exponential and the inverse of that are still ordinary numbers. */
   private static final double CAP = 700;
@@ -269,11 +278,47 @@ public final class Posterior {
     BrentSolver root = new BrentSolver(1e-10, 1e-9); // keeps state, so one for each call
     double[] offset =
         perDraw(
-            i -> {
-              double reach = 8 * omega[i] + sigma[i] * (Math.abs(Logistic.quantile(chance)) + 1);
-              return root.solve(200, m -> chance(i, m) - chance, -reach, reach);
-            });
+            i ->
+                byNewton(i, chance)
+                    .orElseGet(
+                        () -> {
+                          double reach =
+                              8 * omega[i] + sigma[i] * (Math.abs(Logistic.quantile(chance)) + 1);
+                          return root.solve(200, m -> chance(i, m) - chance, -reach, reach);
+                        }));
     return new DoseLimit(this, offset);
+  }
+
+  /** The margin with a chance; its log odds are all but straight, so few steps are needed. */
+  private OptionalDouble byNewton(int draw, double chance) {
+    double target = Logistic.quantile(chance);
+    double spread = omega[draw] / sigma[draw];
+    double margin = target * sigma[draw] * Math.sqrt(1 + NORMAL_FOR_LOGISTIC * spread * spread);
+    for (int step = 0; step < NEWTON_STEPS; step++) {
+      if (wingOdds[draw * WING] >= OUT_OF_RANGE) {
+        return OptionalDouble.empty();
+      }
+      double odds = Math.exp(Math.max(-CAP, Math.min(CAP, -margin / sigma[draw])));
+      double each = 1 / (1 + odds);
+      double sum = BOARD_RULE.weight(WING) * each;
+      double slope = BOARD_RULE.weight(WING) * each * (1 - each);
+      for (int k = 0; k < WING; k++) {
+        double shift = wingOdds[draw * WING + k];
+        double up = 1 / (1 + odds * shift);
+        double down = 1 / (1 + odds / shift);
+        sum += BOARD_RULE.weight(k) * (up + down);
+        slope += BOARD_RULE.weight(k) * (up * (1 - up) + down * (1 - down));
+      }
+      double move = sigma[draw] * (Logistic.quantile(sum) - target) * sum * (1 - sum) / slope;
+      if (!(Math.abs(move) < Double.MAX_VALUE)) {
+        return OptionalDouble.empty();
+      }
+      margin -= move;
+      if (Math.abs(move) < NEWTON_ACCURACY) {
+        return OptionalDouble.of(margin);
+      }
+    }
+    return OptionalDouble.empty();
   }
 
   double lnDose(int draw, double offset, double lnIntensity, double lnPasses) {

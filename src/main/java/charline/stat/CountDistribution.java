@@ -6,19 +6,30 @@ package charline.stat;
  * @param probability of each count, n + 1 values adding up to 1
  */
 public record CountDistribution(double[] probability) {
+  private static final double NOTHING = 1e-30;
 
   /**
    * The number of successes in independent trials of unequal chance, by convolution (Poisson's
-   * binomial).
+   * binomial). Counts of less than 1e-30 at either end are left at 0, which keeps many trials from
+   * costing their square.
    */
   public static double[] ofTrials(double[] chances) {
     double[] p = new double[chances.length + 1];
     p[0] = 1;
-    for (int t = 0; t < chances.length; t++) {
-      for (int k = t + 1; k > 0; k--) {
-        p[k] = p[k] * (1 - chances[t]) + p[k - 1] * chances[t];
+    int low = 0;
+    int high = 0;
+    for (double chance : chances) {
+      high++;
+      for (int k = high; k > low; k--) {
+        p[k] = p[k] * (1 - chance) + p[k - 1] * chance;
       }
-      p[0] *= 1 - chances[t];
+      p[low] *= 1 - chance;
+      while (p[low] < NOTHING && low < high) {
+        p[low++] = 0;
+      }
+      while (p[high] < NOTHING && high > low) {
+        p[high--] = 0;
+      }
     }
     return p;
   }

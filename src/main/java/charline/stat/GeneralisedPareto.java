@@ -50,6 +50,15 @@ public record GeneralisedPareto(double shape, double scale) {
   }
 
   private static double meanLog1p(double[] values, double factor) {
-    return Arrays.stream(values).map(x -> Math.log1p(factor * x)).average().orElseThrow();
+    double sum = 0;
+    double product = 1; // few logarithms: of products, while they last
+    for (double x : values) {
+      product *= 1 + factor * x;
+      if (product < 1e-100 || product > 1e100) {
+        sum += Math.log(product);
+        product = 1;
+      }
+    }
+    return (sum + Math.log(product)) / values.length;
   }
 }

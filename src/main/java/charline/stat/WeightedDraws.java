@@ -49,7 +49,7 @@ public record WeightedDraws(double[][] points, double[] weights) {
    * @param probability inside (0, 1)
    */
   public static double quantile(double[] values, double[] weights, double probability) {
-    return WeightedSelection.of(values, weights).quantile(probability);
+    return WeightedSelection.quantile(values, weights, probability);
   }
 
   /**

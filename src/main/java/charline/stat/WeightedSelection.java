@@ -1,7 +1,15 @@
 package charline.stat;
 
-/** Hoare's selection on weighted values: what a full sort would find, in linear time on average. */
+import java.util.Arrays;
+
+/**
+ * Selection on weighted values: what a full sort would find, in linear time on average. Many values
+ * are first told apart by equal bins of their range; Hoare's selection then goes on in the one bin
+ * that holds the answer.
+ */
 final class WeightedSelection {
+  private static final int BINS = 512;
+
   private final double[] values;
   private final double[] weights;
 
@@ -10,15 +18,56 @@ final class WeightedSelection {
     this.weights = weights;
   }
 
-  static WeightedSelection of(double[] values, double[] weights) {
-    return new WeightedSelection(values.clone(), weights.clone());
+  /** Smallest value at which the cumulative weight reaches the probability. */
+  static double quantile(double[] values, double[] weights, double probability) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (double value : values) {
+      least = Math.min(least, value);
+      most = Math.max(most, value);
+    }
+    double perUnit = BINS / (most - least);
+    if (values.length < BINS || !(perUnit > 0 && perUnit < Double.MAX_VALUE)) {
+      return new WeightedSelection(values.clone(), weights.clone()).from(0, probability);
+    }
+    double[] bins = new double[BINS];
+    for (int i = 0; i < values.length; i++) {
+      bins[bin(values[i], least, perUnit)] += weights[i];
+    }
+    double below = 0;
+    int bin = 0;
+    while (bin < BINS - 1 && below + bins[bin] < probability) {
+      below += bins[bin++];
+    }
+    return inBin(values, weights, least, perUnit, bin).from(below, probability);
   }
 
-  /** Smallest value at which the cumulative weight reaches the probability. */
-  double quantile(double probability) {
+  private static int bin(double value, double least, double perUnit) {
+    return Math.min(BINS - 1, (int) ((value - least) * perUnit));
+  }
+
+  private static WeightedSelection inBin(
+      double[] values, double[] weights, double least, double perUnit, int bin) {
+    double[] chosen = new double[values.length];
+    double[] theirs = new double[values.length];
+    int count = 0;
+    for (int i = 0; i < values.length; i++) {
+      if (bin(values[i], least, perUnit) == bin) {
+        chosen[count] = values[i];
+        theirs[count++] = weights[i];
+      }
+    }
+    return new WeightedSelection(Arrays.copyOf(chosen, count), Arrays.copyOf(theirs, count));
+  }
+
+  /**
+   * The quantile among these values.
+   *
+   * @param below weight of all values that lie below these
+   */
+  private double from(double below, double probability) {
     int low = 0;
     int high = values.length - 1;
-    double below = 0; // weight of all values left of low
     while (low < high) {
       double pivot = medianOfThree(low, (low + high) >>> 1, high);
       int less = low;

@@ -3,6 +3,7 @@ package charline.model.check;
 import charline.model.Draw;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The patches of one board under one draw of the parameters, over the nodes of the board's shift.
@@ -22,6 +23,15 @@ final class BoardUnderDraw {
   private final double[] nodeWeight = new double[NODES];
   private final double[] shift = new double[NODES];
 
+  /** ln of the passes of a reading over those of the one before: few values, met many times. */
+  private final double[] lnRatios;
+
+  /** Which of them each reading of a patch has; its first has none. */
+  private final int[][] ratioOf;
+
+  /** 1 - e^-(h - l) of each ratio under the draw. */
+  private final double[] since;
+
   BoardUnderDraw(List<Watched> patches) {
     this.patches = patches;
     hazard = new double[patches.size()][][];
@@ -29,12 +39,35 @@ final class BoardUnderDraw {
       hazard[i] = new double[patches.get(i).readings()][NODES];
     }
     likelihood = new double[patches.size()][NODES];
+    lnRatios =
+        patches.stream()
+            .flatMapToDouble(p -> IntStream.range(1, p.readings()).mapToDouble(k -> lnRatio(p, k)))
+            .sorted()
+            .distinct()
+            .toArray();
+    ratioOf =
+        patches.stream()
+            .map(
+                p ->
+                    IntStream.range(0, p.readings())
+                        .map(k -> k == 0 ? -1 : Arrays.binarySearch(lnRatios, lnRatio(p, k)))
+                        .toArray())
+            .toArray(int[][]::new);
+    since = new double[lnRatios.length];
+  }
+
+  private static double lnRatio(Watched patch, int reading) {
+    return Math.log((double) patch.passes()[reading] / patch.passes()[reading - 1]);
   }
 
   void fill(Draw draw) {
     double perSigma = 1 / draw.sigma();
     for (int q = 0; q < NODES; q++) {
       shift[q] = Math.exp(cap(perSigma * draw.omega() * Draw.BOARD_RULE.node(q)));
+    }
+    // (Λ(h) - Λ(l)) / (1 - Λ(l)) = Λ(h) (1 - e^-(h - l)): exact, without a difference.
+    for (int r = 0; r < since.length; r++) {
+      since[r] = -Math.expm1(-perSigma * draw.psi() * lnRatios[r]);
     }
     for (int i = 0; i < hazard.length; i++) {
       fillPatch(i, draw, perSigma);
@@ -54,14 +87,9 @@ final class BoardUnderDraw {
                   -perSigma
                       * draw.margin(
                           patch.lnDose(), patch.lnIntensity(), passes, patch.coatStep())));
-      // (Λ(h) - Λ(l)) / (1 - Λ(l)) = Λ(h) (1 - e^-(h - l)): exact, without a difference.
-      double since =
-          k == 0
-              ? 1
-              : -Math.expm1(
-                  -perSigma * draw.psi() * Math.log((double) passes / patch.passes()[k - 1]));
+      double share = k == 0 ? 1 : since[ratioOf[i][k]];
       for (int q = 0; q < NODES; q++) {
-        double h = since / (1 + odds * shift[q]);
+        double h = share / (1 + odds * shift[q]);
         hazard[i][k][q] = h;
         // For a first reading 1 - h is odds · shift / (1 + odds · shift), which does not cancel.
         double not = k == 0 ? odds * shift[q] * h : 1 - h;
@@ -73,10 +101,16 @@ final class BoardUnderDraw {
   private void weighNodes() {
     double top = Double.NEGATIVE_INFINITY;
     for (int q = 0; q < NODES; q++) {
-      double log = Math.log(Draw.BOARD_RULE.weight(q));
+      double log = 0;
+      double product = Draw.BOARD_RULE.weight(q); // few logarithms: of products, while they last
       for (double[] patch : likelihood) {
-        log += Math.log(patch[q]);
+        if (product * patch[q] < SMALLEST) {
+          log += Math.log(product);
+          product = 1;
+        }
+        product *= patch[q];
       }
+      log += Math.log(product);
       nodeWeight[q] = log;
       top = Math.max(top, log);
     }
