@@ -124,7 +124,8 @@ public final class Question {
     List<String> lower = words.stream().map(w -> w.toLowerCase(Locale.ROOT)).toList();
     int at = 0;
     while (at < words.size()) {
-      at += understood(lower, at);
+      int taken = understood(lower, at);
+      at = taken > 0 ? at + taken : fromTheStart();
     }
     if (since.isPresent() && until.isPresent() && !since.get().isBefore(until.get())) {
       throw new Refused(
@@ -145,7 +146,17 @@ public final class Question {
         named(Facet.JOB));
   }
 
-  /** Takes in what starts at a word; gives how many words that was. */
+  private int fromTheStart() {
+    asked.clear();
+    since = Optional.empty();
+    until = Optional.empty();
+    return 0;
+  }
+
+  /**
+   * Takes in what starts at a word; gives how many words that was, 0 if the vocabulary has grown
+   * and all may mean something else.
+   */
   private int understood(List<String> lower, int at) {
     int several = term(at, 2);
     if (several > 0) {
@@ -165,12 +176,15 @@ public final class Question {
     if (term(at, 1) > 0) {
       return 1;
     }
+    if (CONNECTING.contains(word)) {
+      return 1;
+    }
+    if (vocabulary.meetPeople()) {
+      return 0; // May may be somebody
+    }
     time = times.bareAt(lower, at);
     if (time.isPresent()) {
       return narrow(time.get());
-    }
-    if (CONNECTING.contains(word)) {
-      return 1;
     }
     throw unknown(word, words.get(at));
   }

@@ -44,10 +44,15 @@ public final class Vocabulary {
   private final Set<String> words = new TreeSet<>();
   private int longest = 1;
 
-  private Vocabulary() {}
+  private final Store store;
+  private boolean people;
+
+  private Vocabulary(Store store) {
+    this.store = store;
+  }
 
   static Vocabulary of(Store store, Reference reference) {
-    Vocabulary vocabulary = new Vocabulary();
+    Vocabulary vocabulary = new Vocabulary(store);
     for (FamilyFacts family : reference.families()) {
       vocabulary.learn(Facet.FAMILY, Set.of(family.name()), family.name(), family.aliases());
     }
@@ -61,14 +66,28 @@ public final class Vocabulary {
     vocabulary.learnNames(Facet.FINISH, store, "SELECT name FROM finish");
     vocabulary.learnNames(
         Facet.JOB, store, "SELECT DISTINCT job AS name FROM board WHERE job IS NOT NULL");
-    vocabulary.learnNames(
+    return vocabulary;
+  }
+
+  /**
+   * Learns who burned and judged. That takes a look at every patch and reading, so it waits for a
+   * word that has no other meaning.
+   *
+   * @return false if they were known already
+   */
+  boolean meetPeople() {
+    if (people) {
+      return false;
+    }
+    people = true;
+    learnNames(
         Facet.PERSON,
         store,
         """
         SELECT burned_by AS name FROM patch WHERE burned_by IS NOT NULL
         UNION SELECT judged_by FROM reading WHERE judged_by IS NOT NULL
         """);
-    return vocabulary;
+    return true;
   }
 
   private void learnNames(Facet facet, Store store, String sql) {
