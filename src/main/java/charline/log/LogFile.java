@@ -44,6 +44,9 @@ final class LogFile {
   private static final int APPLICATION_ID_AT = 68;
   private static final int BUSY_MILLISECONDS = 5000;
 
+  /** 64 MB at most, taken as they are used: a large import keeps its indexes in memory. */
+  private static final int CACHE_PAGES = 16_384;
+
   /**
    * Up to this size a log is read whole before anything is done with it. A larger one, full of
    * photos, would keep every command waiting; there damage shows when it is read, and in a check.
@@ -364,6 +367,7 @@ final class LogFile {
     config.enforceForeignKeys(true);
     config.enableRecursiveTriggers(true); // so that INSERT OR REPLACE cannot slip past the triggers
     config.setSynchronous(SynchronousMode.FULL);
+    config.setCacheSize(CACHE_PAGES);
     config.setGetGeneratedKeys(false); // the driver would leave a read open after every insert
     if (migrating) {
       config.enforceForeignKeys(false); // rows may come before what they refer to

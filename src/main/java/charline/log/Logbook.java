@@ -122,7 +122,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a rig with its power checks. */
   public void add(Rig rig, String by) {
-    recording("rig", rig.name(), rigs::all, Rig::name, () -> rigs.add(rig, now(), by));
+    recording("rig", rig.name(), () -> rigs.add(rig, now(), by));
   }
 
   /** Records a metered power. Patches burned from then on, already recorded or not, follow it. */
@@ -151,7 +151,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a board; its wood must be a word of {@link #woods}. */
   public void add(Board board, String by) {
-    recording("board", board.name(), boards::all, Board::name, () -> boards.add(board, now(), by));
+    recording("board", board.name(), () -> boards.add(board, now(), by));
   }
 
   /** Replaces what is recorded of a board. */
@@ -172,12 +172,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a finish; its families must be words of {@link #families}. */
   public void add(Finish finish, String by) {
-    recording(
-        "finish",
-        finish.name(),
-        finishes::all,
-        Finish::name,
-        () -> finishes.add(finish, now(), by));
+    recording("finish", finish.name(), () -> finishes.add(finish, now(), by));
   }
 
   /**
@@ -448,16 +443,17 @@ public final class Logbook implements AutoCloseable {
         .orElseThrow(() -> Nearest.refusal(kind, name.strip(), all.stream().map(nameOf).toList()));
   }
 
-  private <T> void recording(
-      String kind, String name, Supplier<List<T>> all, Function<T, String> nameOf, Runnable work) {
+  /**
+   * @param kind what is recorded, which is the name of its table too
+   */
+  private void recording(String kind, String name, Runnable work) {
     inTransaction(
         () -> {
-          for (T other : all.get()) {
-            if (nameOf.apply(other).equalsIgnoreCase(name.strip())) {
+          for (String other : store.query("SELECT name FROM " + kind, row -> row.text("name"))) {
+            if (other.equalsIgnoreCase(name.strip())) {
               throw new Refused(
                   USAGE,
-                  "This log has a %s \"%s\" already; choose another name."
-                      .formatted(kind, nameOf.apply(other)));
+                  "This log has a %s \"%s\" already; choose another name.".formatted(kind, other));
             }
           }
           work.run();

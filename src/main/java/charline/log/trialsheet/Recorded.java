@@ -16,9 +16,12 @@ final class Recorded {
   private final Logbook log;
   private final List<PatchEntry> unclaimed;
 
-  Recorded(Logbook log) {
+  /**
+   * @param uncoded whether patches without a code come, which may be any of those recorded
+   */
+  Recorded(Logbook log, boolean uncoded) {
     this.log = log;
-    this.unclaimed = new ArrayList<>(log.patches(Filter.ALL));
+    this.unclaimed = uncoded ? new ArrayList<>(log.patches(Filter.ALL)) : List.of();
   }
 
   /** The entry of that code, void or not. */

@@ -36,8 +36,13 @@ final class Stock {
   private final boolean sure;
   private final Map<String, Met<Board>> boards = new HashMap<>();
   private final Map<String, Met<Finish>> finishes = new HashMap<>();
+
+  /** Those still to be recorded, with who used them first, null where not noted. */
   private final Map<Board, String> newBoards = new LinkedHashMap<>();
+
   private final Map<Finish, String> newFinishes = new LinkedHashMap<>();
+  private int boardsBrought;
+  private int finishesBrought;
 
   Stock(Logbook log, Faults faults, Knobs knobs, boolean sure) {
     this.log = log;
@@ -48,14 +53,22 @@ final class Stock {
     log.finishes().forEach(f -> finishes.put(key(f.name()), new Met<>(f, "in the log")));
   }
 
-  /** Boards to be added, with who used them first, null where not noted. */
-  Map<Board, String> newBoards() {
-    return newBoards;
+  /** How many boards the sheet brings that the log did not know. */
+  int boardsBrought() {
+    return boardsBrought;
   }
 
-  /** Finishes to be added, with who used them first, null where not noted. */
-  Map<Finish, String> newFinishes() {
-    return newFinishes;
+  /** How many finishes the sheet brings that the log did not know. */
+  int finishesBrought() {
+    return finishesBrought;
+  }
+
+  /** Records the boards and finishes that are new since the last call. */
+  void addNew() {
+    newBoards.forEach(log::add);
+    newBoards.clear();
+    newFinishes.forEach(log::add);
+    newFinishes.clear();
   }
 
   Optional<Rig> rig(Row row) {
@@ -116,6 +129,7 @@ final class Stock {
             text(row, JOB));
     boards.put(key(name), new Met<>(board, "on line " + row.line()));
     newBoards.put(board, text(row, BY).orElse(null));
+    boardsBrought++;
     return Optional.of(board);
   }
 
@@ -175,6 +189,7 @@ final class Stock {
     }
     finishes.put(key(name), new Met<>(finish, "on line " + row.line()));
     newFinishes.put(finish, text(row, BY).orElse(null));
+    finishesBrought++;
     return Optional.of(finish);
   }
 

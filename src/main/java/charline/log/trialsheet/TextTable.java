@@ -3,7 +3,6 @@ package charline.log.trialsheet;
 import charline.log.Nearest;
 import charline.log.Refused;
 import java.io.StringReader;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import tech.tablesaw.api.ColumnType;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
@@ -131,21 +131,26 @@ record TextTable(String name, Table table) {
         IntColumn.create(LINE, text.records().stream().mapToInt(SheetText.Record::line).toArray()));
   }
 
-  /** The rows of a table like {@link #table}. */
-  static List<Row> rows(Iterable<tech.tablesaw.api.Row> slice, List<String> headings) {
-    List<Row> rows = new ArrayList<>();
-    for (tech.tablesaw.api.Row r : slice) {
-      Map<String, String> cells = new HashMap<>();
-      for (String heading : headings) {
-        cells.put(heading, r.getString(heading));
-      }
-      rows.add(new Row(r.getInt(LINE), cells));
+  int rowCount() {
+    return table.rowCount();
+  }
+
+  /** One cell of a row, counted from 0; empty where there is no such column. */
+  String cell(int row, String heading) {
+    return table.containsColumn(heading) ? table.stringColumn(heading).get(row) : "";
+  }
+
+  /** One row, counted from 0. */
+  Row row(int index) {
+    Map<String, String> cells = new HashMap<>();
+    for (StringColumn column : table.stringColumns()) {
+      cells.put(column.name(), column.get(index));
     }
-    return rows;
+    return new Row(table.intColumn(LINE).get(index), cells);
   }
 
   List<Row> rows() {
-    return rows(table, headings());
+    return IntStream.range(0, rowCount()).mapToObj(this::row).toList();
   }
 
   /** The headings that the sheet has, in its order. */

@@ -6,11 +6,12 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import tech.tablesaw.api.StringColumn;
-import tech.tablesaw.api.Table;
-import tech.tablesaw.table.TableSlice;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A trial sheet as it was read: every cell text, nothing guessed, nothing looked up yet.
@@ -19,8 +20,6 @@ import tech.tablesaw.table.TableSlice;
  * headings in any case. Lines without anything in them are passed over.
  */
 public final class TrialSheet {
-  private static final String GROUP = "#group";
-
   private final TextTable text;
   private final char separator;
 
@@ -77,19 +76,28 @@ public final class TrialSheet {
 
   /**
    * The lines of each patch, both in the order of the sheet. Lines with the same code, in whichever
-   * case, belong together; a line without a code is a patch of its own.
+   * case, belong together; a line without a code is a patch of its own. Lines are made as they are
+   * asked for, as a large sheet has many.
    */
-  List<List<Row>> patches() {
-    StringColumn group = StringColumn.create(GROUP);
-    for (Row row : rows()) {
-      String code = row.text(Column.PATCH);
-      group.append(code.isEmpty() ? "line " + row.line() : "code " + code.toLowerCase(Locale.ROOT));
+  Stream<List<Row>> patches() {
+    Map<String, List<Integer>> lines = new LinkedHashMap<>();
+    for (int i = 0; i < text.rowCount(); i++) {
+      String code = code(i);
+      lines
+          .computeIfAbsent(
+              code.isEmpty() ? "line " + i : "code " + code.toLowerCase(Locale.ROOT),
+              group -> new ArrayList<>(1))
+          .add(i);
     }
-    Table grouped = text.table().copy().addColumns(group);
-    List<List<Row>> patches = new ArrayList<>();
-    for (TableSlice slice : grouped.splitOn(GROUP)) {
-      patches.add(TextTable.rows(slice, text.headings()));
-    }
-    return patches;
+    return lines.values().stream().map(of -> of.stream().map(text::row).toList());
+  }
+
+  boolean hasPatchesWithoutCode() {
+    return IntStream.range(0, text.rowCount()).anyMatch(i -> code(i).isEmpty());
+  }
+
+  private String code(int row) {
+    String heading = Column.PATCH.heading();
+    return new Row(0, Map.of(heading, text.cell(row, heading))).text(Column.PATCH);
   }
 }

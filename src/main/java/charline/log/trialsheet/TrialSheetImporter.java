@@ -5,8 +5,10 @@ import charline.log.PatchEntry;
 import charline.trial.Patch;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 
 /**
  * Brings a trial sheet into the log: all of it or nothing. Boards and finishes that the log does
@@ -37,7 +39,7 @@ public final class TrialSheetImporter {
    * @throws charline.log.Refused naming line, column and value of the first twenty faults
    */
   public ImportResult check(TrialSheet sheet, boolean sure) {
-    return plan(sheet, sure).result();
+    return read(sheet, sure, (entry, stock) -> {});
   }
 
   /**
@@ -49,49 +51,55 @@ public final class TrialSheetImporter {
   public ImportResult add(TrialSheet sheet, boolean sure) {
     return log.inTransaction(
         () -> {
-          Plan plan = plan(sheet, sure);
-          plan.stock().newBoards().forEach(log::add);
-          plan.stock().newFinishes().forEach(log::add);
           // Given codes first, so that no free code is handed out that the sheet uses further down.
-          plan.entries().stream().filter(TrialSheetImporter::isCoded).forEach(log::add);
-          plan.entries().stream()
-              .filter(e -> !isCoded(e))
-              .forEach(e -> log.add(withCode(e, log.nextPatchCode())));
-          return plan.result();
+          List<PatchEntry> uncoded = new ArrayList<>();
+          ImportResult result =
+              read(
+                  sheet,
+                  sure,
+                  (entry, stock) -> {
+                    stock.addNew();
+                    if (isCoded(entry)) {
+                      log.add(entry);
+                    } else {
+                      uncoded.add(entry);
+                    }
+                  });
+          uncoded.forEach(e -> log.add(withCode(e, log.nextPatchCode())));
+          return result;
         });
   }
 
-  private record Plan(Stock stock, List<PatchEntry> entries, int skipped) {
-    ImportResult result() {
-      return new ImportResult(
-          entries.size(),
-          entries.stream().mapToInt(e -> e.patch().readings().size()).sum(),
-          stock.newBoards().size(),
-          stock.newFinishes().size(),
-          skipped);
-    }
-  }
-
-  private Plan plan(TrialSheet sheet, boolean sure) {
+  /**
+   * Reads every patch and hands on those that are new, one after the other and none after a fault,
+   * as a large sheet has more of them than fit into memory.
+   */
+  private ImportResult read(TrialSheet sheet, boolean sure, BiConsumer<PatchEntry, Stock> taker) {
     Faults faults = new Faults(sheet.name());
     Knobs knobs = new Knobs(faults, sheet.separator());
     Stock stock = new Stock(log, faults, knobs, sure);
     PatchReader reader = new PatchReader(log, clock, sheet, faults, knobs, stock, sure);
-    Recorded recorded = new Recorded(log);
-    List<PatchEntry> entries = new ArrayList<>();
+    Recorded recorded = new Recorded(log, sheet.hasPatchesWithoutCode());
+    int patches = 0;
+    int readings = 0;
     int skipped = 0;
-    for (List<Row> rows : sheet.patches()) {
+    Iterator<List<Row>> all = sheet.patches().iterator();
+    while (all.hasNext()) {
+      List<Row> rows = all.next();
       Optional<PatchEntry> read = reader.read(rows);
-      if (read.isPresent()) {
-        if (isKnown(read.get(), rows.get(0), recorded, faults)) {
-          skipped++;
-        } else {
-          entries.add(read.get());
+      if (read.isPresent() && isKnown(read.get(), rows.get(0), recorded, faults)) {
+        skipped++;
+      } else if (read.isPresent()) {
+        patches++;
+        readings += read.get().patch().readings().size();
+        if (faults.count() == 0) {
+          taker.accept(read.get(), stock);
         }
       }
     }
     faults.refuseIfAny();
-    return new Plan(stock, entries, skipped);
+    return new ImportResult(
+        patches, readings, stock.boardsBrought(), stock.finishesBrought(), skipped);
   }
 
   private static boolean isKnown(PatchEntry entry, Row first, Recorded recorded, Faults faults) {
