@@ -37,7 +37,7 @@ final class PassesToEvent implements SmoothFunction {
   private static final Softplus SPREAD = new Softplus(0.05);
   static final GaussHermite BOARD_RULE = new GaussHermite(15);
 
-  /** exp(±CAP) times exp(±CAP) times the largest running product stays a finite number. */
+  /** exp(±CAP) times exp(±CAP) stays a finite number, and so does its product with LARGE. */
   private static final double CAP = 200;
 
   private static final double LARGE = 1e100;
@@ -149,33 +149,42 @@ final class PassesToEvent implements SmoothFunction {
       shift[q] = Math.exp(cap(perSigma * p[OMEGA] * BOARD_RULE.node(q)));
       back[q] = 1 / shift[q];
     }
+    double furthest = Math.max(Arrays.stream(shift).max().orElseThrow(), 1);
     double value = logPrior(x, p);
     double[] product = new double[points];
     double[] logLikelihood = new double[points];
     for (Trial[] board : boards) {
       Arrays.fill(product, 1);
       Arrays.fill(logLikelihood, 0);
+      double bound = 1;
       for (Trial t : board) {
         // -ln Λ(±z) = ln(1 + e^∓z): one exponential a trial, then products over the nodes.
         double odds = Math.exp(cap(-t.sign * perSigma * t.margin(p)));
+        double most = 1 + odds * furthest;
+        bound *= most;
+        if (bound > LARGE) {
+          takeLogs(product, logLikelihood);
+          bound = most;
+        }
         double[] shifted = t.sign > 0 ? shift : back;
         for (int q = 0; q < points; q++) {
           product[q] *= 1 + odds * shifted[q];
-          if (product[q] > LARGE) {
-            logLikelihood[q] -= Math.log(product[q]);
-            product[q] = 1;
-          }
         }
       }
-      for (int q = 0; q < points; q++) {
-        logLikelihood[q] -= Math.log(product[q]);
-      }
+      takeLogs(product, logLikelihood);
       value += logMixture(logLikelihood);
     }
     for (int k = 0; k < lnPassRatios.length; k++) {
       value += withRatio[k] * Math.log(-Math.expm1(-p[PSI] * perSigma * lnPassRatios[k]));
     }
     return value;
+  }
+
+  private static void takeLogs(double[] product, double[] logLikelihood) {
+    for (int q = 0; q < product.length; q++) {
+      logLikelihood[q] -= Math.log(product[q]);
+      product[q] = 1;
+    }
   }
 
   private static double cap(double exponent) {

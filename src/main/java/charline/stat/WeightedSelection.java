@@ -1,14 +1,12 @@
 package charline.stat;
 
-import java.util.Arrays;
-
 /**
  * Selection on weighted values: what a full sort would find, in linear time on average. Many values
- * are first told apart by equal bins of their range; Hoare's selection then goes on in the one bin
- * that holds the answer.
+ * are first told apart by many equal bins of their range; Hoare's selection then goes on in the one
+ * bin that holds the answer.
  */
 final class WeightedSelection {
-  private static final int BINS = 512;
+  private static final int BINS = 2048;
 
   private final double[] values;
   private final double[] weights;
@@ -31,33 +29,31 @@ final class WeightedSelection {
       return new WeightedSelection(values.clone(), weights.clone()).from(0, probability);
     }
     double[] bins = new double[BINS];
+    int[] counts = new int[BINS];
     for (int i = 0; i < values.length; i++) {
-      bins[bin(values[i], least, perUnit)] += weights[i];
+      int bin = bin(values[i], least, perUnit);
+      bins[bin] += weights[i];
+      counts[bin]++;
     }
     double below = 0;
     int bin = 0;
     while (bin < BINS - 1 && below + bins[bin] < probability) {
       below += bins[bin++];
     }
-    return inBin(values, weights, least, perUnit, bin).from(below, probability);
-  }
-
-  private static int bin(double value, double least, double perUnit) {
-    return Math.min(BINS - 1, (int) ((value - least) * perUnit));
-  }
-
-  private static WeightedSelection inBin(
-      double[] values, double[] weights, double least, double perUnit, int bin) {
-    double[] chosen = new double[values.length];
-    double[] theirs = new double[values.length];
+    double[] chosen = new double[counts[bin]];
+    double[] theirs = new double[chosen.length];
     int count = 0;
-    for (int i = 0; i < values.length; i++) {
+    for (int i = 0; count < chosen.length; i++) {
       if (bin(values[i], least, perUnit) == bin) {
         chosen[count] = values[i];
         theirs[count++] = weights[i];
       }
     }
-    return new WeightedSelection(Arrays.copyOf(chosen, count), Arrays.copyOf(theirs, count));
+    return new WeightedSelection(chosen, theirs).from(below, probability);
+  }
+
+  private static int bin(double value, double least, double perUnit) {
+    return Math.min(BINS - 1, (int) ((value - least) * perUnit));
   }
 
   /**

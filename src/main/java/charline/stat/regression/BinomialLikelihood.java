@@ -9,7 +9,11 @@ final class BinomialLikelihood implements Smooth {
   private final double[][] q;
 
   BinomialLikelihood(BinomialSample sample, Link link) {
-    this.counts = Counts.of(sample);
+    this(Counts.of(sample), link);
+  }
+
+  BinomialLikelihood(Counts counts, Link link) {
+    this.counts = counts;
     this.link = link;
     this.q = counts.q();
   }

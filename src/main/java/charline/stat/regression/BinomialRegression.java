@@ -62,53 +62,66 @@ public record BinomialRegression(Estimator estimator, Link link) {
       throw new IllegalArgumentException(
           "Brackets need the logit link, not " + link + "; give one row per unit.");
     }
-    double[] start = new double[sample.design().columnCount()];
-    boolean overlap = false;
-    if (link == Link.LOGIT && sample.rowCount() > LARGE) {
-      Counts thin = Counts.of(sample).thinned(STRIDE);
-      if (CLIMB.climb(new LogitLikelihood(thin), start) instanceof Ascent.Summit near) {
-        start = near.point();
-        overlap = Separation.excludedBy(near, thin);
-      }
-    }
-    Separation.Finding finding = overlap ? Separation.NOTHING : Separation.in(sample);
+    Counts counts = Counts.of(sample);
+    Start start = start(counts);
+    Separation.Finding finding = start.overlap() ? Separation.NOTHING : Separation.in(sample);
     if (estimator == Estimator.MAXIMUM_LIKELIHOOD && finding.kind() != Separation.NONE) {
       return Separated.of(finding, sample);
     }
-    Smooth objective = objective(sample);
-    Ascent.Outcome end = CLIMB.climb(objective, start);
+    Ascent.Outcome end = CLIMB.climb(objective(sample, counts), start.point());
     return end instanceof Ascent.Summit summit
-        ? fitAt(sample, summit, finding.kind())
+        ? fitAt(sample, counts, summit, finding.kind())
         : new NotConverged(
             "The fit by %s must reach a maximum, but %s; check the covariates for values far from the rest."
                 .formatted(estimator.words(), ((Ascent.Lost) end).reason()));
   }
 
+  /**
+   * Where the search begins.
+   *
+   * @param overlap whether it is known already that no line separates the outcomes
+   */
+  private record Start(double[] point, boolean overlap) {}
+
+  private Start start(Counts counts) {
+    double[] nowhere = new double[counts.q()[0].length];
+    if (link == Link.LOGIT && counts.q().length > LARGE) {
+      Counts thin = counts.thinned(STRIDE);
+      if (CLIMB.climb(new LogitLikelihood(thin), nowhere) instanceof Ascent.Summit near) {
+        return new Start(near.point(), Separation.excludedBy(near, thin));
+      }
+    }
+    return new Start(nowhere, false);
+  }
+
   /** What is maximised, on the orthogonal basis of the sample's design. */
   Smooth objective(BinomialSample sample) {
+    return objective(sample, Counts.of(sample));
+  }
+
+  private Smooth objective(BinomialSample sample, Counts counts) {
     Smooth rows =
         switch (estimator) {
-          case MAXIMUM_LIKELIHOOD -> likelihood(sample);
-          case FIRTH_PENALISED -> new FirthLikelihood(sample);
+          case MAXIMUM_LIKELIHOOD -> likelihood(counts);
+          case FIRTH_PENALISED -> new FirthLikelihood(counts);
         };
     return Bracketed.of(rows, sample);
   }
 
-  private Smooth likelihood(BinomialSample sample) {
-    return link == Link.LOGIT
-        ? new LogitLikelihood(Counts.of(sample))
-        : new BinomialLikelihood(sample, link);
+  private Smooth likelihood(Counts counts) {
+    return link == Link.LOGIT ? new LogitLikelihood(counts) : new BinomialLikelihood(counts, link);
   }
 
-  private BinomialFit fitAt(BinomialSample sample, Ascent.Summit summit, Separation separation) {
+  private BinomialFit fitAt(
+      BinomialSample sample, Counts counts, Ascent.Summit summit, Separation separation) {
     Design design = sample.design();
     Basis basis = design.basis();
     Smooth.Local likely =
         estimator == Estimator.MAXIMUM_LIKELIHOOD
             ? new Smooth.Local(summit.value(), summit.gradient(), summit.hessian())
-            : Bracketed.of(likelihood(sample), sample).local(summit.point());
+            : Bracketed.of(likelihood(counts), sample).local(summit.point());
     double logLikelihood = likely.value();
-    RealMatrix information = information(sample, summit.point(), likely);
+    RealMatrix information = information(counts, summit.point(), likely);
     RealMatrix covariance =
         basis.outwardCovariance(
             new CholeskyDecomposition(information, 1e-8, 0).getSolver().getInverse());
@@ -127,9 +140,9 @@ public record BinomialRegression(Estimator estimator, Link link) {
   }
 
   /** Expected, which under the logit link is the observed one too. */
-  private RealMatrix information(BinomialSample sample, double[] point, Smooth.Local likely) {
+  private RealMatrix information(Counts counts, double[] point, Smooth.Local likely) {
     return link == Link.LOGIT
         ? new Array2DRowRealMatrix(likely.hessian(), false).scalarMultiply(-1)
-        : new Array2DRowRealMatrix(new BinomialLikelihood(sample, link).information(point), false);
+        : new Array2DRowRealMatrix(new BinomialLikelihood(counts, link).information(point), false);
   }
 }

@@ -20,7 +20,10 @@ final class FirthLikelihood implements Smooth {
   private final double[] trials;
 
   FirthLikelihood(BinomialSample sample) {
-    Counts counts = Counts.of(sample);
+    this(Counts.of(sample));
+  }
+
+  FirthLikelihood(Counts counts) {
     q = counts.q();
     events = counts.events();
     trials = counts.trials();
