@@ -186,7 +186,8 @@ final class FitTiming {
         "R, Newton steps in matrix algebra",
         r[0],
         "none",
-        "many starts, so that the profile is the global one; R's has one. "
+        "a dozen climbs a limit, each from the last one's end and proved to be at the highest point;"
+            + " R's may be at any. "
             + agreement(firth, sample, r));
   }
 
@@ -202,8 +203,7 @@ final class FitTiming {
         "R's glm.fit",
         r[0],
         "10 times faster",
-        "one exponential a row and step, and looking for separation first. "
-            + agreement(plain, sample, r));
+        "one exponential a row and step, five steps over all rows. " + agreement(plain, sample, r));
   }
 
   private static String agreement(

@@ -105,14 +105,15 @@ final class LogTiming {
                 Locale.ROOT, "sqlite3 shell into the same tables (%.0f MB)", theirs.megabytes()),
             theirs.seconds(),
             "at most 3",
-            "checking every cell; the shell is given finished rows and checks none"),
+            "the same inserts; before them, reading and checking every cell, where the shell is"
+                + " given finished rows"),
         new Timing.Line(
             "find char on one board of that log",
             found[0],
             "the same SQL in the shell",
             found[1],
             "at most 2, plus the start",
-            "the start of the program, then reading the patches of the board"));
+            "the start of the program; the patches of the board come by its index"));
   }
 
   /** Rows as they ended up in our log, written out first; only reading them back in is timed. */

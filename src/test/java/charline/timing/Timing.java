@@ -14,6 +14,8 @@ import java.util.Locale;
  * -Dcharline.readings=100000} makes the large log smaller.
  */
 final class Timing {
+  private static final double BUSY = 0.1;
+  private static final int WATCHED_MILLISECONDS = 5000;
   static final int READINGS = Integer.getInteger("charline.readings", 1_000_000);
 
   /**
@@ -58,25 +60,44 @@ final class Timing {
   public static void main(String[] args) throws Exception {
     Path charline = Path.of(args[0], "bin", "charline").toAbsolutePath();
     Path folder = Files.createTempDirectory("charline-timing");
-    double loadBefore = load();
+    double busy = busy();
     List<Line> lines = new ArrayList<>();
-    lines.addAll(StartTiming.lines(charline, folder));
+    say(lines, StartTiming.lines(charline, folder));
+    say(lines, FitTiming.lines(folder));
     LogTiming log = new LogTiming(charline, folder);
-    lines.addAll(log.lines());
-    lines.addAll(FitTiming.lines(folder));
+    say(lines, log.lines());
     List<String> growth = new ArrayList<>();
     for (int readings = 1000; readings <= READINGS; readings *= 10) {
       growth.add(log.allWindows(readings));
-      Files.writeString(Path.of(args[1]), report(lines, growth, loadBefore));
+      System.out.println("window --all: " + growth.get(growth.size() - 1));
     }
+    Files.writeString(Path.of(args[1]), report(lines, growth, Math.max(busy, busy())));
   }
 
-  private static double load() throws IOException {
-    return Double.parseDouble(Files.readString(Path.of("/proc/loadavg")).split(" ")[0]);
+  private static void say(List<Line> lines, List<Line> more) {
+    lines.addAll(more);
+    more.forEach(line -> System.out.println(line.row()));
   }
 
-  private static String report(List<Line> lines, List<String> growth, double loadBefore)
-      throws IOException {
+  /** Share of the machine that others take while this program sleeps. */
+  private static double busy() throws Exception {
+    long[] before = ticks();
+    Thread.sleep(WATCHED_MILLISECONDS);
+    long[] after = ticks();
+    return 1 - (double) (after[0] - before[0]) / (after[1] - before[1]);
+  }
+
+  /** Idle ticks, waiting for a disk included, and all ticks since the machine was started. */
+  private static long[] ticks() throws IOException {
+    String[] words = Files.readAllLines(Path.of("/proc/stat")).get(0).split(" +");
+    long all = 0;
+    for (int i = 1; i <= 8; i++) {
+      all += Long.parseLong(words[i]);
+    }
+    return new long[] {Long.parseLong(words[4]) + Long.parseLong(words[5]), all};
+  }
+
+  private static String report(List<Line> lines, List<String> growth, double busy) {
     StringBuilder text = new StringBuilder();
     text.append("# How quick it is\n\n");
     text.append(
@@ -89,12 +110,12 @@ final class Timing {
     text.append(
         String.format(
             Locale.ROOT,
-            "Measured %s, Java %s, %d cores. Load before the run: %.1f%s.%n%n",
+            "Measured %s, Java %s, %d cores. Taken by others before or after: %.0f %%%s.%n%n",
             LocalDate.now(),
             Runtime.version(),
             Runtime.getRuntime().availableProcessors(),
-            loadBefore,
-            loadBefore > 0.5
+            100 * busy,
+            busy > BUSY
                 ? ", so **others were using the machine and the figures are not to be relied on**"
                 : ""));
     text.append("| what | charline | instead | ratio | goal | what bounds it |\n");
