@@ -6,15 +6,18 @@ import charline.trial.Outcome;
 import charline.trial.Plausibility;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads what was seen, cell by cell; whatever is wrong goes to the faults. */
 final class Readings {
+  private static final Pattern COUNT = Pattern.compile("0*[1-9]\\d{0,8}");
+
   private Readings() {}
 
   /** Passes so far, 0 if there was a fault. */
   static int passes(Row row, Faults faults, boolean sure) {
     String text = row.text(PASSES);
-    if (!text.matches("0*[1-9]\\d{0,8}")) {
+    if (!COUNT.matcher(text).matches()) {
       faults.add(row, PASSES, "Passes must be a whole number, 1 or more.");
       return 0;
     }

@@ -2,7 +2,6 @@ package charline.log.trialsheet;
 
 import charline.log.Refused;
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,17 +16,19 @@ import java.util.List;
  *
  * @param name what the sheet is called in messages
  * @param separator comma, semicolon or tab
+ * @param body the file, its lines ending in LF
  * @param records those with anything in them, the headings first
  */
-record SheetText(String name, char separator, List<Record> records) {
+record SheetText(String name, char separator, String body, List<Record> records) {
   /**
    * One record.
    *
    * @param line where it starts, the first line being 1
    * @param cells how many it has
-   * @param text as it stands, without its line end
+   * @param from where it starts in the body
+   * @param to where it ends, without its line end
    */
-  record Record(int line, int cells, String text) {}
+  record Record(int line, int cells, int from, int to) {}
 
   private static final String SEPARATORS = ",;\t";
 
@@ -37,9 +38,12 @@ record SheetText(String name, char separator, List<Record> records) {
     if (Files.isDirectory(file)) {
       throw new Refused(Refused.Kind.USAGE, name + " is a folder; name a CSV file.");
     }
-    byte[] bytes;
     try {
-      bytes = Files.readAllBytes(file);
+      refuseBinary(name, new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
+      return of(name, Files.readString(file)); // which is strict
+    } catch (CharacterCodingException e) {
+      throw new Refused(
+          Refused.Kind.DATA, name + " is not UTF-8 text; save it as CSV in UTF-8.", e);
     } catch (NoSuchFileException e) {
       throw new Refused(
           Refused.Kind.USAGE, "There is no file %s; check its name and folder.".formatted(file), e);
@@ -48,14 +52,6 @@ record SheetText(String name, char separator, List<Record> records) {
           Refused.Kind.DATA,
           "%s cannot be read (%s); check that it may be opened.".formatted(file, e.getMessage()),
           e);
-    }
-    refuseBinary(name, new String(bytes, StandardCharsets.ISO_8859_1));
-    try {
-      return of(
-          name, StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
-    } catch (CharacterCodingException e) {
-      throw new Refused(
-          Refused.Kind.DATA, name + " is not UTF-8 text; save it as CSV in UTF-8.", e);
     }
   }
 
@@ -70,12 +66,14 @@ record SheetText(String name, char separator, List<Record> records) {
           name + " is empty; its first line must name the columns, such as patch,rig,board.");
     }
     char separator = separatorOf(body.stripLeading().lines().findFirst().orElseThrow());
-    return new SheetText(name, separator, cut(name, body, separator));
+    return new SheetText(name, separator, body, cut(name, body, separator));
   }
 
   /** The records again as one text that starts with the headings. */
   String text() {
-    return String.join("\n", records.stream().map(Record::text).toList()) + "\n";
+    StringBuilder text = new StringBuilder(body.length() + 1);
+    records.forEach(r -> text.append(body, r.from(), r.to()).append('\n'));
+    return text.toString();
   }
 
   private static void refuseBinary(String name, String text) {
@@ -98,6 +96,16 @@ record SheetText(String name, char separator, List<Record> records) {
       }
     }
     return best;
+  }
+
+  private static boolean hasContent(String body, int from, int to, char separator) {
+    for (int i = from; i < to; i++) {
+      char c = body.charAt(i);
+      if (c != separator && !Character.isWhitespace(c)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static List<Record> cut(String name, String body, char separator) {
@@ -126,9 +134,8 @@ record SheetText(String name, char separator, List<Record> records) {
             "A quote that opens on line %d of %s is never closed; close it or take it out."
                 .formatted(quotedSince, name));
       } else if (c == '\n') {
-        String text = body.substring(start, Math.min(i, body.length()));
-        if (text.chars().anyMatch(x -> x != separator && !Character.isWhitespace(x))) {
-          records.add(new Record(startLine, cells, text));
+        if (hasContent(body, start, i, separator)) {
+          records.add(new Record(startLine, cells, start, i));
         }
         line++;
         start = i + 1;

@@ -11,6 +11,7 @@ import charline.trial.Plausibility.Knob;
 import charline.trial.Rig;
 import charline.trial.Tone;
 import charline.trial.WoodForm;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,6 +35,7 @@ final class Stock {
   private final Faults faults;
   private final Knobs knobs;
   private final boolean sure;
+  private final Map<Column, Map<String, Object>> answers = new EnumMap<>(Column.class);
   private final Map<String, Met<Board>> boards = new HashMap<>();
   private final Map<String, Met<Finish>> finishes = new HashMap<>();
 
@@ -214,9 +216,12 @@ final class Stock {
     }
   }
 
+  /** Asks once for each text that a column has. */
+  @SuppressWarnings("unchecked") // each column has answers of one type
   private <T> Optional<T> ask(Row row, Column column, Function<String, T> answer) {
+    Map<String, Object> known = answers.computeIfAbsent(column, c -> new HashMap<>());
     try {
-      return Optional.of(answer.apply(row.text(column)));
+      return Optional.of((T) known.computeIfAbsent(row.text(column), answer));
     } catch (Refused | IllegalArgumentException e) {
       faults.add(row, column, e.getMessage());
       return Optional.empty();
