@@ -15,6 +15,9 @@ import org.apache.commons.math3.linear.RealMatrix;
 final class FirthLikelihood implements Smooth {
   private static final double ROOT_TWO = Math.sqrt(2);
 
+  /** How far the proof of a highest maximum looks, in linear predictors. */
+  private static final int FURTHEST = 4;
+
   private final double[][] q;
   private final double[] events;
   private final double[] trials;
@@ -115,13 +118,14 @@ final class FirthLikelihood implements Smooth {
    * True if a local maximum in a plane, or of all, is surely the highest there; false says nothing.
    *
    * <p>Write I for the information at the point, H for the largest q'I⁻¹q of a row, d for a
-   * direction with d'Id = 1 and u = t √H for how far a predictor may have moved at the point + t d.
-   * Since |w'| ≤ w and |w''| ≤ w, the information there is at least e^-u I, the penalty bends up by
-   * at most H e^u / 2 times the information and changes by at most k √H / 2 a unit of t, with k
-   * coefficients. So up to u = 1 the objective bends down by at least c e^-u, c = 1 - e H / 2. From
-   * there on the concave log-likelihood falls if the slope that has gathered, c (1 - 1/e) / √H,
-   * exceeds k √H / 2; and the objective stays below the point if the drop that has gathered, c / (e
-   * H), exceeds all that the penalty may have gained: w is at most a quarter of the trials.
+   * direction with d'Id = 1, k for the number of coefficients and u = t √H for how far a predictor
+   * may have moved at the point + t d. Since |w'| ≤ w and |w''| ≤ w, the information there is at
+   * least e^-u I, the penalty bends up by at most e^u H / 2 times the information and changes by at
+   * most k √H / 2 a unit of t. So up to any u the objective bends down by at least c e^-u, c = 1 -
+   * e^u H / 2. From there on the concave log-likelihood falls if the slope that has gathered, c (1
+   * - e^-u) / √H, exceeds k √H / 2; and the objective stays below the point if the drop that has
+   * gathered, c (u - 1 + e^-u) / H, exceeds all that the penalty may have gained: k u / 2 on the
+   * way, then what it lacks of its largest, where w is a quarter of the trials.
    */
   boolean surelyHighest(double[] point) {
     At here = at(point);
@@ -133,12 +137,16 @@ final class FirthLikelihood implements Smooth {
     for (double[] row : q) {
       reach = Math.max(reach, overRoot(row, here.root, z));
     }
-    double bend = 1 - 0.5 * Math.E * reach;
-    double drop = bend / (Math.E * reach);
-    double slope = bend * (1 - 1 / Math.E) / Math.sqrt(reach);
-    return bend > 0
-        && slope > 0.5 * dimension() * Math.sqrt(reach)
-        && drop > largestPenalty() - here.penalty + 0.5 * dimension();
+    double lacking = largestPenalty() - here.penalty;
+    for (int u = 1; u <= FURTHEST; u++) {
+      double bend = 1 - 0.5 * Math.exp(u) * reach;
+      double slope = bend * (1 - Math.exp(-u)) / reach;
+      double drop = bend * (u - 1 + Math.exp(-u)) / reach;
+      if (slope > 0.5 * dimension() && drop > lacking + 0.5 * dimension() * u) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private double largestPenalty() {
