@@ -2,11 +2,13 @@ package charline.stat;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.optim.MaxIter;
 import org.apache.commons.math3.optim.linear.LinearConstraint;
 import org.apache.commons.math3.optim.linear.LinearConstraintSet;
@@ -91,6 +93,7 @@ public final class Recession {
 
     private final List<LinearConstraint> box;
     private final List<double[]> rows = new ArrayList<>();
+    private final BitSet joined = new BitSet();
 
     Cuts(List<LinearConstraint> box) {
       this.box = box;
@@ -107,25 +110,37 @@ public final class Recession {
       List<LinearConstraint> constraints = new ArrayList<>(box);
       int stride = Math.max(1, rows.size() / AT_FIRST);
       for (int i = 0; i < rows.size(); i += stride) {
-        constraints.add(atLeastZero(rows.get(i)));
+        join(i, constraints);
       }
       while (true) {
         double[] best = Recession.maximise(scaled, constraints);
-        List<double[]> broken = dot(objective, best) > enough ? broken(best) : List.of();
-        if (broken.isEmpty()) {
+        int[] broken = dot(objective, best) > enough ? broken(best) : new int[0];
+        if (broken.length == 0) {
           return best;
         }
-        broken.forEach(row -> constraints.add(atLeastZero(row)));
+        for (int row : broken) {
+          join(row, constraints);
+        }
       }
     }
 
-    /** Rows that fall along a direction, the steepest first. */
-    private List<double[]> broken(double[] direction) {
-      return rows.stream()
-          .filter(row -> dot(row, direction) < -ZERO)
-          .sorted(Comparator.comparingDouble(row -> dot(row, direction)))
+    private void join(int row, List<LinearConstraint> constraints) {
+      constraints.add(atLeastZero(rows.get(row)));
+      joined.set(row);
+    }
+
+    /**
+     * Rows that fall along a direction, the steepest first. A row that falls though it has joined
+     * falls by the solver's rounding alone: to join again would change nothing, for ever.
+     */
+    private int[] broken(double[] direction) {
+      return IntStream.range(0, rows.size())
+          .filter(i -> !joined.get(i) && dot(rows.get(i), direction) < -ZERO)
+          .boxed()
+          .sorted(Comparator.comparingDouble(i -> dot(rows.get(i), direction)))
           .limit(AT_A_TIME)
-          .toList();
+          .mapToInt(Integer::intValue)
+          .toArray();
     }
   }
 
