@@ -9,8 +9,8 @@ import java.util.Optional;
  * @param at when
  * @param by who, if known
  * @param what table and column, such as "reading.outcome"
- * @param before old value, empty where there was none
- * @param after new value, empty where it was taken out
+ * @param before old value, empty where there was none; of a rig, a board or a finish its name
+ * @param after new value, empty where it was taken out; named likewise
  * @param why reason given, if any
  */
 public record Change(
@@ -19,4 +19,19 @@ public record Change(
     String what,
     Optional<String> before,
     Optional<String> after,
-    Optional<String> why) {}
+    Optional<String> why) {
+  /** What was changed, as a person says it: "power from 42 % to 45 %". */
+  public String words() {
+    ColumnWords column = ColumnWords.of(what);
+    return "%s from %s to %s"
+        .formatted(
+            column.name(),
+            before.map(column::value).orElse("nothing"),
+            after.map(column::value).orElse("nothing"));
+  }
+
+  /** Whether this only tells the same change once more, in the words a person typed. */
+  public boolean isEcho() {
+    return what.endsWith(".typed_json");
+  }
+}

@@ -31,9 +31,17 @@ final class History {
   List<Change> of(UUID patch) {
     return store.query(
         """
-        SELECT * FROM change
-        WHERE row_id = ?1 OR row_id IN (SELECT id FROM reading WHERE patch_id = ?1)
-        ORDER BY number
+        WITH named AS (
+          SELECT 'patch.rig_id' AS what, id, name FROM rig
+          UNION ALL SELECT 'patch.board_id', id, name FROM board
+          UNION ALL SELECT 'patch.finish_id', id, name FROM finish)
+        SELECT c.changed_at_utc, c.changed_at_offset, c.changed_by, c.what, c.why,
+          coalesce(b.name, c.before) AS before, coalesce(a.name, c.after) AS after
+        FROM change c
+        LEFT JOIN named b ON b.what = c.what AND b.id = c.before
+        LEFT JOIN named a ON a.what = c.what AND a.id = c.after
+        WHERE c.row_id = ?1 OR c.row_id IN (SELECT id FROM reading WHERE patch_id = ?1)
+        ORDER BY c.number
         """,
         row ->
             new Change(

@@ -182,7 +182,7 @@ class PatchCommandsTest {
               residue after 1 pass.
             """);
     assertThat(shell.run("patch show 1").out())
-        .contains("Ada: hand speed mm s from 22 to 20 (misread the dial)");
+        .contains("Ada: hand speed from 22 mm/s to 20 mm/s (misread the dial)");
     assertThat(shell.run("patch amend 1 --hand 20mm/s --why again").err())
         .isEqualTo("Nothing in P-0001 would change; say what to amend.\n");
   }

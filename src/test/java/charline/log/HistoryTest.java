@@ -100,8 +100,49 @@ class HistoryTest {
                 Optional.of("{\"power\":\"70%\"}"),
                 why),
             new Change(MORNING, bo, "reading.passes", Optional.of("1"), Optional.of("2"), why));
+    assertThat(log.history("P-0001"))
+        .filteredOn(change -> !change.isEcho())
+        .extracting(Change::words)
+        .containsExactly("power from 60 % to 70 %", "passes from 1 to 2");
     log.amend(amended, "Bo", "once more");
     assertThat(log.history("P-0001")).hasSize(3);
+  }
+
+  @Test
+  void a_change_of_board_is_told_by_the_boards_names() {
+    Board other =
+        new Board(
+            log.newId(),
+            "sill",
+            "pine",
+            boathouse.board.form(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty());
+    log.add(other, "Ada");
+    PatchEntry entry = boathouse.burn("tint");
+    Patch p = entry.patch();
+    log.amend(
+        new PatchEntry(
+            new Patch(
+                p.id(),
+                p.code(),
+                p.burnedAt(),
+                p.rig(),
+                other,
+                p.finish(),
+                p.settings(),
+                p.areaSquareCentimetres(),
+                p.readings()),
+            entry.typed(),
+            entry.by(),
+            entry.note(),
+            entry.voided()),
+        "Bo",
+        "wrong offcut");
+    assertThat(log.history("P-0001"))
+        .extracting(Change::words)
+        .containsExactly("board from door stile to sill");
   }
 
   @Test

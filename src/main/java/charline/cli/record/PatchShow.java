@@ -11,7 +11,6 @@ import charline.log.Change;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -61,24 +60,18 @@ public final class PatchShow extends Work {
     }
     StringBuilder text = new StringBuilder("Changes, oldest first\n");
     changes.stream()
-        .filter(change -> !change.what().endsWith("typed_json")) // the same change once more
+        .filter(change -> !change.isEcho())
         .forEach(
             change -> text.append("  ").append(Table.paragraph(sentence(change))).append('\n'));
     return text.toString();
   }
 
   private static String sentence(Change change) {
-    return "%s%s: %s from %s to %s%s"
+    return "%s%s: %s%s"
         .formatted(
             Wording.minute(change.at()),
             change.by().map(who -> " " + who).orElse(""),
-            change.what().replaceFirst("^\\w+\\.", "").replace('_', ' '),
-            value(change.before()),
-            value(change.after()),
+            change.words(),
             change.why().map(why -> " (" + why + ")").orElse(""));
-  }
-
-  private static String value(Optional<String> text) {
-    return text.map(t -> t.replaceFirst("^(-?\\d+)\\.0$", "$1")).orElse("nothing");
   }
 }
