@@ -14,9 +14,9 @@ import java.util.stream.Stream;
  * <p>Where no patch charred, the onset of char is known from below only, and how far off it lies is
  * the prior's word. Risk never falls as dose, intensity or passes rise, so a patch that came
  * through unharmed speaks for every setting that is weaker in all three. Until a patch has charred,
- * a window reaches no hotter than three patches that came through; until three have kept finish, no
- * cooler than three that cleared. In simulated shops without this rule nearly every window without
- * a charred patch broke its char promise where passes count for little (reports/validation.md).
+ * a window reaches no hotter than six patches that came through; until three have kept finish, no
+ * cooler than six that cleared. In simulated shops without this rule nearly every window without a
+ * charred patch broke its char promise where passes count for little (reports/validation.md).
  */
 final class Witnesses {
   /** As many patches as a window takes at all. */
