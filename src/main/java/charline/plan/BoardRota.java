@@ -11,13 +11,11 @@ import java.util.Random;
 import java.util.stream.Collectors;
 
 /**
- * Spreads patches over boards: always one of those with the fewest, which one by lot. A promise
- * about a board not seen yet takes several that were, so new boards are asked for until there are
- * as many as it takes.
+ * Spreads patches over boards: always one of those with the fewest, which one by lot, and one at
+ * hand before one that is still to be found. A promise about a board not seen yet takes several
+ * that were, so new boards are asked for until there are as many as it takes.
  */
 final class BoardRota {
-  static final int FEWEST_BOARDS = 3;
-
   private final Map<Place, Integer> burned = new LinkedHashMap<>();
   private final Random lots;
 
@@ -56,6 +54,9 @@ final class BoardRota {
             least.add(place);
           }
         });
+    if (least.stream().anyMatch(place -> !place.isFresh())) {
+      least.removeIf(Place::isFresh);
+    }
     Place chosen = least.get(lots.nextInt(least.size()));
     burned.merge(chosen, 1, Integer::sum);
     return chosen;

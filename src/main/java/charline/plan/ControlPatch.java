@@ -27,12 +27,21 @@ public final class ControlPatch {
    * ones the first.
    */
   public static Optional<Settings> setting(List<Patch> patches, Rig rig) {
+    return repeated(patches, rig, REPEATS);
+  }
+
+  /** The setting to burn again as a control: what was burned twice has begun to be one. */
+  static Optional<Settings> begun(List<Patch> patches, Rig rig) {
+    return repeated(patches, rig, 2);
+  }
+
+  private static Optional<Settings> repeated(List<Patch> patches, Rig rig, int atLeast) {
     Map<Settings, Integer> counts = new LinkedHashMap<>();
     patches.stream()
         .filter(p -> p.rig().id().equals(rig.id()))
         .forEach(p -> counts.merge(p.settings(), 1, Integer::sum));
     Optional<Settings> most = Optional.empty();
-    int best = REPEATS - 1;
+    int best = atLeast - 1;
     for (Map.Entry<Settings, Integer> entry : counts.entrySet()) {
       if (entry.getValue() > best) {
         best = entry.getValue();

@@ -26,7 +26,7 @@ final class Dial {
 
   private static final double FASTEST_HAND = 100;
 
-  /** Most that a hand likes, for the first rung (common practice, no published source). */
+  /** Most that a hand likes while it climbs (common practice, no published source). */
   private static final double EASY_HAND = 60;
 
   /** Below this the hand is led in half millimetres per second, or a rung would be too high. */
@@ -77,9 +77,14 @@ final class Dial {
     double chosen = POWER_STEP;
     for (double percent : powers(List.of())) {
       double speed = bench.speedForDose(percent, Math.exp(lnDose));
-      chosen = speed <= (hand ? EASY_HAND : EASY_SCAN) ? percent : chosen;
+      chosen = isEasy(speed) ? percent : chosen;
     }
     return Setting.on(bench, chosen, keepable(bench.speedForDose(chosen, Math.exp(lnDose))));
+  }
+
+  /** Whether a person leads the beam so fast with ease. */
+  boolean isEasy(double speed) {
+    return speed <= (hand ? EASY_HAND : EASY_SCAN);
   }
 
   /** Rounded up, so that the dose is never above the wanted one. */

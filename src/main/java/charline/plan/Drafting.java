@@ -25,6 +25,9 @@ final class Drafting {
   /** Candidates lie no further than this from the target, in ln dose. */
   private static final double REACH = 1.5;
 
+  /** A climb of less than this, in ln dose, is none. */
+  private static final double BARELY = 0.05;
+
   /** A power is aimed at where a hand can keep to doses so near the middle of its window. */
   private static final double NEAR = 0.3;
 
@@ -82,41 +85,74 @@ final class Drafting {
       return first(place);
     }
     Aim aim = aim();
-    Outlook.Target target = aim.target();
+    Optional<Setting> rung = anyChar || site == Site.PIECE ? Optional.empty() : rung(aim);
+    return rung.isPresent()
+        ? best(aim, List.of(rung.get()), place, true)
+        : best(aim, aboutTarget(aim), place, false);
+  }
+
+  /**
+   * The next rung, for as long as nothing has charred: only that tells how far the onset is. Power
+   * climbs before the hand slows down, up to the power aimed at, because there most room is hoped
+   * for; empty where the dial ends.
+   */
+  private Optional<Setting> rung(Aim aim) {
     double ceiling = ladder.lnCeiling();
-    double high = Math.min(ceiling, target.lnMiddle() + REACH);
-    double low = Math.min(target.lnMiddle(), ceiling) - REACH;
-    boolean climbing = !anyChar && target.room() < 0;
-    if (climbing) {
-      high = ceiling;
-      low = ceiling - Ladder.LN_STEP / 3; // nothing but the next rung
-    }
+    double reached = ceiling - Ladder.LN_STEP;
+    double highest = Collections.max(triedPowers);
+    double mostPower = Math.max(aim.powerPercent(), mainPower());
+    return dial.powers(triedPowers).stream()
+        .filter(power -> power <= mostPower)
+        .sorted(Comparator.reverseOrder())
+        .flatMap(power -> dial.settings(power, reached, ceiling).stream())
+        .filter(s -> dial.isEasy(s.speedMillimetresPerSecond()) && permits(s))
+        .filter(s -> s.lnDose() > reached + BARELY || s.powerPercent() > highest)
+        .findFirst();
+  }
+
+  /** Settings near the middle of the window hoped for, at the power aimed at. */
+  private List<Setting> aboutTarget(Aim aim) {
+    double ceiling = ladder.lnCeiling();
+    double middle = aim.target().lnMiddle();
+    double high = Math.min(ceiling, middle + REACH);
+    double low = Math.min(middle, ceiling) - REACH;
+    return power(aim.powerPercent(), low, high).stream()
+        .flatMap(power -> dial.settings(power, low, high).stream())
+        .filter(this::permits)
+        .toList();
+  }
+
+  private boolean permits(Setting s) {
+    return ladder.permits(s.lnDose(), s.lnIntensity());
+  }
+
+  /** The one of several settings that narrows the limits most, taken for burned. */
+  private Optional<Draft> best(Aim aim, List<Setting> settings, Place place, boolean climbing) {
+    Outlook.Target target = aim.target();
     Draft best = null;
     double bestGain = Double.NEGATIVE_INFINITY;
     Lookahead.Prospect bestChar = null;
     Lookahead.Prospect bestClear = null;
-    Optional<Double> power = power(climbing ? mainPower() : aim.powerPercent(), low, high);
-    if (power.isPresent()) {
-      for (Setting s : dial.settings(power.get(), low, high)) {
-        int passes = passes(s);
-        if (passes == 0 || !ladder.permits(s.lnDose(), s.lnIntensity())) {
-          continue;
-        }
-        Lookahead.Prospect charring =
-            outlook.charring().prospect(s.lnDose(), s.lnIntensity(), passes, place.id());
-        Lookahead.Prospect clearing =
-            outlook.clearing().prospect(s.lnDose(), s.lnIntensity(), passes, place.id());
-        double hotAfter = target.hotSpreadAfter(charring);
-        double coldAfter = target.coldSpreadAfter(clearing);
-        double hotGain = target.hotSpread() - hotAfter;
-        double coldGain = target.coldSpread() - coldAfter;
-        if (hotGain + coldGain > bestGain) {
-          bestGain = hotGain + coldGain;
-          Purpose purpose = purpose(s, hotGain, coldGain);
-          best = draft(s, passes, place, purpose, effect(target, hotAfter, coldAfter));
-          bestChar = charring;
-          bestClear = clearing;
-        }
+    for (Setting s : settings) {
+      int passes = passes(s);
+      if (passes == 0) {
+        continue;
+      }
+      Lookahead.Prospect charring =
+          outlook.charring().prospect(s.lnDose(), s.lnIntensity(), passes, place.id());
+      Lookahead.Prospect clearing =
+          outlook.clearing().prospect(s.lnDose(), s.lnIntensity(), passes, place.id());
+      double hotAfter = target.hotSpreadAfter(charring);
+      double coldAfter = target.coldSpreadAfter(clearing);
+      double hotGain = target.hotSpread() - hotAfter;
+      double coldGain = target.coldSpread() - coldAfter;
+      if (hotGain + coldGain > bestGain) {
+        bestGain = hotGain + coldGain;
+        Purpose side = hotGain >= coldGain ? Purpose.HOT_SIDE : Purpose.COLD_SIDE;
+        Purpose purpose = climbing ? Purpose.CLIMB : side;
+        best = draft(s, passes, place, purpose, effect(target, hotAfter, coldAfter));
+        bestChar = charring;
+        bestClear = clearing;
       }
     }
     if (best != null) {
@@ -128,7 +164,7 @@ final class Drafting {
   private Optional<Draft> first(Place place) {
     Setting s = dial.first(ladder.lnCeiling());
     int passes = passes(s);
-    if (passes == 0 || !ladder.permits(s.lnDose(), s.lnIntensity())) {
+    if (passes == 0 || !permits(s)) {
       return Optional.empty();
     }
     Lookahead.Prospect charring =
@@ -158,10 +194,7 @@ final class Drafting {
    */
   private Optional<Double> power(double wanted, double lnLow, double lnHigh) {
     return dial.powers(triedPowers).stream()
-        .filter(
-            p ->
-                dial.settings(p, lnLow, lnHigh).stream()
-                    .anyMatch(s -> ladder.permits(s.lnDose(), s.lnIntensity())))
+        .filter(p -> dial.settings(p, lnLow, lnHigh).stream().anyMatch(this::permits))
         .min(Comparator.comparingDouble(p -> Math.abs(Math.log(p / wanted))));
   }
 
@@ -228,13 +261,6 @@ final class Drafting {
     return Predicted.chance(outlook.charFit(), s, passes, asked.confidence()).upper();
   }
 
-  private Purpose purpose(Setting s, double hotGain, double coldGain) {
-    if (!anyChar && s.lnDose() > ladder.lnCeiling() - Ladder.LN_STEP + 1e-9) {
-      return Purpose.CLIMB;
-    }
-    return hotGain >= coldGain ? Purpose.HOT_SIDE : Purpose.COLD_SIDE;
-  }
-
   private Draft draft(Setting s, int passes, Place place, Purpose purpose, String effect) {
     Settings settings = bench.settings(s.powerPercent(), s.speedMillimetresPerSecond());
     return new Draft(s, settings, passes, place, purpose, reason(purpose), effect);
@@ -264,7 +290,7 @@ final class Drafting {
             Math.log(exposure.doseJoulesPerCm2()),
             Math.log(exposure.intensity()));
     int passes = passes(s);
-    if (passes == 0 || !ladder.permits(s.lnDose(), s.lnIntensity())) {
+    if (passes == 0 || !permits(s)) {
       return Optional.empty();
     }
     outlookTakes(s, passes, place);

@@ -8,8 +8,9 @@ import java.util.List;
 
 /**
  * The ladder rule: start low, raise one knob at a time by at most a quarter, stop at the first
- * brown (common practice, no published source). A setting may be burned if one that is at most one
- * step cooler, dose and intensity taken together, was burned without char.
+ * brown (common practice, no published source). More power raises dose and intensity alike, a
+ * slower hand the dose alone. So a setting may be burned if one was burned without char that has at
+ * most a step less dose and at most a step less intensity.
  */
 final class Ladder {
   /** From one rung to the next: a quarter more. */
@@ -25,13 +26,8 @@ final class Ladder {
 
   /** A dose per pass and an intensity, as natural logarithms. */
   record Rung(double lnDose, double lnIntensity) {
-    /** How far a setting lies above this one, every knob that is lower counted as equal. */
-    double climbTo(double otherLnDose, double otherLnIntensity) {
-      return Math.max(0, otherLnDose - lnDose) + Math.max(0, otherLnIntensity - lnIntensity);
-    }
-
     boolean permits(double otherLnDose, double otherLnIntensity) {
-      return climbTo(otherLnDose, otherLnIntensity) <= LN_STEP + SLACK;
+      return Math.max(otherLnDose - lnDose, otherLnIntensity - lnIntensity) <= LN_STEP + SLACK;
     }
   }
 

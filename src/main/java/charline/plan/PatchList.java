@@ -42,7 +42,7 @@ final class PatchList {
   /** As many suggestions as may be made, numbered in the order of choosing. */
   List<Suggestion> draft(int count) {
     List<Suggestion> list = new ArrayList<>();
-    Optional<Settings> control = ControlPatch.setting(patches, bench.rig());
+    Optional<Settings> control = ControlPatch.begun(patches, bench.rig());
     int since = ControlPatch.since(patches, bench.rig(), control);
     control = control.or(this::middle);
     while (list.size() < count) {

@@ -19,8 +19,18 @@ import java.util.Random;
  * Chooses the next patches of a stratum.
  *
  * @param fitter fits the models, and holds what is believed before any trial
+ * @param boards new boards are asked for until there are so many
  */
-public record Planner(Fitter fitter) {
+public record Planner(Fitter fitter, int boards) {
+  /**
+   * Three boards let a window stand, but say little of how much boards differ: with five, half as
+   * many patches do where the window is narrow (reports/planning.md).
+   */
+  public static final int BOARDS = 5;
+
+  /** Where no more than these can be had. */
+  public static final int FEWEST_BOARDS = 3;
+
   /** After every pass up to this one a patch is read, but never past the first brown. */
   public static final int PASSES = 8;
 
@@ -31,7 +41,12 @@ public record Planner(Fitter fitter) {
   private static final int BELOW_START = 2;
 
   public static Planner withDefaults() {
-    return new Planner(Fitter.withDefaults());
+    return new Planner(Fitter.withDefaults(), BOARDS);
+  }
+
+  /** The same, content with three boards. */
+  public Planner withFewBoards() {
+    return new Planner(fitter, FEWEST_BOARDS);
   }
 
   /**
@@ -40,10 +55,10 @@ public record Planner(Fitter fitter) {
    * @param bench rig and fixed knobs
    * @param asked what the window is to keep
    * @param site where they are burned; on the piece there is nothing to burn before any trial
-   * @param boards boards at hand, may be empty
+   * @param atHand boards at hand, may be empty
    * @param count how many, 1 or more
    */
-  public NextPatches first(Bench bench, Asked asked, Site site, List<Board> boards, int count) {
+  public NextPatches first(Bench bench, Asked asked, Site site, List<Board> atHand, int count) {
     if (site == Site.PIECE) {
       return new NextPatches(
           bench,
@@ -59,7 +74,7 @@ public record Planner(Fitter fitter) {
     Outlook outlook = Outlook.beforeTrials(fitter, asked, intensity);
     Ladder ladder = Ladder.from(outlook.lnSafeDose(Math.log(intensity)));
     Drafting drafting = new Drafting(bench, asked, site, outlook, ladder, List.of(), PASSES);
-    BoardRota rota = new BoardRota(List.of(), boards, BoardRota.FEWEST_BOARDS, lots);
+    BoardRota rota = new BoardRota(List.of(), atHand, boards, lots);
     List<Suggestion> drafts =
         new PatchList(bench, asked, outlook, drafting, List.of(), rota).draft(count);
     return new NextPatches(
@@ -79,23 +94,23 @@ public record Planner(Fitter fitter) {
    * @param bench rig and fixed knobs
    * @param asked what the window is to keep
    * @param site where they are burned
-   * @param boards boards at hand, may be empty
+   * @param atHand boards at hand, may be empty
    * @param count how many, 1 or more
    */
   public NextPatches next(
-      Trials trials, Bench bench, Asked asked, Site site, List<Board> boards, int count) {
+      Trials trials, Bench bench, Asked asked, Site site, List<Board> atHand, int count) {
     Recommendation found = new WindowFinder(fitter, true).recommend(trials, bench, asked);
-    return next(trials, found, site, boards, count);
+    return next(trials, found, site, atHand, count);
   }
 
   /** The same, where the window has been looked for already. */
   public NextPatches next(
-      Trials trials, Recommendation found, Site site, List<Board> boards, int count) {
+      Trials trials, Recommendation found, Site site, List<Board> atHand, int count) {
     boolean early = trials.patches().size() < FEWEST_FOR_NONE;
     return switch (found.verdict()) {
-      case WINDOW -> confirming(trials, found, site, boards, count);
-      case NOT_YET, UNRELIABLE -> searching(trials, found, site, boards, count);
-      case NONE -> early ? searching(trials, found, site, boards, count) : nothing(found, site);
+      case WINDOW -> confirming(trials, found, site, atHand, count);
+      case NOT_YET, UNRELIABLE -> searching(trials, found, site, atHand, count);
+      case NONE -> early ? searching(trials, found, site, atHand, count) : nothing(found, site);
     };
   }
 
@@ -111,7 +126,7 @@ public record Planner(Fitter fitter) {
   }
 
   private NextPatches searching(
-      Trials trials, Recommendation found, Site site, List<Board> boards, int count) {
+      Trials trials, Recommendation found, Site site, List<Board> atHand, int count) {
     Bench bench = found.bench();
     Asked asked = found.asked();
     Random lots = lots(trials);
@@ -119,7 +134,8 @@ public record Planner(Fitter fitter) {
     Ladder ladder = ladder(trials.patches(), bench, outlook, asked);
     int known = ladder.size();
     Drafting drafting = new Drafting(bench, asked, site, outlook, ladder, trials.patches(), PASSES);
-    BoardRota rota = rota(site, trials.patches(), boards, found.boardsWanted(), lots);
+    BoardRota rota =
+        rota(site, trials.patches(), atHand, Math.max(boards, found.boardsWanted()), lots);
     List<Suggestion> drafts =
         new PatchList(bench, asked, outlook, drafting, trials.patches(), rota).draft(count);
     return new NextPatches(
@@ -149,7 +165,7 @@ public record Planner(Fitter fitter) {
 
   /** The same setting again, on boards not burned yet where there are any. */
   private NextPatches confirming(
-      Trials trials, Recommendation found, Site site, List<Board> boards, int count) {
+      Trials trials, Recommendation found, Site site, List<Board> atHand, int count) {
     Bench bench = found.bench();
     Asked asked = found.asked();
     Box box = found.chosen().orElseThrow();
@@ -159,9 +175,8 @@ public record Planner(Fitter fitter) {
         rota(
             site,
             trials.patches(),
-            boards,
-            Math.max(
-                BoardRota.FEWEST_BOARDS, boards.size() + Math.min(count, BoardRota.FEWEST_BOARDS)),
+            atHand,
+            Math.max(FEWEST_BOARDS, atHand.size() + Math.min(count, FEWEST_BOARDS)),
             lots);
     boolean untried = own(trials.patches(), bench).isEmpty();
     Ladder tried = ladder(trials.patches(), bench, outlook, asked);
@@ -195,8 +210,8 @@ public record Planner(Fitter fitter) {
   }
 
   private static BoardRota rota(
-      Site site, List<Patch> patches, List<Board> boards, int atLeast, Random lots) {
-    return site == Site.PIECE ? BoardRota.onPiece() : new BoardRota(patches, boards, atLeast, lots);
+      Site site, List<Patch> patches, List<Board> atHand, int atLeast, Random lots) {
+    return site == Site.PIECE ? BoardRota.onPiece() : new BoardRota(patches, atHand, atLeast, lots);
   }
 
   private static Outlook outlook(Trials trials, Recommendation found) {

@@ -1,7 +1,6 @@
 package charline.plan;
 
 import charline.exposure.Settings;
-import charline.model.Fitter;
 import charline.model.Trials;
 import charline.trial.Board;
 import charline.trial.Patch;
@@ -22,9 +21,9 @@ enum Manner {
   NEXT {
     @Override
     Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
-      Planner planner = new Planner(Fitter.withDefaults());
+      Planner planner = Planner.withDefaults();
       List<Patch> patches = shop.patches();
-      int atHand = Math.max(BoardRota.FEWEST_BOARDS, shop.boards());
+      int atHand = Math.max(Planner.BOARDS, shop.boards());
       List<Board> boards = IntStream.range(0, atHand).mapToObj(InventedShop::board).toList();
       NextPatches next =
           patches.isEmpty()
@@ -96,9 +95,9 @@ enum Manner {
   /** The next patch, or null to give up. */
   abstract Choice choose(InventedShop shop, Optional<Recommendation> found, long seed);
 
-  /** Three boards, and five as soon as those are said to be too few: whatever the manner. */
+  /** As many as the planner asks for, whatever the manner. */
   private static int boards(Optional<Recommendation> found) {
-    return found.map(Recommendation::boardsWanted).orElse(BoardRota.FEWEST_BOARDS);
+    return Math.max(Planner.BOARDS, found.map(Recommendation::boardsWanted).orElse(0));
   }
 
   private static Settings settings(double power, double speed) {

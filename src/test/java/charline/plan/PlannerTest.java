@@ -49,13 +49,45 @@ class PlannerTest {
     assertThat(next.suggestions()).hasSize(6);
     assertThat(next.suggestions().get(0).reason()).isEqualTo("lowest rung");
     assertThat(next.suggestions().stream().map(s -> s.place().name()).distinct())
-        .containsExactly("new board 1", "new board 2", "new board 3");
+        .containsExactlyInAnyOrder(
+            "new board 1", "new board 2", "new board 3", "new board 4", "new board 5");
     for (int k = 1; k < 6; k++) {
-      assertThat(next.suggestions().get(k).setting().doseJoulesPerCm2())
-          .isLessThanOrEqualTo(
-              1.2500001 * next.suggestions().get(k - 1).setting().doseJoulesPerCm2());
+      Setting below = next.suggestions().get(k - 1).setting();
+      Setting rung = next.suggestions().get(k).setting();
+      assertThat(rung.doseJoulesPerCm2()).isLessThanOrEqualTo(1.2500001 * below.doseJoulesPerCm2());
+      assertThat(rung.intensity()).isLessThanOrEqualTo(1.2500001 * below.intensity());
       assertThat(next.suggestions().get(k).onlyAfter()).hasValue(k);
     }
+  }
+
+  @Test
+  void power_climbs_before_the_hand_slows_down() {
+    NextPatches next = PLANNER.first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, List.of(), 6);
+
+    assertThat(next.suggestions().get(5).setting().powerPercent())
+        .isGreaterThan(next.suggestions().get(0).setting().powerPercent());
+    assertThat(next.suggestions())
+        .allMatch(s -> s.setting().speedMillimetresPerSecond() <= 60, "an easy speed");
+  }
+
+  @Test
+  void where_only_three_boards_can_be_had_three_will_do() {
+    NextPatches next =
+        PLANNER.withFewBoards().first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, List.of(), 6);
+
+    assertThat(next.suggestions().stream().map(s -> s.place().name()).distinct())
+        .containsExactlyInAnyOrder("new board 1", "new board 2", "new board 3");
+  }
+
+  @Test
+  void one_control_patch_is_asked_for_not_several_in_a_row() {
+    InventedShop shop = climbed(1, 7);
+    Suggestion control = next(shop, Site.OFFCUT, 1).suggestions().get(0);
+    assertThat(control.purpose()).isEqualTo(Purpose.CONTROL);
+    shop.burn(control.settings(), 0, 4);
+    assertThat(next(shop, Site.OFFCUT, 7).suggestions())
+        .extracting(Suggestion::purpose)
+        .doesNotContain(Purpose.CONTROL);
   }
 
   @Test

@@ -37,8 +37,8 @@ import picocli.CommandLine.Option;
     header = "Choose the patches to burn next.",
     description =
         "Settings on the rig's own steps (power in %%, speed in mm/s), in the order of burning, "
-            + "each with its reason and its char risk. No dose is more than a quarter above what "
-            + "was burned without char. Exit code 1 means: nothing should be burned.",
+            + "each with its reason and its char risk. Neither dose nor fluence is more than a "
+            + "quarter above what was burned without char. Exit code 1 means: nothing should be burned.",
     footer = {
       "",
       "Examples:",
@@ -68,7 +68,8 @@ public final class Next extends Work {
       names = "--board",
       paramLabel = "NAME",
       description =
-          "A board at hand; may be repeated. Default: those used so far and unused ones of the wood.")
+          "A board at hand; may be repeated. Default: those used so far and unused ones of the "
+              + "wood, and new ones up to five; three will do where they are named here.")
   private List<String> boards = List.of();
 
   @Option(
@@ -109,7 +110,7 @@ public final class Next extends Work {
     try (Logbook log = desk.logToRead()) {
       StratumOptions.Beginning beginning = trials.chooseOrBegin(log, desk);
       List<Board> atHand = boards(log, beginning);
-      Planner planner = Planner.withDefaults();
+      Planner planner = planner();
       NextPatches next =
           beginning
               .tried()
@@ -183,6 +184,11 @@ public final class Next extends Work {
           throw Typed.refused(
               "--on", "the place must be offcut or piece, not \"%s\".".formatted(on.strip()));
     };
+  }
+
+  private Planner planner() {
+    Planner planner = Planner.withDefaults();
+    return boards.isEmpty() ? planner : planner.withFewBoards();
   }
 
   /** Boards as named, or those of the trials and those of the wood that carry no patch at all. */
