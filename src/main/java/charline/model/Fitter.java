@@ -1,6 +1,6 @@
 package charline.model;
 
-import charline.stat.DampedNewton;
+import charline.stat.Ascent;
 import charline.stat.ImportanceSampler;
 import charline.stat.Logistic;
 import charline.stat.MarkovChain;
@@ -14,9 +14,9 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
- * Fits the passes-to-event model: mode by damped Newton, a pilot sample around it, and importance
- * sampling with the proposal moved to the pilot's mean and covariance; moved once more if the
- * weights misbehave, Markov chains if they still do. The same trials and seed give the same digits.
+ * Fits the passes-to-event model: mode by Newton, a pilot sample around it, and importance sampling
+ * with the proposal moved to the pilot's mean and covariance; moved once more if the weights
+ * misbehave, Markov chains if they still do. The same trials and seed give the same digits.
  *
  * <p>These posteriors lean: the pilot brings the largest error of a 5 or 95 % quantile, over the
  * strata of the reference test, from a quarter of the posterior spread down to a thirtieth.
@@ -27,6 +27,9 @@ import org.apache.commons.math3.linear.RealMatrix;
  * @param loans what is borrowed from other trials, by event
  */
 public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event, Loan> loans) {
+  /** Steps from far away, where the posterior is not concave, are kept short. */
+  private static final Ascent TO_THE_MODE = Ascent.withDefaults().withLongestStep(3);
+
   /** Heavy tails: a Student t with four degrees of freedom. */
   private static final int HALF_DEGREES = 2;
 
@@ -206,12 +209,12 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event,
   private record Proposal(double[] centre, RealMatrix covariance) {}
 
   private static Proposal proposal(PassesToEvent target) {
-    DampedNewton.Outcome outcome = DampedNewton.withDefaults().maximise(target, target.start());
-    if (outcome instanceof DampedNewton.Maximum maximum) {
-      return new Proposal(maximum.point(), maximum.covariance());
+    Ascent.Outcome outcome = TO_THE_MODE.climb(target, target.start());
+    if (outcome instanceof Ascent.Summit summit) {
+      return new Proposal(summit.point(), summit.covariance());
     }
     // Without a mode the samplers start where the search stood, and k-hat tells how that went.
-    double[] stood = ((DampedNewton.NotConverged) outcome).lastPoint();
+    double[] stood = ((Ascent.Lost) outcome).point();
     return new Proposal(stood, MatrixUtils.createRealIdentityMatrix(stood.length));
   }
 }

@@ -2,7 +2,7 @@ package charline.model;
 
 import charline.stat.GaussHermite;
 import charline.stat.Logistic;
-import charline.stat.SmoothFunction;
+import charline.stat.Smooth;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +23,7 @@ import java.util.TreeMap;
  * So every patch is one success, one failure, or both with a factor free of the board: a single
  * reading is a logistic regression. Boards are integrated out by Gauss-Hermite quadrature.
  */
-final class PassesToEvent implements SmoothFunction {
+final class PassesToEvent implements Smooth {
   static final int TAU = 0;
   static final int PHI = 1;
   static final int PSI = 2;
@@ -222,12 +222,17 @@ final class PassesToEvent implements SmoothFunction {
         + coats;
   }
 
+  @Override
+  public int dimension() {
+    return size;
+  }
+
   /**
    * Derivatives are taken in (τ, φ, ψ, ln σ, ω, β), where z is linear but for the factor 1/σ, and
    * then carried over to the coordinates.
    */
   @Override
-  public Expansion expand(double[] x) {
+  public Local local(double[] x) {
     double[] p = parameters(x);
     Derivatives total = new Derivatives(size);
     for (Trial[] board : boards) {
@@ -238,7 +243,8 @@ final class PassesToEvent implements SmoothFunction {
     changeCoordinate(PHI, WEIGHT, x[PHI], total);
     changeCoordinate(PSI, WEIGHT, x[PSI], total);
     changeCoordinate(OMEGA, SPREAD, x[OMEGA], total);
-    return new Expansion(total.value, total.gradient, total.hessian);
+    total.mirror();
+    return new Local(total.value, total.gradient, total.hessian);
   }
 
   private void expandPrior(double lnSigma, double[] p, Derivatives total) {
@@ -363,6 +369,15 @@ final class PassesToEvent implements SmoothFunction {
     Derivatives(int size) {
       gradient = new double[size];
       hessian = new double[size][size];
+    }
+
+    /** Sums in another order round otherwise: one half of the Hessian stands for both. */
+    void mirror() {
+      for (int r = 0; r < gradient.length; r++) {
+        for (int c = 0; c < r; c++) {
+          hessian[r][c] = hessian[c][r];
+        }
+      }
     }
   }
 }

@@ -59,7 +59,16 @@ public record Ascent(double longestStep, int steps) {
    * @param hessian negative definite
    */
   public record Summit(double[] point, double value, double[] gradient, double[][] hessian)
-      implements Outcome {}
+      implements Outcome {
+    /** The inverse of the negative Hessian: the covariance of the normal approximation. */
+    public RealMatrix covariance() {
+      RealMatrix inverse =
+          new CholeskyDecomposition(new Array2DRowRealMatrix(hessian).scalarMultiply(-1), 1e-8, 0)
+              .getSolver()
+              .getInverse();
+      return inverse.add(inverse.transpose()).scalarMultiply(0.5); // symmetric to the last digit
+    }
+  }
 
   /**
    * No maximum was reached.

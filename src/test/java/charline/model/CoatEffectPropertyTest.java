@@ -9,7 +9,7 @@ import charline.model.check.FitChecks;
 import charline.model.check.PatchCheck;
 import charline.pooling.Truth;
 import charline.pooling.Yard;
-import charline.stat.SmoothFunction;
+import charline.stat.Smooth;
 import charline.trial.Coat;
 import charline.trial.Patch;
 import charline.trial.Tone;
@@ -237,7 +237,7 @@ class CoatEffectPropertyTest {
     for (int k = 0; k < x.length; k++) {
       x[k] += 0.3 * random.nextGaussian();
     }
-    SmoothFunction.Expansion here = target.expand(x);
+    Smooth.Local here = target.local(x);
     assertThat(here.value()).isCloseTo(target.value(x), within(1e-9 * Math.abs(here.value())));
     double h = 1e-5;
     for (int k = 0; k < x.length; k++) {
@@ -248,8 +248,7 @@ class CoatEffectPropertyTest {
       double slope = (target.value(up) - target.value(down)) / (2 * h);
       assertThat(here.gradient()[k]).isCloseTo(slope, within(1e-4 * Math.max(1, Math.abs(slope))));
       for (int j = 0; j < x.length; j++) {
-        double bend =
-            (target.expand(up).gradient()[j] - target.expand(down).gradient()[j]) / (2 * h);
+        double bend = (target.local(up).gradient()[j] - target.local(down).gradient()[j]) / (2 * h);
         assertThat(here.hessian()[j][k])
             .isCloseTo(bend, within(1e-4 * Math.max(1, Math.abs(bend))));
       }

@@ -3,9 +3,9 @@ package charline.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.stat.DampedNewton;
+import charline.stat.Ascent;
 import charline.stat.Logistic;
-import charline.stat.SmoothFunction;
+import charline.stat.Smooth;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -47,7 +47,7 @@ class PassesToEventPropertyTest {
     PassesToEvent target =
         new PassesToEvent(randomPatches(random, 20), 0.1, Prior.usual(Event.CLEARING));
     double[] x = randomPoint(random);
-    SmoothFunction.Expansion here = target.expand(x);
+    Smooth.Local here = target.local(x);
     assertThat(here.value()).isCloseTo(target.value(x), within(1e-9 * Math.abs(here.value())));
     double h = 1e-5;
     for (int k = 0; k < x.length; k++) {
@@ -60,8 +60,7 @@ class PassesToEventPropertyTest {
           .as("slope " + k)
           .isCloseTo(slope, within(1e-4 * Math.max(1, Math.abs(slope))));
       for (int j = 0; j < x.length; j++) {
-        double bend =
-            (target.expand(up).gradient()[j] - target.expand(down).gradient()[j]) / (2 * h);
+        double bend = (target.local(up).gradient()[j] - target.local(down).gradient()[j]) / (2 * h);
         assertThat(here.hessian()[j][k])
             .as("bend " + j + " " + k)
             .isCloseTo(bend, within(1e-4 * Math.max(1, Math.abs(bend))));
@@ -174,8 +173,8 @@ class PassesToEventPropertyTest {
             new Prior.Normal(-2, 1e4),
             1e-5);
     PassesToEvent target = new PassesToEvent(patches, 0, flat);
-    DampedNewton.Outcome outcome = DampedNewton.withDefaults().maximise(target, target.start());
-    double[] mode = PassesToEvent.parameters(((DampedNewton.Maximum) outcome).point());
+    Ascent.Outcome outcome = Ascent.withDefaults().climb(target, target.start());
+    double[] mode = PassesToEvent.parameters(((Ascent.Summit) outcome).point());
     assertThat(mode[PassesToEvent.TAU])
         .isCloseTo(Math.log(10) * 60.717455 / 34.270326, within(1e-6));
     assertThat(mode[PassesToEvent.SIGMA]).isCloseTo(Math.log(10) / 34.270326, within(1e-6));

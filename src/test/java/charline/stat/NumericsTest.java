@@ -7,6 +7,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -89,22 +92,55 @@ class NumericsTest {
     }
   }
 
+  @Test
+  void the_covariance_at_a_top_is_the_inverse_curvature_and_symmetric_to_the_last_digit() {
+    Random random = new Random(11);
+    for (int trial = 0; trial < 200; trial++) {
+      double[][] root = new double[5][5];
+      for (double[] row : root) {
+        Arrays.setAll(row, j -> random.nextGaussian());
+      }
+      RealMatrix r = new Array2DRowRealMatrix(root);
+      RealMatrix curvature = r.multiply(r.transpose());
+      double[][] hessian = new double[5][5];
+      for (int i = 0; i < 5; i++) {
+        for (int j = 0; j < 5; j++) {
+          hessian[i][j] = -curvature.getEntry(Math.min(i, j), Math.max(i, j));
+        }
+      }
+      RealMatrix covariance =
+          new Ascent.Summit(new double[5], 0, new double[5], hessian).covariance();
+      assertThat(covariance).isEqualTo(covariance.transpose());
+      double off =
+          covariance
+              .multiply(curvature)
+              .subtract(MatrixUtils.createRealIdentityMatrix(5))
+              .getFrobeniusNorm();
+      assertThat(off).isLessThan(1e-9 * covariance.getNorm() * curvature.getNorm());
+    }
+  }
+
   /**
    * Rosenbrock's valley (1960, Computer Journal 3:175), turned upside down: maximum 0 at (1, 1).
    */
   @Test
   void newton_climbs_a_bent_ridge() {
-    SmoothFunction ridge =
-        new SmoothFunction() {
+    Smooth ridge =
+        new Smooth() {
+          @Override
+          public int dimension() {
+            return 2;
+          }
+
           @Override
           public double value(double[] x) {
             return -100 * Math.pow(x[1] - x[0] * x[0], 2) - Math.pow(1 - x[0], 2);
           }
 
           @Override
-          public Expansion expand(double[] x) {
+          public Local local(double[] x) {
             double bend = x[1] - x[0] * x[0];
-            return new Expansion(
+            return new Local(
                 value(x),
                 new double[] {400 * x[0] * bend + 2 * (1 - x[0]), -200 * bend},
                 new double[][] {
@@ -112,28 +148,32 @@ class NumericsTest {
                 });
           }
         };
-    DampedNewton.Outcome outcome =
-        DampedNewton.withDefaults().maximise(ridge, new double[] {-1.2, 1});
-    assertThat(outcome).isInstanceOf(DampedNewton.Maximum.class);
-    assertThat(((DampedNewton.Maximum) outcome).point())
+    Ascent.Outcome outcome = Ascent.withDefaults().climb(ridge, new double[] {-1.2, 1});
+    assertThat(outcome).isInstanceOf(Ascent.Summit.class);
+    assertThat(((Ascent.Summit) outcome).point())
         .containsExactly(new double[] {1, 1}, within(1e-6));
   }
 
   @Test
   void newton_says_so_when_there_is_no_top() {
-    SmoothFunction slope =
-        new SmoothFunction() {
+    Smooth slope =
+        new Smooth() {
+          @Override
+          public int dimension() {
+            return 1;
+          }
+
           @Override
           public double value(double[] x) {
             return x[0];
           }
 
           @Override
-          public Expansion expand(double[] x) {
-            return new Expansion(x[0], new double[] {1}, new double[][] {{0}});
+          public Local local(double[] x) {
+            return new Local(x[0], new double[] {1}, new double[][] {{0}});
           }
         };
-    assertThat(DampedNewton.withDefaults().maximise(slope, new double[] {0}))
-        .isInstanceOf(DampedNewton.NotConverged.class);
+    assertThat(Ascent.withDefaults().climb(slope, new double[] {0}))
+        .isInstanceOf(Ascent.Lost.class);
   }
 }
