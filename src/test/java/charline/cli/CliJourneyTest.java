@@ -19,10 +19,10 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Whole visits, played on the built jar. A transcript is a text file: {@code $ command}, then what
- * it prints (answers first, then refusals), then {@code ? code} where the code is not 0. Lines that
+ * Whole visits, played on the built jar. A script is a text file: {@code $ command}, then what it
+ * prints (answers first, then refusals), then {@code ? code} where the code is not 0. Lines that
  * begin with {@code #} are remarks; {@code ...} at the end of a line stands for anything, and alone
- * in a line for any lines. Each transcript starts in a folder of its own, without a log.
+ * in a line for any lines. Each script starts in a folder of its own, without a log.
  */
 class CliJourneyTest {
   private static final Path JOURNEYS = Path.of("src/test/resources/journeys");
@@ -31,13 +31,13 @@ class CliJourneyTest {
   @TempDir Path folder;
 
   @TestFactory
-  Stream<DynamicTest> every_transcript_plays_as_written() throws IOException {
-    List<Path> transcripts;
+  Stream<DynamicTest> every_script_plays_as_written() throws IOException {
+    List<Path> scripts;
     try (Stream<Path> files = Files.list(JOURNEYS)) {
-      transcripts = files.filter(f -> f.toString().endsWith(".txt")).sorted().toList();
+      scripts = files.filter(f -> f.toString().endsWith(".txt")).sorted().toList();
     }
-    assertThat(transcripts).isNotEmpty();
-    return transcripts.stream()
+    assertThat(scripts).isNotEmpty();
+    return scripts.stream()
         .map(
             file ->
                 DynamicTest.dynamicTest(
@@ -58,13 +58,13 @@ class CliJourneyTest {
     play("readme", visit);
   }
 
-  /** One command of a transcript with what it should print and its exit code. */
+  /** One command of a script with what it should print and its exit code. */
   private record Step(String command, List<String> printed, int code) {}
 
-  private void play(String name, List<String> transcript) throws IOException {
+  private void play(String name, List<String> script) throws IOException {
     Path place = Files.createDirectories(folder.resolve(name));
     copySamples(Files.createDirectories(place.resolve("sample-trials")));
-    for (Step step : steps(transcript)) {
+    for (Step step : steps(script)) {
       Played played = run(step.command(), place);
       assertThat(played.text()).as("$ " + step.command()).matches(pattern(step.printed()));
       assertThat(played.code()).as("exit code of $ " + step.command()).isEqualTo(step.code());
@@ -98,7 +98,7 @@ class CliJourneyTest {
         printed.add(line);
       }
     }
-    assertThat(command).as("a transcript has a command").isNotNull();
+    assertThat(command).as("a script has a command").isNotNull();
     steps.add(new Step(command, printed, code));
     return steps;
   }
@@ -119,7 +119,7 @@ class CliJourneyTest {
 
   private record Played(int code, String text) {}
 
-  /** Blank lines are left out on both sides, so that a transcript may be spaced for reading. */
+  /** Blank lines are left out on both sides, so that a script may be spaced for reading. */
   private static Played run(String command, Path place) throws IOException {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -127,7 +127,7 @@ class CliJourneyTest {
     words.add("-jar");
     words.add(System.getProperty("charline.jar"));
     List<String> typed = Shell.words(command);
-    assertThat(typed.get(0)).as("a transcript runs charline alone").isEqualTo("charline");
+    assertThat(typed.get(0)).as("a script runs charline alone").isEqualTo("charline");
     words.addAll(typed.subList(1, typed.size()));
     ProcessBuilder builder = new ProcessBuilder(words).directory(place.toFile());
     Map<String, String> env = builder.environment();
