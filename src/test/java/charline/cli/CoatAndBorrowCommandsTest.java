@@ -92,6 +92,14 @@ class CoatAndBorrowCommandsTest {
   }
 
   @Test
+  void a_classical_fit_says_that_it_takes_all_coats_as_one() {
+    assertThat(told("removal latex pine --classical firth"))
+        .contains(
+            "the classical fit takes coats of every tone and thickness as one, while the posterior is for one coat");
+    assertThat(told("removal varnish ash --classical firth")).doesNotContain("coats of every");
+  }
+
+  @Test
   void a_quote_names_the_coat_that_its_hours_are_for() {
     assertThat(told("quote latex pine --area 2 --tone dark --thickness 6mil"))
         .containsPattern("For a dark coat of 152 um\\. Found|there is none for latex");

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * A classical fit beside the posterior of the same trials, at the same place.
@@ -94,6 +95,14 @@ public record Comparison(
                 .formatted(Columns.figure(omega))
             : "the classical fit takes all boards as one, which changes little here (omega %s)"
                 .formatted(Columns.figure(omega)));
+    if (!fit.coatEffects().isEmpty()) {
+      reasons.add(
+          "the classical fit takes coats of every %s as one, while the posterior is for one coat"
+              .formatted(
+                  fit.coatEffects().stream()
+                      .map(effect -> effect.term().word())
+                      .collect(Collectors.joining(" and "))));
+    }
     if (!classical.at().movedAlong().isEmpty()) {
       reasons.add(
           "the classical dose takes %s along as in the trials, while the posterior holds it still"
