@@ -57,12 +57,15 @@ final class LogFile {
 
   /** Opens a log that is there. */
   static Store openExisting(Path file) {
-    requireLog(file);
+    requireLog(file, "another with --log");
     checkWritable(file);
     return connectChecked(file);
   }
 
-  private static void requireLog(Path file) {
+  /**
+   * @param another what a person may name instead, as a clause
+   */
+  private static void requireLog(Path file, String another) {
     if (!Files.exists(file)) {
       throw new Refused(
           DATA,
@@ -72,7 +75,7 @@ final class LogFile {
     if (Files.isDirectory(file)) {
       throw new Refused(DATA, "%s is a folder; name a file for the log.".formatted(file));
     }
-    checkHeader(file);
+    checkHeader(file, another);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -83,15 +86,15 @@ final class LogFile {
     return openExisting(file);
   }
 
-  private static void checkHeader(Path file) {
+  private static void checkHeader(Path file, String another) {
     byte[] header;
     try (InputStream in = Files.newInputStream(file)) {
       header = in.readNBytes(HEADER_BYTES);
     } catch (IOException e) {
       throw new Refused(
           DATA,
-          "The log %s cannot be read (%s); check its permissions or name another with --log."
-              .formatted(file, e.getMessage()),
+          "The log %s cannot be read (%s); check its permissions or name %s."
+              .formatted(file, e.getMessage(), another),
           e);
     }
     boolean sqlite =
@@ -100,8 +103,8 @@ final class LogFile {
     if (!sqlite) {
       throw new Refused(
           DATA,
-          "%s is no charline log, or its beginning is damaged; it was left as it is. Name another with --log, or restore the latest backup."
-              .formatted(file));
+          "%s is no charline log, or its beginning is damaged; it was left as it is. Name %s, or restore the latest backup."
+              .formatted(file, another));
     }
     if (header.length < HEADER_BYTES) {
       throw new Refused(
@@ -110,8 +113,8 @@ final class LogFile {
     if (ByteBuffer.wrap(header).getInt(APPLICATION_ID_AT) != APPLICATION_ID) {
       throw new Refused(
           DATA,
-          "%s is an SQLite file of another program, not a charline log; it was left as it is. Name another with --log."
-              .formatted(file));
+          "%s is an SQLite file of another program, not a charline log; it was left as it is. Name %s."
+              .formatted(file, another));
     }
   }
 
@@ -211,7 +214,7 @@ final class LogFile {
       throw new Refused(
           DATA, "There is no log at %s; name the file of another bench's log.".formatted(other));
     }
-    requireLog(other);
+    requireLog(other, "the file of another bench's log");
     if (Files.isWritable(other) && Files.isWritable(other.toAbsolutePath().getParent())) {
       inspect(other);
       LogCopy.write(other, copy);

@@ -109,6 +109,16 @@ class MergeTest {
   }
 
   @Test
+  void what_is_no_log_is_refused_with_the_hint_for_a_merge() throws Exception {
+    Files.writeString(there, "not a log at all, but a note somebody left in the folder");
+    assertThatThrownBy(() -> log.merge(there, Take.UNDECIDED, "Ada"))
+        .isInstanceOf(Refused.class)
+        .hasMessage(
+            "%s is no charline log, or its beginning is damaged; it was left as it is. Name the file of another bench's log, or restore the latest backup.",
+            there);
+  }
+
+  @Test
   void a_backup_is_a_log_with_everything_in_it_and_overwrites_nothing() throws Exception {
     boathouse.burn("clean");
     Path copy = folder.resolve("copies/monday.db");
