@@ -23,8 +23,8 @@ import java.util.Random;
  */
 public record Planner(Fitter fitter, int boards) {
   /**
-   * Three boards let a window stand, but say little of how much boards differ: with five, half as
-   * many patches do where the window is narrow (reports/planning.md).
+   * Three boards let a window stand, but say little of how much boards differ: with five, two
+   * thirds of the patches do where the window is narrow (reports/planning.md).
    */
   public static final int BOARDS = 5;
 
