@@ -8,9 +8,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 
-/** A trial sheet of any size: every coating on every wood, burned by chance from a known truth. */
+/**
+ * A trial sheet of any size: every coating on every wood, burned by chance from a known truth. No
+ * board has room for more than some twenty patches, so a large log has many boards.
+ */
 final class BigSheet {
   private static final int PASSES = 4;
+  private static final int PATCHES_A_BOARD = 20;
 
   private BigSheet() {}
 
@@ -27,12 +31,12 @@ final class BigSheet {
       for (int p = 0; p < readings / PASSES; p++) {
         int s = p % strata.size();
         String[] pair = strata.get(s).split(",");
-        int board = random.nextInt(5);
+        int board = p / strata.size() / PATCHES_A_BOARD;
         double power = 30 + 70 * random.nextDouble();
         double speed = 10 + 40 * random.nextDouble();
         // Rig heron: 300 W over 60 mm; dose in J/cm2.
         double lnDose = Math.log(300 * power / 100 / (6 * speed / 10));
-        double shift = 0.1 * (board - 2);
+        double shift = 0.1 * (board % 5 - 2);
         double clears = Math.log(8) + shift + 0.25 * logistic(random);
         double chars = Math.log(24) + shift + 0.25 * logistic(random);
         for (int n = 1; n <= PASSES; n++) {

@@ -20,14 +20,20 @@ import java.util.List;
  */
 record LeftOut(Watched patch, double logDensity, double[] unseen, double kHat, boolean refitted) {
 
-  /** Leaves out every patch in turn; where k-hat is above its limit by a new fit. */
+  /** One patch among more than these moves a fit too little to be worth a new one. */
+  private static final int REFIT_AMONG = 200;
+
+  /**
+   * Leaves out every patch in turn; where k-hat is above its limit and it matters, by a new fit.
+   */
   static List<LeftOut> all(
       List<Watched> patches, Replay replay, Fitter fitter, Trials trials, Event event, int draws) {
     List<LeftOut> all = new ArrayList<>();
+    boolean few = patches.size() <= REFIT_AMONG;
     for (int i = 0; i < patches.size(); i++) {
       SmoothedLeaveOneOut smoothed = SmoothedLeaveOneOut.of(replay.logLikelihood(i));
       all.add(
-          smoothed.kHat() <= SmoothedLeaveOneOut.kHatLimit(draws)
+          !few || smoothed.kHat() <= SmoothedLeaveOneOut.kHatLimit(draws)
               ? of(patches.get(i), replay, i, smoothed, false)
               : refit(
                   patches,

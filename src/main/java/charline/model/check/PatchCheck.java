@@ -10,7 +10,8 @@ package charline.model.check;
  * @param tail two-sided tail probability, half of {@code asSeen} counted in either tail
  * @param adjusted the same with the number of patches taken into account (Benjamini-Hochberg)
  * @param kHat Pareto k-hat of leaving the patch out
- * @param refitted whether the model was fitted anew without it, as k-hat was too high
+ * @param refitted whether the model was fitted anew without it, as k-hat was too high and patches
+ *     few
  */
 public record PatchCheck(
     String code,
