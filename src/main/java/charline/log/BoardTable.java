@@ -2,8 +2,11 @@ package charline.log;
 
 import charline.trial.Board;
 import charline.trial.WoodForm;
+import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 
 /** Boards. */
 final class BoardTable {
@@ -15,17 +18,36 @@ final class BoardTable {
 
   /** All boards, by name. */
   List<Board> all() {
+    return store.query("SELECT * FROM board ORDER BY name", BoardTable::read);
+  }
+
+  /** The boards that patches which meet a condition were burned on. */
+  List<Board> burned(String condition, Object... values) {
     return store.query(
-        "SELECT * FROM board ORDER BY name",
-        row ->
-            new Board(
-                row.id("id"),
-                row.text("name"),
-                row.text("wood"),
-                WoodForm.ofWord(row.text("form")),
-                row.optionalText("condition"),
-                row.optionalNumber("moisture_pct"),
-                row.optionalText("job")));
+        "SELECT * FROM board WHERE id IN (SELECT p.board_id FROM patch p WHERE %s)"
+            .formatted(condition),
+        BoardTable::read,
+        values);
+  }
+
+  Optional<Board> byId(UUID id) {
+    return store.first("SELECT * FROM board WHERE id = ?", BoardTable::read, id);
+  }
+
+  /** The board of that name, capitals of other alphabets than English apart. */
+  Optional<Board> byName(String name) {
+    return store.first("SELECT * FROM board WHERE name = ?", BoardTable::read, name);
+  }
+
+  private static Board read(Row row) throws SQLException {
+    return new Board(
+        row.id("id"),
+        row.text("name"),
+        row.text("wood"),
+        WoodForm.ofWord(row.text("form")),
+        row.optionalText("condition"),
+        row.optionalNumber("moisture_pct"),
+        row.optionalText("job"));
   }
 
   void add(Board board, OffsetDateTime now, String by) {

@@ -12,6 +12,7 @@ import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.WoodFacts;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -146,7 +147,7 @@ public final class Logbook implements AutoCloseable {
 
   /** The board of that name; refuses an unknown one and offers the nearest names. */
   public Board board(String name) {
-    return named("board", name, boards(), Board::name);
+    return boards.byName(name.strip()).orElseGet(() -> named("board", name, boards(), Board::name));
   }
 
   /** Records a board; its wood must be a word of {@link #woods}. */
@@ -443,13 +444,21 @@ public final class Logbook implements AutoCloseable {
         .orElseThrow(() -> Nearest.refusal(kind, name.strip(), all.stream().map(nameOf).toList()));
   }
 
+  /** Names that may be the same but for capitals. SQLite tells those of English letters itself. */
+  private List<String> namesLike(String kind, String name) {
+    return StandardCharsets.US_ASCII.newEncoder().canEncode(name)
+        ? store.query(
+            "SELECT name FROM %s WHERE name = ?".formatted(kind), row -> row.text("name"), name)
+        : store.query("SELECT name FROM " + kind, row -> row.text("name"));
+  }
+
   /**
    * @param kind what is recorded, which is the name of its table too
    */
   private void recording(String kind, String name, Runnable work) {
     inTransaction(
         () -> {
-          for (String other : store.query("SELECT name FROM " + kind, row -> row.text("name"))) {
+          for (String other : namesLike(kind, name.strip())) {
             if (other.equalsIgnoreCase(name.strip())) {
               throw new Refused(
                   USAGE,

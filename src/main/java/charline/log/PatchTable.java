@@ -40,8 +40,8 @@ final class PatchTable {
   List<PatchEntry> wanted(Filter filter) {
     Wanted wanted = Wanted.by(filter);
     return read(
-            "SELECT p.* FROM patch p WHERE %s ORDER BY p.burned_at_utc, p.recorded"
-                .formatted(wanted.condition()),
+            wanted.condition(),
+            "ORDER BY p.burned_at_utc, p.recorded",
             "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND %s ORDER BY r.patch_id, r.passes"
                 .formatted(wanted.condition()),
             wanted.values())
@@ -67,7 +67,8 @@ final class PatchTable {
 
   private Optional<PatchEntry> one(String condition, Object value) {
     return read(
-            "SELECT p.* FROM patch p WHERE " + condition,
+            condition,
+            "",
             "SELECT r.* FROM reading r JOIN patch p ON p.id = r.patch_id WHERE r.voided_why IS NULL AND "
                 + condition
                 + " ORDER BY r.passes",
@@ -107,11 +108,12 @@ final class PatchTable {
     return store.first(sql, row -> (long) row.number("number")).orElse(0L);
   }
 
-  private List<PatchEntry> read(String patchSql, String readingSql, Object... values) {
+  private List<PatchEntry> read(
+      String condition, String order, String readingSql, Object... values) {
     return store.inSnapshot(
         () -> {
           Map<UUID, Rig> rigsById = index(rigs.all(), Rig::id);
-          Map<UUID, Board> boardsById = index(boards.all(), Board::id);
+          Map<UUID, Board> boardsById = index(boards.burned(condition, values), Board::id);
           Map<UUID, Finish> finishesById = index(finishes.all(), Finish::id);
           Map<UUID, List<Reading>> readingsById = new HashMap<>();
           store.query(
@@ -122,7 +124,7 @@ final class PatchTable {
                       .add(ReadingTable.read(row)),
               values);
           return store.query(
-              patchSql,
+              "SELECT p.* FROM patch p WHERE %s %s".formatted(condition, order),
               row ->
                   entry(
                       row,

@@ -152,7 +152,7 @@ public final class PlannedPatches {
         row.text("family"),
         row.text("wood"),
         rig,
-        boardId.flatMap(id -> boards.all().stream().filter(b -> b.id().equals(id)).findFirst()),
+        boardId.flatMap(boards::byId),
         row.text("place"),
         SettingsColumns.read(row),
         row.whole("passes"),

@@ -527,4 +527,26 @@ class LogbookTest {
     assertThat(all.get(999).patch().code()).isEqualTo("P-1000");
     assertThat(log.nextPatchCode()).isEqualTo("P-1001");
   }
+
+  @Test
+  void names_that_differ_in_capitals_alone_are_the_same_in_any_alphabet() {
+    for (String[] pair : new String[][] {{"Stile", "sTILE"}, {"Türblatt", "TÜRBLATT"}}) {
+      log.add(named(pair[0]), "Ada");
+      assertThatThrownBy(() -> log.add(named(pair[1]), "Ada"))
+          .isInstanceOf(Refused.class)
+          .hasMessage("This log has a board \"%s\" already; choose another name.", pair[0]);
+      assertThat(log.board(pair[1]).name()).isEqualTo(pair[0]);
+    }
+  }
+
+  private Board named(String name) {
+    return new Board(
+        log.newId(),
+        name,
+        "pine",
+        boathouse.board.form(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        Optional.empty());
+  }
 }
