@@ -22,6 +22,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -39,6 +40,7 @@ final class Browser implements AutoCloseable {
     Logger.getLogger("org.openqa.selenium").setLevel(Level.SEVERE);
   }
 
+  private static final String LEFT_BEHIND = "does not belong to the document";
   private static final Duration PATIENCE = Duration.ofSeconds(15);
 
   private final ChromeDriver driver;
@@ -177,6 +179,11 @@ final class Browser implements AutoCloseable {
         got = answer.get();
       } catch (StaleElementReferenceException | ElementClickInterceptedException e) {
         // the page is being changed; look again
+      } catch (WebDriverException e) {
+        if (!String.valueOf(e.getMessage()).contains(LEFT_BEHIND)) {
+          throw e;
+        }
+        // as above: the browser's word for an element of the page before
       }
       if (got != null) {
         return got;
