@@ -12,7 +12,6 @@ import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.WoodFacts;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -21,7 +20,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -46,6 +44,7 @@ public final class Logbook implements AutoCloseable {
   private final ReadingTable readings;
   private final PhotoTable photos;
   private final Reference reference;
+  private final Names names;
 
   private Logbook(Store store, Clock clock) {
     this.store = store;
@@ -61,6 +60,7 @@ public final class Logbook implements AutoCloseable {
     amendment = new Amendment(patches, readings);
     photos = new PhotoTable(store);
     reference = new Reference(store);
+    names = new Names(store);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -118,7 +118,7 @@ public final class Logbook implements AutoCloseable {
 
   /** The rig of that name; refuses an unknown one and offers the nearest names. */
   public Rig rig(String name) {
-    return named("rig", name, rigs(), Rig::name);
+    return Names.pick("rig", name, rigs(), Rig::name);
   }
 
   /** Records a rig with its power checks. */
@@ -147,7 +147,9 @@ public final class Logbook implements AutoCloseable {
 
   /** The board of that name; refuses an unknown one and offers the nearest names. */
   public Board board(String name) {
-    return boards.byName(name.strip()).orElseGet(() -> named("board", name, boards(), Board::name));
+    return boards
+        .byName(name.strip())
+        .orElseGet(() -> Names.pick("board", name, boards(), Board::name));
   }
 
   /** Records a board; its wood must be a word of {@link #woods}. */
@@ -168,7 +170,7 @@ public final class Logbook implements AutoCloseable {
 
   /** The finish of that name; refuses an unknown one and offers the nearest names. */
   public Finish finish(String name) {
-    return named("finish", name, finishes(), Finish::name);
+    return Names.pick("finish", name, finishes(), Finish::name);
   }
 
   /** Records a finish; its families must be words of {@link #families}. */
@@ -437,34 +439,13 @@ public final class Logbook implements AutoCloseable {
     return why.strip();
   }
 
-  private static <T> T named(String kind, String name, List<T> all, Function<T, String> nameOf) {
-    return all.stream()
-        .filter(t -> nameOf.apply(t).equalsIgnoreCase(name.strip()))
-        .findFirst()
-        .orElseThrow(() -> Nearest.refusal(kind, name.strip(), all.stream().map(nameOf).toList()));
-  }
-
-  /** Names that may be the same but for capitals. SQLite tells those of English letters itself. */
-  private List<String> namesLike(String kind, String name) {
-    return StandardCharsets.US_ASCII.newEncoder().canEncode(name)
-        ? store.query(
-            "SELECT name FROM %s WHERE name = ?".formatted(kind), row -> row.text("name"), name)
-        : store.query("SELECT name FROM " + kind, row -> row.text("name"));
-  }
-
   /**
    * @param kind what is recorded, which is the name of its table too
    */
   private void recording(String kind, String name, Runnable work) {
     inTransaction(
         () -> {
-          for (String other : namesLike(kind, name.strip())) {
-            if (other.equalsIgnoreCase(name.strip())) {
-              throw new Refused(
-                  USAGE,
-                  "This log has a %s \"%s\" already; choose another name.".formatted(kind, other));
-            }
-          }
+          names.requireFree(kind, name);
           work.run();
           return null;
         });
