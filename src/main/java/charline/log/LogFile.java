@@ -25,6 +25,7 @@ import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.SynchronousMode;
+import org.sqlite.SQLiteConfig.TempStore;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteOpenMode;
 
@@ -371,6 +372,8 @@ final class LogFile {
     config.enableRecursiveTriggers(true); // so that INSERT OR REPLACE cannot slip past the triggers
     config.setSynchronous(SynchronousMode.FULL);
     config.setCacheSize(CACHE_PAGES);
+    // Else every insert writes the pages it touches to a temporary file, in case it must be undone.
+    config.setTempStore(TempStore.MEMORY);
     config.setGetGeneratedKeys(false); // the driver would leave a read open after every insert
     if (migrating) {
       config.enforceForeignKeys(false); // rows may come before what they refer to
