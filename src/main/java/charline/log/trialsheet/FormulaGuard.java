@@ -21,6 +21,6 @@ final class FormulaGuard {
 
   /** The text that {@link #guard} was given. */
   static String undo(String cell) {
-    return GUARDED.matcher(cell).matches() ? cell.substring(1) : cell;
+    return cell.startsWith("'") && GUARDED.matcher(cell).matches() ? cell.substring(1) : cell;
   }
 }

@@ -13,16 +13,18 @@ public record Row(int line, Map<String, String> cells) {
     cells = Map.copyOf(cells);
   }
 
-  /** The cell as the person meant it: blanks trimmed except in prose, formula guard taken off. */
+  /** The cell as the person meant it. */
   String text(Column column) {
-    String cell = cells.getOrDefault(column.heading(), "");
-    if (column.isPersonal()) {
-      cell = FormulaGuard.undo(cell);
-    }
+    return meant(column, cells.getOrDefault(column.heading(), ""));
+  }
+
+  /** A cell as the person meant it: blanks trimmed except in prose, formula guard taken off. */
+  static String meant(Column column, String cell) {
+    String bare = column.isPersonal() ? FormulaGuard.undo(cell) : cell;
     if (column.isProse()) {
-      return cell.isBlank() ? "" : cell;
+      return bare.isBlank() ? "" : bare;
     }
-    return cell.strip();
+    return bare.strip();
   }
 
   boolean has(Column column) {

@@ -39,11 +39,7 @@ record SheetText(String name, char separator, String body, List<Record> records)
       throw new Refused(Refused.Kind.USAGE, name + " is a folder; name a CSV file.");
     }
     try {
-      refuseBinary(name, new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
-      return of(name, Files.readString(file)); // which is strict
-    } catch (CharacterCodingException e) {
-      throw new Refused(
-          Refused.Kind.DATA, name + " is not UTF-8 text; save it as CSV in UTF-8.", e);
+      return of(name, strictly(name, file));
     } catch (NoSuchFileException e) {
       throw new Refused(
           Refused.Kind.USAGE, "There is no file %s; check its name and folder.".formatted(file), e);
@@ -52,6 +48,17 @@ record SheetText(String name, char separator, String body, List<Record> records)
           Refused.Kind.DATA,
           "%s cannot be read (%s); check that it may be opened.".formatted(file, e.getMessage()),
           e);
+    }
+  }
+
+  private static String strictly(String name, Path file) throws IOException {
+    try {
+      return Files.readString(file); // which is strict
+    } catch (CharacterCodingException e) {
+      // What is no text at all is better called that.
+      refuseBinary(name, new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
+      throw new Refused(
+          Refused.Kind.DATA, name + " is not UTF-8 text; save it as CSV in UTF-8.", e);
     }
   }
 

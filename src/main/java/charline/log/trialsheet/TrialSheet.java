@@ -97,7 +97,6 @@ public final class TrialSheet {
   }
 
   private String code(int row) {
-    String heading = Column.PATCH.heading();
-    return new Row(0, Map.of(heading, text.cell(row, heading))).text(Column.PATCH);
+    return Row.meant(Column.PATCH, text.cell(row, Column.PATCH.heading()));
   }
 }
