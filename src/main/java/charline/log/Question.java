@@ -115,8 +115,9 @@ public final class Question {
         words.stream()
             .flatMap(w -> Arrays.stream(w.strip().split("\\s+")))
             .map(w -> w.replaceAll("^[\"'(]+|[\"',;:.?!)]+$", ""))
-            .filter(w -> !w.isEmpty())
+            .filter(w -> !Words.key(w).isEmpty())
             .toList();
+    vocabulary.meetNames(String.join(" ", split));
     return new Question(split, vocabulary, clock).filter();
   }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -40,6 +41,24 @@ public final class Vocabulary {
           Mark.CHAR, List.of("char", "charred", "burned", "burnt", "scorched"),
           Mark.RESIDUE, List.of("residue"));
 
+  /** A log may have very many boards, so only names that a question can mean are learnt. */
+  private static final Map<Facet, String> NAMES =
+      Map.of(
+          Facet.RIG, "SELECT name FROM rig",
+          Facet.BOARD, "SELECT name FROM board",
+          Facet.FINISH, "SELECT name FROM finish",
+          Facet.JOB, "SELECT DISTINCT job AS name FROM board WHERE job IS NOT NULL");
+
+  /**
+   * Lets a name through that begins as something in the question does; and any that begins with
+   * other than two letters of English or digits, since SQLite knows the small letters of no other.
+   */
+  private static final String MAY_BE_HELD =
+      """
+      instr(?, lower(substr(name, 1, 2))) > 0
+        OR name GLOB '[^0-9A-Za-z]*' OR name GLOB '?[^0-9A-Za-z]*'
+      """;
+
   private final Map<String, Term> terms = new HashMap<>();
   private final Set<String> words = new TreeSet<>();
   private int longest = 1;
@@ -61,12 +80,17 @@ public final class Vocabulary {
     }
     MARK_WORDS.forEach(
         (mark, others) -> vocabulary.learn(Facet.MARK, Set.of(mark.word()), mark.word(), others));
-    vocabulary.learnNames(Facet.RIG, store, "SELECT name FROM rig");
-    vocabulary.learnNames(Facet.BOARD, store, "SELECT name FROM board");
-    vocabulary.learnNames(Facet.FINISH, store, "SELECT name FROM finish");
-    vocabulary.learnNames(
-        Facet.JOB, store, "SELECT DISTINCT job AS name FROM board WHERE job IS NOT NULL");
     return vocabulary;
+  }
+
+  /** Learns those of the log's own names that a question may hold. */
+  void meetNames(String question) {
+    NAMES.forEach(
+        (facet, sql) ->
+            learnNames(
+                facet,
+                "SELECT name FROM (%s) WHERE %s".formatted(sql, MAY_BE_HELD),
+                question.toLowerCase(Locale.ROOT)));
   }
 
   /**
@@ -82,7 +106,6 @@ public final class Vocabulary {
     people = true;
     learnNames(
         Facet.PERSON,
-        store,
         """
         SELECT burned_by AS name FROM patch WHERE burned_by IS NOT NULL
         UNION SELECT judged_by FROM reading WHERE judged_by IS NOT NULL
@@ -90,8 +113,8 @@ public final class Vocabulary {
     return true;
   }
 
-  private void learnNames(Facet facet, Store store, String sql) {
-    for (String name : store.query(sql, row -> row.text("name"))) {
+  private void learnNames(Facet facet, String sql, Object... values) {
+    for (String name : store.query(sql, row -> row.text("name"), values)) {
       learn(facet, Set.of(name), name, List.of());
     }
   }
@@ -102,11 +125,15 @@ public final class Vocabulary {
     for (String word : all) {
       String key = Words.key(word);
       if (!key.isEmpty()) {
-        terms.putIfAbsent(key, new Term(facet, values));
+        terms.merge(key, new Term(facet, values), Vocabulary::sooner);
         words.add(word);
         longest = Math.max(longest, key.split(" ").length);
       }
     }
+  }
+
+  private static Term sooner(Term known, Term other) {
+    return other.facet().compareTo(known.facet()) < 0 ? other : known;
   }
 
   /** What a word or several words mean, if anything. */
@@ -119,8 +146,9 @@ public final class Vocabulary {
     return longest;
   }
 
-  /** Every word, as written. */
+  /** Every word of the log apart from people not met yet, as written. */
   Set<String> words() {
+    NAMES.forEach(this::learnNames);
     return words;
   }
 }

@@ -38,16 +38,18 @@ class QuestionTest {
   static void open() {
     log = Logbook.open(folder.resolve("boathouse.db"), CLOCK);
     new Boathouse(log).burn("clean");
-    log.add(
-        new Board(
-            log.newId(),
-            "offcut 3",
-            "oak",
-            WoodForm.SOLID,
-            Optional.empty(),
-            OptionalDouble.empty(),
-            Optional.of("pine")),
-        "Ada");
+    for (String name : List.of("offcut 3", "Bootshaus Süd", "Sill / left  2")) {
+      log.add(
+          new Board(
+              log.newId(),
+              name,
+              "oak",
+              WoodForm.SOLID,
+              Optional.empty(),
+              OptionalDouble.empty(),
+              Optional.of("pine")),
+          "Ada");
+    }
     vocabulary = log.vocabulary();
   }
 
@@ -118,6 +120,18 @@ class QuestionTest {
     assertThat(
             Question.parse(List.of("offcut 3", "clear coat", "today"), vocabulary, CLOCK).boards())
         .containsExactly("offcut 3");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Bootshaus Süd", "BOOTSHAUS SÜD", "char on bootshaus-süd last month"})
+  void a_board_is_known_by_letters_that_only_some_alphabets_have(String question) {
+    assertThat(ask(question).boards()).containsExactly("Bootshaus Süd");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Sill / left  2", "sill left 2", "char on SILL_LEFT-2", "sill-left 2"})
+  void strokes_and_blanks_in_a_name_make_no_difference(String question) {
+    assertThat(ask(question).boards()).containsExactly("Sill / left  2");
   }
 
   @Test
