@@ -51,11 +51,13 @@ cat >> "$image/share/THIRD-PARTY.txt" <<JAVA
 JAVA
 
 # The class-data archive: what a person starts most, recording a patch and asking a question. A static one,
-# since it alone takes classes compiled for old versions of Java, as those of picocli are.
+# since it alone takes classes compiled for old versions of Java, as those of picocli are. The jar goes
+# by the path that the launcher gives it.
+exec 9<"$image/lib/charline.jar"
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
 java=("$image/runtime/bin/java" -Xlog:disable -XX:+UseSerialGC -Dorg.sqlite.lib.path="$image/lib"
-  -Dorg.sqlite.lib.name=libsqlitejdbc.so -cp "$image/lib/charline.jar")
+  -Dorg.sqlite.lib.name=libsqlitejdbc.so -cp /proc/self/fd/9)
 run() {
   "${java[@]}" -Xshare:off -XX:DumpLoadedClassList="$scratch/$((++runs)).lst" charline.cli.Main \
     --log "$scratch/log.db" "$@" >/dev/null

@@ -66,8 +66,8 @@ public final class Main {
     try {
       String[] words = helpLast(args);
       CommandLine line = Commands.lineFor(words, desk);
-      line.setParameterExceptionHandler(troubles::misread);
-      line.setExecutionExceptionHandler((e, at, parsed) -> troubles.codeFor(e));
+      line.setParameterExceptionHandler(troubles);
+      line.setExecutionExceptionHandler(troubles);
       return line.execute(words);
     } catch (Exception | LinkageError | StackOverflowError | OutOfMemoryError e) {
       return troubles.codeFor(e);

@@ -21,10 +21,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Turns whatever went wrong into one sentence and an exit code. */
-final class Troubles {
+final class Troubles
+    implements CommandLine.IParameterExceptionHandler, CommandLine.IExecutionExceptionHandler {
   /** Set to anything, the whole stack trace of a failure is printed too. */
   static final String TRACE_VARIABLE = "CHARLINE_TRACE";
 
@@ -66,8 +68,14 @@ final class Troubles {
     return Work.DATA;
   }
 
+  @Override
+  public int handleExecutionException(Exception e, CommandLine at, ParseResult parsed) {
+    return codeFor(e);
+  }
+
   /** Says what was not understood on the command line, the nearest thing, and where help is. */
-  int misread(ParameterException e, String[] args) {
+  @Override
+  public int handleParseException(ParameterException e, String[] args) {
     if (e.getCause() instanceof Refused || e.getCause() instanceof IllegalArgumentException) {
       return codeFor(e.getCause());
     }
