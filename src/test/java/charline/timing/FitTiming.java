@@ -178,7 +178,7 @@ final class FitTiming {
     Path file = folder.resolve("firth.csv");
     BinomialSample sample = sample(file, 5000);
     BinomialRegression firth = BinomialRegression.withDefaults().with(Estimator.FIRTH_PENALISED);
-    double ours = warm(4, () -> ProfileLimits.withDefaults().of((BinomialFit) firth.fit(sample)));
+    double ours = warm(20, () -> ProfileLimits.withDefaults().of((BinomialFit) firth.fit(sample)));
     double[] r = r(folder, "firth.R", file.toString());
     return new Timing.Line(
         "Firth's logistic regression of 5,000 rows with profile limits",
@@ -195,7 +195,7 @@ final class FitTiming {
     Path file = folder.resolve("logistic.csv");
     BinomialSample sample = sample(file, 1_000_000);
     BinomialRegression plain = BinomialRegression.withDefaults();
-    double ours = warm(4, () -> plain.fit(sample));
+    double ours = warm(20, () -> plain.fit(sample));
     double[] r = r(folder, "logistic.R", file.toString());
     return new Timing.Line(
         "logistic regression of 1,000,000 rows",
@@ -203,7 +203,7 @@ final class FitTiming {
         "R's glm.fit",
         r[0],
         "10 times faster",
-        "one exponential a row and step, five steps over all rows. " + agreement(plain, sample, r));
+        "one exponential a row and step, four steps over all rows. " + agreement(plain, sample, r));
   }
 
   private static String agreement(
