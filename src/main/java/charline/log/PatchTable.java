@@ -182,7 +182,7 @@ final class PatchTable {
         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
         """,
         values(entry, patch.id(), patch.code(), Moments.utc(now), Moments.offset(now)));
-    patch.readings().forEach(reading -> readings.add(patch.id(), reading));
+    readings.add(patch.id(), patch.readings());
   }
 
   /** Writes the patch without its readings. */

@@ -3,6 +3,8 @@ package charline.log;
 import charline.trial.Outcome;
 import charline.trial.Reading;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
@@ -11,6 +13,9 @@ import java.util.concurrent.ConcurrentHashMap;
 final class ReadingTable {
   /** There are only eight, and a log has many readings. */
   private static final Map<String, Outcome> OUTCOMES = new ConcurrentHashMap<>();
+
+  /** Few different statements, each kept ready; far below the 32,766 values of one. */
+  private static final int AT_ONCE = 20;
 
   private final Store store;
 
@@ -31,22 +36,38 @@ final class ReadingTable {
   }
 
   void add(UUID patch, Reading reading) {
+    add(patch, List.of(reading));
+  }
+
+  /** Several in one statement, as a trial sheet has very many. */
+  void add(UUID patch, List<Reading> readings) {
+    for (int from = 0; from < readings.size(); from += AT_ONCE) {
+      addAtOnce(patch, readings.subList(from, Math.min(from + AT_ONCE, readings.size())));
+    }
+  }
+
+  private void addAtOnce(UUID patch, List<Reading> readings) {
+    List<Object> values = new ArrayList<>();
+    for (Reading reading : readings) {
+      values.add(reading.id());
+      values.add(patch);
+      values.add(reading.passes());
+      values.add(reading.outcome().text());
+      values.add(reading.soot());
+      values.add(reading.depthMicrometres());
+      values.add(Moments.utc(reading.at()));
+      values.add(Moments.offset(reading.at()));
+      values.add(reading.by());
+      values.add(reading.note());
+    }
     store.update(
         """
         INSERT INTO reading (id, patch_id, passes, outcome, soot, depth_um, judged_at_utc,
           judged_at_offset, judged_by, note)
         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-        """,
-        reading.id(),
-        patch,
-        reading.passes(),
-        reading.outcome().text(),
-        reading.soot(),
-        reading.depthMicrometres(),
-        Moments.utc(reading.at()),
-        Moments.offset(reading.at()),
-        reading.by(),
-        reading.note());
+        """
+            + ", (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)".repeat(readings.size() - 1),
+        values.toArray());
   }
 
   void amend(Reading reading) {

@@ -35,6 +35,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.AfterEach;
@@ -43,6 +44,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LogbookTest {
   @TempDir Path folder;
@@ -505,6 +507,17 @@ class LogbookTest {
       other.voidPatch("P-0001", "Bo", "wrong board");
     }
     assertThat(log.state()).isNotEqualTo(ours);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 19, 20, 21, 40, 41, 5000})
+  void every_reading_of_a_patch_comes_back_however_many_there_are(int passes) {
+    Reading[] readings =
+        IntStream.rangeClosed(1, passes)
+            .mapToObj(n -> boathouse.reading(n, n < passes ? "residue" : "clean"))
+            .toArray(Reading[]::new);
+    log.add(Boathouse.entry(boathouse.patch("P-0001", MORNING, readings)));
+    assertThat(log.patch("P-0001").patch().readings()).containsExactly(readings);
   }
 
   @Test
