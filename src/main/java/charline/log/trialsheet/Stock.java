@@ -105,8 +105,17 @@ final class Stock {
     }
     Board board = met.thing();
     String who = "Board %s".formatted(board.name());
-    must(row, WOOD, wood, board.wood(), w -> w, who, met.where());
+    must(row, WOOD, wood, board.wood(), who, met.where());
     must(row, FORM, form, board.form(), WoodForm::word, who, met.where());
+    must(row, CONDITION, text(row, CONDITION), board.condition().orElse(null), who, met.where());
+    must(
+        row,
+        MOISTURE_PCT,
+        text(moisture),
+        text(board.moisturePercent()).orElse(null),
+        who,
+        met.where());
+    must(row, JOB, text(row, JOB), board.job().orElse(null), who, met.where());
     return Optional.of(board);
   }
 
@@ -159,7 +168,7 @@ final class Stock {
     }
     Finish finish = met.thing();
     String who = "Finish %s".formatted(finish.name());
-    must(row, FAMILY, family, finish.family(), f -> f, who, met.where());
+    must(row, FAMILY, family, finish.family(), who, met.where());
     must(row, TONE, tone, finish.tone().orElse(null), Tone::word, who, met.where());
     must(row, COATS, coats, finish.coats(), Coats::text, who, met.where());
     return Optional.of(finish);
@@ -193,6 +202,11 @@ final class Stock {
     newFinishes.put(finish, text(row, BY).orElse(null));
     finishesBrought++;
     return Optional.of(finish);
+  }
+
+  private void must(
+      Row row, Column column, Optional<String> said, String known, String who, String where) {
+    must(row, column, said, known, words -> words, who, where);
   }
 
   private <T> void must(
@@ -230,6 +244,10 @@ final class Stock {
 
   static Optional<String> text(Row row, Column column) {
     return row.has(column) ? Optional.of(row.text(column)) : Optional.empty();
+  }
+
+  private static Optional<String> text(OptionalDouble number) {
+    return number.isPresent() ? Optional.of(Numbers.text(number.getAsDouble())) : Optional.empty();
   }
 
   private static String key(String name) {

@@ -182,6 +182,26 @@ class TrialSheetImporterTest {
   }
 
   @Test
+  void what_later_lines_say_of_a_board_must_agree_with_its_first() {
+    String sheet =
+        """
+        patch,burned_at,rig,board,wood,condition,moisture_pct,job,finish,family,power_pct,hand_mm_s,passes,outcome
+        A-1,2026-09-01,heron,sill,pine,,9,boathouse,wall,latex,50,20,1,clean
+        A-2,2026-09-01,heron,sill,pine,,9.0,boathouse,wall,latex,50,20,1,clean
+        A-3,2026-09-01,heron,sill,pine,,,,wall,latex,50,20,1,clean
+        A-4,2026-09-01,heron,sill,pine,weathered,19,ferry pier,wall,latex,50,20,1,clean
+        """;
+    assertThatThrownBy(() -> bench.add(sheet))
+        .isInstanceOf(Refused.class)
+        .hasMessage(
+            """
+            Nothing was imported: 3 places in the trial sheet must be put right.
+              line 5, condition "weathered": Board sill has no condition on line 2; correct it or use another name.
+              line 5, moisture_pct "19": Board sill has moisture_pct 9 on line 2; correct it or use another name.
+              line 5, job "ferry pier": Board sill has job boathouse on line 2; correct it or use another name.""");
+  }
+
+  @Test
   void a_finish_may_be_named_by_its_family_alone_and_boards_carry_more_where_given() {
     bench.add(
         "patch,burned_at,rig,board,wood,form,condition,moisture_pct,job,family,tone,coats,power_pct,hand_mm_s,passes,outcome\n"
