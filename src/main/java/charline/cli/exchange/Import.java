@@ -47,7 +47,8 @@ public final class Import extends Work {
   @Option(
       names = "--power-checks",
       paramLabel = "FILE.csv",
-      description = "Metered powers of those rigs (power_pct, metered_w).")
+      description =
+          "Metered powers of those rigs, also of those that the log knows (power_pct, metered_w).")
   private Path powerChecks;
 
   @Option(names = "--check", description = "Only say what would be done.")
@@ -105,8 +106,16 @@ public final class Import extends Work {
   }
 
   private String addRigs(RigSheet sheet, Logbook log) {
-    int added = sheet.addTo(log, desk.clock(), desk.person(by));
-    return "%s: %s.".formatted(rigs.getFileName(), Figures.count(added, "new rig", "new rigs"));
+    RigSheet.Brought brought = sheet.addTo(log, desk.clock(), desk.person(by));
+    String further =
+        brought.furtherChecks() == 0
+            ? ""
+            : ", "
+                + Figures.count(
+                    brought.furtherChecks(), "further power check", "further power checks");
+    return "%s: %s%s."
+        .formatted(
+            rigs.getFileName(), Figures.count(brought.rigs(), "new rig", "new rigs"), further);
   }
 
   private String addTrials(Path file, TrialSheet sheet, Logbook log) {

@@ -5,6 +5,7 @@ import charline.exposure.Measure;
 import charline.exposure.Measure.Quantity;
 import charline.exposure.SpotDefinition;
 import charline.log.Logbook;
+import charline.log.Refused;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import java.io.Reader;
@@ -14,11 +15,11 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -77,28 +78,67 @@ public final class RigSheet {
   }
 
   /**
-   * Adds the rigs that the log does not know yet, with their power checks, in one transaction. Rigs
-   * it knows stay as they are.
+   * What a rig sheet brought.
+   *
+   * @param rigs rigs that the log did not know
+   * @param furtherChecks power checks of rigs that it knew
+   */
+  public record Brought(int rigs, int furtherChecks) {}
+
+  /**
+   * Adds the rigs that the log does not know yet, with their power checks, in one transaction. A
+   * rig that it knows stays as it is and gets those checks that are new.
    *
    * @param clock gives the zone of times without one
    * @param by who sets them up
-   * @return how many were added
-   * @throws charline.log.Refused naming line, column and value of every fault
+   * @throws charline.log.Refused naming line, column and value of every fault, or the check of a
+   *     known rig that has another power
    */
-  public int addTo(Logbook log, Clock clock, String by) {
+  public Brought addTo(Logbook log, Clock clock, String by) {
     return log.inTransaction(
         () -> {
-          Set<String> known = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-          log.rigs().forEach(r -> known.add(r.name()));
+          Map<String, Rig> known = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+          log.rigs().forEach(rig -> known.put(rig.name(), rig));
           int added = 0;
+          int further = 0;
           for (Rig rig : rigs(log, clock)) {
-            if (known.add(rig.name())) {
+            Rig old = known.get(rig.name());
+            if (old == null) {
               log.add(rig, by);
               added++;
+            } else {
+              further += addNewChecks(old, rig.checks(), log, by);
             }
           }
-          return added;
+          return new Brought(added, further);
         });
+  }
+
+  private static int addNewChecks(Rig rig, List<PowerCheck> checks, Logbook log, String by) {
+    int added = 0;
+    for (PowerCheck check : checks) {
+      Optional<PowerCheck> old =
+          rig.checks().stream().filter(c -> isSameReading(c, check)).findFirst();
+      if (old.isEmpty()) {
+        log.addCheck(rig.name(), check, by);
+        added++;
+      } else if (old.get().meteredWatts() != check.meteredWatts()) {
+        throw new Refused(
+            Refused.Kind.DATA,
+            "Rig %s was metered at that time already, %s W at %s %% on %s and not %s W; correct the sheet."
+                .formatted(
+                    rig.name(),
+                    Numbers.text(old.get().meteredWatts()),
+                    Numbers.text(check.percent()),
+                    check.at().toLocalDate(),
+                    Numbers.text(check.meteredWatts())));
+      }
+    }
+    return added;
+  }
+
+  private static boolean isSameReading(PowerCheck a, PowerCheck b) {
+    return a.at().isEqual(b.at()) && a.percent() == b.percent();
   }
 
   private List<Rig> rigs(Logbook log, Clock clock) {
@@ -108,18 +148,18 @@ public final class RigSheet {
       String name = cell(row, "rig");
       if (name.isEmpty()) {
         faults.add(row.line(), "rig", "", "A rig needs a name.");
-      } else if (named.put(name, row) != null) {
+      } else if (named.put(key(name), row) != null) {
         faults.add(row.line(), "rig", name, "This rig stands twice; keep one line.");
       }
     }
     faults.refuseIfAny();
-    Map<String, List<PowerCheck>> checked = checks(log, clock, named.keySet());
+    Map<String, List<PowerCheck>> checked = checks(log, clock, named);
     List<Rig> made = new ArrayList<>();
     named.forEach(
-        (name, row) -> {
-          List<PowerCheck> own = checked.getOrDefault(name, List.of());
+        (key, row) -> {
+          List<PowerCheck> own = checked.getOrDefault(key, List.of());
           try {
-            made.add(rig(log, row, name, own, faults));
+            made.add(rig(log, row, cell(row, "rig"), own, faults));
           } catch (BadCell e) {
             // told to the faults where it was found
           } catch (IllegalArgumentException e) {
@@ -153,7 +193,7 @@ public final class RigSheet {
         checks);
   }
 
-  private Map<String, List<PowerCheck>> checks(Logbook log, Clock clock, Set<String> named) {
+  private Map<String, List<PowerCheck>> checks(Logbook log, Clock clock, Map<String, Row> named) {
     if (checks.isEmpty()) {
       return Map.of();
     }
@@ -162,13 +202,17 @@ public final class RigSheet {
     List<Check> read = new ArrayList<>();
     for (Row row : checks.get().rows()) {
       String rig = cell(row, "rig");
-      if (!named.contains(rig)) {
+      if (!named.containsKey(key(rig))) {
         faults.add(
             row.line(),
             "rig",
             rig,
             "There is no such rig in %s; it has %s."
-                .formatted(rigs.name(), String.join(", ", named)));
+                .formatted(
+                    rigs.name(),
+                    named.values().stream()
+                        .map(known -> cell(known, "rig"))
+                        .collect(Collectors.joining(", "))));
         continue;
       }
       try {
@@ -177,7 +221,7 @@ public final class RigSheet {
             need(row, "power_pct", t -> Measure.parse(t, Quantity.SHARE).value(), faults);
         double watts =
             need(row, "metered_w", t -> Measure.parse(t, Quantity.POWER).value(), faults);
-        read.add(new Check(rig, new PowerCheck(log.newId(), at, percent, watts)));
+        read.add(new Check(key(rig), new PowerCheck(log.newId(), at, percent, watts)));
       } catch (BadCell e) {
         // told to the faults where it was found
       } catch (IllegalArgumentException e) {
@@ -210,6 +254,11 @@ public final class RigSheet {
     return cell(row, heading).isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(need(row, heading, t -> Measure.parse(t, quantity).value(), faults));
+  }
+
+  /** Rigs whose names differ in capitals alone are one. */
+  private static String key(String name) {
+    return name.toLowerCase(Locale.ROOT);
   }
 
   private static String cell(Row row, String heading) {

@@ -39,8 +39,8 @@ class SampleSheetsTest {
     try (Logbook log = open()) {
       RigSheet rigs =
           RigSheet.read(SAMPLES.resolve("rigs.csv"), SAMPLES.resolve("power-checks.csv"));
-      assertThat(rigs.addTo(log, SheetBench.CLOCK, "Runa")).isEqualTo(2);
-      assertThat(rigs.addTo(log, SheetBench.CLOCK, "Runa")).isZero();
+      assertThat(rigs.addTo(log, SheetBench.CLOCK, "Runa")).isEqualTo(new RigSheet.Brought(2, 0));
+      assertThat(rigs.addTo(log, SheetBench.CLOCK, "Runa")).isEqualTo(new RigSheet.Brought(0, 0));
       TrialSheetImporter importer = new TrialSheetImporter(log, SheetBench.CLOCK);
       for (Path sheet : sheets) {
         importer.add(TrialSheet.read(sheet), false);
@@ -104,6 +104,46 @@ class SampleSheetsTest {
       assertThat(rig.pulseNanoseconds()).isEmpty();
       assertThat(rig.checks()).extracting(c -> c.factor(300)).containsExactly(0.9625, 140.0 / 150);
     }
+  }
+
+  @Test
+  void a_known_rig_gets_the_checks_that_are_new_and_stays_as_it_is() {
+    String head = "rig,checked_at,power_pct,metered_w\n";
+    String rigs =
+        "rig,emission,rated_w,wavelength_nm,spot_definition\nheron,pulsed,300,1064,1/e2\n";
+    try (Logbook log = open()) {
+      add(log, rigs, head + "heron,2026-09-01,80,231\n");
+      RigSheet.Brought more =
+          add(
+              log,
+              rigs.replace("heron", "Heron"),
+              head + "HERON,2026-09-01,80,231\nheron,2026-10-01,80,120\n");
+      assertThat(more).isEqualTo(new RigSheet.Brought(0, 1));
+      assertThat(log.rigs()).hasSize(1);
+      assertThat(log.rig("heron").checks())
+          .extracting(c -> c.factor(300))
+          .containsExactly(0.9625, 0.5);
+      assertThatThrownBy(() -> add(log, rigs, head + "heron,2026-10-01,80,200\n"))
+          .isInstanceOf(Refused.class)
+          .hasMessage(
+              "Rig heron was metered at that time already, 120 W at 80 % on 2026-10-01 and not 200 W; correct the sheet.");
+      assertThat(log.rig("heron").checks()).hasSize(2);
+    }
+  }
+
+  @Test
+  void two_rigs_whose_names_differ_in_capitals_alone_are_one_that_stands_twice() {
+    refuses(
+        "rig,emission,rated_w,wavelength_nm,spot_definition\nHeron,pulsed,300,1064,1/e2\nheron,cw,300,1064,1/e2\n",
+        "rig,checked_at,power_pct,metered_w\nheron,2026-09-01,80,231\n",
+        """
+        Nothing was imported: one place in the rig sheet must be put right.
+          line 3, rig "heron": This rig stands twice; keep one line.""");
+  }
+
+  private static RigSheet.Brought add(Logbook log, String rigs, String checks) {
+    return RigSheet.read(new StringReader(rigs), new StringReader(checks))
+        .addTo(log, SheetBench.CLOCK, "Runa");
   }
 
   @Test
