@@ -6,6 +6,7 @@ import charline.trial.WoodFacts;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -132,8 +133,15 @@ public final class Vocabulary {
     }
   }
 
+  /** Two names that differ in a hyphen or a blank alone are both meant. */
   private static Term sooner(Term known, Term other) {
-    return other.facet().compareTo(known.facet()) < 0 ? other : known;
+    int order = known.facet().compareTo(other.facet());
+    if (order == 0 && known.facet().compareTo(Facet.RIG) >= 0) {
+      Set<String> both = new LinkedHashSet<>(known.values());
+      both.addAll(other.values());
+      return new Term(known.facet(), both);
+    }
+    return order > 0 ? other : known;
   }
 
   /** What a word or several words mean, if anything. */

@@ -38,7 +38,8 @@ class QuestionTest {
   static void open() {
     log = Logbook.open(folder.resolve("boathouse.db"), CLOCK);
     new Boathouse(log).burn("clean");
-    for (String name : List.of("offcut 3", "Bootshaus Süd", "Sill / left  2")) {
+    for (String name :
+        List.of("offcut 3", "Bootshaus Süd", "Sill / left  2", "plank 7", "plank-7")) {
       log.add(
           new Board(
               log.newId(),
@@ -132,6 +133,12 @@ class QuestionTest {
   @ValueSource(strings = {"Sill / left  2", "sill left 2", "char on SILL_LEFT-2", "sill-left 2"})
   void strokes_and_blanks_in_a_name_make_no_difference(String question) {
     assertThat(ask(question).boards()).containsExactly("Sill / left  2");
+  }
+
+  @Test
+  void boards_whose_names_differ_in_a_hyphen_alone_are_all_meant() {
+    assertThat(ask("plank 7").boards()).containsExactlyInAnyOrder("plank 7", "plank-7");
+    assertThat(ask("plank-7").boards()).containsExactlyInAnyOrder("plank 7", "plank-7");
   }
 
   @Test
