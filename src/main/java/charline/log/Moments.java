@@ -11,6 +11,8 @@ import java.time.ZoneOffset;
  */
 final class Moments {
   private static final String SHAPE = "0000-00-00T00:00:00.000Z";
+  private static final String FIRST = "0000-01-01T00:00:00.000Z";
+  private static final String LAST = "9999-12-31T23:59:59.999Z";
 
   private Moments() {}
 
@@ -30,6 +32,12 @@ final class Moments {
     put(text, 19, utc.getSecond());
     put(text, 23, utc.getNano() / 1_000_000);
     return text.toString();
+  }
+
+  /** The bound of a search: one before or after all that a log has room for is drawn in. */
+  static String bound(OffsetDateTime moment) {
+    int year = moment.withOffsetSameInstant(ZoneOffset.UTC).getYear();
+    return year < 0 ? FIRST : year > 9999 ? LAST : utc(moment);
   }
 
   /** Writes a number over the zeros that end at a place. */

@@ -9,6 +9,12 @@ import java.util.regex.Pattern;
 final class PatchCode {
   private static final Pattern SHORT = Pattern.compile("(?i)(?:p-?)?(\\d{1,9})");
 
+  /**
+   * Codes are counted on from the highest up to this one. A higher one was brought in from outside;
+   * to count on from it would lead to where no code is left.
+   */
+  static final int LAST_COUNTED = 99_999_999;
+
   private PatchCode() {}
 
   static String of(long number) {

@@ -102,9 +102,10 @@ final class PatchTable {
         """
         SELECT %1$s AS number FROM patch
         WHERE code GLOB 'P-[0-9]*' AND NOT code GLOB 'P-*[^0-9]*' AND length(code) <= 11
+          AND %1$s <= %2$d
         ORDER BY %1$s DESC LIMIT 1
         """
-            .formatted(OWN_NUMBER);
+            .formatted(OWN_NUMBER, PatchCode.LAST_COUNTED);
     return store.first(sql, row -> (long) row.number("number")).orElse(0L);
   }
 

@@ -34,9 +34,11 @@ public final class PlannedPatches {
                 """
                 SELECT CAST(substr(code, 3) AS INTEGER) AS number FROM planned_patch
                 WHERE code GLOB 'P-[0-9]*' AND NOT code GLOB 'P-*[^0-9]*' AND length(code) <= 11
+                  AND number <= ?
                 ORDER BY number DESC LIMIT 1
                 """,
-                row -> (long) row.number("number"))
+                row -> (long) row.number("number"),
+                PatchCode.LAST_COUNTED)
             .orElse(0L);
     return PatchCode.of(Math.max(patches.highestNumber(), planned) + 1);
   }

@@ -32,8 +32,8 @@ final class Wanted {
         (p.burned_by COLLATE NOCASE IN %1$s
           OR EXISTS (SELECT 1 FROM reading r WHERE r.patch_id = p.id AND r.voided_why IS NULL
             AND r.judged_by COLLATE NOCASE IN %1$s))""");
-    filter.since().ifPresent(at -> wanted.given("p.burned_at_utc >= %s", Moments.utc(at)));
-    filter.until().ifPresent(at -> wanted.given("p.burned_at_utc < %s", Moments.utc(at)));
+    filter.since().ifPresent(at -> wanted.given("p.burned_at_utc >= %s", Moments.bound(at)));
+    filter.until().ifPresent(at -> wanted.given("p.burned_at_utc < %s", Moments.bound(at)));
     return wanted;
   }
 

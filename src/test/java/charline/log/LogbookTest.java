@@ -258,6 +258,40 @@ class LogbookTest {
   }
 
   @Test
+  void codes_count_on_below_a_number_too_high_to_count_from() {
+    for (String code : List.of("P-0041", "P-100000000", "P-999999999")) {
+      log.add(Boathouse.entry(boathouse.patch(code, MORNING, boathouse.reading(1, "clean"))));
+    }
+    assertThat(log.nextPatchCode()).isEqualTo("P-0042");
+    boathouse.burn("clean");
+    assertThat(log.nextPatchCode()).isEqualTo("P-0043");
+  }
+
+  @Test
+  void a_filter_may_reach_beyond_the_years_that_a_log_has_room_for() {
+    boathouse.burn("clean");
+    OffsetDateTime late = OffsetDateTime.parse("+10000-01-01T00:00:00Z");
+    OffsetDateTime early = OffsetDateTime.parse("-0044-03-15T00:00:00Z");
+    assertThat(log.patches(between(early, late))).hasSize(1);
+    assertThat(log.patches(between(late, late.plusYears(1)))).isEmpty();
+    assertThat(log.patches(between(early.minusYears(1), early))).isEmpty();
+  }
+
+  private static Filter between(OffsetDateTime since, OffsetDateTime until) {
+    return new Filter(
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Optional.of(since),
+        Optional.of(until),
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Set.of());
+  }
+
+  @Test
   void a_code_is_given_once_even_after_a_void() {
     boathouse.burn("clean");
     log.voidPatch("P-0001", "Ada", "wrong board");
