@@ -19,6 +19,7 @@ import charline.trial.Board;
 import charline.trial.Stratum;
 import charline.window.Asked;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -138,14 +139,11 @@ public final class Next extends Work {
   private List<String> reserved(Logbook log, Stratum stratum, NextPatches next) {
     return log.inTransaction(
         () -> {
-          List<String> codes =
-              log
-                  .planned()
-                  .reserve(
-                      next.suggestions().stream().map(s -> plan(log, stratum, next, s)).toList())
-                  .stream()
-                  .map(PlannedPatch::code)
-                  .toList();
+          List<String> codes = new ArrayList<>();
+          for (Suggestion s : next.suggestions()) {
+            PlannedPatch plan = plan(log, stratum, next, s, condition(s, codes));
+            codes.add(log.planned().reserve(List.of(plan)).get(0).code());
+          }
           SheetStamp stamp =
               new SheetStamp(
                   String.valueOf(desk.logFile().getFileName()),
@@ -157,7 +155,15 @@ public final class Next extends Work {
         });
   }
 
-  private PlannedPatch plan(Logbook log, Stratum stratum, NextPatches next, Suggestion s) {
+  /** What must come first, by its code, to be read with the plan wherever that is looked up. */
+  private static String condition(Suggestion s, List<String> codes) {
+    return s.onlyAfter().isEmpty()
+        ? ""
+        : "; only if %s did not char".formatted(codes.get(s.onlyAfter().getAsInt() - 1));
+  }
+
+  private PlannedPatch plan(
+      Logbook log, Stratum stratum, NextPatches next, Suggestion s, String condition) {
     return new PlannedPatch(
         log.newId(),
         "",
@@ -169,7 +175,7 @@ public final class Next extends Work {
         s.settings(),
         s.passes(),
         s.purpose().word(),
-        s.reason(),
+        s.reason() + condition,
         desk.now(),
         Optional.of(desk.person(by)),
         false,

@@ -4,7 +4,6 @@ import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.cli.render.Wording;
 import charline.plan.NextPatches;
-import charline.plan.Purpose;
 import charline.plan.Site;
 import charline.plan.Suggestion;
 import charline.trial.Stratum;
@@ -50,7 +49,7 @@ record NextText(Stratum stratum, NextPatches next, List<String> codes) {
                 codes.isEmpty() ? "" : codes.get(s.number() - 1) + "  ",
                 Wording.settings(s.settings()),
                 s.place().name(),
-                passes(s),
+                Wording.plannedPasses(s.passes(), s.purpose()),
                 Figures.three(s.setting().doseJoulesPerCm2())));
     indented(
         text,
@@ -68,11 +67,6 @@ record NextText(Stratum stratum, NextPatches next, List<String> codes) {
                 Figures.percent(s.charRiskUpper()),
                 Figures.percent(s.clearChanceMean()),
                 s.effect()));
-  }
-
-  private static String passes(Suggestion s) {
-    String count = Wording.passes(s.passes());
-    return s.passes() == 1 || s.purpose() == Purpose.CONFIRM ? count : "up to " + count;
   }
 
   private static void indented(StringBuilder text, String head, String words) {

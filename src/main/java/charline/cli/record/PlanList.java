@@ -9,6 +9,7 @@ import charline.cli.render.Table;
 import charline.cli.render.Wording;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
+import charline.plan.Purpose;
 import charline.trial.Board;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -93,7 +94,7 @@ public final class PlanList extends Work {
         "%s, %s, on %s: %s"
             .formatted(
                 Wording.settings(plan.settings()),
-                Wording.passes(plan.passes()),
+                Wording.plannedPasses(plan.passes(), Purpose.ofWord(plan.purpose())),
                 plan.place(),
                 plan.voided().map(why -> "given up, " + why).orElse(plan.reason()));
     return all

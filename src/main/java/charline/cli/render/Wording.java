@@ -10,6 +10,7 @@ import charline.exposure.LineScan;
 import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.exposure.TimedArea;
+import charline.plan.Purpose;
 import charline.trial.Patch;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
@@ -76,6 +77,11 @@ public final class Wording {
   /** "1 pass", "3 passes". */
   public static String passes(int passes) {
     return Figures.count(passes, "pass", "passes");
+  }
+
+  /** "up to 5 passes" where a patch is judged after every pass, "2 passes" where it is not. */
+  public static String plannedPasses(int passes, Purpose purpose) {
+    return passes == 1 || purpose == Purpose.CONFIRM ? passes(passes) : "up to " + passes(passes);
   }
 
   /** "2026-06-01 14:30", in the zone in which it was noted. */
