@@ -119,9 +119,12 @@ public final class Import extends Work {
   }
 
   private String addTrials(Path file, TrialSheet sheet, Logbook log) {
-    return "%s: %s."
-        .formatted(
-            file.getFileName(), new TrialSheetImporter(log, desk.clock()).add(sheet, sure).words());
+    try {
+      String done = new TrialSheetImporter(log, desk.clock()).add(sheet, sure).words();
+      return "%s: %s.".formatted(file.getFileName(), done);
+    } catch (Refused e) {
+      throw new Refused(e.kind(), e.getMessage().replace("say that you are sure", "add --sure"), e);
+    }
   }
 
   /** Undoes the transaction of a dry run. */
