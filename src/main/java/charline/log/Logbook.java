@@ -308,6 +308,11 @@ public final class Logbook implements AutoCloseable {
     return patches.wanted(filter);
   }
 
+  /** The patch recorded last, void or not. */
+  public Optional<PatchEntry> lastRecorded() {
+    return patches.lastRecorded();
+  }
+
   /** The patch recorded last, void ones left out. */
   public Optional<PatchEntry> lastPatch() {
     return patches.last();

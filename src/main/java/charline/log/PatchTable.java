@@ -65,6 +65,11 @@ final class PatchTable {
         "p.recorded = (SELECT max(recorded) FROM patch WHERE voided_why IS NULL AND ?1 = 1)", 1);
   }
 
+  /** Void or not. */
+  Optional<PatchEntry> lastRecorded() {
+    return one("p.recorded = (SELECT max(recorded) FROM patch WHERE ?1 = 1)", 1);
+  }
+
   private Optional<PatchEntry> one(String condition, Object value) {
     return read(
             condition,

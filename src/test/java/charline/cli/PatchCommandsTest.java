@@ -211,6 +211,37 @@ class PatchCommandsTest {
   }
 
   @Test
+  void last_said_twice_takes_out_one_patch_and_a_void_one_can_be_brought_back() {
+    shell.mustDo(FIRST);
+    shell.mustDo(FIRST);
+    shell.mustDo("patch void last --why \"wrong board\"");
+
+    Shell.Result again = shell.run("patch void last --why \"wrong board\"");
+    assertThat(again.code()).isEqualTo(2);
+    assertThat(again.err()).startsWith("P-0002 is void already");
+    assertThat(shell.run("patch show 1").out()).startsWith("Patch P-0001\n");
+
+    assertThat(shell.run("patch amend 2 --hand 20mm/s --why misread").out())
+        .endsWith(" It is void and stays so.\n");
+    assertThat(shell.run("patch amend 2 --bring-back --why \"it was the right board\"").out())
+        .endsWith("It counts again.\n");
+    assertThat(shell.run("patch show 2").out()).startsWith("Patch P-0002\n");
+    assertThat(shell.run("patch amend 2 --bring-back --why again").err())
+        .isEqualTo("P-0002 is not void, so it counts as it is.\n");
+  }
+
+  @Test
+  void a_patch_is_not_judged_on_a_day_before_it_was_burned() {
+    shell.mustDo(FIRST + " --at 2026-05-04");
+
+    assertThat(shell.run("patch read 1 --passes 2 --outcome clean --at 2026-05-03").err())
+        .isEqualTo(
+            "--at: a patch is judged after it was burned, and P-0001 was burned on 2026-05-04; correct the day.\n");
+    assertThat(shell.run("patch read 1 --passes 2 --outcome clean --at 2026-05-04").code())
+        .isZero();
+  }
+
+  @Test
   void a_share_of_another_rigs_power_is_not_copied() {
     shell.mustDo(FIRST);
     shell.mustDo("rig add Otter --kind pulsed --rated 300W --spot 1mm --rep 25kHz --width 60mm");

@@ -8,16 +8,26 @@ import charline.log.Refused;
 final class Codes {
   private Codes() {}
 
+  /**
+   * As {@link #patch}, but {@code last} is the one recorded last even if it is void: whoever says
+   * {@code last} twice does not mean two patches.
+   */
+  static PatchEntry recorded(Logbook log, String typed) {
+    return typed.strip().equalsIgnoreCase("last")
+        ? log.lastRecorded().orElseThrow(Codes::none)
+        : patch(log, typed);
+  }
+
   /** The patch meant by {@code last}, {@code P-0042}, {@code p42} or {@code 42}. */
   static PatchEntry patch(Logbook log, String typed) {
     String word = typed.strip();
     if (word.equalsIgnoreCase("last")) {
-      return log.lastPatch()
-          .orElseThrow(
-              () ->
-                  new Refused(
-                      Refused.Kind.DATA, "There is no last patch: the log holds none yet."));
+      return log.lastPatch().orElseThrow(Codes::none);
     }
     return log.patch(word);
+  }
+
+  private static Refused none() {
+    return new Refused(Refused.Kind.DATA, "There is no last patch: the log holds none yet.");
   }
 }

@@ -74,6 +74,9 @@ public final class PatchAmend extends Work {
       description = "The note: on the reading if --reading is given, else on the patch.")
   private String note;
 
+  @Option(names = "--bring-back", description = "Let a void patch count again.")
+  private boolean bringBack;
+
   @Option(names = "--by", paramLabel = "WHO", description = "Who puts it right.")
   private String by;
 
@@ -97,6 +100,11 @@ public final class PatchAmend extends Work {
     }
     try (Logbook log = desk.logToRead()) {
       PatchEntry old = Codes.patch(log, code);
+      if (bringBack && old.voided().isEmpty()) {
+        throw new Refused(
+            Refused.Kind.USAGE,
+            "%s is not void, so it counts as it is.".formatted(old.patch().code()));
+      }
       PatchEntry amended = amended(log, old);
       if (amended.equals(old)) {
         throw new Refused(
@@ -107,7 +115,7 @@ public final class PatchAmend extends Work {
       reply.print(
           desk.out(),
           () -> PatchView.json(amended),
-          () -> Table.paragraph(sentence(amended.patch())) + "\n");
+          () -> Table.paragraph(sentence(amended.patch()) + standing(amended)) + "\n");
     }
     return DONE;
   }
@@ -121,6 +129,13 @@ public final class PatchAmend extends Work {
             patch.readings().stream()
                 .map(r -> r.outcome().text() + " after " + Wording.passes(r.passes()))
                 .collect(Collectors.joining(", ")));
+  }
+
+  private String standing(PatchEntry amended) {
+    if (bringBack) {
+      return " It counts again.";
+    }
+    return amended.voided().isEmpty() ? "" : " It is void and stays so.";
   }
 
   private PatchEntry amended(Logbook log, PatchEntry old) {
@@ -144,7 +159,8 @@ public final class PatchAmend extends Work {
             readings(patch));
     Optional<String> newNote =
         note != null && readingAfter == null ? Optional.of(note) : old.note();
-    return new PatchEntry(now, typed, old.by(), newNote, old.voided());
+    return new PatchEntry(
+        now, typed, old.by(), newNote, bringBack ? Optional.empty() : old.voided());
   }
 
   private List<Reading> readings(Patch patch) {

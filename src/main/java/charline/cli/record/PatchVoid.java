@@ -13,7 +13,9 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "void",
     header = "Take a patch out of every analysis.",
-    description = "It stays in the log with the reason; nothing is ever deleted.",
+    description =
+        "It stays in the log with the reason; nothing is ever deleted, and `charline patch amend "
+            + "CODE --bring-back` lets it count again.",
     footer = {
       "",
       "Example:",
@@ -42,7 +44,7 @@ public final class PatchVoid extends Work {
       throw new Refused(Refused.Kind.USAGE, "--why: a patch is void for a reason; say it.");
     }
     try (Logbook log = desk.logToRead()) {
-      PatchEntry entry = Codes.patch(log, code);
+      PatchEntry entry = Codes.recorded(log, code);
       log.voidPatch(entry.patch().code(), desk.person(by), why.strip());
       desk.out()
           .println(
