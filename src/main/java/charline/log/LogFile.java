@@ -216,25 +216,33 @@ final class LogFile {
           DATA, "There is no log at %s; name the file of another bench's log.".formatted(other));
     }
     requireLog(other, "the file of another bench's log");
-    if (Files.isWritable(other) && Files.isWritable(other.toAbsolutePath().getParent())) {
+    Path real = other.toRealPath();
+    if (Files.isWritable(real) && Files.isWritable(real.getParent())) {
       inspect(other);
       LogCopy.write(other, copy);
     } else {
-      Files.copy(other, copy); // from a medium that nobody writes to
+      PlainCopy.write(other, copy);
     }
-    if (inspect(copy) < SCHEMA_VERSION) {
+    if (inspect(copy, other) < SCHEMA_VERSION) {
       migrate(copy);
     }
   }
 
   /** Reads the whole file; refuses a damaged or newer log and gives the version of a sound one. */
   static int inspect(Path file) {
-    try (Connection connection = connect(file);
+    return inspect(file, file);
+  }
+
+  /**
+   * @param known the file that a person knows this one by
+   */
+  private static int inspect(Path file, Path known) {
+    try (Connection connection = source(file, false).getConnection();
         Statement statement = connection.createStatement()) {
-      requireSound(statement, file);
-      return knownVersion(statement, file);
+      requireSound(statement, known);
+      return knownVersion(statement, known);
     } catch (SQLException e) {
-      throw Refusals.of(e, file);
+      throw Refusals.of(e, known);
     }
   }
 

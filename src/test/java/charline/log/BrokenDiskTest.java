@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -111,6 +112,48 @@ class BrokenDiskTest {
     assertThat(run("mount", "-o", "remount,rw", disk.toString())).isTrue();
     try (Logbook log = Logbook.openExisting(file, CLOCK)) {
       assertThat(log.patches(Filter.ALL)).hasSize(3);
+    }
+  }
+
+  /** As a bench leaves its log when it is switched off, or while it records. */
+  private Path slipwayAsItIsRecordedIn() throws IOException {
+    Path file = folder.resolve("slipway.db");
+    Path there = disk.resolve("slipway.db");
+    try (Logbook slipway = Logbook.open(file, CLOCK)) {
+      new Boathouse(slipway).burn("clean");
+      Files.copy(file, there);
+      Files.copy(folder.resolve("slipway.db-wal"), disk.resolve("slipway.db-wal"));
+    }
+    return there;
+  }
+
+  @Test
+  void a_merge_from_a_read_only_disk_has_what_only_the_write_ahead_file_holds() throws Exception {
+    Path there = slipwayAsItIsRecordedIn();
+    byte[] rows = Files.readAllBytes(disk.resolve("slipway.db-wal"));
+    assertThat(run("mount", "-o", "remount,ro", disk.toString())).isTrue();
+    try (Logbook log = Logbook.open(folder.resolve("boathouse.db"), CLOCK)) {
+      assertThat(log.merge(there, Take.UNDECIDED, "Ada").patches()).isEqualTo(1);
+      assertThat(log.check()).isEmpty();
+    }
+    assertThat(Files.readAllBytes(disk.resolve("slipway.db-wal"))).isEqualTo(rows);
+    try (var files = Files.list(disk)) {
+      assertThat(files).containsExactlyInAnyOrder(there, disk.resolve("slipway.db-wal"));
+    }
+  }
+
+  @Test
+  void a_damaged_log_on_a_read_only_disk_is_named_by_its_own_name() throws Exception {
+    Path there = disk.resolve("slipway.db");
+    Logbook.open(there, CLOCK).close();
+    byte[] bytes = Files.readAllBytes(there);
+    Arrays.fill(bytes, 8192, 40_000, (byte) 7);
+    Files.write(there, bytes);
+    assertThat(run("mount", "-o", "remount,ro", disk.toString())).isTrue();
+    try (Logbook log = Logbook.open(folder.resolve("boathouse.db"), CLOCK)) {
+      assertThatThrownBy(() -> log.merge(there, Take.UNDECIDED, "Ada"))
+          .isInstanceOf(Refused.class)
+          .hasMessageStartingWith("The log %s is damaged (", there);
     }
   }
 }
