@@ -1,5 +1,6 @@
 package charline.log;
 
+import static charline.log.Refused.Kind.DATA;
 import static charline.log.Refused.Kind.USAGE;
 
 import charline.exposure.Emission;
@@ -8,6 +9,7 @@ import charline.trial.Caution;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
 import charline.trial.Patch;
+import charline.trial.PlainText;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
@@ -20,6 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 
 /**
@@ -123,21 +126,21 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a rig with its power checks. */
   public void add(Rig rig, String by) {
-    recording("rig", rig.name(), () -> rigs.add(rig, now(), by));
+    recording("rig", rig.name(), () -> rigs.add(rig, now(), person(by)));
   }
 
   /** Records a metered power. Patches burned from then on, already recorded or not, follow it. */
   public void addCheck(String rigName, PowerCheck check, String by) {
     inTransaction(
         () -> {
-          rigs.addCheck(rig(rigName).id(), check, by);
+          rigs.addCheck(rig(rigName).id(), check, person(by));
           return null;
         });
   }
 
   /** Replaces what is recorded of a rig, its checks left as they are. */
   public void amend(Rig rig, String by, String why) {
-    history.amending(now(), by, reason(why), () -> known("rig", rig.name(), rigs.amend(rig)));
+    amending("rig", rig.name(), by, why, () -> rigs.amend(rig));
   }
 
   /** All boards, by name. */
@@ -154,13 +157,12 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a board; its wood must be a word of {@link #woods}. */
   public void add(Board board, String by) {
-    recording("board", board.name(), () -> boards.add(board, now(), by));
+    recording("board", board.name(), () -> boards.add(board, now(), person(by)));
   }
 
   /** Replaces what is recorded of a board. */
   public void amend(Board board, String by, String why) {
-    history.amending(
-        now(), by, reason(why), () -> known("board", board.name(), boards.amend(board)));
+    amending("board", board.name(), by, why, () -> boards.amend(board));
   }
 
   /** All finishes with their coats, by name. */
@@ -175,7 +177,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a finish; its families must be words of {@link #families}. */
   public void add(Finish finish, String by) {
-    recording("finish", finish.name(), () -> finishes.add(finish, now(), by));
+    recording("finish", finish.name(), () -> finishes.add(finish, now(), person(by)));
   }
 
   /**
@@ -248,13 +250,14 @@ public final class Logbook implements AutoCloseable {
     inTransaction(
         () -> {
           String code = entry.patch().code();
+          Names.requireSeen("The code of a patch", code);
           if (patches.has(code)) {
             throw new Refused(
                 USAGE,
                 "A patch %s is in this log already; the next free code is %s."
                     .formatted(code, nextPatchCode()));
           }
-          patches.add(entry, now());
+          patches.add(withoutBlankNotes(entry), now());
           planned.fulfil(code, entry.patch().id());
           return null;
         });
@@ -265,8 +268,9 @@ public final class Logbook implements AutoCloseable {
     inTransaction(
         () -> {
           PatchEntry entry = patch(code);
-          amendment.requireFollows(entry, reading);
-          readings.add(entry.patch().id(), reading);
+          Reading said = reading.withoutBlankNote();
+          amendment.requireFollows(entry, said);
+          readings.add(entry.patch().id(), said);
           return null;
         });
   }
@@ -325,7 +329,8 @@ public final class Logbook implements AutoCloseable {
    */
   public void amend(PatchEntry entry, String by, String why) {
     String reason = reason(why);
-    history.amending(now(), by, reason, () -> amendment.write(entry, reason));
+    history.amending(
+        now(), person(by), reason, () -> amendment.write(withoutBlankNotes(entry), reason));
   }
 
   /** Takes a patch out of every analysis; it stays in the log with the reason. */
@@ -334,7 +339,7 @@ public final class Logbook implements AutoCloseable {
     inTransaction(
         () -> {
           PatchEntry voided = amendment.voided(patch(code), reason);
-          history.amending(now(), by, reason, () -> patches.amend(voided));
+          history.amending(now(), person(by), reason, () -> patches.amend(voided));
           return null;
         });
   }
@@ -351,7 +356,7 @@ public final class Logbook implements AutoCloseable {
     return inTransaction(
         () -> {
           List<PlannedPatch> plans = codes.stream().map(planned::open).distinct().toList();
-          history.amending(now(), by, reason, () -> planned.giveUp(plans, reason));
+          history.amending(now(), person(by), reason, () -> planned.giveUp(plans, reason));
           return plans;
         });
   }
@@ -360,7 +365,7 @@ public final class Logbook implements AutoCloseable {
   public void addPhoto(String code, Photo photo, String by) {
     inTransaction(
         () -> {
-          photos.add(patch(code).patch().id(), photo, by);
+          photos.add(patch(code).patch().id(), photo, person(by));
           return null;
         });
   }
@@ -395,7 +400,7 @@ public final class Logbook implements AutoCloseable {
     if (LogCopy.same(other, file())) {
       throw new Refused(USAGE, "%s is this log itself; name another one.".formatted(other));
     }
-    Signature signature = new Signature(now(), Optional.ofNullable(by));
+    Signature signature = new Signature(now(), Optional.ofNullable(person(by)));
     String name = other.getFileName().toString();
     return LogCopy.withReadable(
         other, copy -> new Merge(store, patches, planned, name, signature).from(copy, take));
@@ -427,21 +432,47 @@ public final class Logbook implements AutoCloseable {
     return OffsetDateTime.now(clock);
   }
 
-  private static void known(String kind, String name, int amended) {
-    if (amended == 0) {
-      throw new Refused(
-          USAGE,
-          "Only a recorded %s can be amended; %s is not in this log under that identity."
-              .formatted(kind, name));
+  /**
+   * @param kind what is amended, which is the name of its table too
+   * @param work gives how many rows it changed
+   */
+  private void amending(String kind, String name, String by, String why, IntSupplier work) {
+    history.amending(
+        now(),
+        person(by),
+        reason(why),
+        () -> {
+          names.requirePlain(kind, name);
+          if (work.getAsInt() == 0) {
+            throw new Refused(
+                USAGE,
+                "Only a recorded %s can be amended; %s is not in this log under that identity."
+                    .formatted(kind, name));
+          }
+        });
+  }
+
+  /** Not left to the records: logs of earlier versions may hold such notes and must be readable. */
+  private static PatchEntry withoutBlankNotes(PatchEntry e) {
+    try {
+      return new PatchEntry(e.patch().withoutBlankNotes(), e.typed(), e.by(), e.note(), e.voided());
+    } catch (IllegalArgumentException refusal) {
+      throw new Refused(DATA, refusal.getMessage(), refusal);
     }
   }
 
   private static String reason(String why) {
-    if (why == null || why.isBlank()) {
-      throw new Refused(
-          USAGE, "A change to what is recorded needs a reason; none was given, so say why.");
-    }
-    return why.strip();
+    return PlainText.answer(Optional.ofNullable(why))
+        .orElseThrow(
+            () ->
+                new Refused(
+                    USAGE,
+                    "A change to what is recorded needs a reason; none was given, so say why."));
+  }
+
+  /** Who it was as the log keeps it, null if not noted. */
+  private static String person(String by) {
+    return PlainText.answer(Optional.ofNullable(by)).orElse(null);
   }
 
   /**
@@ -451,6 +482,7 @@ public final class Logbook implements AutoCloseable {
     inTransaction(
         () -> {
           names.requireFree(kind, name);
+          names.requirePlain(kind, name);
           work.run();
           return null;
         });

@@ -2,6 +2,7 @@ package charline.log;
 
 import static charline.log.Refused.Kind.USAGE;
 
+import charline.trial.PlainText;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Function;
@@ -32,6 +33,31 @@ final class Names {
       if (other.equalsIgnoreCase(name.strip())) {
         throw new Refused(
             USAGE, "This log has a %s \"%s\" already; choose another name.".formatted(kind, other));
+      }
+    }
+  }
+
+  /** Refuses a name that is not plain text, but for one that was recorded so before. */
+  void requirePlain(String kind, String name) {
+    if (!PlainText.isPlain(name) && !like(kind, name).contains(name)) {
+      requireSeen("The name of a " + kind, name);
+    }
+  }
+
+  /**
+   * Refuses a name with a character that cannot be seen: nobody could type it again, and a trial
+   * sheet cannot hold it.
+   *
+   * @param what the name, as a sentence starts with it
+   */
+  static void requireSeen(String what, String name) {
+    for (int i = 0; i < name.length(); i++) {
+      String character = name.substring(i, i + 1);
+      if (!PlainText.isPlain(character)) {
+        throw new Refused(
+            USAGE,
+            "%s must hold no control character, and this one has U+%04X as its character %d; type it anew instead of pasting it."
+                .formatted(what, (int) name.charAt(i), i + 1));
       }
     }
   }

@@ -1,6 +1,8 @@
 package charline.log;
 
 import charline.trial.Patch;
+import charline.trial.PlainText;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -21,6 +23,11 @@ public record PatchEntry(
     Optional<String> note,
     Optional<String> voided) {
   public PatchEntry {
-    typed = Map.copyOf(typed);
+    Map<String, String> plain = new HashMap<>(typed);
+    plain.replaceAll((knob, text) -> PlainText.of(text));
+    typed = Map.copyOf(plain);
+    by = PlainText.answer(by);
+    note = PlainText.prose(note);
+    voided = voided.map(PlainText::of);
   }
 }

@@ -1,5 +1,6 @@
 package charline.log;
 
+import charline.trial.PlainText;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.OffsetDateTime;
@@ -24,6 +25,11 @@ public record Photo(
     byte[] content,
     OffsetDateTime takenAt,
     Optional<String> caption) {
+  public Photo {
+    fileName = PlainText.of(fileName).strip();
+    caption = PlainText.prose(caption);
+  }
+
   /** SHA-256 of the content, as 64 hexadecimal digits; kept beside it in the log. */
   public String sha256() {
     return sha256(content);

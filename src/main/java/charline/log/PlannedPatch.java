@@ -2,6 +2,7 @@ package charline.log;
 
 import charline.exposure.Settings;
 import charline.trial.Board;
+import charline.trial.PlainText;
 import charline.trial.Rig;
 import java.time.OffsetDateTime;
 import java.util.Optional;
@@ -42,6 +43,13 @@ public record PlannedPatch(
     Optional<String> by,
     boolean fulfilled,
     Optional<String> voided) {
+  public PlannedPatch {
+    place = PlainText.of(place);
+    reason = PlainText.of(reason);
+    by = PlainText.answer(by);
+    voided = voided.map(PlainText::of);
+  }
+
   /** True if it is still to be burned. */
   public boolean open() {
     return !fulfilled && voided.isEmpty();

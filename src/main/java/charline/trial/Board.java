@@ -25,6 +25,8 @@ public record Board(
     OptionalDouble moisturePercent,
     Optional<String> job) {
   public Board {
+    condition = PlainText.prose(condition);
+    job = PlainText.answer(job);
     moisturePercent.ifPresent(m -> Invariant.notNegative("Moisture", m, "%"));
   }
 }

@@ -43,6 +43,18 @@ public record Patch(
   }
 
   /**
+   * The same without notes on readings of which nothing can be seen.
+   *
+   * @throws IllegalArgumentException if such a note was to say why char is gone
+   */
+  public Patch withoutBlankNotes() {
+    List<Reading> said = readings.stream().map(Reading::withoutBlankNote).toList();
+    return said.equals(readings)
+        ? this
+        : new Patch(id, code, burnedAt, rig, board, finish, settings, areaSquareCentimetres, said);
+  }
+
+  /**
    * Refuses a reading that cannot come after another on the same patch: passes must rise, and char
    * does not turn clean unless a note says why.
    *

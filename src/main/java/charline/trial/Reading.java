@@ -28,9 +28,18 @@ public record Reading(
     Optional<String> by,
     Optional<String> note) {
   public Reading {
+    by = PlainText.answer(by);
+    note = note.map(PlainText::of);
     if (passes < 1) {
       throw new IllegalArgumentException("Passes must be 1 or more, not " + passes + ".");
     }
     depthMicrometres.ifPresent(d -> Invariant.notNegative("Depth removed", d, "um"));
+  }
+
+  /** The same without a note of which nothing can be seen. */
+  public Reading withoutBlankNote() {
+    return PlainText.prose(note).equals(note)
+        ? this
+        : new Reading(id, passes, outcome, soot, depthMicrometres, at, by, Optional.empty());
   }
 }

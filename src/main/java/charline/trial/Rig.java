@@ -42,6 +42,7 @@ public record Rig(
     Optional<String> lens,
     List<PowerCheck> checks) {
   public Rig {
+    lens = PlainText.answer(lens);
     Invariant.positive("Rated power", ratedWatts, "W");
     Invariant.positive("Wavelength", wavelengthNanometres, "nm");
     spotMillimetres.ifPresent(d -> Invariant.positive("Spot diameter", d, "mm"));

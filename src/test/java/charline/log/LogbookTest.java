@@ -4,6 +4,7 @@ import static charline.log.Boathouse.CLOCK;
 import static charline.log.Boathouse.MORNING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import charline.exposure.DoseForm;
 import charline.exposure.Emission;
@@ -101,6 +102,139 @@ class LogbookTest {
     assertThat(log.finishes()).containsExactly(plain, boathouse.finish);
     assertThat(log.board("CAP RAIL")).isEqualTo(bare);
     assertThat(log.finish(" white over grey ")).isEqualTo(boathouse.finish);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"slip\u000bway", "slipway\u0000", "slip\rway"})
+  void a_name_with_a_character_that_cannot_be_seen_is_refused(String name) {
+    Board board = boathouse.board;
+    Board named =
+        new Board(
+            log.newId(),
+            name,
+            board.wood(),
+            board.form(),
+            board.condition(),
+            board.moisturePercent(),
+            board.job());
+    String sentence =
+        "of a board must hold no control character, and this one has U+%04X as its character %d; type it anew instead of pasting it.";
+    int at =
+        IntStream.range(0, name.length())
+            .filter(i -> name.charAt(i) < ' ')
+            .findFirst()
+            .orElseThrow();
+    assertThatThrownBy(() -> log.add(named, "Ada"))
+        .isInstanceOf(Refused.class)
+        .hasMessage("The name " + sentence, (int) name.charAt(at), at + 1);
+    assertThat(log.boards()).containsExactly(board);
+    Board renamed =
+        new Board(
+            board.id(),
+            name,
+            board.wood(),
+            board.form(),
+            board.condition(),
+            board.moisturePercent(),
+            board.job());
+    assertThatThrownBy(() -> log.amend(renamed, "Ada", "it has two"))
+        .hasMessageStartingWith("The name of a board must hold no control character");
+    Finish finish = new Finish(log.newId(), name, "latex", List.of());
+    assertThatThrownBy(() -> log.add(finish, "Ada"))
+        .hasMessageStartingWith("The name of a finish must hold no control character");
+    Patch coded = boathouse.patch(name, MORNING, boathouse.reading(1, "clean"));
+    assertThatThrownBy(() -> log.add(Boathouse.entry(coded)))
+        .hasMessageStartingWith("The code of a patch must hold no control character");
+    assertThat(log.patches(Filter.ALL)).isEmpty();
+  }
+
+  @Test
+  void persons_and_reasons_are_kept_as_plain_text() {
+    boathouse.burn("clean");
+    log.voidPatch("P-0001", "Ada\u0000", "\u000bon a\rknot\u0007");
+    assertThat(log.patch("P-0001").voided()).contains("on a\nknot");
+    assertThat(log.history("P-0001"))
+        .extracting(Change::by, Change::why)
+        .containsExactly(tuple(Optional.of("Ada"), Optional.of("on a\nknot")));
+    boathouse.burn("clean");
+    assertThatThrownBy(() -> log.voidPatch("P-0002", "Ada", "\u0000"))
+        .hasMessage("A change to what is recorded needs a reason; none was given, so say why.");
+  }
+
+  private Reading noted(int passes, String outcome, String note) {
+    Reading r = boathouse.reading(passes, outcome);
+    return new Reading(
+        r.id(),
+        passes,
+        r.outcome(),
+        r.soot(),
+        r.depthMicrometres(),
+        r.at(),
+        r.by(),
+        Optional.of(note));
+  }
+
+  @Test
+  void a_note_of_which_nothing_can_be_seen_is_none() {
+    PatchEntry burned = boathouse.burn("char");
+    String sentence =
+        "Char on P-0001 after 1 passes cannot be gone after 2 without a note; say in a note what happened, or amend the earlier reading.";
+    Reading gone = noted(2, "clean", "\u0007\u0000");
+    assertThatThrownBy(() -> log.addReading("P-0001", gone))
+        .isInstanceOf(Refused.class)
+        .hasMessage(sentence);
+    Patch patch =
+        boathouse.patch(
+            "P-0002", MORNING, noted(1, "tint", "\u000b"), noted(2, "clean", "by\rhand"));
+    log.add(Boathouse.entry(patch));
+    assertThat(log.patch("P-0002").patch().readings())
+        .extracting(Reading::note)
+        .containsExactly(Optional.empty(), Optional.of("by\nhand"));
+    Patch hidden = boathouse.patch("P-0001", MORNING, burned.patch().lastReading(), gone);
+    Patch amended =
+        new Patch(
+            burned.patch().id(),
+            "P-0001",
+            MORNING,
+            hidden.rig(),
+            hidden.board(),
+            hidden.finish(),
+            hidden.settings(),
+            hidden.areaSquareCentimetres(),
+            hidden.readings());
+    assertThatThrownBy(() -> log.amend(Boathouse.entry(amended), "Ada", "one more"))
+        .hasMessage(sentence);
+    assertThat(log.patch("P-0001").patch().readings()).hasSize(1);
+  }
+
+  @Test
+  void a_log_that_took_such_a_note_for_one_in_an_earlier_version_stays_readable() throws Exception {
+    boathouse.burn("char");
+    log.addReading("P-0001", noted(2, "clean", "sanded"));
+    try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + log.file());
+        Statement statement = other.createStatement()) {
+      statement.execute("UPDATE reading SET note = char(7) WHERE passes = 2");
+    }
+    assertThat(log.patch("P-0001").patch().lastReading().note()).contains(" ");
+    log.voidPatch("P-0001", "Ada", "sanded");
+    assertThat(log.patch("P-0001").voided()).contains("sanded");
+  }
+
+  @Test
+  void the_words_with_a_photo_are_kept_as_plain_text() {
+    boathouse.burn("clean");
+    Photo photo =
+        new Photo(
+            log.newId(),
+            "sl\u0007ip.jpg",
+            "image/jpeg",
+            new byte[3],
+            MORNING,
+            Optional.of("the\rslip"));
+    log.addPhoto("P-0001", photo, "Ada");
+    assertThat(log.photos("P-0001"))
+        .extracting(Photo::fileName, Photo::caption)
+        .containsExactly(tuple("sl ip.jpg", Optional.of("the\nslip")));
   }
 
   static Stream<DoseForm> forms() {

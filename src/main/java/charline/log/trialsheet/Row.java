@@ -1,5 +1,6 @@
 package charline.log.trialsheet;
 
+import charline.trial.PlainText;
 import java.util.Map;
 
 /**
@@ -18,9 +19,12 @@ public record Row(int line, Map<String, String> cells) {
     return meant(column, cells.getOrDefault(column.heading(), ""));
   }
 
-  /** A cell as the person meant it: blanks trimmed except in prose, formula guard taken off. */
+  /**
+   * A cell as the person meant it: formula guard and unseen characters taken off, blanks trimmed
+   * except in prose.
+   */
   static String meant(Column column, String cell) {
-    String bare = column.isPersonal() ? FormulaGuard.undo(cell) : cell;
+    String bare = PlainText.of(column.isPersonal() ? FormulaGuard.undo(cell) : cell);
     if (column.isProse()) {
       return bare.isBlank() ? "" : bare;
     }

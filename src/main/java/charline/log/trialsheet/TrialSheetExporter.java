@@ -7,6 +7,7 @@ import charline.log.Refused;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Patch;
+import charline.trial.PlainText;
 import charline.trial.Reading;
 import charline.trial.Tone;
 import charline.trial.WoodForm;
@@ -152,6 +153,8 @@ public final class TrialSheetExporter {
   }
 
   private static void put(Map<Column, String> cells, Column column, String text) {
-    cells.put(column, column.isPersonal() ? FormulaGuard.guard(text) : text);
+    // Names that an earlier version took may hold what a sheet cannot.
+    String plain = PlainText.of(text);
+    cells.put(column, column.isPersonal() ? FormulaGuard.guard(plain) : plain);
   }
 }

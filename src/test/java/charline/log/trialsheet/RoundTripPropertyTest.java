@@ -25,6 +25,9 @@ import charline.trial.Tone;
 import charline.trial.WoodForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -36,6 +39,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
@@ -45,10 +49,21 @@ import org.junit.jupiter.api.io.TempDir;
 class RoundTripPropertyTest {
   private static final UUID NO_ID = new UUID(0, 0);
 
-  private static final String[] WORDS = {
+  private static final String[] NAMES = {
     "Runa", "=SUM(A1:A9)", "+49", "-", "@home", "'=x", "a, b; c", "say \"when\"", "two\nlines",
     " blank before", "after ", "NA", "null", "#12", "0.50", "ça brûle", "\u706b", "\ttab"
   };
+
+  /** What comes along unseen when text is pasted, in words that are no names. */
+  private static final String[] PASTED = {
+    "soft\u000bbreak", "\u000b=1+1", "page\fend\f", "nul\u0000", "\u0000=SUM(A1)", "old\rline",
+        "dos\r\nline",
+    "\rfirst", "bell\u0007,", "del\u007f", "next\u0085line", "para\u2029graph", "\u0007",
+        "\u0000\u000b "
+  };
+
+  private static final String[] WORDS =
+      Stream.of(NAMES, PASTED).flatMap(Stream::of).toArray(String[]::new);
 
   @TempDir Path folder;
 
@@ -87,6 +102,49 @@ class RoundTripPropertyTest {
       Map<String, String> all = new HashMap<>(from.log.patch("A").typed());
       all.putAll(Map.of("rep", "60kHz", "pulse", "100ns"));
       assertThat(to.log.patch("A").typed()).isEqualTo(all);
+    }
+  }
+
+  @Test
+  void what_an_earlier_version_kept_unplain_goes_out_as_a_sheet_that_comes_back() throws Exception {
+    String sheet =
+        "patch,burned_at,rig,board,wood,family,power_pct,spot_mm,hand_mm_s,passes,outcome,by,note\n"
+            + "A,2026-09-03,heron,b1,pine,latex,60,0.5,18,1,clean,Runa,dry\n";
+    Path file = folder.resolve("from.db");
+    try (SheetBench from = new SheetBench(folder, "from.db");
+        SheetBench to = new SheetBench(folder, "to.db")) {
+      from.add(sheet);
+      try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+          Statement statement = connection.createStatement()) {
+        statement.execute("UPDATE board SET job = char(7)");
+        statement.execute("UPDATE reading SET judged_by = 'Ru' || char(12) || 'na' || char(13)");
+        statement.execute(
+            "UPDATE reading SET note = 'dry' || char(13) || 'by the lake' || char(0)");
+      }
+      assertThat(from.add(from.export()).skipped()).isEqualTo(1);
+      try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+          Statement statement = connection.createStatement()) {
+        statement.execute("UPDATE board SET name = 'slip' || char(11) || 'way'");
+      }
+      String out = from.export();
+      to.add(out);
+      PatchEntry entry = to.log.patch("A");
+      assertThat(entry.patch().board().name()).isEqualTo("slip\nway");
+      assertThat(entry.patch().board().job()).isEmpty();
+      assertThat(entry.patch().lastReading().by()).contains("Ru\nna");
+      assertThat(entry.patch().lastReading().note()).contains("dry\nby the lake ");
+      assertThat(to.export()).isEqualTo(out);
+    }
+  }
+
+  @Test
+  void a_name_pasted_into_a_sheet_with_what_cannot_be_seen_is_read_without_it() {
+    try (SheetBench bench = new SheetBench(folder, "from.db")) {
+      bench.add(
+          "patch,burned_at,rig,board,wood,family,power_pct,spot_mm,hand_mm_s,passes,outcome,note\n"
+              + "A,2026-09-03,heron\u007f,sill\u009b2,pine,latex,60,0.5,18,1,clean,\u007f\n");
+      assertThat(bench.log.patch("A").patch().board().name()).isEqualTo("sill 2");
+      assertThat(bench.log.patch("A").patch().lastReading().note()).isEmpty();
     }
   }
 
@@ -159,7 +217,7 @@ class RoundTripPropertyTest {
       Board board =
           new Board(
               bench.log.newId(),
-              WORDS[random.nextInt(WORDS.length)].strip() + " b" + i,
+              NAMES[random.nextInt(NAMES.length)].strip() + " b" + i,
               List.of("pine", "oak", "ash").get(random.nextInt(3)),
               WoodForm.values()[random.nextInt(4)],
               maybeWord(random),
@@ -218,7 +276,7 @@ class RoundTripPropertyTest {
               maybe(random, 30 + random.nextInt(100) / 3.0)));
     }
     return new Finish(
-        bench.log.newId(), "f" + i + WORDS[random.nextInt(10)].strip(), "latex", coats);
+        bench.log.newId(), "f" + i + NAMES[random.nextInt(10)].strip(), "latex", coats);
   }
 
   private static Settings settings(Rig rig, Random random) {
@@ -250,7 +308,7 @@ class RoundTripPropertyTest {
     Map<String, String> typed = new HashMap<>();
     if (settings.form() instanceof HandPass && random.nextBoolean()) {
       typed.put("hand", random.nextBoolean() ? "18mm/s" : "1.8cm/s");
-      typed.put("width", "6cm");
+      typed.put("width", random.nextBoolean() ? "6cm" : "6\u000bcm");
     }
     return typed;
   }
