@@ -22,6 +22,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
 
 /**
  * Models of every stratum that was asked for, fitted once per change of its patches. While a fit
@@ -31,7 +32,7 @@ public final class LiveModels implements AutoCloseable {
   private static final int KEPT_ANSWERS = 32;
 
   private final Logbook log;
-  private final Fitter fitter;
+  private final Function<Trials, LiveForecast> fit;
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
           task -> {
@@ -52,8 +53,13 @@ public final class LiveModels implements AutoCloseable {
   private Shelf shelf;
 
   public LiveModels(Logbook log, Fitter fitter) {
+    this(log, trials -> LiveForecast.fitted(fitter, trials));
+  }
+
+  /** With a fit that can be made to wait. */
+  LiveModels(Logbook log, Function<Trials, LiveForecast> fit) {
     this.log = log;
-    this.fitter = fitter;
+    this.fit = fit;
   }
 
   private record Subject(Stratum stratum, boolean acceptTint) {}
@@ -61,8 +67,17 @@ public final class LiveModels implements AutoCloseable {
   /** Models are the same object for as long as their patches stay the same. */
   private record Question(LiveForecast models, Bench bench, Asked asked) {}
 
+  /**
+   * A fit, done or under way.
+   *
+   * @param edition the newest edition of the shelf that was seen to hold these patches
+   * @param before the newest models from before these patches
+   */
   private record Fitting(
-      List<Patch> patches, Optional<LiveForecast> before, CompletableFuture<LiveForecast> now) {}
+      long edition,
+      List<Patch> patches,
+      Optional<LiveForecast> before,
+      CompletableFuture<LiveForecast> now) {}
 
   /**
    * What is known of a stratum now.
@@ -76,7 +91,7 @@ public final class LiveModels implements AutoCloseable {
   public synchronized Shelf shelf() {
     String state = log.state();
     if (shelf == null || !shelf.state().equals(state)) {
-      shelf = Shelf.read(log, state);
+      shelf = Shelf.read(log, shelf == null ? 1 : shelf.edition() + 1, state);
     }
     return shelf;
   }
@@ -87,47 +102,67 @@ public final class LiveModels implements AutoCloseable {
    * @param patience how long to wait for a fit before an older one will do
    */
   public Known of(Stratum stratum, boolean acceptTint, Duration patience) {
-    List<Patch> patches = shelf().strata().get(stratum);
+    return of(shelf(), stratum, acceptTint, patience);
+  }
+
+  /** The same for a request that saw the log as it was then; never older than others saw it. */
+  Known of(Shelf seen, Stratum stratum, boolean acceptTint, Duration patience) {
+    List<Patch> patches = seen.strata().get(stratum);
     if (patches == null) {
       return new Known(Optional.empty(), false);
     }
-    Fitting fitting = fitting(new Subject(stratum, acceptTint), patches);
-    try {
-      return new Known(
-          Optional.of(fitting.now().get(patience.toMillis(), TimeUnit.MILLISECONDS)), false);
-    } catch (TimeoutException e) {
-      return new Known(fitting.before(), true);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return new Known(fitting.before(), true);
-    } catch (ExecutionException | CancellationException e) {
-      throw new IllegalStateException("The models of " + stratum.words() + " failed.", e);
+    Subject subject = new Subject(stratum, acceptTint);
+    long deadline = System.nanoTime() + patience.toNanos();
+    while (true) {
+      Fitting fitting = fitting(subject, seen.edition(), patches);
+      try {
+        long left = Math.max(0, deadline - System.nanoTime());
+        return new Known(Optional.of(fitting.now().get(left, TimeUnit.NANOSECONDS)), false);
+      } catch (CancellationException e) {
+        // Another device recorded a patch meanwhile: the fit with it has the time that is left.
+      } catch (TimeoutException e) {
+        return new Known(fitting.before(), true);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        return new Known(fitting.before(), true);
+      } catch (ExecutionException e) {
+        throw new IllegalStateException("The models of " + stratum.words() + " failed.", e);
+      }
     }
   }
 
-  private synchronized Fitting fitting(Subject subject, List<Patch> patches) {
+  /** The fit for these patches, or for those of a newer edition where there is one already. */
+  private synchronized Fitting fitting(Subject subject, long edition, List<Patch> patches) {
     Fitting known = fittings.get(subject);
-    if (known != null && (known.patches() == patches || known.patches().equals(patches))) {
+    if (known != null && known.edition() >= edition) {
       return known;
+    }
+    if (known != null && known.patches().equals(patches)) {
+      Fitting same = new Fitting(edition, known.patches(), known.before(), known.now());
+      fittings.put(subject, same);
+      return same;
     }
     Trials trials = new Trials(subject.stratum(), patches, subject.acceptTint());
     Fitting fresh =
         new Fitting(
+            edition,
             patches,
             known == null ? Optional.empty() : newest(known),
-            CompletableFuture.supplyAsync(() -> LiveForecast.fitted(fitter, trials), worker));
+            CompletableFuture.supplyAsync(() -> fit.apply(trials), worker));
     fittings.put(subject, fresh);
+    if (known != null) {
+      known.now().cancel(false); // only now, so that whoever waits for it finds the fresh one
+    }
     return fresh;
   }
 
   private static Optional<LiveForecast> newest(Fitting fitting) {
     if (!fitting.now().isDone()) {
-      fitting.now().cancel(false); // nobody needs it any more
       return fitting.before();
     }
     try {
       return Optional.of(fitting.now().join());
-    } catch (CompletionException | CancellationException e) {
+    } catch (CompletionException e) {
       return fitting.before();
     }
   }

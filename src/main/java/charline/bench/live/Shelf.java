@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 /**
  * What the log holds at one moment, read once per change of it.
  *
+ * @param edition counts readings of the log: the higher, the newer
  * @param state the state of the log that it was read in
  * @param rigs all rigs, by name
  * @param boards all boards, by name
@@ -25,6 +26,7 @@ import java.util.stream.Collectors;
  * @param last the patch recorded last
  */
 public record Shelf(
+    long edition,
     String state,
     List<Rig> rigs,
     List<Board> boards,
@@ -32,8 +34,9 @@ public record Shelf(
     Map<Stratum, List<Patch>> strata,
     Optional<PatchEntry> last) {
 
-  static Shelf read(Logbook log, String state) {
+  static Shelf read(Logbook log, long edition, String state) {
     return new Shelf(
+        edition,
         state,
         log.rigs(),
         log.boards(),
