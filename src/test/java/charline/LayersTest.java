@@ -46,7 +46,7 @@ class LayersTest {
           .whereLayer("log")
           .mayOnlyBeAccessedByLayers("bench", "cli")
           .whereLayer("plan")
-          .mayOnlyBeAccessedByLayers("sheet", "cli")
+          .mayOnlyBeAccessedByLayers("sheet", "bench", "cli")
           .whereLayer("window")
           .mayOnlyBeAccessedByLayers("plan", "sheet", "bench", "cli")
           .whereLayer("model")

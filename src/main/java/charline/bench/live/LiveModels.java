@@ -3,7 +3,9 @@ package charline.bench.live;
 import charline.log.Logbook;
 import charline.model.Fitter;
 import charline.model.Trials;
+import charline.plan.Validity;
 import charline.trial.Patch;
+import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.window.Asked;
 import charline.window.Bench;
@@ -32,6 +34,7 @@ public final class LiveModels implements AutoCloseable {
   private static final int KEPT_ANSWERS = 32;
 
   private final Logbook log;
+  private final Fitter fitter;
   private final Function<Trials, LiveForecast> fit;
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
@@ -41,24 +44,18 @@ public final class LiveModels implements AutoCloseable {
             return thread;
           });
   private final Map<Subject, Fitting> fittings = new LinkedHashMap<>();
-  private final Map<Question, Recommendation> answers =
-      new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Question, Recommendation> eldest) {
-          return size() > KEPT_ANSWERS;
-        }
-      };
+  private final Map<Question, Recommendation> answers = new LastAsked<>();
+  private final Map<Standing, CompletableFuture<Validity>> validities = new LastAsked<>();
   private Shelf shelf;
 
   public LiveModels(Logbook log, Fitter fitter) {
-    this(log, trials -> LiveForecast.fitted(fitter, trials));
+    this(log, fitter, trials -> LiveForecast.fitted(fitter, trials));
   }
 
   /** With a fit that can be made to wait. */
-  LiveModels(Logbook log, Function<Trials, LiveForecast> fit) {
+  LiveModels(Logbook log, Fitter fitter, Function<Trials, LiveForecast> fit) {
     this.log = log;
+    this.fitter = fitter;
     this.fit = fit;
   }
 
@@ -66,6 +63,23 @@ public final class LiveModels implements AutoCloseable {
 
   /** Models are the same object for as long as their patches stay the same. */
   private record Question(LiveForecast models, Bench bench, Asked asked) {}
+
+  /** A rig with another power check is another rig. */
+  private record Standing(LiveForecast models, Rig rig) {}
+
+  /** Answers to what was asked last. */
+  private static final class LastAsked<K, V> extends LinkedHashMap<K, V> {
+    private static final long serialVersionUID = 1L;
+
+    LastAsked() {
+      super(16, 0.75f, true);
+    }
+
+    @Override
+    protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+      return size() > KEPT_ANSWERS;
+    }
+  }
 
   /**
    * A fit, done or under way.
@@ -181,6 +195,36 @@ public final class LiveModels implements AutoCloseable {
       answers.put(question, found);
     }
     return found;
+  }
+
+  /**
+   * Whether the window of models may be used on a rig, decided once per change of their patches and
+   * of the rig. Control patches cost a fit, so it is decided where the models are fitted.
+   *
+   * @param rig with all its power checks up to now
+   * @param patience how long to wait
+   * @return empty where that was not long enough
+   */
+  public Optional<Validity> validity(LiveForecast models, Rig rig, Duration patience) {
+    CompletableFuture<Validity> validity;
+    synchronized (validities) {
+      validity =
+          validities.computeIfAbsent(
+              new Standing(models, rig),
+              standing ->
+                  CompletableFuture.supplyAsync(
+                      () -> Validity.of(rig, models.trials(), fitter), worker));
+    }
+    try {
+      return Optional.of(validity.get(patience.toNanos(), TimeUnit.NANOSECONDS));
+    } catch (TimeoutException e) {
+      return Optional.empty();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return Optional.empty();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("The drift of rig " + rig.name() + " failed.", e);
+    }
   }
 
   @Override

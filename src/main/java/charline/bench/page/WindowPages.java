@@ -2,9 +2,9 @@ package charline.bench.page;
 
 import charline.bench.door.Turned;
 import charline.bench.live.LiveModels;
-import charline.bench.live.Shelf;
 import charline.exposure.Emission;
 import charline.log.Logbook;
+import charline.plan.Validity;
 import charline.sheet.Paper;
 import charline.sheet.SheetStamp;
 import charline.sheet.WindowSheet;
@@ -36,6 +36,7 @@ public final class WindowPages {
   private static final Duration ONE = Duration.ofSeconds(30);
 
   private static final Duration LISTED = Duration.ofMillis(400);
+  private static final String WORKED_OUT = "being worked out";
 
   private final Logbook log;
   private final LiveModels models;
@@ -61,8 +62,10 @@ public final class WindowPages {
    * One line of the list.
    *
    * @param verdict in a word, or that it is being worked out
+   * @param notValid why the window must not be used any more, if so
    */
-  public record Listed(String link, String words, int patches, String verdict) {}
+  public record Listed(
+      String link, String words, int patches, String verdict, Optional<Caution> notValid) {}
 
   private void window(Context ctx) {
     if (ctx.queryParam("family") == null) {
@@ -73,12 +76,16 @@ public final class WindowPages {
     Frame frame = pages.frame(ctx, chosen.stratum().words(), "/window", "window.js");
     Asked asked = asked(ctx);
     try {
-      Recommendation found = recommend(ctx, chosen, asked);
+      Answer answer = answer(ctx, chosen, asked);
+      Recommendation found = answer.found();
       pages.send(
           ctx,
           "window",
           frame,
-          Map.of("view", WindowView.of(found, asked, cautions(found), width(ctx))));
+          Map.of(
+              "view",
+              WindowView.of(
+                  found, asked, answer.validity().notValid(), cautions(found), width(ctx))));
     } catch (WidthMissing e) {
       pages.send(
           ctx,
@@ -89,33 +96,48 @@ public final class WindowPages {
   }
 
   private void list(Context ctx) {
-    List<Listed> rows = new ArrayList<>();
-    models.shelf().strata().entrySet().stream()
-        .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
-        .forEach(
-            e ->
-                rows.add(
-                    new Listed(
-                        "/window?" + Links.of(e.getKey()),
-                        e.getKey().words(),
-                        e.getValue().size(),
-                        verdict(ctx, new Case(e.getKey(), e.getValue())))));
-    pages.send(ctx, "windows", pages.frame(ctx, "Window", "/window"), Map.of("rows", rows));
+    List<Listed> rows =
+        models.shelf().strata().entrySet().stream()
+            .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
+            .map(e -> listed(ctx, new Case(e.getKey(), e.getValue())))
+            .toList();
+    List<Caution> notValid =
+        rows.stream().flatMap(row -> row.notValid().stream()).distinct().toList();
+    pages.send(
+        ctx,
+        "windows",
+        pages.frame(ctx, "Window", "/window"),
+        Map.of("rows", rows, "notValid", notValid));
   }
 
-  private String verdict(Context ctx, Case stratum) {
+  private Listed listed(Context ctx, Case stratum) {
     LiveModels.Known known = models.of(stratum.stratum(), false, LISTED);
     if (known.models().isEmpty() || known.renewing()) {
-      return "being worked out";
+      return row(stratum, WORKED_OUT, Optional.empty());
     }
+    LiveForecast ready = known.models().get();
     try {
+      Recommendation found = models.recommend(ready, bench(ctx, stratum), Asked.USUAL);
+      if (found.chosen().isEmpty()) {
+        return row(stratum, found.verdict().word(), Optional.empty());
+      }
+      // A window is not shown without knowing whether it still holds.
       return models
-          .recommend(known.models().get(), bench(ctx, stratum), Asked.USUAL)
-          .verdict()
-          .word();
+          .validity(ready, rig(stratum), LISTED)
+          .map(validity -> row(stratum, found.verdict().word(), validity.notValid()))
+          .orElseGet(() -> row(stratum, WORKED_OUT, Optional.empty()));
     } catch (WidthMissing e) {
-      return "needs a scan width";
+      return row(stratum, "needs a scan width", Optional.empty());
     }
+  }
+
+  private static Listed row(Case stratum, String verdict, Optional<Caution> notValid) {
+    return new Listed(
+        "/window?" + Links.of(stratum.stratum()),
+        stratum.stratum().words(),
+        stratum.patches().size(),
+        verdict,
+        notValid);
   }
 
   /** A stratum with its patches. */
@@ -171,20 +193,23 @@ public final class WindowPages {
         : OptionalDouble.empty();
   }
 
-  private Recommendation recommend(Context ctx, Case chosen, Asked asked) {
-    LiveForecast ready = forecast(chosen, asked.acceptTint());
-    return models.recommend(ready, bench(ctx, chosen), asked);
+  /** A window, and whether it may be used. */
+  private record Answer(Recommendation found, Validity validity) {}
+
+  private Answer answer(Context ctx, Case chosen, Asked asked) {
+    LiveForecast ready =
+        models
+            .of(chosen.stratum(), asked.acceptTint(), ONE)
+            .models()
+            .orElseThrow(WindowPages::notYet);
+    return new Answer(
+        models.recommend(ready, bench(ctx, chosen), asked),
+        models.validity(ready, rig(chosen), ONE).orElseThrow(WindowPages::notYet));
   }
 
-  private LiveForecast forecast(Case chosen, boolean acceptTint) {
-    return models
-        .of(chosen.stratum(), acceptTint, ONE)
-        .models()
-        .orElseThrow(
-            () ->
-                new Turned(
-                    503,
-                    "The models of these patches are being worked out; ask again in a while."));
+  private static Turned notYet() {
+    return new Turned(
+        503, "The models of these patches are being worked out; ask again in a while.");
   }
 
   /** The speed of timed patches cannot be told without a scan width. */
@@ -198,10 +223,13 @@ public final class WindowPages {
     }
   }
 
-  private Bench bench(Context ctx, Case chosen) {
-    Shelf shelf = models.shelf();
+  private Rig rig(Case chosen) {
     Rig used = Bench.mostUsedRig(chosen.patches());
-    Rig rig = withWidth(shelf.rig(used.name()).orElse(used), width(ctx));
+    return models.shelf().rig(used.name()).orElse(used);
+  }
+
+  private Bench bench(Context ctx, Case chosen) {
+    Rig rig = withWidth(rig(chosen), width(ctx));
     // To the hour, so that the same question keeps its answer.
     OffsetDateTime at = OffsetDateTime.now(clock).truncatedTo(ChronoUnit.HOURS).plusHours(1);
     try {
@@ -268,14 +296,17 @@ public final class WindowPages {
 
   private void sheet(Context ctx) {
     Case chosen = chosen(ctx);
-    Recommendation found = recommend(ctx, chosen, asked(ctx));
+    Answer answer = answer(ctx, chosen, asked(ctx));
+    Recommendation found = answer.found();
+    List<Caution> cautions = new ArrayList<>(answer.validity().notValid().stream().toList());
+    cautions.addAll(cautions(found));
     SheetStamp stamp =
         new SheetStamp(
             String.valueOf(log.file().getFileName()),
             version,
             OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
             Optional.ofNullable(ctx.queryParam("by")).filter(b -> !b.isBlank()));
-    String html = new WindowSheet(found, cautions(found), stamp).html(Paper.ANY);
+    String html = new WindowSheet(found, cautions, stamp).html(Paper.ANY);
     Pages.send(
         ctx,
         html.replace(

@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
 /**
  * One window as the page shows it.
  *
+ * @param notValid why the window must not be used any more, if so
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
  * @param query part of the address that asks the same again
@@ -27,6 +28,7 @@ import java.util.OptionalDouble;
 public record WindowView(
     Stratum stratum,
     Asked asked,
+    Optional<Caution> notValid,
     String verdict,
     String reason,
     String nextStep,
@@ -65,7 +67,11 @@ public record WindowView(
       String speed) {}
 
   static WindowView of(
-      Recommendation found, Asked asked, List<Caution> cautions, OptionalDouble width) {
+      Recommendation found,
+      Asked asked,
+      Optional<Caution> notValid,
+      List<Caution> cautions,
+      OptionalDouble width) {
     String query =
         "%s&risk=%s&confidence=%s&clear=%s%s%s"
             .formatted(
@@ -79,6 +85,7 @@ public record WindowView(
     return new WindowView(
         found.stratum(),
         asked,
+        notValid,
         found.verdict().word(),
         found.reason(),
         found.nextStep(),

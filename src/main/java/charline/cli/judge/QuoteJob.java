@@ -116,7 +116,7 @@ public final class QuoteJob extends Work {
         return NO;
       }
       Quote quote = quoting.of(found);
-      Validity validity = Validity.of(chosen);
+      ValidityWords validity = ValidityWords.of(chosen);
       reply.print(
           desk.out(),
           () -> validity.json(json(found, quote, money)),

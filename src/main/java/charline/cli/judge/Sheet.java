@@ -84,7 +84,7 @@ public final class Sheet extends Work {
               .recommend(chosen.trials(), chosen.bench(), asked);
       Optional<JobRisk> job =
           area.isPresent() ? JobRisk.of(found, area.getAsDouble()) : Optional.empty();
-      List<Caution> cautions = new ArrayList<>(Validity.of(chosen).caution());
+      List<Caution> cautions = new ArrayList<>(ValidityWords.of(chosen).caution());
       cautions.addAll(Cautions.of(log, found));
       SheetStamp stamp =
           new SheetStamp(

@@ -98,7 +98,7 @@ public final class Window extends Work {
             finder.halfAsSure().recommend(chosen.trials(), chosen.bench(), asked));
     List<Caution> cautions = Cautions.of(log, found);
     Optional<String> offer = borrowing.offer(log, trials, chosen.trials());
-    Validity validity = Validity.of(chosen);
+    ValidityWords validity = ValidityWords.of(chosen);
     reply.print(
         desk.out(),
         () -> validity.json(WindowJson.of(found, job(found, area))).put("prior", priors.json()),
@@ -116,7 +116,7 @@ public final class Window extends Work {
                 each ->
                     new WindowList.Line(
                         finder.apply(each.trials()).recommend(each.trials(), each.bench(), asked),
-                        Validity.of(each)))
+                        ValidityWords.of(each)))
             .toList();
     if (reply.json()) {
       List<Json> objects =

@@ -20,7 +20,7 @@ final class WindowList {
    * @param found the answer
    * @param validity whether it may be used
    */
-  record Line(Recommendation found, Validity validity) {
+  record Line(Recommendation found, ValidityWords validity) {
     /** A verdict that no window hangs on is not marked. */
     private String verdict() {
       String mark = found.chosen().isPresent() ? validity.mark() : "";
