@@ -2,6 +2,7 @@ package charline.window;
 
 import charline.model.DoseLimit;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
@@ -20,23 +21,43 @@ final class Frontier {
   private final double low;
   private final double high;
 
-  /**
-   * @param limits the promise as several priors see it; below even odds the lowest dose counts,
-   *     above them the highest, which is the cautious one either way
-   */
-  Frontier(List<DoseLimit> limits, double probability, double lnLow, double lnHigh, int passes) {
+  private Frontier(
+      double lnLow, double lnHigh, DoubleFunction<DoubleStream> doses, boolean lowest) {
     low = lnLow;
     high = Math.max(lnHigh, lnLow + NARROWEST);
     double[] x = new double[KNOTS];
     double[] y = new double[KNOTS];
     for (int k = 0; k < KNOTS; k++) {
       x[k] = k == KNOTS - 1 ? high : low + (high - low) * k / (KNOTS - 1);
-      double lnIntensity = x[k];
-      DoubleStream doses =
-          limits.stream().mapToDouble(l -> l.lnDose(probability, lnIntensity, passes));
-      y[k] = (probability < 0.5 ? doses.min() : doses.max()).orElseThrow();
+      DoubleStream seen = doses.apply(x[k]);
+      y[k] = (lowest ? seen.min() : seen.max()).orElseThrow();
     }
     line = new LinearInterpolator().interpolate(x, y);
+  }
+
+  /**
+   * The dose up to which a promise holds.
+   *
+   * @param limits the promise as several priors see it; the lowest dose is the cautious one
+   */
+  static Frontier below(
+      List<DoseLimit> limits, double confidence, double lnLow, double lnHigh, int passes) {
+    return new Frontier(lnLow, lnHigh, x -> doses(limits, 1 - confidence, x, passes), true);
+  }
+
+  /**
+   * The dose from which on a promise holds.
+   *
+   * @param limits the promise as several priors see it; the highest dose is the cautious one
+   */
+  static Frontier above(
+      List<DoseLimit> limits, double confidence, double lnLow, double lnHigh, int passes) {
+    return new Frontier(lnLow, lnHigh, x -> doses(limits, confidence, x, passes), false);
+  }
+
+  private static DoubleStream doses(
+      List<DoseLimit> limits, double probability, double lnIntensity, int passes) {
+    return limits.stream().mapToDouble(l -> l.lnDose(probability, lnIntensity, passes));
   }
 
   double lnDose(double lnIntensity) {

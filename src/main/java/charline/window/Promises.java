@@ -51,9 +51,9 @@ final class Promises {
 
   /** Highest dose at which the char promise holds with the asked confidence. */
   Frontier hottest(Reach reach, int passes) {
-    return new Frontier(
+    return Frontier.below(
         charLimits,
-        1 - asked.confidence(),
+        asked.confidence(),
         reach.lnLowestIntensity(),
         reach.lnHighestIntensity(),
         passes);
@@ -61,7 +61,7 @@ final class Promises {
 
   /** Lowest dose at which the clearing promise holds with the asked confidence. */
   Frontier coldest(Reach reach, int passes) {
-    return new Frontier(
+    return Frontier.above(
         clearingLimits,
         asked.confidence(),
         reach.lnLowestIntensity(),

@@ -153,6 +153,8 @@ public record WindowFinder(Fitter fitter, boolean wary) {
    * @param hope the power and ln speed with that room; null if nothing is within reach
    */
   private record PassPlan(int passes, Optional<Box> box, double room, BoxSearch.Point hope) {
+    /** Less than any step between two speeds of three digits. */
+    private static final double TINY = 1e-6;
 
     static PassPlan of(
         Bench bench, Reach reach, Witnesses witnesses, Promises promises, int passes) {
@@ -191,6 +193,17 @@ public record WindowFinder(Fitter fitter, boolean wary) {
         Bench bench, Promises promises, BoxSearch search, BoxSearch.Found found, int passes) {
       double low = round(Math.exp(found.lnLowSpeed()), RoundingMode.CEILING);
       double high = round(Math.exp(found.lnHighSpeed()), RoundingMode.FLOOR);
+      // Between its knots a frontier may err by a digit of speed; the corners themselves decide.
+      Forecast hot = promises.forecast(bench, found.highPower(), low, passes);
+      while (low <= high && hot.charRiskUpper() > promises.asked().charRisk()) {
+        low = next(low, RoundingMode.CEILING);
+        hot = promises.forecast(bench, found.highPower(), low, passes);
+      }
+      Forecast cold = promises.forecast(bench, found.lowPower(), high, passes);
+      while (low <= high && cold.clearChanceLower() < promises.asked().clearChance()) {
+        high = next(high, RoundingMode.FLOOR);
+        cold = promises.forecast(bench, found.lowPower(), high, passes);
+      }
       if (low > high) {
         return Optional.empty(); // narrower than a speed can be read
       }
@@ -203,8 +216,13 @@ public record WindowFinder(Fitter fitter, boolean wary) {
               new Range(found.lowPower(), found.highPower()),
               new Range(low, high),
               promises.forecast(bench, start.power(), speed, passes),
-              promises.forecast(bench, found.highPower(), low, passes),
-              promises.forecast(bench, found.lowPower(), high, passes)));
+              hot,
+              cold));
+    }
+
+    /** The next speed that can be told, up or down. */
+    private static double next(double speed, RoundingMode mode) {
+      return round(speed * (mode == RoundingMode.CEILING ? 1 + TINY : 1 - TINY), mode);
     }
 
     /** Speeds are told to three digits. */

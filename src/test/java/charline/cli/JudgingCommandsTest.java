@@ -56,6 +56,23 @@ class JudgingCommandsTest {
     assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "latex pine, 5, 50", "latex pine, 5, 51", "latex pine, 5, 55", "latex pine, 2, 90",
+    "latex pine, 5, 90", "varnish ash, 5, 50", "varnish ash, 5, 90", "varnish ash, 3, 80"
+  })
+  void the_corners_of_a_window_keep_what_was_asked_by_their_own_numbers(
+      String stratum, int risk, int confidence) throws IOException {
+    Map<String, Object> json =
+        json("window %s --risk %d%% --confidence %d%% --json".formatted(stratum, risk, confidence));
+
+    assertThat(json).containsEntry("verdict", "window");
+    assertThat((Double) part(json, "hot_corner").get("char_risk_upper"))
+        .isLessThanOrEqualTo(risk / 100.0);
+    assertThat((Double) part(json, "cold_corner").get("clear_chance_lower"))
+        .isGreaterThanOrEqualTo(0.9);
+  }
+
   @Test
   void the_json_of_a_window_has_the_agreed_keys() throws IOException {
     Map<String, Object> json = json("window latex pine --json");
