@@ -3,7 +3,9 @@ package charline.model;
 import charline.stat.WeightedDraws;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * One fitted event: the posterior in numbers with units, and how well it could be computed.
@@ -86,6 +88,24 @@ public record ModelFit(
         borrowed,
         posterior,
         posterior.under(prior, prior.sturdier()));
+  }
+
+  /**
+   * The dose of a promise about a new board, as natural logarithm of J/cm² per pass: for char the
+   * highest at which its chance stays at or below {@code chance}, for clearing the lowest at which
+   * it stays at or above. The promise holds with {@code confidence} under the usual prior and under
+   * the sturdier one.
+   *
+   * @param lnIntensity natural logarithm of fluence or irradiance
+   */
+  public double lnPromisedDose(double chance, double confidence, double lnIntensity, int passes) {
+    boolean highest = event == Event.CHAR;
+    DoseLimit usual = posterior.doseLimit(chance);
+    DoubleStream doses =
+        Stream.of(usual, usual.under(sturdier))
+            .mapToDouble(
+                limit -> limit.lnDose(highest ? 1 - confidence : confidence, lnIntensity, passes));
+    return (highest ? doses.min() : doses.max()).orElseThrow();
   }
 
   public boolean reliable() {

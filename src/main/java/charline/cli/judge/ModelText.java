@@ -85,11 +85,7 @@ record ModelText(StratumOptions.Case judged, ModelFit fit, FitChecks checks) {
                 three(Math.exp(fit.omega().median()))));
     double lnIntensity = Math.log(fit.referenceIntensity());
     boolean forChar = fit.event() == Event.CHAR;
-    double dose =
-        Math.exp(
-            forChar
-                ? fit.posterior().doseLimit(0.05).lnDose(0.1, lnIntensity, 1)
-                : fit.posterior().doseLimit(0.9).lnDose(0.9, lnIntensity, 1));
+    double dose = Math.exp(fit.lnPromisedDose(forChar ? 0.05 : 0.9, 0.9, lnIntensity, 1));
     line(
         text,
         (forChar

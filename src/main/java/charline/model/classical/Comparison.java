@@ -2,7 +2,6 @@ package charline.model.classical;
 
 import charline.model.DoseLimit;
 import charline.model.Estimate;
-import charline.model.Event;
 import charline.model.ModelFit;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,10 +45,7 @@ public record Comparison(
     int passes = classical.at().passes();
     double chance = asked.chance(classical.event());
     DoseLimit risk = fit.posterior().doseLimit(chance);
-    double confidence = asked.confidence();
-    double bound =
-        risk.lnDose(
-            classical.event() == Event.CHAR ? 1 - confidence : confidence, lnIntensity, passes);
+    double bound = fit.lnPromisedDose(chance, asked.confidence(), lnIntensity, passes);
     Estimate even = estimate(fit.posterior().doseLimit(0.5), lnIntensity, passes);
     return new Comparison(
         even,
