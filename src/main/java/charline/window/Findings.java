@@ -59,7 +59,7 @@ record Findings(
     if (box.isPresent()) {
       return enough() && !unlikeBoards() ? Verdict.WINDOW : Verdict.NOT_YET;
     }
-    return chanceAnyWindow < WindowFinder.HOPELESS ? Verdict.NONE : Verdict.NOT_YET;
+    return enough() && chanceAnyWindow < WindowFinder.HOPELESS ? Verdict.NONE : Verdict.NOT_YET;
   }
 
   private boolean enough() {

@@ -73,6 +73,34 @@ class JudgingCommandsTest {
         .isGreaterThanOrEqualTo(0.9);
   }
 
+  /**
+   * Seven patches on one board, the dirty ones cool and the charred ones hot with nothing between.
+   */
+  @Test
+  void no_method_is_given_up_on_one_board(@TempDir Path own) {
+    Shell few = new Shell(own);
+    few.mustDo("rig add Heron --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 60mm");
+    few.mustDo("board add plank --wood pine");
+    few.mustDo("finish add wall-latex --coat latex:pale");
+    String add = "patch add --board plank --finish wall-latex --power 60% --passes 1 --hand ";
+    for (String seen :
+        List.of(
+            "22 --outcome residue",
+            "20 --outcome residue",
+            "18 --outcome residue",
+            "12.7 --outcome char+residue",
+            "12.5 --outcome char+residue",
+            "12.5 --outcome char")) {
+      few.mustDo(add + seen);
+    }
+    few.mustDo(
+        "patch add --board plank --finish wall-latex --power 60% --passes 1 --scan 3000 --spacing 0.1"
+            + " --outcome residue");
+    assertThat(few.run("window latex pine").out().replaceAll("\\s+", " "))
+        .contains("no window yet.", "7 patches on 1 board are too little")
+        .doesNotContain("another method");
+  }
+
   @Test
   void the_json_of_a_window_has_the_agreed_keys() throws IOException {
     Map<String, Object> json = json("window latex pine --json");
