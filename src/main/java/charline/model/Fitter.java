@@ -4,6 +4,7 @@ import charline.stat.Ascent;
 import charline.stat.ImportanceSampler;
 import charline.stat.Logistic;
 import charline.stat.MarkovChain;
+import charline.stat.ParetoSmoothing;
 import charline.stat.WeightedDraws;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,66 +117,108 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event,
       Prior prior,
       CoatDesign coats,
       int thinning) {
-    Sampled own = sample(new PassesToEvent(data, lnReference, prior, coats.terms()), thinning);
+    Views own = views(data, lnReference, prior, coats, thinning);
     Optional<Loan> loan = Optional.ofNullable(loans.get(event));
     if (loan.isEmpty()) {
-      return own.fit(event, lnReference, prior, coats, Optional.empty());
+      return own.fit(event, lnReference, coats, Optional.empty());
     }
-    Prior lent = loan.get().prior();
-    Sampled borrowed = sample(new PassesToEvent(data, lnReference, lent, coats.terms()), thinning);
-    double weight = weight(own, prior, borrowed, lent, loan.get().share());
-    return own.mixedWith(borrowed, weight)
-        .fit(
-            event,
-            lnReference,
-            prior,
-            coats,
-            Optional.of(new Loan.Used(loan.get().lenders(), weight)));
+    Views borrowed = views(data, lnReference, loan.get().prior(), coats, thinning);
+    double share = loan.get().share();
+    double weight = weight(own.made(), borrowed.made(), share);
+    Views mixed = weight == 0 ? own : own.mixedWith(borrowed, share);
+    return mixed.fit(
+        event, lnReference, coats, Optional.of(new Loan.Used(loan.get().lenders(), weight)));
+  }
+
+  private Views views(
+      List<CensoredPasses> data, double lnReference, Prior prior, CoatDesign coats, int thinning) {
+    Sampled made =
+        sample(new PassesToEvent(data, lnReference, prior, coats.terms()), prior, thinning);
+    return new Views(made, made.under(prior.sturdier()));
   }
 
   /** Weight that the trials leave to a borrowed prior: prior odds times the Bayes factor. */
-  private static double weight(
-      Sampled own, Prior prior, Sampled borrowed, Prior lent, double share) {
-    if (own.lnIntegral().isEmpty() || borrowed.lnIntegral().isEmpty()) {
+  private static double weight(Sampled own, Sampled borrowed, double share) {
+    if (own.lnEvidence().isEmpty() || borrowed.lnEvidence().isEmpty()) {
       return 0; // without both integrals nothing says that these trials are like the others
     }
-    double lnFactor =
-        borrowed.lnIntegral().getAsDouble()
-            - lent.lnNormaliser()
-            - own.lnIntegral().getAsDouble()
-            + prior.lnNormaliser();
+    double lnFactor = borrowed.lnEvidence().getAsDouble() - own.lnEvidence().getAsDouble();
     return Logistic.cdf(Math.log(share / (1 - share)) + lnFactor);
+  }
+
+  /**
+   * One sample seen under two priors.
+   *
+   * @param made under the prior it was made with
+   * @param sturdier the same draws under that prior made sturdier
+   */
+  private record Views(Sampled made, Sampled sturdier) {
+    /**
+     * Mixes each view with its like, by weights found for that view: the sturdier one is what the
+     * trials would have said had both priors been made sturdier before the first patch.
+     */
+    Views mixedWith(Views borrowed, double share) {
+      return new Views(
+          made.mixedWith(borrowed.made, weight(made, borrowed.made, share)),
+          sturdier.mixedWith(borrowed.sturdier, weight(sturdier, borrowed.sturdier, share)));
+    }
+
+    ModelFit fit(Event event, double lnReference, CoatDesign coats, Optional<Loan.Used> borrowed) {
+      return ModelFit.of(
+          event,
+          made.draws,
+          sturdier.draws.weights(),
+          made.kHat,
+          made.method,
+          lnReference,
+          coats,
+          borrowed);
+    }
   }
 
   /**
    * A sampled posterior.
    *
-   * @param lnIntegral logarithm of the integral of its density, unless that failed
+   * @param prior what it was sampled under, or weighted for
+   * @param lnEvidence logarithm of the trials' chance under that prior, up to a constant that no
+   *     prior changes, unless that failed
    */
   private record Sampled(
-      WeightedDraws draws, double kHat, String method, OptionalDouble lnIntegral) {
-    /** Both posteriors together, the other with this weight. */
-    Sampled mixedWith(Sampled other, double weight) {
-      return weight == 0
-          ? this
-          : new Sampled(
-              draws.mixedWith(other.draws, weight),
-              Math.max(kHat, other.kHat),
-              method,
-              OptionalDouble.empty());
+      WeightedDraws draws, Prior prior, double kHat, String method, OptionalDouble lnEvidence) {
+    /** The same draws, weighted anew for another prior; k-hat is that of the new weights. */
+    Sampled under(Prior other) {
+      double[] logWeights = new double[draws.size()];
+      double ratio = 0;
+      for (int i = 0; i < logWeights.length; i++) {
+        double[] p = PassesToEvent.parameters(draws.points()[i]);
+        double change = other.logDensity(p) - prior.logDensity(p);
+        logWeights[i] = Math.log(draws.weights()[i]) + change;
+        ratio += Math.exp(logWeights[i]);
+      }
+      double lnRatio = Math.log(ratio) - other.lnNormaliser() + prior.lnNormaliser();
+      ParetoSmoothing smoothed = ParetoSmoothing.of(logWeights);
+      OptionalDouble lnEvidenceThen =
+          lnEvidence.isEmpty() ? lnEvidence : OptionalDouble.of(lnEvidence.getAsDouble() + lnRatio);
+      return new Sampled(
+          new WeightedDraws(draws.points(), smoothed.weights()),
+          other,
+          smoothed.kHat(),
+          method,
+          lnEvidenceThen);
     }
 
-    ModelFit fit(
-        Event event,
-        double lnReference,
-        Prior prior,
-        CoatDesign coats,
-        Optional<Loan.Used> borrowed) {
-      return ModelFit.of(event, draws, kHat, method, lnReference, prior, coats, borrowed);
+    /** Both posteriors together, the other with this weight. */
+    Sampled mixedWith(Sampled other, double weight) {
+      return new Sampled(
+          draws.mixedWith(other.draws, weight),
+          prior,
+          Math.max(kHat, other.kHat),
+          method,
+          OptionalDouble.empty());
     }
   }
 
-  private Sampled sample(PassesToEvent target, int thinning) {
+  private Sampled sample(PassesToEvent target, Prior prior, int thinning) {
     Proposal around = proposal(target);
     ImportanceSampler.Sample pilot =
         new ImportanceSampler(PILOT_DRAWS / thinning, HALF_DEGREES, 1.3, seed)
@@ -188,9 +231,10 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event,
     if (sample.kHat() <= ModelFit.PARETO_K_LIMIT) {
       return new Sampled(
           sample.draws(),
+          prior,
           sample.kHat(),
           "importance sampling",
-          OptionalDouble.of(sample.lnIntegral()));
+          OptionalDouble.of(sample.lnIntegral() - prior.lnNormaliser()));
     }
     MarkovChain.Sample chains =
         new MarkovChain(4, 2048, 8, seed)
@@ -198,9 +242,14 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event,
     // Chains that agree replace the weights that failed; otherwise the failure is what is reported.
     return chains.splitRHat() <= AGREED
         ? new Sampled(
-            chains.draws(), 0, "Markov chains, split R-hat below 1.02", OptionalDouble.empty())
+            chains.draws(),
+            prior,
+            0,
+            "Markov chains, split R-hat below 1.02",
+            OptionalDouble.empty())
         : new Sampled(
             sample.draws(),
+            prior,
             sample.kHat(),
             "importance sampling, not to be trusted",
             OptionalDouble.empty());

@@ -27,7 +27,9 @@ import java.util.stream.Stream;
  * @param coatEffects what the coat's terms were found to count; empty where all coats are alike
  * @param borrowed what was borrowed from other trials, if anything
  * @param posterior the draws themselves
- * @param sturdier the same draws under {@link Prior#sturdier()}, which promises have to survive too
+ * @param sturdier the same draws weighted for {@link Prior#sturdier()}, which promises have to
+ *     survive too; where something was borrowed, both priors are made sturdier before they are
+ *     mixed
  */
 public record ModelFit(
     Event event,
@@ -55,14 +57,18 @@ public record ModelFit(
     coatEffects = List.copyOf(coatEffects);
   }
 
-  /** Reads the numbers off weighted draws in the coordinates of {@link PassesToEvent}. */
+  /**
+   * Reads the numbers off weighted draws in the coordinates of {@link PassesToEvent}.
+   *
+   * @param sturdierWeights weights of the same draws under the sturdier prior
+   */
   static ModelFit of(
       Event event,
       WeightedDraws draws,
+      double[] sturdierWeights,
       double kHat,
       String method,
       double lnReference,
-      Prior prior,
       CoatDesign coats,
       Optional<Loan.Used> borrowed) {
     Posterior posterior = new Posterior(draws, lnReference, coats.row(coats.coat()));
@@ -87,7 +93,7 @@ public record ModelFit(
         effects,
         borrowed,
         posterior,
-        posterior.under(prior, prior.sturdier()));
+        posterior.weighted(sturdierWeights));
   }
 
   /**

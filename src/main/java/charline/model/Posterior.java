@@ -2,7 +2,6 @@ package charline.model;
 
 import charline.stat.GaussHermite;
 import charline.stat.Logistic;
-import charline.stat.ParetoSmoothing;
 import charline.stat.WeightedDraws;
 import java.util.Arrays;
 import java.util.List;
@@ -123,15 +122,13 @@ public final class Posterior {
     return tau == other.tau;
   }
 
-  /** The same draws, weighted anew for another prior than the one they were made with. */
-  Posterior under(Prior made, Prior other) {
-    double[] logWeights =
-        perDraw(
-            i ->
-                Math.log(weights[i])
-                    + other.logDensity(tau[i], phi[i], psi[i], sigma[i], omega[i])
-                    - made.logDensity(tau[i], phi[i], psi[i], sigma[i], omega[i]));
-    return new Posterior(this, ParetoSmoothing.of(logWeights).weights());
+  /**
+   * The same draws with other weights.
+   *
+   * @param others one per draw, adding up to 1
+   */
+  Posterior weighted(double[] others) {
+    return new Posterior(this, others.clone());
   }
 
   private static double[] column(double[][] draws, int parameter) {

@@ -59,13 +59,13 @@ public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double o
         factor * omegaScale);
   }
 
-  /** Log density of (τ, φ, ψ, ln σ, ω) up to a constant. */
-  double logDensity(double tau, double phi, double psi, double sigma, double omega) {
-    double boards = omega / omegaScale;
-    return this.tau.logDensity(tau)
-        + this.phi.logDensity(phi)
-        + this.psi.logDensity(psi)
-        + lnSigma.logDensity(Math.log(sigma))
+  /** Log density up to a constant of parameters (τ, φ, ψ, σ, ω, ...), on ln σ in place of σ. */
+  double logDensity(double[] p) {
+    double boards = p[PassesToEvent.OMEGA] / omegaScale;
+    return tau.logDensity(p[PassesToEvent.TAU])
+        + phi.logDensity(p[PassesToEvent.PHI])
+        + psi.logDensity(p[PassesToEvent.PSI])
+        + lnSigma.logDensity(Math.log(p[PassesToEvent.SIGMA]))
         - boards * boards / 2;
   }
 
