@@ -185,7 +185,7 @@ class JudgingCommandsTest {
   @Test
   void stricter_limits_give_no_wider_window() throws IOException {
     List<?> usual = (List<?>) part(json("window latex pine --json"), "ranges").get("hand_mm_s");
-    Map<String, Object> strict = json("window latex pine --risk 2% --confidence 0.95 --json");
+    Map<String, Object> strict = json("window latex pine --risk 2% --confidence 95 --json");
 
     assertThat(part(strict, "asked")).containsEntry("confidence", 0.95);
     if (strict.get("ranges") != null) {
@@ -194,6 +194,19 @@ class JudgingCommandsTest {
     } else {
       assertThat(strict.get("verdict")).isNotEqualTo("window");
     }
+  }
+
+  @Test
+  void a_share_without_a_sign_is_in_percent() throws IOException {
+    Map<String, Object> asked =
+        part(json("window latex pine --risk 2 --confidence 95 --clear 80 --json"), "asked");
+
+    assertThat(asked)
+        .containsEntry("char_risk", 0.02)
+        .containsEntry("confidence", 0.95)
+        .containsEntry("clear_chance", 0.8);
+    assertThat(part(json("window latex pine --risk 0.5% --json"), "asked"))
+        .containsEntry("char_risk", 0.005);
   }
 
   @Test
@@ -214,6 +227,16 @@ class JudgingCommandsTest {
           window | 2 | Name a coating family and a wood, such as `charline window latex pine`, or give --all.
           window latex pine --all | 2 | Name a coating family and a wood, such as `charline window latex pine`, or give --all.
           window latex pine --risk 90% | 2 | --risk: the share must be between 0.1 and 50 %, not "90%".
+          window latex pine --risk 0.5 | 2 | --risk: a share of 1 or less needs its % sign, as 0.5 can mean 50% or 0.5%; type 50% or 0.5%.
+          window latex pine --risk 0.05 | 2 | --risk: a share of 1 or less needs its % sign, as 0.05 can mean 5% or 0.05%; type 5% or 0.05%.
+          window latex pine --risk 1 | 2 | --risk: a share of 1 or less needs its % sign, as 1 can mean 100% or 1%; type 100% or 1%.
+          window latex pine --confidence 0.9 | 2 | --confidence: a share of 1 or less needs its % sign, as 0.9 can mean 90% or 0.9%; type 90% or 0.9%.
+          window latex pine --clear 0,9 | 2 | --clear: a share of 1 or less needs its % sign, as 0,9 can mean 90% or 0.9%; type 90% or 0.9%.
+          next latex pine --risk 0.05 | 2 | --risk: a share of 1 or less needs its % sign, as 0.05 can mean 5% or 0.05%; type 5% or 0.05%.
+          onset latex pine --classical firth --risk 0.02 | 2 | --risk: a share of 1 or less needs its % sign, as 0.02 can mean 2% or 0.02%; type 2% or 0.02%.
+          quote latex pine --area 2 --efficiency 0.55 | 2 | --efficiency: a share of 1 or less needs its % sign, as 0.55 can mean 55% or 0.55%; type 55% or 0.55%.
+          window latex pine --risk 0 | 2 | --risk: the share must be between 0.1 and 50 %, not "0".
+          window latex pine --risk 0.05% | 2 | --risk: the share must be between 0.1 and 50 %, not "0.05%".
           window latex pine --clear 101% | 2 | --clear: the share must be between 5 and 99.9 %, not "101%".
           window latex pine --job-area -4m2 | 2 | Area of the job must be above 0 m2, not -4 m2.
           window lates pine | 2 | No coating family "lates" in this log; nearest: latex.

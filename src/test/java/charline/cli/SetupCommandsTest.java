@@ -50,6 +50,9 @@ class SetupCommandsTest {
   void a_metered_power_far_from_the_dial_needs_a_word_that_one_is_sure() {
     shell.mustDo("rig add Heron --kind pulsed --rated 200W");
 
+    assertThat(shell.run("rig check Heron --power .5 --metered 94W").err())
+        .isEqualTo(
+            "--power: a share of 1 or less needs its % sign, as .5 can mean 50% or 0.5%; type 50% or 0.5%.\n");
     Shell.Result doubted = shell.run("rig check Heron --power 50% --metered 18W");
 
     assertThat(doubted.code()).isEqualTo(2);

@@ -1,5 +1,6 @@
 package charline.cli.desk;
 
+import charline.exposure.Invariant;
 import charline.exposure.Measure;
 import charline.exposure.Measure.Quantity;
 import charline.exposure.PowerSetting;
@@ -31,14 +32,29 @@ public final class Typed {
   public static PowerSetting power(String text) {
     return text.strip().toLowerCase(Locale.ROOT).endsWith("w")
         ? PowerSetting.watts(measure("--power", text, Quantity.POWER))
-        : PowerSetting.percent(measure("--power", text, Quantity.SHARE));
+        : PowerSetting.percent(percentage("--power", text));
   }
 
-  /** A chance, 0 to 1: {@code 5%}, {@code 5} and {@code 0.05} are the same. */
+  /** A chance, 0 to 1, typed as a {@link #percentage}: {@code 5%} and {@code 5} are the same. */
   public static double chance(String option, String text) {
+    return percentage(option, text) / 100;
+  }
+
+  /**
+   * A share in percent, the sign left out or not. A number of 1 or less must carry it: {@code 0.05}
+   * could be meant as a fraction, and one reading is a hundred times the other.
+   */
+  public static double percentage(String option, String text) {
     double value = measure(option, text, Quantity.SHARE);
-    boolean share = !text.strip().endsWith("%") && Math.abs(value) < 1;
-    return share ? value : value / 100;
+    if (value > 0 && value <= 1 && !text.strip().endsWith("%")) {
+      String asFraction = Invariant.plain(100 * value) + "%";
+      String asPercent = Invariant.plain(value) + "%";
+      throw refused(
+          option,
+          "a share of 1 or less needs its %% sign, as %s can mean %s or %s; type %s or %s."
+              .formatted(text.strip(), asFraction, asPercent, asFraction, asPercent));
+    }
+    return value;
   }
 
   /** A whole number, 1 or more. */

@@ -67,7 +67,7 @@ public final class RigCheck extends Work {
           new PowerCheck(
               log.newId(),
               at == null ? desk.now() : When.past("--at", at, desk.now(), desk.clock().getZone()),
-              Typed.measure("--power", power, Quantity.SHARE),
+              Typed.percentage("--power", power),
               Typed.measure("--metered", metered, Quantity.POWER));
       double factor = check.factor(rig.ratedWatts());
       if (!sure && !(factor >= LOW && factor <= HIGH)) {
