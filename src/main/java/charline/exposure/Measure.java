@@ -16,6 +16,12 @@ public record Measure(double value, String typed) {
   private static final Pattern FORM =
       Pattern.compile("([-+]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][-+]?\\d+)?)\\s*(\\S*)");
 
+  /** Groups of three digits behind commas, and what follows; no such number begins with a zero. */
+  private static final Pattern THOUSANDS =
+      Pattern.compile("([-+]?[1-9]\\d{0,2}(?:,\\d{3})+)(?!\\d|,\\d)(.*)");
+
+  private static final String NUMBER = "A number";
+
   /** A kind of quantity with its base unit and the other units it may be typed in. */
   public enum Quantity {
     POWER("A power", "W", Map.of("kW", 1e3)),
@@ -27,6 +33,7 @@ public record Measure(double value, String typed) {
     SPEED("A speed", "mm/s", Map.of("cm/s", 10.0, "m/s", 1e3, "in/s", 25.4, "m/min", 1000.0 / 60)),
     AREA("An area", "cm2", Map.of("mm2", 0.01, "m2", 1e4, "in2", 6.4516, "ft2", 929.0304)),
     SURFACE("An area", "m2", Map.of("cm2", 1e-4, "in2", 6.4516e-4, "ft2", 0.09290304)),
+    MINUTES("A time", "min", Map.of("s", 1 / 60.0, "h", 60.0)),
     TIME("A time", "s", Map.of("ms", 1e-3, "min", 60.0, "h", 3600.0)),
     WAVELENGTH("A wavelength", "nm", Map.of("um", 1e3, "µm", 1e3));
 
@@ -50,10 +57,12 @@ public record Measure(double value, String typed) {
   /**
    * Reads a number with an optional unit. A decimal comma is a decimal point.
    *
-   * @throws IllegalArgumentException naming what was typed and the units that are understood
+   * @throws IllegalArgumentException naming what was typed and the units that are understood, or
+   *     both readings where a comma could stand between thousands
    */
   public static Measure parse(String typed, Quantity quantity) {
     String text = typed.strip();
+    refuseThousands(text, quantity.words);
     Matcher matcher = FORM.matcher(text);
     if (!matcher.matches()) {
       throw new IllegalArgumentException(
@@ -67,6 +76,48 @@ public record Measure(double value, String typed) {
           "%s must be in %s, not \"%s\"."
               .formatted(quantity.words, String.join(", ", quantity.toBase.keySet()), typed));
     }
-    return new Measure(Double.parseDouble(matcher.group(1).replace(',', '.')) * factor, text);
+    return new Measure(number(matcher) * factor, text);
+  }
+
+  /**
+   * Reads a number that has no unit. A decimal comma is a decimal point.
+   *
+   * @throws IllegalArgumentException naming what was typed, or both readings where a comma could
+   *     stand between thousands
+   */
+  public static double plainNumber(String typed) {
+    String text = typed.strip();
+    refuseThousands(text, NUMBER);
+    Matcher matcher = FORM.matcher(text);
+    if (!matcher.matches() || !matcher.group(2).isEmpty()) {
+      throw new IllegalArgumentException(
+          "%s must stand here, such as 30 or 1.5, not \"%s\".".formatted(NUMBER, typed));
+    }
+    return number(matcher);
+  }
+
+  private static double number(Matcher form) {
+    return Double.parseDouble(form.group(1).replace(',', '.'));
+  }
+
+  /** 1,200 is twelve hundred to some and one and a fifth to others; 1,5 and 0,125 are not. */
+  private static void refuseThousands(String text, String words) {
+    Matcher matcher = THOUSANDS.matcher(text);
+    if (!matcher.matches()) {
+      return;
+    }
+    String rest = matcher.group(2);
+    String joined = matcher.group(1).replace(",", "") + rest;
+    boolean oneComma = matcher.group(1).indexOf(',') == matcher.group(1).lastIndexOf(',');
+    throw new IllegalArgumentException(
+        oneComma && !rest.startsWith(".")
+            ? "%s of %s can be read in two ways; write it without a comma, as %s or %s."
+                .formatted(words, text, joined, decimal(matcher.group(1)) + rest)
+            : "%s must be written without commas, as %s, not \"%s\"."
+                .formatted(words, joined, text));
+  }
+
+  private static String decimal(String oneComma) {
+    return oneComma.replace(',', '.').replaceFirst("\\.?0+$", "");
   }
 }

@@ -208,6 +208,7 @@ class BenchServerTest {
         "\"power\":\"60\"|\"power\":\"160\"|Power must be between 0 and 100 %, not 160 %.",
         "\"hand\":\"20\"|\"hand\":\"\"|Hand speed is not set",
         "\"hand\":\"20\"|\"hand\":\"twenty\"|A speed must be a number",
+        "\"hand\":\"20\"|\"hand\":\"1,200\"|A speed of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.",
       })
   void a_bad_entry_gets_one_sentence_and_nothing_is_recorded(String good, String bad, String why)
       throws IOException {

@@ -102,6 +102,10 @@ class PatchCommandsTest {
           --hand -5 --outcome clean | Hand speed must be above 0 mm/s, not -5 mm/s.
           --hand NaN --outcome clean | --hand: A speed must be a number with an optional unit, such as 30mm/s, not "NaN".
           --hand 22kg --outcome clean | --hand: A speed must be in cm/s, in/s, m/min, m/s, mm/s, not "22kg".
+          --hand 1,200 --outcome clean | --hand: A speed of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.
+          --area 1,200 --seconds 4 --outcome clean | --area: An area of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.
+          --patch-area 1,200cm2 --outcome clean | --patch-area: An area of 1,200cm2 can be read in two ways; write it without a comma, as 1200cm2 or 1.2cm2.
+          --power 1,200W --outcome clean | --power: A power of 1,200W can be read in two ways; write it without a comma, as 1200W or 1.2W.
           --hand 9000 --outcome clean | Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
           --hand 22 --scan 5000 --outcome clean | The dose must be given in one form: --hand with --width, --scan with --spacing, or --area with --seconds; --hand and --scan are of different forms.
           --power 0.6 --outcome clean | --power: a share of 1 or less needs its % sign, as 0.6 can mean 60% or 0.6%; type 60% or 0.6%.

@@ -151,7 +151,7 @@ class PlanningCommandsTest {
     Map<String, Object> json =
         json(
             shell,
-            "quote latex pine --area 2 --setup 30 --masking 12min --cooling 0.1h --fire-watch 2h --json");
+            "quote latex pine --area 2 --setup 30 --masking 12min --cooling .1h --fire-watch 1.2e2 --json");
 
     assertThat(part(json, "set-up")).containsEntry("low_h", 0.5).containsEntry("high_h", 0.5);
     assertThat(part(json, "masking")).containsEntry("low_h", 0.4).containsEntry("high_h", 0.4);
@@ -268,6 +268,19 @@ class PlanningCommandsTest {
         .isEqualTo("--count: ask again after at most 24 patches, not 99.\n");
     assertThat(shell.run("quote latex pine --area 0").err())
         .isEqualTo("Area of the job must be above 0 m2, not 0 m2.\n");
+    assertThat(shell.run("quote latex pine --area 1,200").err())
+        .isEqualTo(
+            "--area: An area of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.\n");
+    assertThat(shell.run("quote latex pine --area 2 --rate 1,200").err())
+        .isEqualTo(
+            "--rate: A number of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.\n");
+    assertThat(shell.run("quote latex pine --area 2 --edges 1.4x").err())
+        .isEqualTo("--edges: A number must stand here, such as 30 or 1.5, not \"1.4x\".\n");
+    assertThat(shell.run("quote latex pine --area 2 --edges NaN").err())
+        .isEqualTo("--edges: A number must stand here, such as 30 or 1.5, not \"NaN\".\n");
+    assertThat(shell.run("quote latex pine --area 2 --setup 1,200").err())
+        .isEqualTo(
+            "--setup: A time of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.\n");
     assertThat(shell.run("next latex pine --on piece").code()).isEqualTo(1);
     assertThat(shell.run("patch add --plan 7 --passes 1 --outcome clean").code()).isEqualTo(2);
   }

@@ -40,6 +40,23 @@ class MeasureTest {
     assertThat(measure.typed()).isEqualTo("0,6 mm");
   }
 
+  /** No thousands begin with a zero, and groups of them are of three digits. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1,5 | 1.5",
+        "0,75 | 0.75",
+        "12,25 | 12.25",
+        "0,125 | 0.125",
+        "1200,5 | 1200.5",
+        "1234,567 | 1234.567",
+        "1,2345 | 1.2345"
+      })
+  void a_comma_that_no_thousands_could_have_is_a_decimal_point(String typed, double expected) {
+    assertThat(Measure.parse(typed, Quantity.SPEED).value()).isEqualTo(expected);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -48,7 +65,11 @@ class MeasureTest {
         "30kg    | SPEED | A speed must be in cm/s, in/s, m/min, m/s, mm/s, not \"30kg\".",
         "NaN     | POWER | A power must be a number with an optional unit, such as 30W, not \"NaN\".",
         "60W     | SHARE | A percentage must be in %, not \"60W\".",
-        "1,200.5 | POWER | A power must be in kW, W, not \"1,200.5\"."
+        "1,200   | SPEED | A speed of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.",
+        "-12,500mm/s | SPEED | A speed of -12,500mm/s can be read in two ways; write it without a comma, as -12500mm/s or -12.5mm/s.",
+        "1,200 cm2 | AREA | An area of 1,200 cm2 can be read in two ways; write it without a comma, as 1200 cm2 or 1.2 cm2.",
+        "1,200,300 | POWER | A power must be written without commas, as 1200300, not \"1,200,300\".",
+        "1,200.5W | POWER | A power must be written without commas, as 1200.5W, not \"1,200.5W\"."
       })
   void what_cannot_be_read_is_refused_in_one_sentence(
       String typed, Quantity quantity, String message) {

@@ -28,6 +28,15 @@ public final class Typed {
         : OptionalDouble.of(measure(option, text, quantity));
   }
 
+  /** A number that has no unit. */
+  public static double plainNumber(String option, String text) {
+    try {
+      return Measure.plainNumber(text);
+    } catch (IllegalArgumentException e) {
+      throw refused(option, e.getMessage());
+    }
+  }
+
   /** {@code 60%} or {@code 60} of the rated power, {@code 120W} or {@code 0.12kW} on the work. */
   public static PowerSetting power(String text) {
     return text.strip().toLowerCase(Locale.ROOT).endsWith("w")

@@ -100,7 +100,9 @@ public final class QuoteJob extends Work {
   public Integer call() {
     Quoting quoting = quoting();
     OptionalDouble money =
-        rate == null ? OptionalDouble.empty() : OptionalDouble.of(number("--rate", rate));
+        rate == null
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(Typed.plainNumber("--rate", rate));
     money.ifPresent(m -> Invariant.positive("--rate", m, "an hour"));
     try (Logbook log = desk.logToRead()) {
       StratumOptions.Case chosen = trials.choose(log, desk);
@@ -128,7 +130,7 @@ public final class QuoteJob extends Work {
   private Quoting quoting() {
     Quoting quoting =
         Quoting.usual(Typed.measure("--area", area, Quantity.SURFACE))
-            .withEdges(number("--edges", edges));
+            .withEdges(Typed.plainNumber("--edges", edges));
     if (efficiency != null) {
       quoting = quoting.withEfficiency(Typed.chance("--efficiency", efficiency));
     }
@@ -147,19 +149,8 @@ public final class QuoteJob extends Work {
     return quoting;
   }
 
-  /** Minutes, also where no unit was typed. */
   private static double minutes(String option, String text) {
-    boolean bare = text.strip().matches("[0-9]+([.,][0-9]+)?");
-    double seconds = Typed.measure(option, bare ? text.strip() + "min" : text, Quantity.TIME);
-    return Invariant.notNegative(option, seconds / 60, "min");
-  }
-
-  private static double number(String option, String text) {
-    try {
-      return Double.parseDouble(text.strip().replace(',', '.'));
-    } catch (NumberFormatException e) {
-      throw Typed.refused(option, "a plain number must stand here, not \"%s\".".formatted(text));
-    }
+    return Invariant.notNegative(option, Typed.measure(option, text, Quantity.MINUTES), "min");
   }
 
   /** The coat that the hours are for, where trials mix coats or a tone was asked for. */
