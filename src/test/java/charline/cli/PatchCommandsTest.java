@@ -258,6 +258,44 @@ class PatchCommandsTest {
   }
 
   @Test
+  void another_rigs_usual_width_is_not_copied() {
+    shell.mustDo(FIRST);
+    shell.mustDo("rig add Otter --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 30mm");
+
+    shell.mustDo("patch add --like 1 --rig Otter --power 60% --outcome clean");
+    assertThat(shell.run("patch show last").out()).contains("hand 22 mm/s, width 30 mm");
+    shell.mustDo("patch amend 1 --rig Otter --why \"the other rig\"");
+    assertThat(shell.run("patch show 1").out()).contains("hand 22 mm/s, width 30 mm");
+
+    shell.mustDo(FIRST + " --rig Heron --width 50mm");
+    shell.mustDo("patch add --like last --rig Otter --power 60% --outcome clean");
+    assertThat(shell.run("patch show last").out())
+        .contains("hand 22 mm/s, width 50 mm", "width 50mm");
+  }
+
+  @Test
+  void where_the_other_rig_has_no_usual_width_it_is_asked_for() {
+    shell.mustDo(FIRST);
+    shell.mustDo("rig add Tern --kind pulsed --rated 200W --rep 40kHz");
+    String other = "patch add --like 1 --rig Tern --power 60% --outcome clean --passes 1";
+
+    assertThat(shell.run(other).err())
+        .isEqualTo(
+            "The scan width is missing: that of P-0001 belongs to rig Heron, and rig Tern has no usual one; give --width.\n");
+    assertThat(shell.run(other + " --width 40mm").err())
+        .isEqualTo(
+            "The spot is missing: that of P-0001 belongs to rig Heron, and rig Tern has no usual one; give --spot.\n");
+    assertThat(shell.run("patch amend 1 --rig Tern --spot 0.6mm --why slip").err())
+        .isEqualTo(
+            "The scan width is missing: that of P-0001 belongs to rig Heron, and rig Tern has no usual one; give --width.\n");
+
+    Shell.Person person = new Shell.Person("40mm");
+    assertThat(shell.asking(person, other + " --spot 0.6mm").err()).isEmpty();
+    assertThat(person.questions()).containsExactly("Scan width, in mm");
+    assertThat(shell.run("patch show last").out()).contains("width 40 mm", "width 40mm");
+  }
+
+  @Test
   void continuous_wave_on_wood_is_cautioned_every_time() {
     shell.mustDo("rig add Otter --kind cw --rated 1kW --spot 0.8mm");
     shell.mustDo(

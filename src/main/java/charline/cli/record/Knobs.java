@@ -14,6 +14,7 @@ import charline.exposure.Spot;
 import charline.exposure.TimedArea;
 import charline.log.PatchEntry;
 import charline.log.Refused;
+import charline.trial.Patch;
 import charline.trial.Rig;
 import java.util.ArrayList;
 import java.util.List;
@@ -147,6 +148,19 @@ final class Knobs {
     }
   }
 
+  /** Asks for the scan width where that of the copied patch belongs to another rig. */
+  void askWidth(Desk desk, Rig rig, PatchEntry copied) {
+    boolean open = !given(hand, width) && !given(scan, spacing) && !given(area, seconds);
+    boolean byHand = hand != null || open && copied.patch().settings().form() instanceof HandPass;
+    boolean known =
+        width != null
+            || rig.scanWidthMillimetres().isPresent()
+            || new Source(rig, Optional.of(copied), Map.of()).stays("width");
+    if (desk.someoneToAsk() && byHand && !known) {
+      width = asked(desk, "--width", "Scan width, in mm", Quantity.LENGTH, Optional.empty());
+    }
+  }
+
   private static String asked(
       Desk desk, String option, String question, Quantity quantity, Optional<String> offered) {
     return desk.need(
@@ -187,8 +201,9 @@ final class Knobs {
     boolean open = !given(hand, width) && !given(scan, spacing) && !given(area, seconds);
     if (given(hand, width) || open && byHand.isPresent()) {
       return new HandPass(
-          source.value(
+          source.ofHead(
               "width",
+              "scan width",
               width,
               Quantity.LENGTH,
               number(byHand.map(HandPass::scanWidthMillimetres)),
@@ -234,15 +249,20 @@ final class Knobs {
   }
 
   private Spot spot(Source source) {
-    // Another rig has another head: its own usual spot counts, unless the person typed one.
-    Optional<Spot> known = source.settings().map(Settings::spot).filter(s -> source.stays("spot"));
+    Optional<Spot> known = source.settings().map(Settings::spot);
     Rig rig = source.rig;
-    if (spot == null && known.isPresent()) {
+    if (spot == null && known.isPresent() && source.stays("spot")) {
       source.copyTyped("spot");
       return known.get();
     }
     return new Spot(
-        source.value("spot", spot, Quantity.LENGTH, OptionalDouble.empty(), rig.spotMillimetres()),
+        source.ofHead(
+            "spot",
+            "spot",
+            spot,
+            Quantity.LENGTH,
+            number(known.map(Spot::diameterMillimetres)),
+            rig.spotMillimetres()),
         rig.spotDefinition());
   }
 
@@ -258,14 +278,15 @@ final class Knobs {
       return Optional.empty();
     }
     Optional<Pulses> known = source.settings().flatMap(Settings::pulses);
-    OptionalDouble knownRate =
-        number(known.filter(p -> source.stays("rep")).map(Pulses::repetitionKilohertz));
+    OptionalDouble knownRate = number(known.map(Pulses::repetitionKilohertz));
     OptionalDouble knownPulse =
         known
             .filter(p -> source.stays("pulse"))
             .map(Pulses::durationNanoseconds)
             .orElse(OptionalDouble.empty());
-    double rate = source.value("rep", rep, Quantity.RATE, knownRate, rig.repetitionKilohertz());
+    double rate =
+        source.ofHead(
+            "rep", "repetition rate", rep, Quantity.RATE, knownRate, rig.repetitionKilohertz());
     boolean durationKnown =
         pulse != null || knownPulse.isPresent() || rig.pulseNanoseconds().isPresent();
     return Optional.of(
@@ -316,6 +337,30 @@ final class Knobs {
 
     void copyTyped(String knob) {
       base.map(entry -> entry.typed().get(knob)).ifPresent(text -> typed.put(knob, text));
+    }
+
+    /**
+     * A value that belongs to the head. Another rig has another head: its own usual value counts,
+     * unless the person typed the copied one.
+     */
+    double ofHead(
+        String knob,
+        String words,
+        String given,
+        Quantity quantity,
+        OptionalDouble copied,
+        OptionalDouble usual) {
+      if (stays(knob)) {
+        return value(knob, given, quantity, copied, usual);
+      }
+      if (given == null && copied.isPresent() && usual.isEmpty()) {
+        Patch other = base.orElseThrow().patch();
+        throw new Refused(
+            Refused.Kind.USAGE,
+            "The %s is missing: that of %s belongs to rig %s, and rig %s has no usual one; give --%s."
+                .formatted(words, other.code(), other.rig().name(), rig.name(), knob));
+      }
+      return value(knob, given, quantity, OptionalDouble.empty(), usual);
     }
 
     double value(

@@ -139,6 +139,7 @@ public final class PatchAdd extends Work {
       knobs.ask(desk, rig, last);
     } else if (!base.get().patch().rig().id().equals(rig.id())) {
       knobs.askPower(desk, Optional.empty()); // a share of one rig's power is not that of another
+      knobs.askWidth(desk, rig, base.get());
     }
     base.filter(entry -> plan == null)
         .ifPresent(entry -> seen.usePasses(entry.patch().readings().get(0).passes()));
