@@ -62,6 +62,58 @@ class PlanningCommandsTest {
   }
 
   @Test
+  void a_plan_is_burned_on_its_own_wood_and_finish_unless_the_person_is_sure() {
+    Shell shell = Shell.withBench(folder);
+    shell.mustDo("board add sill --wood oak");
+    shell.mustDo("board add plank --wood \"sugar pine\"");
+    shell.mustDo("finish add door --coat alkyd");
+    shell.mustDo("next latex pine --count 3 --to " + folder.resolve("list.html"));
+
+    assertThat(shell.run("patch add --plan 1 --board sill --passes 1 --outcome residue"))
+        .isEqualTo(
+            new Shell.Result(
+                2,
+                "",
+                "P-0001 is planned for pine, and board sill is oak; give a board of pine, or add --sure.\n"));
+    // Trials on sugar pine are not those on pine: `next latex pine` would never see this patch.
+    assertThat(shell.run("patch add --plan 1 --board plank --passes 1 --outcome clean").err())
+        .isEqualTo(
+            "P-0001 is planned for pine, and board plank is sugar pine; give a board of pine, or add --sure.\n");
+    assertThat(
+            shell.run(
+                "patch add --plan 1 --board boathouse-1 --finish door --passes 1 --outcome clean"))
+        .isEqualTo(
+            new Shell.Result(
+                2,
+                "",
+                "P-0001 is planned for latex, and finish door is alkyd; give a finish of latex, or add --sure.\n"));
+    assertThat(shell.run("find").code()).isEqualTo(1);
+
+    shell.mustDo("patch add --plan 1 --board boathouse-2 --passes 1 --outcome residue");
+    shell.mustDo("patch add --plan 2 --board sill --finish door --passes 1 --outcome clean --sure");
+    assertThat(shell.run("patch show 2").out()).contains("sill", "door");
+  }
+
+  @Test
+  void a_person_at_a_terminal_who_names_a_board_of_another_wood_is_told_before_more_is_asked() {
+    Shell shell = Shell.withBench(folder).mustDo("board add sill --wood oak");
+    shell.mustDo("next latex pine --count 1 --to " + folder.resolve("list.html"));
+    Shell.Person person = new Shell.Person("sill", "1", "clean");
+
+    assertThat(shell.asking(person, "patch add --plan 1").code()).isEqualTo(2);
+    assertThat(person.questions()).containsExactly("Board");
+  }
+
+  @Test
+  void a_plan_for_any_wood_is_burned_on_any() {
+    Shell shell = Shell.withBench(folder).mustDo("board add sill --wood oak");
+    shell.mustDo("next latex any --count 1 --to " + folder.resolve("list.html"));
+
+    assertThat(shell.run("patch add --plan 1 --board sill --passes 1 --outcome residue").code())
+        .isZero();
+  }
+
+  @Test
   void open_plans_are_listed_and_given_up_and_their_codes_stay_taken() throws IOException {
     Shell shell = Shell.withBench(folder);
     Shell.Result none = shell.run("plan list");

@@ -12,12 +12,17 @@ public final class Sure {
       description = "Take it as it stands, even if a value looks like a slip.")
   private boolean sure;
 
+  /** Refuses with a sentence that offers {@code --sure}, unless the person is sure. */
+  public void doubt(String sentence) {
+    if (!sure) {
+      throw new Refused(Refused.Kind.USAGE, sentence);
+    }
+  }
+
   /** Refuses what is doubtful, unless the person is sure. */
   public void require(List<Doubt> doubts) {
-    if (!sure && !doubts.isEmpty()) {
-      throw new Refused(
-          Refused.Kind.USAGE,
-          doubts.get(0).sentence().replace("say that you are sure", "add --sure"));
+    if (!doubts.isEmpty()) {
+      doubt(doubts.get(0).sentence().replace("say that you are sure", "add --sure"));
     }
   }
 }

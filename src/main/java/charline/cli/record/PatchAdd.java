@@ -130,7 +130,8 @@ public final class PatchAdd extends Work {
     Optional<PatchEntry> base =
         plan == null
             ? Optional.ofNullable(like).map(word -> Codes.patch(log, word))
-            : Optional.of(PlanBase.of(log.planned().open(plan), boardName, finishName, log, desk));
+            : Optional.of(
+                PlanBase.of(log.planned().open(plan), boardName, finishName, log, desk, sure));
     Optional<PatchEntry> last = base.isPresent() || !desk.someoneToAsk() ? base : log.lastPatch();
     Rig rig = rig(log, base, last);
     Board board = board(log, base, last);

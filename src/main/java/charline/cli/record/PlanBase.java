@@ -1,6 +1,7 @@
 package charline.cli.record;
 
 import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
@@ -11,6 +12,7 @@ import charline.trial.Mark;
 import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
+import charline.trial.Stratum;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,9 +28,10 @@ final class PlanBase {
    * @param boardName board as given, or null for the plan's
    * @param finishName finish as given, or null for the one last burned of the plan's family and
    *     wood
+   * @param sure whether a board of another wood and a finish of another family are meant
    */
   static PatchEntry of(
-      PlannedPatch plan, String boardName, String finishName, Logbook log, Desk desk) {
+      PlannedPatch plan, String boardName, String finishName, Logbook log, Desk desk, Sure sure) {
     Reading unread =
         new Reading(
             plan.id(),
@@ -45,18 +48,20 @@ final class PlanBase {
             plan.code(),
             plan.plannedAt(),
             plan.rig(),
-            board(plan, boardName, log, desk),
-            finish(plan, finishName, log, desk),
+            board(plan, boardName, log, desk, sure),
+            finish(plan, finishName, log, desk, sure),
             plan.settings(),
             OptionalDouble.empty(),
             List.of(unread));
     return new PatchEntry(patch, Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
-  private static Board board(PlannedPatch plan, String name, Logbook log, Desk desk) {
-    return name == null && plan.board().isPresent()
-        ? plan.board().get()
-        : log.board(
+  private static Board board(PlannedPatch plan, String name, Logbook log, Desk desk, Sure sure) {
+    if (name == null && plan.board().isPresent()) {
+      return plan.board().get();
+    }
+    Board board =
+        log.board(
             desk.need(
                 name,
                 "The board is missing: %s is planned for %s; give --board."
@@ -64,9 +69,16 @@ final class PlanBase {
                 "Board",
                 Optional.empty(),
                 log::board));
+    boolean planned = plan.board().filter(own -> own.id().equals(board.id())).isPresent();
+    if (!planned && !plan.wood().equals(Stratum.ANY_WOOD) && !plan.wood().equals(board.wood())) {
+      sure.doubt(
+          "%s is planned for %s, and board %s is %s; give a board of %s, or add --sure."
+              .formatted(plan.code(), plan.wood(), board.name(), board.wood(), plan.wood()));
+    }
+    return board;
   }
 
-  private static Finish finish(PlannedPatch plan, String name, Logbook log, Desk desk) {
+  private static Finish finish(PlannedPatch plan, String name, Logbook log, Desk desk, Sure sure) {
     List<Finish> burned =
         log.patches(Filter.ALL).stream()
             .map(PatchEntry::patch)
@@ -81,13 +93,21 @@ final class PlanBase {
     if (name == null && known.size() == 1) {
       return known.get(0);
     }
-    return log.finish(
-        desk.need(
-            name,
-            "The finish is missing: give --finish, as the log has %d of %s."
-                .formatted(known.size(), plan.family()),
-            "Finish",
-            Optional.empty(),
-            log::finish));
+    Finish finish =
+        log.finish(
+            desk.need(
+                name,
+                "The finish is missing: give --finish, as the log has %d of %s."
+                    .formatted(known.size(), plan.family()),
+                "Finish",
+                Optional.empty(),
+                log::finish));
+    if (!plan.family().equals(finish.family())) {
+      sure.doubt(
+          "%s is planned for %s, and finish %s is %s; give a finish of %s, or add --sure."
+              .formatted(
+                  plan.code(), plan.family(), finish.name(), finish.family(), plan.family()));
+    }
+    return finish;
   }
 }
