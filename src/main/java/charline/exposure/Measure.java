@@ -76,7 +76,7 @@ public record Measure(double value, String typed) {
           "%s must be in %s, not \"%s\"."
               .formatted(quantity.words, String.join(", ", quantity.toBase.keySet()), typed));
     }
-    return new Measure(number(matcher) * factor, text);
+    return new Measure(finite(number(matcher) * factor, text, quantity.words), text);
   }
 
   /**
@@ -93,11 +93,20 @@ public record Measure(double value, String typed) {
       throw new IllegalArgumentException(
           "%s must stand here, such as 30 or 1.5, not \"%s\".".formatted(NUMBER, typed));
     }
-    return number(matcher);
+    return finite(number(matcher), text, NUMBER);
   }
 
   private static double number(Matcher form) {
     return Double.parseDouble(form.group(1).replace(',', '.'));
+  }
+
+  private static double finite(double value, String text, String words) {
+    if (Double.isInfinite(value)) {
+      throw new IllegalArgumentException(
+          "%s must be of a size that can be reckoned with; %s is too large."
+              .formatted(words, text));
+    }
+    return value;
   }
 
   /** 1,200 is twelve hundred to some and one and a fifth to others; 1,5 and 0,125 are not. */

@@ -106,6 +106,7 @@ class PatchCommandsTest {
           --area 1,200 --seconds 4 --outcome clean | --area: An area of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.
           --patch-area 1,200cm2 --outcome clean | --patch-area: An area of 1,200cm2 can be read in two ways; write it without a comma, as 1200cm2 or 1.2cm2.
           --power 1,200W --outcome clean | --power: A power of 1,200W can be read in two ways; write it without a comma, as 1200W or 1.2W.
+          --hand 1e400 --outcome clean | --hand: A speed must be of a size that can be reckoned with; 1e400 is too large.
           --hand 9000 --outcome clean | Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
           --hand 22 --scan 5000 --outcome clean | The dose must be given in one form: --hand with --width, --scan with --spacing, or --area with --seconds; --hand and --scan are of different forms.
           --power 0.6 --outcome clean | --power: a share of 1 or less needs its % sign, as 0.6 can mean 60% or 0.6%; type 60% or 0.6%.
