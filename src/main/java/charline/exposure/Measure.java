@@ -1,6 +1,7 @@
 package charline.exposure;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -48,6 +49,11 @@ public record Measure(double value, String typed) {
       toBase.putAll(others);
     }
 
+    /** Whether a number of this quantity may be typed with that unit. */
+    public boolean understands(String unit) {
+      return toBase.containsKey(unit);
+    }
+
     /** Unit of a number typed without one, and of {@link Measure#value()}. */
     public String base() {
       return base;
@@ -77,6 +83,12 @@ public record Measure(double value, String typed) {
               .formatted(quantity.words, String.join(", ", quantity.toBase.keySet()), typed));
     }
     return new Measure(finite(number(matcher) * factor, text, quantity.words), text);
+  }
+
+  /** What stands behind a typed number, blank for nothing; empty where no number was typed. */
+  public static Optional<String> unit(String typed) {
+    Matcher matcher = FORM.matcher(typed.strip());
+    return matcher.matches() ? Optional.of(matcher.group(2)) : Optional.empty();
   }
 
   /**

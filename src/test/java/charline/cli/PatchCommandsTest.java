@@ -110,6 +110,10 @@ class PatchCommandsTest {
           --hand 9000 --outcome clean | Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
           --hand 22 --scan 5000 --outcome clean | The dose must be given in one form: --hand with --width, --scan with --spacing, or --area with --seconds; --hand and --scan are of different forms.
           --power 0.6 --outcome clean | --power: a share of 1 or less needs its % sign, as 0.6 can mean 60% or 0.6%; type 60% or 0.6%.
+          --power 20hp --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "20hp".
+          --power 20hw --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "20hw".
+          --power high --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "high".
+          --power low --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "low".
           --power 140% --outcome clean | Power must be between 0 and 100 %, not 140 %.
           --power 900W --outcome clean | Power of 900 W is more than a fifth above the rig's rating of 200 W; correct it, or add --sure.
           --outcome clean+char | Clean stands alone in an outcome; it came with char.

@@ -6,6 +6,7 @@ import charline.exposure.Measure.Quantity;
 import charline.exposure.PowerSetting;
 import charline.log.Refused;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Reads what was typed after an option; a refusal names the option. */
@@ -39,9 +40,17 @@ public final class Typed {
 
   /** {@code 60%} or {@code 60} of the rated power, {@code 120W} or {@code 0.12kW} on the work. */
   public static PowerSetting power(String text) {
-    return text.strip().toLowerCase(Locale.ROOT).endsWith("w")
-        ? PowerSetting.watts(measure("--power", text, Quantity.POWER))
-        : PowerSetting.percent(percentage("--power", text));
+    Optional<String> unit = Measure.unit(text);
+    if (unit.filter(Quantity.POWER::understands).isPresent()) {
+      return PowerSetting.watts(measure("--power", text, Quantity.POWER));
+    }
+    if (unit.filter(u -> u.isEmpty() || Quantity.SHARE.understands(u)).isPresent()) {
+      return PowerSetting.percent(percentage("--power", text));
+    }
+    throw refused(
+        "--power",
+        "the power must be a number in %%, W or kW, such as 60%% or 120W, not \"%s\"."
+            .formatted(text));
   }
 
   /** A chance, 0 to 1, typed as a {@link #percentage}: {@code 5%} and {@code 5} are the same. */
