@@ -104,8 +104,13 @@ class FindCommandTest {
     assertThat(shell.run("find --wood pin").err())
         .isEqualTo("No wood \"pin\" in this log; nearest: pine.\n");
     assertThat(shell.run("find --since soon").err())
+        .isEqualTo("--since: a day must read like 2026-06-01, today or yesterday, not \"soon\".\n");
+    assertThat(shell.run("find --since 14:30").err())
         .isEqualTo(
-            "--since: a time must read like 14:30, 2026-06-01 or \"2026-06-01 14:30\", not \"soon\".\n");
+            "--since: a day must read like 2026-06-01, today or yesterday, not \"14:30\".\n");
+    assertThat(shell.run("find --until 2026-02-30").err())
+        .isEqualTo(
+            "--until: \"2026-02-30\" is not in the calendar; write a day like 2026-06-01, today or yesterday.\n");
   }
 
   @Test

@@ -54,6 +54,22 @@ class PatchCommandsTest {
             """);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "2026-05-31 9:10, 2026-05-31 09:10",
+    "2026-05-31 09:10, 2026-05-31 09:10",
+    "2026-05-31  9:10:30, 2026-05-31 09:10",
+    "2026-05-31T9:10+01:00, 2026-05-31 09:10",
+    "9:10, 2026-06-01 09:10",
+    "9:10:30, 2026-06-01 09:10",
+    "yesterday, 2026-05-31 12:00"
+  })
+  void an_hour_may_have_one_digit(String typed, String burned) {
+    shell.mustDo(FIRST + " --at \"" + typed + "\"");
+
+    assertThat(shell.run("patch show 1").out()).contains("burned          " + burned + " by Ada");
+  }
+
   @Test
   void what_was_seen_is_never_copied() {
     shell.mustDo(FIRST + " --soot yes --depth 40um --note \"smelled of wax\"");
@@ -122,7 +138,11 @@ class PatchCommandsTest {
           --outcome clean --passes 1.5 | --passes: passes must be a whole number, 1 or more, not "1.5".
           --outcome clean --soot maybe | --soot: the answer must be yes or no, not "maybe".
           --outcome clean --at 2026-07-01 | --at: what is recorded must have happened, and 2026-07-01 is still to come; it is 2026-06-01 14:30 now.
-          --outcome clean --at noonish | --at: a time must read like 14:30, 2026-06-01 or "2026-06-01 14:30", not "noonish".
+          --outcome clean --at noonish | --at: a time must read like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30", not "noonish".
+          --outcome clean --at 2026-6-1 | --at: a time must read like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30", not "2026-6-1".
+          --outcome clean --at 2026-02-30 | --at: "2026-02-30" is not in the calendar or on the clock; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
+          --outcome clean --at 24:30 | --at: "24:30" is not in the calendar or on the clock; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
+          --outcome clean --at "2026-05-31 9:60" | --at: "2026-05-31 9:60" is not in the calendar or on the clock; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
           --outcome clean --scan 5000 | --spacing is missing, and neither the rig nor a copied patch has a value for it.
           --outcome clean --board boathose-1 | No board "boathose-1" in this log; nearest: boathouse-1.
           """)

@@ -1,5 +1,6 @@
 package charline.cli.desk;
 
+import charline.log.Refused;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -8,13 +9,20 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Reads days and moments as a person types them, in the zone of the desk. */
 public final class When {
+  private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
+  private static final String CLOCK = "\\d{2}:\\d{2}(:\\d{2}(\\.\\d{1,9})?)?";
+  private static final String ZONE = "([Zz]|[+-]\\d{2}:\\d{2})";
+  private static final String DAYS = "2026-06-01, today or yesterday";
+  private static final String TIMES = "14:30, yesterday, 2026-06-01 or \"2026-06-01 14:30\"";
+
   private When() {}
 
   /**
-   * A moment that is over: {@code 14:30} (today), {@code 2026-06-01 14:30}, {@code
+   * A moment that is over: {@code 14:30} or {@code 9:30} (today), {@code 2026-06-01 14:30}, {@code
    * 2026-06-01T14:30+02:00}, or a day, which stands for its noon, or for now if that is earlier.
    */
   public static OffsetDateTime past(String option, String text, OffsetDateTime now, ZoneId zone) {
@@ -33,20 +41,25 @@ public final class When {
 
   private static OffsetDateTime moment(
       String option, String text, OffsetDateTime now, ZoneId zone) {
-    String iso = text.strip().replace(' ', 'T');
+    String iso = text.strip().replaceAll("\\s+", "T").replaceFirst("(?<![\\d:])(?=\\d:)", "0");
     try {
-      if (iso.matches("\\d{1,2}:\\d{2}(:\\d{2})?")) {
-        LocalTime time = LocalTime.parse(iso.length() % 3 == 1 ? "0" + iso : iso);
+      if (iso.matches(CLOCK)) {
+        LocalTime time = LocalTime.parse(iso);
         return LocalDateTime.of(now.toLocalDate(), time).atZone(zone).toOffsetDateTime();
       }
-      if (iso.matches(".+T.+([Zz]|[+-]\\d{2}:?\\d{2})")) {
+      if (iso.matches(DAY + "T" + CLOCK + ZONE)) {
         return OffsetDateTime.parse(iso);
       }
-      return iso.contains("T")
-          ? LocalDateTime.parse(iso).atZone(zone).toOffsetDateTime()
-          : noon(day(option, text, now), now, zone);
+      if (iso.matches(DAY + "T" + CLOCK)) {
+        return LocalDateTime.parse(iso).atZone(zone).toOffsetDateTime();
+      }
+      return noon(
+          day(iso, now).orElseThrow(() -> unread(option, "a time", TIMES, text)), now, zone);
     } catch (DateTimeException e) {
-      throw refused(option, text);
+      throw Typed.refused(
+          option,
+          "\"%s\" is not in the calendar or on the clock; write a time like %s."
+              .formatted(text, TIMES));
     }
   }
 
@@ -57,24 +70,29 @@ public final class When {
 
   /** A day: {@code 2026-06-01}, {@code today} or {@code yesterday}. */
   public static LocalDate day(String option, String text, OffsetDateTime now) {
-    String word = text.strip().toLowerCase(Locale.ROOT);
-    return switch (word) {
-      case "today" -> now.toLocalDate();
-      case "yesterday" -> now.toLocalDate().minusDays(1);
-      default -> {
-        try {
-          yield LocalDate.parse(word);
-        } catch (DateTimeException e) {
-          throw refused(option, text);
-        }
-      }
+    try {
+      return day(text.strip(), now).orElseThrow(() -> unread(option, "a day", DAYS, text));
+    } catch (DateTimeException e) {
+      throw Typed.refused(
+          option,
+          "\"%s\" is not in the calendar; write a day like %s.".formatted(text.strip(), DAYS));
+    }
+  }
+
+  /**
+   * The day, empty where the text does not read like one.
+   *
+   * @throws DateTimeException if it does and the calendar has no such day
+   */
+  private static Optional<LocalDate> day(String text, OffsetDateTime now) {
+    return switch (text.toLowerCase(Locale.ROOT)) {
+      case "today" -> Optional.of(now.toLocalDate());
+      case "yesterday" -> Optional.of(now.toLocalDate().minusDays(1));
+      default -> text.matches(DAY) ? Optional.of(LocalDate.parse(text)) : Optional.empty();
     };
   }
 
-  private static RuntimeException refused(String option, String text) {
-    return Typed.refused(
-        option,
-        "a time must read like 14:30, 2026-06-01 or \"2026-06-01 14:30\", not \"%s\"."
-            .formatted(text));
+  private static Refused unread(String option, String what, String forms, String text) {
+    return Typed.refused(option, "%s must read like %s, not \"%s\".".formatted(what, forms, text));
   }
 }
