@@ -68,8 +68,11 @@ public record Patch(
     }
     if (earlier.outcome().charred() && !later.outcome().charred() && later.note().isEmpty()) {
       throw new IllegalArgumentException(
-          "Char on %s after %d passes cannot be gone after %d without a note; say in a note what happened, or amend the earlier reading."
-              .formatted(code, earlier.passes(), later.passes()));
+          "Char on %s after %s cannot be gone after %d without a note; say in a note what happened, or amend the earlier reading."
+              .formatted(
+                  code,
+                  earlier.passes() == 1 ? "1 pass" : earlier.passes() + " passes",
+                  later.passes()));
     }
   }
 

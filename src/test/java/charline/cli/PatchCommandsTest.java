@@ -202,6 +202,14 @@ class PatchCommandsTest {
   }
 
   @Test
+  void one_pass_is_a_pass() {
+    shell.mustDo(FIRST.replace("residue", "char"));
+
+    assertThat(shell.run("patch read 1 --passes 2 --outcome clean").err())
+        .startsWith("Char on P-0001 after 1 pass cannot be gone after 2 without a note; ");
+  }
+
+  @Test
   void an_amendment_keeps_the_old_value_and_the_reason() {
     shell.mustDo(FIRST);
 
@@ -227,6 +235,18 @@ class PatchCommandsTest {
             "P-0001 has readings after 1, 2 passes; say with --reading which one to amend.\n");
     assertThat(shell.run("patch amend 1 --reading 2 --outcome char --why daylight").out())
         .contains("residue after 1 pass, char after 2 passes.");
+  }
+
+  @Test
+  void a_reading_that_is_not_there_is_refused_with_those_that_are() {
+    shell.mustDo(FIRST);
+
+    assertThat(shell.run("patch amend 1 --reading 2 --outcome char --why daylight").err())
+        .isEqualTo("P-0001 has a reading after 1 pass and none after 2; give --reading 1.\n");
+    shell.mustDo("patch read 1 --passes 3 --outcome clean");
+    assertThat(shell.run("patch amend 1 --reading 2 --outcome char --why daylight").err())
+        .isEqualTo(
+            "P-0001 has readings after 1, 3 passes; say with --reading which one to amend.\n");
   }
 
   @Test

@@ -184,6 +184,16 @@ public final class PatchAmend extends Work {
         readingAfter == null
             ? -1
             : counts.indexOf(Typed.count("--reading", "a count of passes", readingAfter));
+    if (index < 0 && counts.size() == 1) {
+      throw new Refused(
+          Refused.Kind.USAGE,
+          "%s has a reading after %s and none after %s; give --reading %d."
+              .formatted(
+                  patch.code(),
+                  Wording.passes(counts.get(0)),
+                  readingAfter.strip(),
+                  counts.get(0)));
+    }
     if (index < 0) {
       throw new Refused(
           Refused.Kind.USAGE,
