@@ -29,7 +29,12 @@ public record Measure(double value, String typed) {
     SHARE("A percentage", "%", Map.of()),
     RATE("A repetition rate", "kHz", Map.of("Hz", 1e-3, "MHz", 1e3)),
     PULSE_DURATION("A pulse duration", "ns", Map.of("ps", 1e-3, "us", 1e3, "µs", 1e3)),
-    LENGTH("A length", "mm", Map.of("cm", 10.0, "m", 1e3, "um", 1e-3, "µm", 1e-3, "in", 25.4)),
+    LENGTH(
+        "A length",
+        "mm",
+        Map.of(
+            "cm", 10.0, "m", 1e3, "um", 1e-3, "µm", 1e-3, "in", 25.4, "mil", 0.0254, "mils",
+            0.0254)),
     THICKNESS("A coat thickness", "um", Map.of("µm", 1.0, "mm", 1e3, "mil", 25.4, "mils", 25.4)),
     SPEED("A speed", "mm/s", Map.of("cm/s", 10.0, "m/s", 1e3, "in/s", 25.4, "m/min", 1000.0 / 60)),
     AREA("An area", "cm2", Map.of("mm2", 0.01, "m2", 1e4, "in2", 6.4516, "ft2", 929.0304)),

@@ -102,6 +102,16 @@ class PatchCommandsTest {
   }
 
   @Test
+  void a_mil_is_a_thousandth_of_an_inch_for_every_length() {
+    shell.mustDo(FIRST + " --spot 20mil --width 2000mil --depth 2mil");
+    assertThat(shell.run("patch show 1 --json").out())
+        .contains("\"spot_mm\" : 0.508", "\"width_mm\" : 50.8", "\"depth_um\" : 50.8");
+
+    shell.mustDo("patch add --like 1 --scan 5000 --spacing 10mil --outcome clean");
+    assertThat(shell.run("patch show 2 --json").out()).contains("\"spacing_mm\" : 0.254");
+  }
+
+  @Test
   void power_counts_as_metered() {
     shell.mustDo("rig check Heron --metered 180W --at 2026-05-01");
     shell.mustDo(FIRST);

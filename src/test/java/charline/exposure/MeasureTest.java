@@ -18,6 +18,8 @@ class MeasureTest {
     "2 m/s, SPEED, 2000",
     "90um, THICKNESS, 90",
     "3.5mil, THICKNESS, 88.9",
+    "20mil, LENGTH, 0.508",
+    "20 mils, LENGTH, 0.508",
     "4.5m2, SURFACE, 4.5",
     "48ft2, SURFACE, 4.4593459",
     "60, SHARE, 60",
