@@ -403,7 +403,7 @@ public final class Logbook implements AutoCloseable {
     Signature signature = new Signature(now(), Optional.ofNullable(person(by)));
     String name = other.getFileName().toString();
     return LogCopy.withReadable(
-        other, copy -> new Merge(store, patches, planned, name, signature).from(copy, take));
+        other, copy -> new Merge(store, rigs, patches, planned, name, signature).from(copy, take));
   }
 
   /** Writes a consistent copy to a new file, also while others record. */

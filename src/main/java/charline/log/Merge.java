@@ -2,7 +2,9 @@ package charline.log;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -13,6 +15,7 @@ import java.util.UUID;
  */
 final class Merge {
   private final Store store;
+  private final RigTable rigs;
   private final PlannedPatches planned;
   private final Rivals rivals;
   private final OtherLog other;
@@ -23,8 +26,15 @@ final class Merge {
   /**
    * @param name what the person calls the other log
    */
-  Merge(Store store, PatchTable patches, PlannedPatches planned, String name, Signature by) {
+  Merge(
+      Store store,
+      RigTable rigs,
+      PatchTable patches,
+      PlannedPatches planned,
+      String name,
+      Signature by) {
     this.store = store;
+    this.rigs = rigs;
     this.planned = planned;
     other = new OtherLog(store);
     signature = by;
@@ -47,8 +57,9 @@ final class Merge {
   }
 
   private Merged rows(Take take) {
-    int rigs = named("rig");
-    other.newcomers("power_check").forEach(id -> other.copy("power_check", id));
+    DeliveredPowers before = DeliveredPowers.of(store, rigs);
+    int newRigs = named("rig");
+    Map<String, Integer> newChecks = powerChecks();
     int boards = named("board");
     int finishes = named("finish");
     store.update(
@@ -62,22 +73,49 @@ final class Merge {
     for (UUID id : newReadings) {
       readings += rivals.reading(id, take) ? 1 : 0;
     }
-    int newPlans = plans();
+    Merged.Plans plans = plans();
     OtherPhotos photos = new OtherPhotos(store, other, name);
     int newPhotos = photos.bringIn();
     return new Merged(
-        rigs,
+        newRigs,
+        new Merged.Powers(newChecks, before.changedTo(DeliveredPowers.of(store, rigs))),
         boards,
         finishes,
         newPatches.size(),
+        (int) newPatches.stream().filter(this::isVoid).count(),
         readings,
-        newPlans,
+        plans,
         newPhotos,
         rivals.amended(),
+        rivals.voided(),
         rivals.settled(),
         notes,
         rivals.conflicts(),
         photos.damage());
+  }
+
+  /** Brings power checks in, and counts them by the name that their rig has here. */
+  private Map<String, Integer> powerChecks() {
+    Map<String, Integer> byRig = new HashMap<>();
+    for (UUID id : other.newcomers("power_check")) {
+      other.copy("power_check", id);
+      String rig =
+          store
+              .first(
+                  "SELECT r.name FROM main.rig r JOIN main.power_check c ON c.rig_id = r.id WHERE c.id = ?",
+                  row -> row.text("name"),
+                  id)
+              .orElseThrow();
+      byRig.merge(rig, 1, Integer::sum);
+    }
+    return byRig;
+  }
+
+  private boolean isVoid(UUID patch) {
+    return store
+        .first(
+            "SELECT 1 FROM main.patch WHERE id = ? AND voided_why IS NOT NULL", row -> true, patch)
+        .isPresent();
   }
 
   private int named(String table) {
@@ -170,12 +208,13 @@ final class Merge {
   }
 
   /** Brings plans in, and of those of both logs what became of them there. */
-  private int plans() {
+  private Merged.Plans plans() {
     List<UUID> newcomers = other.newcomers("planned_patch");
     newcomers.forEach(this::plan);
-    plansGivenUpThere();
-    store.update(
-        """
+    int givenUp = plansGivenUpThere();
+    int burned =
+        store.update(
+            """
         UPDATE main.planned_patch SET patch_id =
           (SELECT o.patch_id FROM other.planned_patch o WHERE o.id = planned_patch.id)
         WHERE patch_id IS NULL AND id IN
@@ -183,10 +222,10 @@ final class Merge {
            WHERE o.patch_id NOT IN
              (SELECT patch_id FROM main.planned_patch WHERE patch_id IS NOT NULL))
         """);
-    return newcomers.size();
+    return new Merged.Plans(newcomers.size(), burned, givenUp);
   }
 
-  private void plansGivenUpThere() {
+  private int plansGivenUpThere() {
     List<UUID> givenUp =
         store.query(
             """
@@ -205,6 +244,7 @@ final class Merge {
                   id));
       other.copyNews("planned_patch", id);
     }
+    return givenUp.size();
   }
 
   /** A plan keeps its code where it can; one that is fulfilled takes the code of its patch. */

@@ -26,6 +26,7 @@ final class Rivals {
   private final RivalWords words;
   private final List<String> conflicts = new ArrayList<>();
   private int amended;
+  private int voided;
   private int settled;
 
   Rivals(Store store, OtherLog other, PatchTable patches, String name, Signature signature) {
@@ -51,13 +52,27 @@ final class Rivals {
     if (here && !there) {
       return; // the other log has not heard yet of what was amended here
     }
+    boolean voids = table.equals("patch") && isVoidOnlyThere(id);
     if (there && !here && tried(table, id, () -> follow(table, id))) {
       amended++;
+      voided += voids ? 1 : 0;
     } else if (take != Take.UNDECIDED && tried(table, id, () -> decide(table, id, take))) {
       settled++;
     } else {
       conflicts.add(words.of(table, id));
     }
+  }
+
+  private boolean isVoidOnlyThere(UUID patch) {
+    return store
+        .first(
+            """
+            SELECT 1 FROM main.patch m JOIN other.patch o ON o.id = m.id
+            WHERE m.id = ? AND m.voided_why IS NULL AND o.voided_why IS NOT NULL
+            """,
+            row -> true,
+            patch)
+        .isPresent();
   }
 
   /**
@@ -85,6 +100,11 @@ final class Rivals {
 
   int amended() {
     return amended;
+  }
+
+  /** Of those amended, the patches that became void. */
+  int voided() {
+    return voided;
   }
 
   int settled() {

@@ -43,16 +43,18 @@ final class SettingsColumns {
   }
 
   static Settings read(Row row) throws SQLException {
-    PowerSetting power =
-        row.has("power_pct")
-            ? PowerSetting.percent(row.number("power_pct"))
-            : PowerSetting.watts(row.number("power_w"));
     Spot spot = new Spot(row.number("spot_mm"), SpotDefinition.ofWord(row.text("spot_definition")));
     Optional<Pulses> pulses =
         row.has("repetition_khz")
             ? Optional.of(new Pulses(row.number("repetition_khz"), row.optionalNumber("pulse_ns")))
             : Optional.empty();
-    return new Settings(power, form(row), spot, pulses);
+    return new Settings(power(row), form(row), spot, pulses);
+  }
+
+  static PowerSetting power(Row row) throws SQLException {
+    return row.has("power_pct")
+        ? PowerSetting.percent(row.number("power_pct"))
+        : PowerSetting.watts(row.number("power_w"));
   }
 
   private static DoseForm form(Row row) throws SQLException {

@@ -109,6 +109,44 @@ class KeepingCommandsTest {
   }
 
   @Test
+  void a_power_check_of_the_other_bench_is_counted_with_the_patches_whose_power_it_changes()
+      throws IOException {
+    Shell bo = atTheSlipway();
+    bo.mustDo("rig check Heron --at 2026-05-10 --power 80% --metered 110W");
+    bo.mustDo("rig check Heron --at 2026-05-20 --power 80% --metered 120W");
+    shell.mustDo(BURN + "residue --at 2026-05-02");
+    assertThat(shell.run("patch show 1 --json").out()).contains("\"delivered_w\" : 120");
+    Shell.Result merged = merge("");
+    assertThat(merged.code()).isZero();
+    assertThat(merged.out())
+        .isEqualTo(
+            """
+            slipway.db: 2 new power checks of rig Heron; 1 patch counts with another power
+              from now on.
+            """);
+    assertThat(shell.run("patch show 1 --json").out()).contains("\"delivered_w\" : 90");
+    assertThat(merge("").out()).isEqualTo("slipway.db: nothing new.\n");
+  }
+
+  @Test
+  void what_became_of_patches_and_plans_at_the_other_bench_is_said() throws IOException {
+    shell.mustDo("next latex pine --board boathouse-1 --to " + folder.resolve("list.html"));
+    Shell bo = atTheSlipway();
+    bo.mustDo("patch void 1 --why \"knot\"");
+    bo.mustDo("plan void P-0002 --why \"board is gone\"");
+    bo.mustDo(
+        "patch add --plan P-0003 --board boathouse-2 --finish wall-latex --passes 1 --outcome clean");
+    bo.mustDo(BURN + "tint");
+    bo.mustDo("patch void last --why \"wrong board\"");
+    assertThat(merge("").out())
+        .isEqualTo(
+            """
+            slipway.db: 2 new patches (1 void), 2 new readings, 1 planned patch burned
+              there, 1 planned patch given up there, 1 amended as there (1 void now).
+            """);
+  }
+
+  @Test
   void what_both_benches_amended_is_named_until_somebody_decides() throws IOException {
     Shell bo = atTheSlipway();
     shell.mustDo("patch amend 1 --outcome tint --why \"by daylight\"");

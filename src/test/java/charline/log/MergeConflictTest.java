@@ -100,8 +100,7 @@ class MergeConflictTest {
   @Test
   void what_only_this_log_amended_stays_without_a_word() {
     judge(log, "tint", "Ada");
-    assertThat(merge(log, other, Take.UNDECIDED))
-        .isEqualTo(new Merged(0, 0, 0, 0, 0, 0, 0, 0, 0, List.of(), List.of(), List.of()));
+    assertThat(merge(log, other, Take.UNDECIDED).isEmpty()).isTrue();
     assertThat(outcome(log)).isEqualTo("tint");
   }
 
@@ -223,8 +222,12 @@ class MergeConflictTest {
   @Test
   void a_patch_voided_only_there_is_void_here() {
     other.voidPatch("P-0001", "Bo", "knot");
-    assertThat(merge(log, other, Take.UNDECIDED).amended()).isEqualTo(1);
+    Merged merged = merge(log, other, Take.UNDECIDED);
+    assertThat(merged.amended()).isEqualTo(1);
+    assertThat(merged.voided()).isEqualTo(1);
     assertThat(log.patch("P-0001").voided()).contains("knot");
+    other.amend(other.patch("P-0001"), "Bo", "no change");
+    assertThat(merge(log, other, Take.UNDECIDED).voided()).isZero();
   }
 
   @Test

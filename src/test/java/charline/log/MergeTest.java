@@ -11,9 +11,11 @@ import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
+import charline.trial.Rig;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
@@ -57,6 +59,9 @@ class MergeTest {
         .extracting(
             Merged::rigs, Merged::boards, Merged::finishes, Merged::patches, Merged::readings)
         .containsExactly(1, 1, 1, 2, 3);
+    assertThat(merged.powers()).isEqualTo(new Merged.Powers(Map.of("shop-200 (2)", 1), 0));
+    assertThat(merged.newVoid()).isEqualTo(1);
+    assertThat(merged.isEmpty()).isFalse();
     assertThat(merged.notes())
         .contains(
             "The name shop-200 is taken by another rig here, so the one brought in is called shop-200 (2).",
@@ -75,8 +80,57 @@ class MergeTest {
     assertThat(log.check()).isEmpty();
 
     Merged again = log.merge(there, Take.UNDECIDED, "Ada");
-    assertThat(again)
-        .isEqualTo(new Merged(0, 0, 0, 0, 0, 0, 0, 0, 0, List.of(), List.of(), List.of()));
+    assertThat(again.isEmpty()).isTrue();
+  }
+
+  @Test
+  void a_rating_that_the_other_bench_put_right_says_how_many_patches_count_with_another_power() {
+    boathouse.burn("clean");
+    boathouse.burn("char");
+    log.voidPatch("P-0002", "Ada", "knot");
+    log.add(inWatts("P-0003"));
+    log.backup(there);
+    try (Logbook other = Logbook.open(there, CLOCK)) {
+      Rig rig = other.rig("shop-200");
+      other.amend(rated(rig, 190), "Bo", "read the plate");
+    }
+    boathouse.burn("tint");
+    Merged merged = log.merge(there, Take.UNDECIDED, "Ada");
+    assertThat(merged.amended()).isEqualTo(1);
+    assertThat(merged.powers()).isEqualTo(new Merged.Powers(Map.of(), 2));
+    assertThat(log.patch("P-0001").patch().exposure().deliveredWatts()).isEqualTo(114);
+  }
+
+  /** Power given in watts is taken as delivered, whatever the rig is rated for. */
+  private PatchEntry inWatts(String code) {
+    Patch patch = boathouse.patch(code, MORNING, boathouse.reading(1, "clean"));
+    return Boathouse.entry(
+        new Patch(
+            patch.id(),
+            code,
+            MORNING,
+            patch.rig(),
+            patch.board(),
+            patch.finish(),
+            patch.settings().withPower(PowerSetting.watts(120)),
+            OptionalDouble.empty(),
+            patch.readings()));
+  }
+
+  private static Rig rated(Rig rig, double watts) {
+    return new Rig(
+        rig.id(),
+        rig.name(),
+        rig.emission(),
+        watts,
+        rig.wavelengthNanometres(),
+        rig.spotDefinition(),
+        rig.spotMillimetres(),
+        rig.repetitionKilohertz(),
+        rig.pulseNanoseconds(),
+        rig.scanWidthMillimetres(),
+        rig.lens(),
+        rig.checks());
   }
 
   @Test

@@ -91,23 +91,60 @@ public final class Join extends Work {
 
   private static String broughtIn(Merged merged) {
     List<String> parts = new ArrayList<>();
-    count(parts, merged.patches(), "new patch", "new patches");
+    count(parts, merged.patches(), "new patch", "new patches", merged.newVoid(), "void");
     count(parts, merged.readings(), "new reading", "new readings");
-    count(parts, merged.plans(), "new planned patch", "new planned patches");
+    count(parts, merged.plans().added(), "new planned patch", "new planned patches");
+    count(
+        parts,
+        merged.plans().burned(),
+        "planned patch burned there",
+        "planned patches burned there");
+    count(
+        parts,
+        merged.plans().givenUp(),
+        "planned patch given up there",
+        "planned patches given up there");
     count(parts, merged.photos(), "new photo", "new photos");
     count(parts, merged.rigs(), "new rig", "new rigs");
+    merged
+        .powers()
+        .checks()
+        .forEach(
+            (rig, checks) ->
+                count(
+                    parts,
+                    checks,
+                    "new power check of rig " + rig,
+                    "new power checks of rig " + rig));
     count(parts, merged.boards(), "new board", "new boards");
     count(parts, merged.finishes(), "new finish", "new finishes");
-    if (merged.amended() > 0) {
-      parts.add(merged.amended() + " amended as there");
-    }
-    return parts.isEmpty() ? "nothing new" : String.join(", ", parts);
+    count(
+        parts,
+        merged.amended(),
+        "amended as there",
+        "amended as there",
+        merged.voided(),
+        "void now");
+    int powers = merged.powers().patches();
+    return (parts.isEmpty() ? "nothing new" : String.join(", ", parts))
+        + (powers == 0
+            ? ""
+            : "; "
+                + Figures.count(powers, "patch counts", "patches count")
+                + " with another power from now on");
   }
 
   private static void count(List<String> parts, int number, String one, String many) {
     if (number > 0) {
       parts.add(Figures.count(number, one, many));
     }
+  }
+
+  /** A count, and in brackets how many of those are what has to be said of them. */
+  private static void count(
+      List<String> parts, int number, String one, String many, int some, String what) {
+    String aside = some == 0 ? "" : " (%d %s)".formatted(some, what);
+    count(parts, number, one + aside, many + aside);
   }
 
   private void line(String sentence) {
