@@ -8,8 +8,10 @@ import java.util.Optional;
  *
  * @param at when
  * @param by who, if known
- * @param what table and column, such as "reading.outcome"
- * @param before old value, empty where there was none; of a rig, a board or a finish its name
+ * @param what table and column, such as "reading.outcome"; "reading" alone where a whole reading
+ *     was struck or counts again
+ * @param before old value, empty where there was none; of a rig, a board or a finish its name, of a
+ *     reading what was seen, such as "char after 2 passes"
  * @param after new value, empty where it was taken out; named likewise
  * @param why reason given, if any
  */
@@ -22,6 +24,11 @@ public record Change(
     Optional<String> why) {
   /** What was changed, as a person says it: "power from 42 % to 45 %". */
   public String words() {
+    if (what.equals(ReadingWords.WHOLE)) {
+      return after
+          .map("reading counts again: "::concat)
+          .orElse("reading struck: " + before.orElse(""));
+    }
     ColumnWords column = ColumnWords.of(what);
     return "%s from %s to %s"
         .formatted(

@@ -2,8 +2,14 @@ package charline.log;
 
 import java.util.Map;
 
-/** What a person calls a column of the log, and the unit its numbers are in. */
-record ColumnWords(String name, String unit) {
+/**
+ * What a person calls a column of the log, and how its values are written.
+ *
+ * @param name such as "hand speed"
+ * @param unit what stands after a number, such as " mm/s"; empty where there is no unit
+ * @param spelled words for values that are not stored as words
+ */
+record ColumnWords(String name, String unit, Map<String, String> spelled) {
   private static final Map<String, ColumnWords> KNOWN =
       Map.ofEntries(
           known("power_pct", "power", " %"),
@@ -23,6 +29,7 @@ record ColumnWords(String name, String unit) {
           known("board_id", "board", ""),
           known("finish_id", "finish", ""),
           known("depth_um", "depth", " µm"),
+          Map.entry("soot", new ColumnWords("soot", "", Map.of("0", "no", "1", "yes"))),
           known("burned_by", "burned by", ""),
           known("judged_by", "judged by", ""),
           known("burned_at_utc", "time of burning", ""),
@@ -30,21 +37,31 @@ record ColumnWords(String name, String unit) {
           known("judged_at_utc", "time of judging", ""),
           known("judged_at_offset", "time zone of judging", ""),
           known("voided_why", "void", ""),
+          known("reading.voided_why", "reason for striking a reading", ""),
+          known("rated_w", "rated power", " W"),
+          known("wavelength_nm", "wavelength", " nm"),
+          known("setting_pct", "power setting", " %"),
+          known("metered_w", "metered power", " W"),
+          known("metered_at_utc", "time of metering", ""),
+          known("metered_at_offset", "time zone of metering", ""),
+          known("moisture_pct", "moisture", " %"),
+          known("taken_at_utc", "time of the photo", ""),
+          known("taken_at_offset", "time zone of the photo", ""),
           known("typed_json", "words typed", ""));
 
   private static Map.Entry<String, ColumnWords> known(String column, String name, String unit) {
-    return Map.entry(column, new ColumnWords(name, unit));
+    return Map.entry(column, new ColumnWords(name, unit, Map.of()));
   }
 
   /** Words for "table.column"; a column without words of its own goes by its name. */
   static ColumnWords of(String what) {
     String column = what.substring(what.indexOf('.') + 1);
-    ColumnWords words = KNOWN.get(column);
-    return words != null ? words : new ColumnWords(column.replace('_', ' '), "");
+    ColumnWords words = KNOWN.getOrDefault(what, KNOWN.get(column));
+    return words != null ? words : new ColumnWords(column.replace('_', ' '), "", Map.of());
   }
 
   /** A value as a person writes it: without a tail of zeros, with its unit. */
   String value(String stored) {
-    return stored.replaceFirst("^(-?\\d+)\\.0$", "$1") + unit;
+    return spelled.getOrDefault(stored, stored.replaceFirst("^(-?\\d+)\\.0$", "$1") + unit);
   }
 }

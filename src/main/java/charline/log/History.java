@@ -1,5 +1,6 @@
 package charline.log;
 
+import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
@@ -36,21 +37,28 @@ final class History {
           UNION ALL SELECT 'patch.board_id', id, name FROM board
           UNION ALL SELECT 'patch.finish_id', id, name FROM finish)
         SELECT c.changed_at_utc, c.changed_at_offset, c.changed_by, c.what, c.why,
-          coalesce(b.name, c.before) AS before, coalesce(a.name, c.after) AS after
+          coalesce(b.name, c.before) AS before, coalesce(a.name, c.after) AS after, r.*
         FROM change c
+        LEFT JOIN reading r ON r.id = c.row_id AND c.what = 'reading.voided_why'
+          AND (c.before IS NULL OR c.after IS NULL)
         LEFT JOIN named b ON b.what = c.what AND b.id = c.before
         LEFT JOIN named a ON a.what = c.what AND a.id = c.after
         WHERE c.row_id = ?1 OR c.row_id IN (SELECT id FROM reading WHERE patch_id = ?1)
         ORDER BY c.number
         """,
-        row ->
-            new Change(
-                row.moment("changed_at"),
-                row.optionalText("changed_by"),
-                row.text("what"),
-                row.optionalText("before"),
-                row.optionalText("after"),
-                row.optionalText("why")),
+        History::change,
         patch);
+  }
+
+  private static Change change(Row row) throws SQLException {
+    Change change =
+        new Change(
+            row.moment("changed_at"),
+            row.optionalText("changed_by"),
+            row.text("what"),
+            row.optionalText("before"),
+            row.optionalText("after"),
+            row.optionalText("why"));
+    return row.has("outcome") ? ReadingWords.ofWhole(change, ReadingTable.read(row)) : change;
   }
 }

@@ -30,12 +30,7 @@ final class RivalWords {
               JOIN other.%1$s o ON o.id = m.id WHERE m.id = ? AND m.%2$s IS NOT o.%2$s
               """
                   .formatted(table, column),
-              row ->
-                  "%s is %s here and %s there"
-                      .formatted(
-                          word(column),
-                          value(column, row.text("here"), "main"),
-                          value(column, row.text("there"), "other")),
+              row -> difference(table, column, row.text("here"), row.text("there")),
               id)
           .filter(difference -> !TWICE_SAID.contains(column))
           .ifPresent(differences::add);
@@ -108,7 +103,26 @@ final class RivalWords {
         .orElseThrow();
   }
 
-  private String value(String column, String stored, String log) {
+  private String difference(String table, String column, String here, String there) {
+    if (column.equals("voided_why")) {
+      return ofVoid(table.equals("reading") ? "struck" : "void", here, there);
+    }
+    ColumnWords words = ColumnWords.of(table + "." + column);
+    return "%s is %s here and %s there"
+        .formatted(
+            words.name(), value(words, column, here, "main"), value(words, column, there, "other"));
+  }
+
+  private static String ofVoid(String state, String here, String there) {
+    if (here == null) {
+      return "it counts here and is %s there (%s)".formatted(state, there);
+    }
+    return there == null
+        ? "it is %s here (%s) and counts there".formatted(state, here)
+        : "the reason for being %s is %s here and %s there".formatted(state, here, there);
+  }
+
+  private String value(ColumnWords words, String column, String stored, String log) {
     if (stored == null) {
       return "not given";
     }
@@ -121,14 +135,7 @@ final class RivalWords {
               stored)
           .orElse(stored);
     }
-    return stored.replaceFirst("^(-?\\d+)\\.0$", "$1");
-  }
-
-  private static String word(String column) {
-    return switch (column) {
-      case "voided_why" -> "the reason for being void";
-      default -> column.replaceFirst("_id$|_utc$", "").replace('_', ' ');
-    };
+    return words.value(stored);
   }
 
   private static String passes(String number) {

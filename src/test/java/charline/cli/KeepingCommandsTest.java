@@ -169,6 +169,24 @@ class KeepingCommandsTest {
   }
 
   @Test
+  void a_reading_that_gives_way_is_told_in_the_history_with_what_was_seen() throws IOException {
+    Shell bo = atTheSlipway();
+    shell.mustDo("patch read 1 --passes 2 --outcome char");
+    bo.mustDo("patch read 1 --passes 2 --outcome clean");
+    merge(" --take there --by Cy");
+    assertThat(shell.run("patch show 1").out())
+        .endsWith(
+            """
+            Changes, oldest first
+              2026-06-01 14:30 Cy: reading struck: char after 2 passes (as in slipway.db)
+            """)
+        .doesNotContain("void");
+    assertThat(shell.run("patch show 1 --json").out())
+        .contains("\"what\" : \"reading\"", "\"before\" : \"char after 2 passes\"")
+        .doesNotContain("voided_why");
+  }
+
+  @Test
   void a_side_is_here_or_there() {
     assertThat(merge(" --take mine"))
         .isEqualTo(new Shell.Result(2, "", "--take must be here or there, not \"mine\".\n"));

@@ -170,9 +170,12 @@ class HistoryTest {
         with(entry, PowerSetting.percent(60), wanted), "Ada", "counted from one, not from zero");
     assertThat(log.patch("P-0001").patch().readings()).isEqualTo(wanted);
     assertThat(log.history("P-0001"))
-        .filteredOn(c -> c.what().equals("reading.voided_why"))
-        .extracting(Change::after)
-        .containsExactly(Optional.of("counted from one, not from zero"));
+        .filteredOn(c -> c.what().equals("reading"))
+        .extracting(Change::words, Change::why)
+        .containsExactly(
+            tuple(
+                "reading struck: clean after 3 passes",
+                Optional.of("counted from one, not from zero")));
     List<Reading> back = List.of(after(wanted.get(0), 1), after(wanted.get(1), 2));
     log.amend(with(entry, PowerSetting.percent(60), back), "Ada", "it was right before");
     assertThat(log.patch("P-0001").patch().readings()).isEqualTo(back);
@@ -251,6 +254,21 @@ class HistoryTest {
               assertThat(c.by()).isEmpty();
               assertThat(c.why()).isEmpty();
             });
+  }
+
+  @Test
+  void a_reading_struck_by_raw_sql_is_told_with_its_reason() throws SQLException {
+    boathouse.burn("char");
+    log.addReading("P-0001", boathouse.reading(2, "char"));
+    raw("UPDATE reading SET voided_why = 'never made' WHERE passes = 2");
+    raw("UPDATE reading SET voided_why = 'made elsewhere' WHERE passes = 2");
+    assertThat(log.history("P-0001"))
+        .extracting(Change::words, Change::why)
+        .containsExactly(
+            tuple("reading struck: char after 2 passes", Optional.of("never made")),
+            tuple(
+                "reason for striking a reading from never made to made elsewhere",
+                Optional.empty()));
   }
 
   @Test

@@ -4,6 +4,7 @@ import static charline.log.Boathouse.CLOCK;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import charline.exposure.HandPass;
 import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
@@ -11,8 +12,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,37 +43,49 @@ class MergeConflictTest {
   }
 
   private static void judge(Logbook log, String outcome, String by) {
-    PatchEntry entry = log.patch("P-0001");
-    Patch patch = entry.patch();
-    Reading first = patch.readings().get(0);
-    Reading judged =
-        new Reading(
-            first.id(),
-            first.passes(),
-            Outcome.parse(outcome),
-            first.soot(),
-            first.depthMicrometres(),
-            first.at(),
-            first.by(),
-            first.note());
+    judge(log, 1, outcome, by);
+  }
+
+  private static void judge(Logbook log, int passes, String outcome, String by) {
     log.amend(
-        new PatchEntry(
-            new Patch(
-                patch.id(),
-                patch.code(),
-                patch.burnedAt(),
-                patch.rig(),
-                patch.board(),
-                patch.finish(),
-                patch.settings(),
-                patch.areaSquareCentimetres(),
-                List.of(judged)),
-            entry.typed(),
-            entry.by(),
-            entry.note(),
-            entry.voided()),
+        with(
+            log,
+            r ->
+                Optional.of(
+                    r.passes() == passes
+                        ? new Reading(
+                            r.id(),
+                            r.passes(),
+                            Outcome.parse(outcome),
+                            r.soot(),
+                            r.depthMicrometres(),
+                            r.at(),
+                            r.by(),
+                            r.note())
+                        : r)),
         by,
         "by daylight");
+  }
+
+  /** The patch with its readings otherwise, or without them. */
+  private static PatchEntry with(Logbook log, Function<Reading, Optional<Reading>> amended) {
+    PatchEntry entry = log.patch("P-0001");
+    Patch patch = entry.patch();
+    return new PatchEntry(
+        new Patch(
+            patch.id(),
+            patch.code(),
+            patch.burnedAt(),
+            patch.rig(),
+            patch.board(),
+            patch.finish(),
+            patch.settings(),
+            patch.areaSquareCentimetres(),
+            patch.readings().stream().flatMap(r -> amended.apply(r).stream()).toList()),
+        entry.typed(),
+        entry.by(),
+        entry.note(),
+        entry.voided());
   }
 
   private static String outcome(Logbook log) {
@@ -179,6 +193,15 @@ class MergeConflictTest {
             "P-0001 after 2 passes was read here (residue) and in boathouse.db (tint).");
     assertThat(merge(log, other, Take.THERE).readings()).isEqualTo(1);
     assertThat(outcome(log)).isEqualTo("residue");
+    assertThat(log.history("P-0001"))
+        .containsExactly(
+            new Change(
+                Boathouse.MORNING,
+                Optional.of("Cy"),
+                "reading",
+                Optional.of("tint after 2 passes"),
+                Optional.empty(),
+                Optional.of("as in slipway.db")));
     settledOnBothSides("residue");
   }
 
@@ -187,7 +210,107 @@ class MergeConflictTest {
     log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "tint"));
     other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(2, "residue"));
     assertThat(merge(log, other, Take.HERE).settled()).isEqualTo(1);
+    assertThat(log.history("P-0001"))
+        .extracting(Change::words, Change::why)
+        .containsExactly(
+            tuple(
+                "reading struck: residue after 2 passes", Optional.of("kept against slipway.db")));
     settledOnBothSides("tint");
+  }
+
+  @Test
+  void a_struck_reading_keeps_all_that_was_seen_in_words() {
+    Reading seen = Boathouse.alreadySetUp(log).reading(1, "char");
+    PatchEntry entry = log.patch("P-0001");
+    Reading second =
+        new Reading(
+            log.newId(),
+            2,
+            seen.outcome(),
+            Optional.of(true),
+            OptionalDouble.of(40),
+            seen.at(),
+            seen.by(),
+            Optional.of("by the knot"));
+    log.addReading("P-0001", second);
+    log.amend(entry, "Ada", "never made");
+    assertThat(log.history("P-0001"))
+        .extracting(Change::words)
+        .containsExactly(
+            "reading struck: char after 2 passes, soot, depth 40 µm, note \"by the knot\"");
+    assertThat(log.history("P-0001"))
+        .extracting(Change::why)
+        .containsExactly(Optional.of("never made"));
+  }
+
+  @Test
+  void a_reading_struck_here_and_amended_there_is_said_to_be_struck() {
+    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "tint"));
+    merge(other, log, Take.UNDECIDED);
+    log.amend(
+        with(log, r -> r.passes() == 1 ? Optional.of(r) : Optional.empty()), "Ada", "never made");
+    judge(other, 2, "residue", "Bo");
+    assertThat(merge(log, other, Take.UNDECIDED).conflicts())
+        .containsExactly(
+            "The reading of P-0001 after 2 passes was amended here and in slipway.db: outcome is tint here and residue there, it is struck here (never made) and counts there.");
+    assertThat(merge(log, other, Take.THERE).settled()).isEqualTo(1);
+    assertThat(outcome(log)).isEqualTo("residue");
+    assertThat(log.history("P-0001"))
+        .extracting(Change::what, Change::before, Change::after, Change::why)
+        .contains(
+            tuple(
+                "reading",
+                Optional.empty(),
+                Optional.of("residue after 2 passes"),
+                Optional.of("as in slipway.db")));
+    assertThat(log.history("P-0001"))
+        .extracting(Change::words)
+        .contains("reading counts again: residue after 2 passes");
+  }
+
+  @Test
+  void a_conflict_has_the_words_and_units_of_the_history() {
+    amendSettings(log, 14, true);
+    amendSettings(other, 13, false);
+    assertThat(merge(log, other, Take.UNDECIDED).conflicts())
+        .containsExactly(
+            "P-0001 was amended here and in slipway.db: hand speed is 14 mm/s here and 13 mm/s there.",
+            "The reading of P-0001 after 1 pass was amended here and in slipway.db: soot is yes here and no there, depth is 40 µm here and not given there.");
+    assertThat(log.history("P-0001"))
+        .extracting(Change::words)
+        .contains("hand speed from 30 mm/s to 14 mm/s", "soot from nothing to yes");
+  }
+
+  private static void amendSettings(Logbook log, double speed, boolean soot) {
+    Patch patch =
+        with(
+                log,
+                r ->
+                    Optional.of(
+                        new Reading(
+                            r.id(),
+                            r.passes(),
+                            r.outcome(),
+                            Optional.of(soot),
+                            soot ? OptionalDouble.of(40) : OptionalDouble.empty(),
+                            r.at(),
+                            r.by(),
+                            r.note())))
+            .patch();
+    log.amend(
+        Boathouse.entry(
+            new Patch(
+                patch.id(),
+                patch.code(),
+                patch.burnedAt(),
+                patch.rig(),
+                patch.board(),
+                patch.finish(),
+                Boathouse.pulsed(new HandPass(60, speed)),
+                patch.areaSquareCentimetres(),
+                patch.readings())),
+        "Ada",
+        "stopwatch");
   }
 
   @Test
@@ -217,6 +340,23 @@ class MergeConflictTest {
     assertThat(merge(log, other, Take.UNDECIDED).conflicts())
         .containsExactly(
             "P-0001 was amended here and in slipway.db: the reason for being void is wrong board here and knot there.");
+  }
+
+  @Test
+  void a_patch_void_here_and_amended_there_is_said_to_be_void() {
+    log.voidPatch("P-0001", "Ada", "wrong board");
+    PatchEntry entry = other.patch("P-0001");
+    other.amend(
+        new PatchEntry(
+            entry.patch(), entry.typed(), entry.by(), Optional.of("dry"), entry.voided()),
+        "Bo",
+        "seen next day");
+    assertThat(merge(log, other, Take.UNDECIDED).conflicts())
+        .containsExactly(
+            "P-0001 was amended here and in slipway.db: note is not given here and dry there, it is void here (wrong board) and counts there.");
+    assertThat(merge(other, log, Take.UNDECIDED).conflicts())
+        .containsExactly(
+            "P-0001 was amended here and in boathouse.db: note is dry here and not given there, it counts here and is void there (wrong board).");
   }
 
   @Test
