@@ -27,10 +27,11 @@ import java.util.stream.Collectors;
  * Rigs and their power checks from two CSV files, to set up a log in one go.
  *
  * <p>Rigs: {@code rig,emission,rated_w,wavelength_nm,spot_mm,spot_definition,rep_khz,pulse_ns,
- * width_mm,lens}. Power checks: {@code rig,checked_at,power_pct,metered_w}.
+ * width_mm,lens}. Power checks: {@code rig,checked_at,power_pct,metered_w}. {@link
+ * RigSheetExporter} writes them.
  */
 public final class RigSheet {
-  private static final List<String> RIG_HEADINGS =
+  static final List<String> RIG_HEADINGS =
       List.of(
           "rig",
           "emission",
@@ -44,8 +45,7 @@ public final class RigSheet {
           "lens");
   private static final List<String> RIG_NEEDED =
       List.of("rig", "emission", "rated_w", "wavelength_nm", "spot_definition");
-  private static final List<String> CHECK_HEADINGS =
-      List.of("rig", "checked_at", "power_pct", "metered_w");
+  static final List<String> CHECK_HEADINGS = List.of("rig", "checked_at", "power_pct", "metered_w");
 
   private final TextTable rigs;
   private final Optional<TextTable> checks;
@@ -145,7 +145,7 @@ public final class RigSheet {
     Faults faults = new Faults(rigs.name());
     Map<String, Row> named = new LinkedHashMap<>();
     for (Row row : rigs.rows()) {
-      String name = cell(row, "rig");
+      String name = name(row);
       if (name.isEmpty()) {
         faults.add(row.line(), "rig", "", "A rig needs a name.");
       } else if (named.put(key(name), row) != null) {
@@ -159,7 +159,7 @@ public final class RigSheet {
         (key, row) -> {
           List<PowerCheck> own = checked.getOrDefault(key, List.of());
           try {
-            made.add(rig(log, row, cell(row, "rig"), own, faults));
+            made.add(rig(log, row, name(row), own, faults));
           } catch (BadCell e) {
             // told to the faults where it was found
           } catch (IllegalArgumentException e) {
@@ -177,7 +177,7 @@ public final class RigSheet {
     double wavelength =
         need(row, "wavelength_nm", t -> Measure.parse(t, Quantity.WAVELENGTH).value(), faults);
     SpotDefinition definition = need(row, "spot_definition", SpotDefinition::ofWord, faults);
-    String lens = cell(row, "lens");
+    String lens = FormulaGuard.undo(row.cells().getOrDefault("lens", ""));
     return new Rig(
         log.newId(),
         name,
@@ -189,7 +189,7 @@ public final class RigSheet {
         number(row, "rep_khz", Quantity.RATE, faults),
         number(row, "pulse_ns", Quantity.PULSE_DURATION, faults),
         number(row, "width_mm", Quantity.LENGTH, faults),
-        lens.isEmpty() ? Optional.empty() : Optional.of(lens),
+        lens.isBlank() ? Optional.empty() : Optional.of(lens),
         checks);
   }
 
@@ -201,7 +201,7 @@ public final class RigSheet {
     record Check(String rig, PowerCheck check) {}
     List<Check> read = new ArrayList<>();
     for (Row row : checks.get().rows()) {
-      String rig = cell(row, "rig");
+      String rig = name(row);
       if (!named.containsKey(key(rig))) {
         faults.add(
             row.line(),
@@ -211,7 +211,7 @@ public final class RigSheet {
                 .formatted(
                     rigs.name(),
                     named.values().stream()
-                        .map(known -> cell(known, "rig"))
+                        .map(known -> name(known))
                         .collect(Collectors.joining(", "))));
         continue;
       }
@@ -259,6 +259,10 @@ public final class RigSheet {
   /** Rigs whose names differ in capitals alone are one. */
   private static String key(String name) {
     return name.toLowerCase(Locale.ROOT);
+  }
+
+  private static String name(Row row) {
+    return FormulaGuard.undo(cell(row, "rig")).strip();
   }
 
   private static String cell(Row row, String heading) {

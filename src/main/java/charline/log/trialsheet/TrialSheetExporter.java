@@ -3,7 +3,6 @@ package charline.log.trialsheet;
 import static charline.log.trialsheet.Column.*;
 
 import charline.log.PatchEntry;
-import charline.log.Refused;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Patch;
@@ -12,26 +11,21 @@ import charline.trial.Reading;
 import charline.trial.Tone;
 import charline.trial.WoodForm;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import tech.tablesaw.api.StringColumn;
-import tech.tablesaw.api.Table;
-import tech.tablesaw.io.csv.CsvWriteOptions;
 
 /**
  * Writes patches as the trial sheet that {@link TrialSheetImporter} reads. Void patches are left
  * out. Columns past {@code note} are written only where some patch needs them. Settings that were
  * left to the rig are written out, so that the sheet can be read without the log. Text that could
  * run as a formula in a spreadsheet is guarded with an apostrophe, which the import takes off.
+ * Doses rest on the rigs and their power checks too, which {@link RigSheetExporter} writes.
  */
 public final class TrialSheetExporter {
   private TrialSheetExporter() {}
@@ -39,25 +33,10 @@ public final class TrialSheetExporter {
   /**
    * Writes a file at once: an existing one is replaced only by a whole sheet.
    *
-   * @throws Refused if the file cannot be written
+   * @throws charline.log.Refused if the file cannot be written
    */
   public static void write(List<PatchEntry> entries, Path file) {
-    // Beside the file and not in the temporary folder: a move within one folder is at once.
-    Path draft = file.resolveSibling(file.getFileName() + ".part");
-    try {
-      try {
-        Files.writeString(draft, text(entries), StandardCharsets.UTF_8);
-        Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(draft);
-      }
-    } catch (IOException e) {
-      throw new Refused(
-          Refused.Kind.DATA,
-          "%s cannot be written; check that its folder exists and may be written to."
-              .formatted(file),
-          e);
-    }
+    CsvFile.write(text(entries), file);
   }
 
   /** Writes to a writer, which stays open. */
@@ -80,29 +59,15 @@ public final class TrialSheetExporter {
     }
     boolean ownBurner =
         entries.stream().anyMatch(e -> !e.by().equals(e.patch().readings().get(0).by()));
-    Table table = Table.create("trial sheet");
+    Map<String, List<String>> columns = new LinkedHashMap<>();
     for (Column column : Column.values()) {
       boolean used =
           column == BURNED_BY ? ownBurner : lines.stream().anyMatch(l -> l.containsKey(column));
       if (column.compareTo(NOTE) <= 0 || used) {
-        table.addColumns(
-            StringColumn.create(
-                column.heading(), lines.stream().map(l -> l.getOrDefault(column, ""))));
+        columns.put(column.heading(), lines.stream().map(l -> l.getOrDefault(column, "")).toList());
       }
     }
-    boolean edges =
-        lines.stream().flatMap(l -> l.values().stream()).anyMatch(c -> !c.equals(c.strip()));
-    StringWriter text = new StringWriter();
-    table
-        .write()
-        .usingOptions(
-            CsvWriteOptions.builder(text)
-                .lineEnd("\n")
-                .quoteAllFields(edges) // blanks at the ends live only inside quotes
-                .ignoreLeadingWhitespaces(false)
-                .ignoreTrailingWhitespaces(false)
-                .build());
-    return text.toString();
+    return CsvFile.text(columns);
   }
 
   private static Map<Column, String> line(PatchEntry entry, int index) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.exposure.DoseForm;
 import charline.exposure.Emission;
+import charline.exposure.Exposure;
 import charline.exposure.HandPass;
 import charline.exposure.LineScan;
 import charline.exposure.PowerSetting;
@@ -12,6 +13,8 @@ import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
 import charline.exposure.TimedArea;
+import charline.log.Filter;
+import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.trial.Board;
 import charline.trial.Coat;
@@ -19,6 +22,7 @@ import charline.trial.Finish;
 import charline.trial.Mark;
 import charline.trial.Outcome;
 import charline.trial.Patch;
+import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.Tone;
@@ -31,6 +35,7 @@ import java.sql.Statement;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -38,6 +43,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.RepeatedTest;
@@ -75,8 +81,8 @@ class RoundTripPropertyTest {
       fill(from, random);
       String sheet = from.export();
       new TrialSheetImporter(to.log, SheetBench.CLOCK).add(SheetBench.sheet(sheet), true);
-      Map<String, String> back = bare(to);
-      bare(from).forEach((code, patch) -> assertThat(back.get(code)).isEqualTo(patch));
+      Map<String, String> back = bare(to.log);
+      bare(from.log).forEach((code, patch) -> assertThat(back.get(code)).isEqualTo(patch));
       assertThat(back).hasSameSizeAs(from.patches());
       Map<String, PatchEntry> came = new HashMap<>();
       to.patches().forEach(e -> came.put(e.patch().code(), e));
@@ -85,6 +91,139 @@ class RoundTripPropertyTest {
       }
       assertThat(to.export()).isEqualTo(sheet);
     }
+  }
+
+  @RepeatedTest(8)
+  void rigs_and_power_checks_come_back_and_with_them_every_dose(RepetitionInfo info)
+      throws Exception {
+    Random random = new Random(100 + info.getCurrentRepetition());
+    Path rigs = folder.resolve("rigs.csv");
+    Path checks = folder.resolve("power-checks.csv");
+    try (SheetBench from = new SheetBench(folder, "from.db");
+        Logbook to = Logbook.open(folder.resolve("to.db"), SheetBench.CLOCK)) {
+      addRigs(from.log, random);
+      fill(from, random);
+      RigSheetExporter.writeRigs(from.log.rigs(), rigs);
+      RigSheetExporter.writeChecks(from.log.rigs(), checks);
+      RigSheet.read(rigs, checks).addTo(to, SheetBench.CLOCK, "Runa");
+      new TrialSheetImporter(to, SheetBench.CLOCK).add(SheetBench.sheet(from.export()), true);
+      assertThat(to.rigs().stream().map(RoundTripPropertyTest::bare))
+          .containsExactlyElementsOf(
+              from.log.rigs().stream().map(RoundTripPropertyTest::bare).toList());
+      assertThat(bare(to)).isEqualTo(bare(from.log));
+      assertThat(exposures(to)).isEqualTo(exposures(from.log));
+      assertThat(List.copyOf(exposures(to).values()))
+          .as("doses rest on the checks")
+          .isNotEqualTo(exposuresWithoutChecks(to));
+      for (Path file : List.of(rigs, checks)) {
+        assertThat(cells(file)).noneMatch(c -> c.matches("(?s)[=+\\-@\\t].*"));
+      }
+    }
+  }
+
+  private static List<String> cells(Path file) {
+    SheetText text = SheetText.read(file);
+    String headings = text.body().lines().findFirst().orElseThrow().replace("\"", "");
+    List<String> known = List.of(headings.split(","));
+    return TextTable.read(text, known, known).rows().stream()
+        .flatMap(row -> row.cells().values().stream())
+        .toList();
+  }
+
+  private static Map<String, Exposure> exposures(Logbook log) {
+    Map<String, Exposure> exposures = new TreeMap<>();
+    log.patches(Filter.ALL).forEach(e -> exposures.put(e.patch().code(), e.patch().exposure()));
+    return exposures;
+  }
+
+  private static List<Exposure> exposuresWithoutChecks(Logbook log) {
+    return log.patches(Filter.ALL).stream()
+        .map(PatchEntry::patch)
+        .sorted(Comparator.comparing(Patch::code))
+        .map(
+            p ->
+                new Patch(
+                        p.id(),
+                        p.code(),
+                        p.burnedAt(),
+                        with(p.rig(), p.rig().id(), List.of()),
+                        p.board(),
+                        p.finish(),
+                        p.settings(),
+                        p.areaSquareCentimetres(),
+                        p.readings())
+                    .exposure())
+        .toList();
+  }
+
+  /** Without identities. */
+  private static Rig bare(Rig rig) {
+    return with(
+        rig,
+        NO_ID,
+        rig.checks().stream()
+            .map(c -> new PowerCheck(NO_ID, c.at(), c.percent(), c.meteredWatts()))
+            .toList());
+  }
+
+  private static Rig with(Rig rig, UUID id, List<PowerCheck> checks) {
+    return new Rig(
+        id,
+        rig.name(),
+        rig.emission(),
+        rig.ratedWatts(),
+        rig.wavelengthNanometres(),
+        rig.spotDefinition(),
+        rig.spotMillimetres(),
+        rig.repetitionKilohertz(),
+        rig.pulseNanoseconds(),
+        rig.scanWidthMillimetres(),
+        rig.lens(),
+        checks);
+  }
+
+  private static void addRigs(Logbook log, Random random) {
+    for (int i = 0; i < 3; i++) {
+      boolean pulsed = random.nextBoolean();
+      Rig rig =
+          new Rig(
+              log.newId(),
+              WORDS[random.nextInt(WORDS.length)].strip() + " r" + i,
+              pulsed ? Emission.PULSED : Emission.CONTINUOUS,
+              100 + 200 * random.nextDouble(),
+              1000 + random.nextInt(640) / 10.0,
+              SpotDefinition.values()[random.nextInt(SpotDefinition.values().length)],
+              maybe(random, random.nextDouble()),
+              pulsed ? maybe(random, 20 + random.nextInt(100) / 3.0) : OptionalDouble.empty(),
+              OptionalDouble.empty(),
+              maybe(random, 60.5),
+              maybeWord(random),
+              List.of());
+      log.add(rig, "Runa");
+    }
+    for (Rig rig : log.rigs()) {
+      for (int n = random.nextInt(4); n > 0; n--) {
+        log.addCheck(rig.name(), check(log, rig, random), "Runa");
+      }
+    }
+    log.addCheck("heron", check(log, log.rig("heron"), random), "Runa");
+  }
+
+  private static PowerCheck check(Logbook log, Rig rig, Random random) {
+    double percent = 100 - 90 * random.nextDouble();
+    return new PowerCheck(
+        log.newId(),
+        OffsetDateTime.of(
+            2026,
+            1 + random.nextInt(9),
+            2,
+            9,
+            random.nextInt(60),
+            0,
+            random.nextInt(1000) * 1_000_000,
+            ZoneOffset.ofHoursMinutes(random.nextInt(12), 30)),
+        percent,
+        rig.ratedWatts() * percent / 100 * (0.8 + 0.3 * random.nextDouble()));
   }
 
   @Test
@@ -165,9 +304,9 @@ class RoundTripPropertyTest {
   }
 
   /** Everything but identities, the order of recording, and which knobs were typed. */
-  private static Map<String, String> bare(SheetBench bench) {
+  private static Map<String, String> bare(Logbook log) {
     Map<String, String> bare = new HashMap<>();
-    for (PatchEntry e : bench.patches()) {
+    for (PatchEntry e : log.patches(Filter.ALL)) {
       Patch p = e.patch();
       Board b = p.board();
       Finish f = p.finish();
@@ -291,7 +430,7 @@ class RoundTripPropertyTest {
             ? PowerSetting.percent(100 * random.nextDouble())
             : PowerSetting.watts(150 + random.nextInt(3) / 3.0),
         form,
-        new Spot(0.1 + random.nextDouble(), SpotDefinition.ONE_OVER_E_SQUARED),
+        new Spot(0.1 + random.nextDouble(), rig.spotDefinition()),
         rig.emission() == Emission.CONTINUOUS
             ? Optional.empty()
             : Optional.of(
