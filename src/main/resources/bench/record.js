@@ -7,7 +7,7 @@
   const LAST = "bench.last", PERSON = "bench.person", TAPES = "bench.tapes";
   const ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ", SOON = 3000, RECENT = 600000;
   const firstPasses = Number(form.passes.value);
-  let reading = null, counted = 0, sure = false, pending = null, lap = 0, laps = [];
+  let shown = null, reading = null, counted = 0, sure = false, pending = null, lap = 0, laps = [];
 
   // Settings
   const chosen = key => at("c-" + key).selectedOptions[0];
@@ -172,16 +172,24 @@
     if (reply.status !== 200) return;
     const tape = item.body.tape;
     if (tape && reply.code !== tape) Bench.keep(TAPES, [...Bench.kept(TAPES, []), { tape, code: reply.code }]);
-    const last = Bench.kept(LAST, null);
-    if (last && last.id === item.id) {
-      const now = { ...last, waiting: false, code: reply.code };
-      Bench.keep(LAST, now);
-      if (!at("kept").hidden) showKept(now);
-    }
+    const last = Bench.kept(LAST, null), taken = { waiting: false, code: reply.code };
+    if (last && last.id === item.id) Bench.keep(LAST, { ...last, ...taken });
+    if (shown && shown.id === item.id) showKept({ ...shown, ...taken });
     list();
   });
+  // Another page of this device may have sent what this one shows.
+  addEventListener("storage", e => {
+    const last = e.key === LAST ? Bench.kept(LAST, null) : null;
+    if (last && shown && last.id === shown.id) showKept(last);
+  });
+  function forgetLast() {
+    const last = Bench.kept(LAST, null);
+    if (last && shown && last.id === shown.id) Bench.keep(LAST, null);
+  }
 
+  // Other pages of this device keep entries too; undo and further passes are for the one shown here.
   function showKept(last) {
+    shown = last;
     at("kept").hidden = false;
     form.hidden = true;
     at("title").textContent = last.waiting ? "Kept on this device" : "Kept in the log";
@@ -193,6 +201,7 @@
     at("kept").focus();
   }
   function begin(title) {
+    shown = null;
     at("kept").hidden = true;
     form.hidden = false;
     at("title").textContent = title;
@@ -227,9 +236,9 @@
       .filter(i => i.name !== "passes" && i.dataset.for !== "k-passes").forEach(i => { i.disabled = on; });
   }
   at("next").addEventListener("click", next);
-  at("further").addEventListener("click", () => further(Bench.kept(LAST, null)));
+  at("further").addEventListener("click", () => further(shown));
   at("undo").addEventListener("click", () => {
-    const last = Bench.kept(LAST, null), item = Bench.queue().find(i => i.id === last.id);
+    const last = shown, item = Bench.queue().find(i => i.id === last.id);
     if (item && item.tries === 0) {
       Bench.queue().filter(i => i.id === last.id || i.body.of_patch === last.id)
         .forEach(i => { Bench.change(i.id, () => []); Bench.forget(i.id); });
@@ -237,7 +246,7 @@
       Bench.add("/entries/undo", { id: Bench.uuid7(), of: last.id, of_patch: last.patch, by: at("by").value.trim() }, "undo of " + last.code);
       Bench.flush();
     }
-    Bench.keep(LAST, null);
+    forgetLast();
     at("kept-words").textContent = last.kind === "patch" ? "Taken back: " + last.code + " counts nowhere. Its code is not used again."
       : "Taken back: the reading counts nowhere.";
     at("undo").hidden = true;

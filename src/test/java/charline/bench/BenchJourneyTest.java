@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.interactions.Actions;
 
 /** Whole visits to the bench page of the built jar, in a real browser. */
@@ -160,6 +161,32 @@ class BenchJourneyTest {
     tablet.tapText("Further passes");
     tablet.untilSays("#title", "Further passes on P-0001");
     assertThat(tablet.find("#k-passes").getAttribute("value")).isEqualTo("2");
+  }
+
+  @Test
+  void two_pages_at_once_undo_and_read_further_what_each_of_them_shows() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    String first = tablet.driver().getWindowHandle();
+    tablet.driver().switchTo().newWindow(WindowType.TAB);
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    tablet.untilSays("#kept-code", "P-0002");
+    String second = tablet.driver().getWindowHandle();
+
+    tablet.driver().switchTo().window(first);
+    assertThat(tablet.text("#kept-code")).isEqualTo("P-0001");
+    tablet.tap("#undo");
+    tablet.untilSays("#kept-words", "Taken back: P-0001");
+    tablet.until("the undo", () -> patch("P-0001").voided().isPresent() ? true : null);
+    assertThat(patch("P-0002").voided()).isEmpty();
+
+    tablet.driver().switchTo().window(second);
+    tablet.tap("#further");
+    assertThat(tablet.text("#title")).isEqualTo("Further passes on P-0002");
   }
 
   @Test
