@@ -6,7 +6,7 @@
   const all = (what, within = document) => [...within.querySelectorAll(what)];
   const LAST = "bench.last", PERSON = "bench.person", TAPES = "bench.tapes";
   const ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ", SOON = 3000, RECENT = 600000;
-  const firstPasses = Number(form.passes.value);
+  const firstPasses = Number(form.passes.value), plural = n => n + (n === 1 ? " pass" : " passes");
   let shown = null, reading = null, counted = 0, sure = false, pending = null, lap = 0, laps = [];
 
   // Settings
@@ -134,7 +134,7 @@
     if (reading) body.of_patch = reading.patch; else Object.assign(body, settings());
     const words = outcome + " after " + body.passes + ", " + (reading ? "further passes on " + reading.code : at("c-board").value);
     pending = { id, kind: reading ? "reading" : "patch", patch: body.of_patch || id, passes: Number(body.passes), outcome,
-      code: reading ? reading.code : "", file: at("photo").files[0], by };
+      code: reading ? reading.code : "", before: reading, file: at("photo").files[0], by };
     at("keep").disabled = true;
     Bench.add(reading ? "/entries/reading" : "/entries/patch", body, words);
     Bench.flush();
@@ -155,7 +155,7 @@
     at("keep").disabled = false;
     if (done.file) Bench.addPhoto(done.patch, done.file, done.by).then(Bench.flush,
       () => trouble("The photo could not be kept on this device; take it again when the bench is reached."));
-    const last = { id: done.id, kind: done.kind, patch: done.patch, code: done.code, passes: done.passes, outcome: done.outcome, waiting, at: Date.now() };
+    const last = { id: done.id, kind: done.kind, patch: done.patch, code: done.code, before: done.before, passes: done.passes, outcome: done.outcome, waiting, at: Date.now() };
     Bench.keep(LAST, last);
     showKept(last);
   }
@@ -195,9 +195,24 @@
     at("title").textContent = last.waiting ? "Kept on this device" : "Kept in the log";
     at("kept-title").textContent = last.kind === "patch" ? "Write on the tape" : "Further reading on";
     at("kept-code").textContent = last.code;
-    at("kept-words").textContent = last.outcome + " after " + last.passes + (last.passes === 1 ? " pass. " : " passes. ")
+    at("kept-words").textContent = last.outcome + " after " + plural(last.passes) + ". "
       + (last.waiting ? "It waits on this device and is sent when the bench is reached." : "The log has it.");
-    at("undo").hidden = at("further").hidden = false;
+    at("kept-code").hidden = at("undo").hidden = at("further").hidden = false;
+    at("kept-code").classList.remove("struck");
+    at("kept").focus();
+  }
+  // Of a patch nothing stands that could be read further; of a reading, its patch as it was before.
+  function showUndone(last) {
+    const patch = last.kind === "patch";
+    shown = patch ? null : last.before;
+    at("title").textContent = "Taken back";
+    at("kept-title").textContent = patch ? "Strike it out on the tape" : "Reading taken back";
+    at("kept-code").hidden = !patch;
+    at("kept-code").classList.toggle("struck", patch);
+    at("kept-words").textContent = patch ? "Taken back: " + last.code + " counts nowhere. Its code is not used again."
+      : "Taken back: the reading counts nowhere." + (shown ? " " + shown.code + " stands as " + shown.outcome + " after " + plural(shown.passes) + "." : "");
+    at("undo").hidden = true;
+    at("further").hidden = !shown;
     at("kept").focus();
   }
   function begin(title) {
@@ -225,7 +240,7 @@
   function further(patch) {
     reading = patch;
     begin("Further passes on " + patch.code);
-    at("reading-of").textContent = patch.code + " was " + patch.outcome + " after " + patch.passes + (patch.passes === 1 ? " pass." : " passes.") + " Its settings stay.";
+    at("reading-of").textContent = patch.code + " was " + patch.outcome + " after " + plural(patch.passes) + ". Its settings stay.";
     at("reading-of").hidden = false;
     lock(true);
     form.passes.value = String(patch.passes + 1);
@@ -247,10 +262,7 @@
       Bench.flush();
     }
     forgetLast();
-    at("kept-words").textContent = last.kind === "patch" ? "Taken back: " + last.code + " counts nowhere. Its code is not used again."
-      : "Taken back: the reading counts nowhere.";
-    at("undo").hidden = true;
-    at("further").hidden = last.kind === "patch";
+    showUndone(last);
   });
 
   // What waits

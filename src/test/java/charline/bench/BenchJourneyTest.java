@@ -164,6 +164,55 @@ class BenchJourneyTest {
   }
 
   @Test
+  void a_patch_that_was_taken_back_is_no_longer_shown_as_kept() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    tablet.tap("#undo");
+    tablet.untilSays("#kept-words", "P-0001 counts nowhere");
+    assertThat(tablet.text("#title")).isEqualTo("Taken back");
+    assertThat(tablet.text("#kept-title")).isEqualToIgnoringCase("Strike it out on the tape");
+    assertThat(tablet.find("#kept-code").getCssValue("text-decoration-line"))
+        .isEqualTo("line-through");
+    assertThat(tablet.find("#further").isDisplayed()).isFalse();
+    assertThat(tablet.find("#undo").isDisplayed()).isFalse();
+    tablet.tap("#next");
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0002");
+    assertThat(tablet.text("#title")).isEqualTo("Kept in the log");
+    assertThat(tablet.find("#kept-code").getCssValue("text-decoration-line")).isEqualTo("none");
+  }
+
+  @Test
+  void a_reading_that_was_taken_back_can_be_given_again() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    tablet.tap("#further");
+    tablet.tap("input[value=char]");
+    tablet.tap("#keep");
+    tablet.untilSays("#kept-words", "char after 2 passes");
+    tablet.tap("#undo");
+    tablet.untilSays("#title", "Taken back");
+    tablet.untilSays("#kept-words", "P-0001 stands as residue after 1 pass");
+    assertThat(tablet.find("#kept-code").isDisplayed()).isFalse();
+    tablet.until("the undo", () -> patch("P-0001").patch().readings().size() == 1 ? true : null);
+    tablet.tap("#further");
+    assertThat(tablet.text("#title")).isEqualTo("Further passes on P-0001");
+    assertThat(tablet.text("#reading-of")).contains("P-0001 was residue after 1 pass.");
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    tablet.untilSays("#kept-words", "clean after 2 passes");
+    assertThat(tablet.complaints()).isEmpty();
+    assertThat(patch("P-0001").patch().readings())
+        .extracting(r -> r.outcome().text())
+        .containsExactly("residue", "clean");
+  }
+
+  @Test
   void two_pages_at_once_undo_and_read_further_what_each_of_them_shows() {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.tap("input[value=residue]");
