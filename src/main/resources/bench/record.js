@@ -5,7 +5,7 @@
   const at = id => document.getElementById(id);
   const all = (what, within = document) => [...within.querySelectorAll(what)];
   const LAST = "bench.last", PERSON = "bench.person", TAPES = "bench.tapes";
-  const ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ", SOON = 3000, RECENT = 600000;
+  const ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ", SOON = 3000, RECENT = 600000, DEAF = 1200;
   const firstPasses = Number(form.passes.value), plural = n => n + (n === 1 ? " pass" : " passes");
   let shown = null, reading = null, counted = 0, sure = false, pending = null, lap = 0, laps = [];
 
@@ -189,6 +189,7 @@
 
   // Other pages of this device keep entries too; undo and further passes are for the one shown here.
   function showKept(last) {
+    if (at("kept").hidden) deafen();
     shown = last;
     at("kept").hidden = false;
     form.hidden = true;
@@ -200,6 +201,14 @@
     at("kept-code").hidden = at("undo").hidden = at("further").hidden = false;
     at("kept-code").classList.remove("struck");
     at("kept").focus();
+  }
+  // The panel may come to lie under the finger that tapped Keep: a second tap must not undo the entry
+  // or take its code out of sight. Inert buttons take no tap, no click and no key.
+  let deaf = 0;
+  function deafen() {
+    clearTimeout(deaf);
+    at("kept-actions").inert = true;
+    deaf = setTimeout(() => { at("kept-actions").inert = false; }, DEAF);
   }
   // Of a patch nothing stands that could be read further; of a reading, its patch as it was before.
   function showUndone(last) {

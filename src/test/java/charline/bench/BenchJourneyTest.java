@@ -239,6 +239,33 @@ class BenchJourneyTest {
   }
 
   @Test
+  void a_second_tap_where_keep_was_takes_nothing_back() {
+    tablet.size(740, 360);
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.untilSays("#live", "at most");
+    tablet.tap("input[value=residue]");
+    // The short while in which taps are not taken lasts until this test lets it end.
+    tablet.script(
+        "const real = setTimeout; window.ends = [];"
+            + "window.setTimeout = (f, ms, ...a) => ms >= 1000 && ms < 2000 ? window.ends.push(f) : real(f, ms, ...a)");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    for (String id : List.of("undo", "further", "next")) {
+      WebElement button = tablet.find("#" + id);
+      tablet.script("arguments[0].scrollIntoView({block:'center'})", button);
+      new Actions(tablet.driver()).moveToElement(button).click().perform();
+      tablet.script("arguments[0].focus()", button);
+      assertThat(tablet.script("return document.activeElement.id")).isNotEqualTo(id);
+    }
+    assertThat(tablet.text("#title")).isEqualTo("Kept in the log");
+    assertThat(tablet.find("#undo").isDisplayed()).isTrue();
+    tablet.script("window.ends.forEach(f => f())");
+    tablet.tap("#undo");
+    tablet.untilSays("#title", "Taken back");
+    tablet.until("the undo", () -> patch("P-0001").voided().isPresent() ? true : null);
+  }
+
+  @Test
   void an_entry_made_without_connection_waits_survives_and_is_sent_once() throws IOException {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.untilSays("#live", "at most");
