@@ -5,9 +5,11 @@
   const at = id => document.getElementById(id);
   const all = (what, within = document) => [...within.querySelectorAll(what)];
   const LAST = "bench.last", PERSON = "bench.person", TAPES = "bench.tapes";
-  const ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ", SOON = 3000, RECENT = 600000, DEAF = 1200;
+  const ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ", SOON = 3000, RECENT = 600000, DEAF = 1200, SHORTEST_PASS = 1;
   const firstPasses = Number(form.passes.value), plural = n => n + (n === 1 ? " pass" : " passes");
-  let shown = null, reading = null, counted = 0, sure = false, pending = null, lap = 0, laps = [];
+  let shown = null, reading = null, counted = 0, sure = false, pending = null;
+  // The stopwatch: when the pass under way began, the passes timed, the time per pass before the first of them.
+  let lap = 0, laps = [], untimed = "";
 
   // Settings
   const chosen = key => at("c-" + key).selectedOptions[0];
@@ -82,30 +84,55 @@
   });
 
   // Passes and stopwatch
-  function count() {
-    counted++;
-    form.passes.value = String((reading ? reading.passes : 0) + counted);
-    at("counted").textContent = "(" + counted + " so far)";
+  const atRest = at("watch-words").textContent, seconds = () => (performance.timeOrigin + performance.now()) / 1000;
+  function count(by) {
+    counted = Math.max(0, counted + by);
+    const made = reading ? reading.passes : 0;
+    form.passes.value = String(counted ? made + counted : reading ? made + 1 : firstPasses);
+    showCounted();
     changed();
   }
-  at("count").addEventListener("click", count);
+  function showCounted() { at("counted").textContent = counted ? "(" + counted + " so far)" : ""; }
+  at("count").addEventListener("click", () => count(1));
   at("watch").addEventListener("click", () => {
-    const button = at("watch");
-    if (!lap) {
-      lap = performance.now();
-      button.setAttribute("aria-pressed", "true");
-      button.textContent = "Stop: pass over the area is made";
+    // A second tap of a clumsy glove must neither count a pass nor stop the watch.
+    if (lap && seconds() - lap < SHORTEST_PASS) {
+      showWatch("Tapped twice: a pass shorter than 1 s does not count, and the watch runs on from the first tap.");
       return;
     }
-    laps.push((performance.now() - lap) / 1000);
-    lap = 0;
-    button.setAttribute("aria-pressed", "false");
-    button.textContent = "Start the next pass";
-    const mean = laps.reduce((a, b) => a + b, 0) / laps.length;
-    at("k-seconds").value = String(Math.max(0.1, Math.round(mean * 10) / 10));
-    at("watch-words").textContent = laps.length === 1 ? "One pass timed." : laps.length + " passes timed; their mean counts.";
-    count();
+    if (lap) {
+      if (!laps.length) untimed = at("k-seconds").value;
+      laps.push(seconds() - lap);
+      lap = 0;
+      timed();
+      count(1);
+    } else lap = seconds();
+    showWatch();
   });
+  at("unlap").addEventListener("click", () => {
+    laps.pop();
+    timed();
+    count(-1);
+    showWatch();
+    at("watch").focus();
+  });
+  // The settings of a patch that is read further stay as they were burned.
+  function timed() {
+    const mean = laps.reduce((a, b) => a + b, 0) / laps.length;
+    if (!reading) at("k-seconds").value = laps.length ? String(Math.round(mean * 10) / 10) : untimed;
+  }
+  function showWatch(words) {
+    at("watch").setAttribute("aria-pressed", String(lap > 0));
+    at("watch").textContent = lap ? "Stop: pass over the area is made" : laps.length ? "Start the next pass" : "Start the stopwatch";
+    at("unlap").hidden = laps.length === 0;
+    at("watch-words").textContent = words || (laps.length === 0 ? atRest
+      : laps.length === 1 ? "One pass timed." : laps.length + " passes timed; their mean counts.");
+  }
+  function resetWatch() {
+    lap = 0;
+    laps = [];
+    showWatch();
+  }
 
   // Outcomes: clean stands alone
   function alone(box) {
@@ -153,6 +180,7 @@
   function settle(done, waiting) {
     pending = null;
     at("keep").disabled = false;
+    resetWatch();
     if (done.file) Bench.addPhoto(done.patch, done.file, done.by).then(Bench.flush,
       () => trouble("The photo could not be kept on this device; take it again when the bench is reached."));
     const last = { id: done.id, kind: done.kind, patch: done.patch, code: done.code, before: done.before, passes: done.passes, outcome: done.outcome, waiting, at: Date.now() };
@@ -232,9 +260,10 @@
     all("input[name=outcome]", form).forEach(i => { i.checked = false; });
     all("input[name=soot]", form).forEach(i => { i.checked = i.value === ""; });
     for (const id of ["note", "depth", "photo"]) at(id).value = "";
-    at("photo-words").textContent = at("counted").textContent = "";
+    at("photo-words").textContent = "";
     counted = 0;
-    laps = [];
+    showCounted();
+    resetWatch();
     trouble("");
     scrollTo(0, 0);
   }

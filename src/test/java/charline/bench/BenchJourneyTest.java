@@ -88,6 +88,10 @@ class BenchJourneyTest {
         () -> tablet.find("#kept-code").isDisplayed() ? tablet.text("#kept-code") : null);
   }
 
+  private String value(String css) {
+    return tablet.find(css).getAttribute("value");
+  }
+
   @Test
   void three_patches_are_recorded_by_tapping() {
     tablet.open(bench.address() + "record?like=LP-01");
@@ -335,19 +339,84 @@ class BenchJourneyTest {
   @Test
   void the_stopwatch_turns_a_marked_area_into_a_dose() {
     tablet.open(bench.address() + "record?like=LP-01");
+    holdTheClock();
     tablet.tap("input[name=form][value=timed]");
     tablet.tapText("Other knobs");
     tablet.type("#k-area", "25");
-    for (int pass = 0; pass < 2; pass++) {
-      tablet.tap("#watch");
-      tablet.tap("#watch");
-    }
-    assertThat(tablet.find("#k-passes").getAttribute("value")).isEqualTo("2");
+    pass(2);
+    pass(3);
+    assertThat(value("#k-passes")).isEqualTo("2");
     tablet.untilSays("#watch-words", "2 passes timed; their mean counts.");
-    assertThat(Double.parseDouble(tablet.find("#k-seconds").getAttribute("value"))).isPositive();
-    tablet.type("#k-seconds", "2.5");
+    assertThat(value("#k-seconds")).isEqualTo("2.5");
     tablet.untilSays(
         "#live-does", "Dose 8.66 J/cm² a pass"); // 86.64 W by the meter x 2.5 s / 25 cm2
+  }
+
+  @Test
+  void a_slip_on_the_stopwatch_counts_no_pass_and_the_last_pass_can_be_taken_back() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    holdTheClock();
+    tablet.tap("input[name=form][value=timed]");
+    tablet.type("#k-seconds", "5");
+    String before = value("#k-passes");
+    tablet.tap("#watch");
+    tick(0.2);
+    tablet.tap("#watch");
+    tablet.untilSays("#watch-words", "a pass shorter than 1 s does not count");
+    assertThat(value("#k-passes")).isEqualTo(before);
+    tick(3.8);
+    tablet.tap("#watch");
+    tablet.untilSays("#watch-words", "One pass timed");
+    assertThat(value("#k-seconds")).isEqualTo("4");
+    pass(10);
+    assertThat(value("#k-seconds")).isEqualTo("7");
+    assertThat(value("#k-passes")).isEqualTo("2");
+    tablet.tapText("Take back the last pass");
+    tablet.untilSays("#watch-words", "One pass timed");
+    assertThat(value("#k-seconds")).isEqualTo("4");
+    assertThat(value("#k-passes")).isEqualTo("1");
+    tablet.tapText("Take back the last pass");
+    assertThat(value("#k-seconds")).isEqualTo("5");
+    assertThat(value("#k-passes")).isEqualTo(before);
+    assertThat(tablet.find("#unlap").isDisplayed()).isFalse();
+  }
+
+  @Test
+  void every_patch_begins_with_the_stopwatch_at_rest() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    holdTheClock();
+    tablet.tap("input[name=form][value=timed]");
+    tablet.tapText("Other knobs");
+    tablet.type("#k-area", "25");
+    pass(4);
+    tablet.tap("#watch");
+    tick(2);
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    tablet.tap("#next");
+    assertThat(tablet.text("#watch")).isEqualTo("Start the stopwatch");
+    assertThat(tablet.find("#watch").getAttribute("aria-pressed")).isEqualTo("false");
+    tablet.untilSays("#watch-words", "every stop counts a pass");
+    assertThat(tablet.find("#unlap").isDisplayed()).isFalse();
+    pass(6);
+    tablet.untilSays("#watch-words", "One pass timed");
+    assertThat(value("#k-seconds")).isEqualTo("6");
+  }
+
+  /** From here on the page's stopwatch goes by {@link #tick}. */
+  private void holdTheClock() {
+    tablet.script("window.held = 0; performance.now = () => window.held");
+  }
+
+  private void tick(double seconds) {
+    tablet.script("window.held += 1000 * arguments[0]", seconds);
+  }
+
+  private void pass(double seconds) {
+    tablet.tap("#watch");
+    tick(seconds);
+    tablet.tap("#watch");
   }
 
   @Test
