@@ -211,5 +211,6 @@ const Bench = (() => {
   addEventListener("storage", tell);
   addEventListener("DOMContentLoaded", () => { tell(); flush(); });
   return { uuid7, now, kept, keep, queue, change, add, addPhoto, flush, live, onReply: l => listeners.push(l),
+    hold: (id, value) => store("readwrite", s => s.put(value, id)), held: id => store("readonly", s => s.get(id)),
     forget: id => store("readwrite", s => s.delete(id)).catch(() => {}) };
 })();

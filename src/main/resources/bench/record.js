@@ -4,10 +4,10 @@
   if (!form) return;
   const at = id => document.getElementById(id);
   const all = (what, within = document) => [...within.querySelectorAll(what)];
-  const LAST = "bench.last", PERSON = "bench.person", TAPES = "bench.tapes";
+  const LAST = "bench.last", PERSON = "bench.person", TAPES = "bench.tapes", DRAFT = "bench.draft";
   const ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ", SOON = 3000, RECENT = 600000, DEAF = 1200, SHORTEST_PASS = 1;
   const firstPasses = Number(form.passes.value), plural = n => n + (n === 1 ? " pass" : " passes");
-  let shown = null, reading = null, counted = 0, sure = false, pending = null;
+  let shown = null, reading = null, counted = 0, sure = false, pending = null, photo = null;
   // The stopwatch: when the pass under way began, the passes timed, the time per pass before the first of them.
   let lap = 0, laps = [], untimed = "";
 
@@ -93,7 +93,7 @@
     changed();
   }
   function showCounted() { at("counted").textContent = counted ? "(" + counted + " so far)" : ""; }
-  at("count").addEventListener("click", () => count(1));
+  at("count").addEventListener("click", () => { count(1); saveDraft(); });
   at("watch").addEventListener("click", () => {
     // A second tap of a clumsy glove must neither count a pass nor stop the watch.
     if (lap && seconds() - lap < SHORTEST_PASS) {
@@ -108,12 +108,14 @@
       count(1);
     } else lap = seconds();
     showWatch();
+    saveDraft();
   });
   at("unlap").addEventListener("click", () => {
     laps.pop();
     timed();
     count(-1);
     showWatch();
+    saveDraft();
     at("watch").focus();
   });
   // The settings of a patch that is read further stay as they were burned.
@@ -143,8 +145,59 @@
   }
   at("photo").addEventListener("change", () => {
     const file = at("photo").files[0];
-    at("photo-words").textContent = file ? "It is kept with the patch, with its checksum." : "";
+    photo = file ? Bench.uuid7() : null;
+    const known = photo;
+    const told = () => { if (photo === known) { showPhoto(); saveDraft(); } };
+    if (file) Bench.hold(DRAFT, { id: known, file }).then(told, told); else told();
   });
+  function showPhoto() { at("photo-words").textContent = photo ? "It is kept with the patch, with its checksum." : ""; }
+
+  // A form left half-way, to look up a window, comes back as it was left. It waits for this page alone;
+  // its photo, too large to wait with it, lies in the store of photos, the latest of this device.
+  function snapshot() {
+    const values = {};
+    for (const e of form.elements) {
+      if (!e.name || e.name === "by" || e.type === "radio" && !e.checked) continue;
+      if (e.name !== "outcome") values[e.name] = e.value;
+      else if (e.checked) values.outcome = [...values.outcome || [], e.value];
+    }
+    return { values, reading, counted, lap, laps, untimed, photo, search: location.search };
+  }
+  const saveDraft = () => { if (!pending) sessionStorage.setItem(DRAFT, JSON.stringify(snapshot())); };
+  const dropDraft = () => sessionStorage.removeItem(DRAFT);
+  // A link with settings of its own goes before what was left, unless the page is only loaded again.
+  function leftDraft() {
+    const text = sessionStorage.getItem(DRAFT), left = text ? JSON.parse(text) : null;
+    const led = location.search && performance.getEntriesByType("navigation")[0]?.type === "navigate";
+    return left && !led && (!location.search || left.search === location.search) ? left : null;
+  }
+  function restore(left) {
+    reading = left.reading;
+    begin();
+    ({ counted, lap, laps, untimed, photo } = left);
+    for (const e of form.elements) fill(e, left.values);
+    arrange();
+    showCounted();
+    showWatch();
+    if (photo) Bench.held(DRAFT).then(held => {
+      if (!held || held.id !== photo) return;
+      const files = new DataTransfer();
+      files.items.add(held.file);
+      at("photo").files = files.files;
+      showPhoto();
+    }).catch(() => {});
+    all("#record details:not(.place):not(#lesser)").forEach(d => { d.open = !!(photo || left.values.note || left.values.depth); });
+    changed();
+  }
+  function fill(e, values) {
+    const value = values[e.name];
+    if (e.name === "outcome") e.checked = (value || []).includes(e.value);
+    else if (value === undefined) return;
+    else if (e.type === "radio") e.checked = e.value === value;
+    else if (e.tagName !== "SELECT" || [...e.options].some(o => o.value === value)) e.value = value;
+  }
+  function dropPhoto(id) { Bench.held(DRAFT).then(held => held && held.id === id && Bench.forget(DRAFT)).catch(() => {}); }
+  for (const kind of ["input", "change"]) form.addEventListener(kind, e => { if (e.target !== at("photo") && e.target !== at("by")) saveDraft(); });
 
   // Keeping
   const trouble = text => { at("trouble").textContent = text || ""; at("trouble").hidden = !text; if (text) at("trouble").scrollIntoView({ block: "center" }); };
@@ -161,8 +214,9 @@
     if (reading) body.of_patch = reading.patch; else Object.assign(body, settings());
     const words = outcome + " after " + body.passes + ", " + (reading ? "further passes on " + reading.code : at("c-board").value);
     pending = { id, kind: reading ? "reading" : "patch", patch: body.of_patch || id, passes: Number(body.passes), outcome,
-      code: reading ? reading.code : "", before: reading, file: at("photo").files[0], by };
+      code: reading ? reading.code : "", before: reading, file: at("photo").files[0], photo, by };
     at("keep").disabled = true;
+    dropDraft();
     Bench.add(reading ? "/entries/reading" : "/entries/patch", body, words);
     Bench.flush();
     setTimeout(() => { if (pending && pending.id === id) wait(); }, SOON);
@@ -181,7 +235,7 @@
     pending = null;
     at("keep").disabled = false;
     resetWatch();
-    if (done.file) Bench.addPhoto(done.patch, done.file, done.by).then(Bench.flush,
+    if (done.file) Bench.addPhoto(done.patch, done.file, done.by).then(() => { dropPhoto(done.photo); Bench.flush(); },
       () => trouble("The photo could not be kept on this device; take it again when the bench is reached."));
     const last = { id: done.id, kind: done.kind, patch: done.patch, code: done.code, before: done.before, passes: done.passes, outcome: done.outcome, waiting, at: Date.now() };
     Bench.keep(LAST, last);
@@ -193,6 +247,7 @@
       Bench.change(item.id, () => []);
       pending = null;
       at("keep").disabled = false;
+      saveDraft();
       trouble(reply.sentence);
       if (reply.status === 409) { sure = true; at("keep").textContent = "I am sure: keep it"; }
       return;
@@ -252,37 +307,35 @@
     at("further").hidden = !shown;
     at("kept").focus();
   }
-  function begin(title) {
+  function begin() {
     shown = null;
     at("kept").hidden = true;
     form.hidden = false;
-    at("title").textContent = title;
+    at("title").textContent = reading ? "Further passes on " + reading.code : "Record a patch";
+    at("reading-of").textContent = reading ? reading.code + " was " + reading.outcome + " after " + plural(reading.passes) + ". Its settings stay." : "";
+    at("reading-of").hidden = !reading;
+    lock(!!reading);
     all("input[name=outcome]", form).forEach(i => { i.checked = false; });
     all("input[name=soot]", form).forEach(i => { i.checked = i.value === ""; });
     for (const id of ["note", "depth", "photo"]) at(id).value = "";
-    at("photo-words").textContent = "";
+    photo = null;
+    showPhoto();
     counted = 0;
     showCounted();
     resetWatch();
+    form.passes.value = String(reading ? reading.passes + 1 : firstPasses);
     trouble("");
     scrollTo(0, 0);
   }
   function next() {
-    reading = null;
-    begin("Record a patch");
-    at("reading-of").hidden = true;
-    lock(false);
-    form.passes.value = String(firstPasses);
-    changed();
+    forgetLast();
+    further(null);
   }
   function further(patch) {
     reading = patch;
-    begin("Further passes on " + patch.code);
-    at("reading-of").textContent = patch.code + " was " + patch.outcome + " after " + plural(patch.passes) + ". Its settings stay.";
-    at("reading-of").hidden = false;
-    lock(true);
-    form.passes.value = String(patch.passes + 1);
+    begin();
     changed();
+    saveDraft();
   }
   function lock(on) {
     all("section .turn input, section .turn button, section input[type=radio], #place select", form)
@@ -348,8 +401,9 @@
   at("by").addEventListener("input", () => Bench.keep(PERSON, at("by").value.trim() || null));
   arrange();
   list();
-  const last = Bench.kept(LAST, null);
-  if (form.dataset.readingId) {
+  const last = Bench.kept(LAST, null), left = leftDraft();
+  if (left) restore(left);
+  else if (form.dataset.readingId) {
     const [outcome, passes] = form.dataset.readingSeen.split("|");
     further({ patch: form.dataset.readingId, code: form.dataset.readingCode, outcome, passes: Number(passes) });
   } else {

@@ -270,6 +270,83 @@ class BenchJourneyTest {
   }
 
   @Test
+  void a_patch_left_half_way_comes_back_as_it_was_left() throws IOException {
+    Path photo = folder.resolve("patch.png");
+    tablet.open(bench.address());
+    tablet.picture(photo);
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    tablet.tap("#next");
+    tablet.type("#k-power", "47");
+    tablet.tap("input[name=form][value=timed]");
+    tablet.type("#k-seconds", "9");
+    tablet.tap("#count");
+    tablet.tap("#count");
+    tablet.tap("input[value=char]");
+    tablet.tap("input[name=soot][value=yes]");
+    tablet.tapText("Note, photo, depth");
+    tablet.type("#note", "north gable");
+    tablet.find("#photo").sendKeys(photo.toString());
+    tablet.until(
+        "the photo on this device",
+        () -> tablet.text("#photo-words").contains("It is kept") ? true : null);
+
+    tablet.open(bench.address() + "window");
+    tablet.open(bench.address() + "record");
+    assertThat(tablet.text("#title")).isEqualTo("Record a patch");
+    assertThat(tablet.find("#kept").isDisplayed()).isFalse();
+    assertThat(value("#k-power")).isEqualTo("47");
+    assertThat(value("#k-seconds")).isEqualTo("9");
+    assertThat(tablet.find("#k-seconds").isDisplayed()).isTrue();
+    assertThat(value("#k-passes")).isEqualTo("2");
+    assertThat(tablet.text("#counted")).isEqualTo("(2 so far)");
+    assertThat(tablet.find("input[value=char]").isSelected()).isTrue();
+    assertThat(tablet.find("input[name=soot][value=yes]").isSelected()).isTrue();
+    assertThat(value("#note")).isEqualTo("north gable");
+    tablet.until(
+        "the photo again",
+        () -> Long.valueOf(1).equals(tablet.script("return photo.files.length")) ? true : null);
+    tablet.type("#k-area", "25");
+    tablet.tap("#keep");
+    tablet.untilSays("#kept-code", "P-0002");
+    tablet.until("the photo in the log", () -> photosOf("P-0002") > 0 ? true : null);
+    assertThat(patch("P-0002").patch().settings().power().value()).isEqualTo(47);
+
+    tablet.open(bench.address() + "record");
+    assertThat(tablet.text("#title")).isEqualTo("Kept in the log");
+    tablet.tap("#next");
+    tablet.open(bench.address() + "record");
+    assertThat(tablet.text("#title")).isEqualTo("Record a patch");
+    assertThat(tablet.all("input[name=outcome]:checked")).isEmpty();
+    assertThat(value("#note")).isEmpty();
+    assertThat(tablet.script("return photo.files.length")).isEqualTo(0L);
+  }
+
+  @Test
+  void a_further_reading_left_half_way_comes_back_too_and_a_link_with_settings_goes_first() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    tablet.tap("#further");
+    tablet.tap("input[value=tint]");
+    tablet.open(bench.address() + "ask");
+    tablet.open(bench.address() + "record");
+    assertThat(tablet.text("#title")).isEqualTo("Further passes on P-0001");
+    assertThat(tablet.find("input[value=tint]").isSelected()).isTrue();
+    assertThat(tablet.find("#k-power").isEnabled()).isFalse();
+    tablet.open(bench.address() + "record?like=LP-01&power=33&pace=21");
+    assertThat(tablet.text("#title")).isEqualTo("Record a patch");
+    assertThat(value("#k-power")).isEqualTo("33");
+    assertThat(tablet.all("input[name=outcome]:checked")).isEmpty();
+    tablet.type("#k-power", "34");
+    tablet.driver().navigate().refresh();
+    assertThat(value("#k-power")).isEqualTo("34");
+  }
+
+  @Test
   void an_entry_made_without_connection_waits_survives_and_is_sent_once() throws IOException {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.untilSays("#live", "at most");
