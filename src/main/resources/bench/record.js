@@ -71,17 +71,24 @@
     if (digit === "back") value.textContent = have.slice(0, -1);
     else if (have.length < 9 && !(digit === "." && have.includes("."))) value.textContent = have + digit;
   });
+  // Enter sets what stands on the pad, whichever key has the focus; Cancel alone keeps its own Enter.
   pad.addEventListener("keydown", e => {
-    const button = /^[0-9.]$/.test(e.key) ? pad.querySelector(`[data-digit="${e.key}"]`)
+    if (e.key === "Enter" && e.target !== at("pad-cancel")) {
+      e.preventDefault();
+      if (!e.repeat) set();
+      return;
+    }
+    const button = /^[0-9.,]$/.test(e.key) ? pad.querySelector(`[data-digit="${e.key.replace(",", ".")}"]`)
       : e.key === "Backspace" ? pad.querySelector("[data-digit=back]") : null;
     if (button) button.click();
   });
   at("pad-cancel").addEventListener("click", () => pad.close());
-  at("pad-set").addEventListener("click", () => {
+  at("pad-set").addEventListener("click", set);
+  function set() {
     padFor.value = at("pad-value").textContent;
     pad.close();
     padFor.dispatchEvent(new Event("input", { bubbles: true }));
-  });
+  }
 
   // Passes and stopwatch
   const atRest = at("watch-words").textContent, seconds = () => (performance.timeOrigin + performance.now()) / 1000;

@@ -347,6 +347,24 @@ class BenchJourneyTest {
   }
 
   @Test
+  void enter_sets_what_was_typed_on_the_number_pad() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("#k-power");
+    tablet.press("45\n");
+    assertThat(value("#k-power")).isEqualTo("45");
+    assertThat(tablet.find("#pad").isDisplayed()).isFalse();
+    tablet.tap("#k-hand");
+    tablet.press("12,5\n");
+    assertThat(value("#k-hand")).isEqualTo("12.5");
+    tablet.tap("#k-hand");
+    tablet.press("99");
+    tablet.script("document.getElementById('pad-cancel').focus()");
+    tablet.press("\n");
+    assertThat(value("#k-hand")).isEqualTo("12.5");
+    assertThat(tablet.find("#pad").isDisplayed()).isFalse();
+  }
+
+  @Test
   void an_entry_made_without_connection_waits_survives_and_is_sent_once() throws IOException {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.untilSays("#live", "at most");
