@@ -49,8 +49,8 @@ const Bench = (() => {
     });
   }
 
-  function add(path, body, words) {
-    const item = { id: body.id, path, body, words, state: "waiting", tries: 0 };
+  function add(path, body, words, more) {
+    const item = { id: body.id, path, body, words, ...more, state: "waiting", tries: 0 };
     keep(QUEUE, [...queue(), item]);
     tell();
     return item.id;
@@ -138,10 +138,10 @@ const Bench = (() => {
     link.textContent = "";
     if (waiting.length) {
       const a = document.createElement("a");
-      const asks = waiting.some(i => i.state !== "waiting");
+      const asks = waiting.filter(i => i.state !== "waiting").length, told = asks || waiting.length, one = told === 1;
       a.href = "/record#queue";
-      a.textContent = waiting.length + (waiting.length === 1 ? " entry" : " entries")
-        + (asks ? " need you" : turnedAway ? " wait: pair again" : " waiting");
+      a.textContent = told + (one ? " entry" : " entries") + (asks ? one ? " needs you" : " need you"
+        : turnedAway ? one ? " waits: pair again" : " wait: pair again" : " waiting");
       if (turnedAway) a.href = "/pair";
       link.append(a);
     } else if (!reached) {

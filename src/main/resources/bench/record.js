@@ -7,7 +7,7 @@
   const LAST = "bench.last", PERSON = "bench.person", TAPES = "bench.tapes", DRAFT = "bench.draft";
   const ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ", SOON = 3000, RECENT = 600000, DEAF = 1200, SHORTEST_PASS = 1;
   const firstPasses = Number(form.passes.value), plural = n => n + (n === 1 ? " pass" : " passes");
-  let shown = null, reading = null, counted = 0, sure = false, pending = null, photo = null;
+  let shown = null, reading = null, correcting = null, resume = null, counted = 0, sure = false, pending = null, photo = null;
   // The stopwatch: when the pass under way began, the passes timed, the time per pass before the first of them.
   let lap = 0, laps = [], untimed = "";
 
@@ -22,10 +22,40 @@
     values.power_unit = form.querySelector("input[name=power_unit]:checked").value;
     return values;
   }
+  const unitOf = key => form.querySelector(`[data-unit=${key}]`).textContent;
+  const labelOf = input => input.closest(".knob").querySelector("label").firstChild.textContent.replace(/, *$/, "");
+  function dialled() {
+    const words = input => /\d$/.test(input.value.trim()) ? input.value.trim() + " " + unitOf(input.name) : input.value.trim();
+    return [words(at("k-power")), ...all(`.of-${way()} .turn input`, form).map(i => labelOf(i).toLowerCase() + " " + words(i))].join(", ");
+  }
+  // The limits that hold for every rig and board; the bench knows all units, and looks again.
+  function beyond() {
+    if (!/^[1-9]\d{0,3}$/.test(form.passes.value.trim())) return `Passes must be a whole number, 1 or more, not "${form.passes.value.trim()}".`;
+    const depth = number(at("depth").value);
+    if (depth && !(depth.value >= 0)) return `Depth removed must be a number in µm, 0 or more, not "${at("depth").value.trim()}".`;
+    if (reading) return "";
+    for (const input of all("section .turn input", form)) {
+      if (input === form.passes || input.closest("[hidden]")) continue;
+      const label = labelOf(input), own = unitOf(input.name), given = number(input.value);
+      if (!given && ["pulse", "patch"].includes(input.name)) continue;
+      if (!given) return `${label} is not set; give it in ${own}.`;
+      if (Number.isNaN(given.value)) return `${label} must be a number in ${own}, not "${input.value.trim()}".`;
+      const unit = given.unit || own, most = unit === "%" ? 100 : Infinity;
+      if (!(given.value > 0)) return `${label} must be above 0 ${unit}, not ${given.value} ${unit}.`;
+      if (given.value > most) return `${label} must be between 0 and ${most} ${unit}, not ${given.value} ${unit}.`;
+    }
+    return "";
+  }
+  // As the bench reads it: a decimal comma is a point, and a unit may follow.
+  function number(text) {
+    if (!text.trim()) return null;
+    const parts = /^([-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[-+]?\d+)?)\s*(\S*)$/i.exec(text.trim());
+    return { value: parts ? Number(parts[1].replace(",", ".")) : NaN, unit: parts ? parts[2] : "" };
+  }
   function ask() {
     at("place-words").textContent = ["board", "finish", "rig"].map(k => at("c-" + k).value).join(", ");
     at("lesser-words").textContent = all("#lesser .turn input").filter(i => i.value && !i.closest("[hidden]"))
-      .map(i => i.value + " " + form.querySelector(`[data-unit=${i.name}]`).textContent).join(", ");
+      .map(i => i.value + " " + unitOf(i.name)).join(", ");
     Bench.live("/live?" + new URLSearchParams(settings()));
   }
   function arrange() {
@@ -168,10 +198,11 @@
       if (e.name !== "outcome") values[e.name] = e.value;
       else if (e.checked) values.outcome = [...values.outcome || [], e.value];
     }
-    return { values, reading, counted, lap, laps, untimed, photo, search: location.search };
+    return { values, reading, correcting, resume, counted, lap, laps, untimed, photo, search: location.search };
   }
-  const saveDraft = () => { if (!pending) sessionStorage.setItem(DRAFT, JSON.stringify(snapshot())); };
-  const dropDraft = () => sessionStorage.removeItem(DRAFT);
+  const holdDraft = form => sessionStorage.setItem(DRAFT, JSON.stringify(form));
+  const saveDraft = () => { if (!pending) holdDraft(snapshot()); };
+  const dropDraft = () => { if (resume) holdDraft(resume); else sessionStorage.removeItem(DRAFT); };
   // A link with settings of its own goes before what was left, unless the page is only loaded again.
   function leftDraft() {
     const text = sessionStorage.getItem(DRAFT), left = text ? JSON.parse(text) : null;
@@ -179,7 +210,7 @@
     return left && !led && (!location.search || left.search === location.search) ? left : null;
   }
   function restore(left) {
-    reading = left.reading;
+    ({ reading, correcting, resume } = left);
     begin();
     ({ counted, lap, laps, untimed, photo } = left);
     for (const e of form.elements) fill(e, left.values);
@@ -199,7 +230,7 @@
   function fill(e, values) {
     const value = values[e.name];
     if (e.name === "outcome") e.checked = (value || []).includes(e.value);
-    else if (value === undefined) return;
+    else if (value === undefined) { if (!reading && e.closest(".turn")) e.value = ""; }
     else if (e.type === "radio") e.checked = e.value === value;
     else if (e.tagName !== "SELECT" || [...e.options].some(o => o.value === value)) e.value = value;
   }
@@ -215,16 +246,23 @@
     const outcome = all("input[name=outcome]:checked", form).map(i => i.value).join("+");
     if (!outcome) { trouble("Tap what you see first: clean, or any of tint, char and residue."); return; }
     if (pending) return;
-    const id = Bench.uuid7(), by = at("by").value.trim();
-    const body = { id, at: Bench.now(), outcome, passes: form.passes.value, soot: form.soot.value, note: at("note").value,
-      depth: at("depth").value, by, sure };
+    const wrong = beyond();
+    if (wrong) { trouble(wrong); return; }
+    const id = correcting ? correcting.id : Bench.uuid7(), by = at("by").value.trim();
+    const body = { id, at: correcting ? correcting.at : Bench.now(), outcome, passes: form.passes.value.trim(), soot: form.soot.value,
+      note: at("note").value, depth: at("depth").value, by, sure };
     if (reading) body.of_patch = reading.patch; else Object.assign(body, settings());
-    const words = outcome + " after " + body.passes + ", " + (reading ? "further passes on " + reading.code : at("c-board").value);
+    const tape = correcting ? correcting.tape : "";
+    if (tape) body.tape = tape;
+    const words = (tape ? tape + ": " : "") + outcome + " after " + plural(Number(body.passes)) + ", "
+      + (reading ? "further passes on " + reading.code : at("c-board").value + ", " + dialled());
     pending = { id, kind: reading ? "reading" : "patch", patch: body.of_patch || id, passes: Number(body.passes), outcome,
-      code: reading ? reading.code : "", before: reading, file: at("photo").files[0], photo, by };
+      code: reading ? reading.code : tape, before: reading, file: at("photo").files[0], photo, by };
     at("keep").disabled = true;
     dropDraft();
-    Bench.add(reading ? "/entries/reading" : "/entries/patch", body, words);
+    // A corrected entry keeps its identity and its place: its photos and further readings wait behind it.
+    if (correcting && Bench.queue().some(i => i.id === id)) Bench.change(id, i => [{ ...i, body, words, state: "waiting", sentence: "" }]);
+    else Bench.add(reading ? "/entries/reading" : "/entries/patch", body, words, { of: reading });
     Bench.flush();
     setTimeout(() => { if (pending && pending.id === id) wait(); }, SOON);
   }
@@ -232,7 +270,7 @@
   // Not taken yet: the tape gets a code of this device's own, which the bench keeps.
   function wait() {
     const done = pending;
-    if (done.kind === "patch") {
+    if (done.kind === "patch" && !done.code) {
       done.code = ownCode();
       Bench.change(done.id, i => [{ ...i, body: { ...i.body, tape: done.code }, words: done.code + ": " + i.words }]);
     }
@@ -241,6 +279,7 @@
   function settle(done, waiting) {
     pending = null;
     at("keep").disabled = false;
+    correcting = null;
     resetWatch();
     if (done.file) Bench.addPhoto(done.patch, done.file, done.by).then(() => { dropPhoto(done.photo); Bench.flush(); },
       () => trouble("The photo could not be kept on this device; take it again when the bench is reached."));
@@ -249,10 +288,12 @@
     showKept(last);
   }
   Bench.onReply((item, reply) => {
+    const tape = item.body.tape;
+    if (reply.status === 200 && tape && reply.code !== tape) Bench.keep(TAPES, [...Bench.kept(TAPES, []), { tape, code: reply.code }]);
     if (pending && item.id === pending.id) {
       if (reply.status === 200) { pending.code = reply.code; settle(pending, false); return; }
-      Bench.change(item.id, () => []);
       pending = null;
+      if (correcting) correcting.sentence = reply.sentence; else Bench.change(item.id, () => []);
       at("keep").disabled = false;
       saveDraft();
       trouble(reply.sentence);
@@ -260,8 +301,6 @@
       return;
     }
     if (reply.status !== 200) return;
-    const tape = item.body.tape;
-    if (tape && reply.code !== tape) Bench.keep(TAPES, [...Bench.kept(TAPES, []), { tape, code: reply.code }]);
     const last = Bench.kept(LAST, null), taken = { waiting: false, code: reply.code };
     if (last && last.id === item.id) Bench.keep(LAST, { ...last, ...taken });
     if (shown && shown.id === item.id) showKept({ ...shown, ...taken });
@@ -318,9 +357,11 @@
     shown = null;
     at("kept").hidden = true;
     form.hidden = false;
-    at("title").textContent = reading ? "Further passes on " + reading.code : "Record a patch";
-    at("reading-of").textContent = reading ? reading.code + " was " + reading.outcome + " after " + plural(reading.passes) + ". Its settings stay." : "";
-    at("reading-of").hidden = !reading;
+    at("title").textContent = correcting ? "Correct " + (reading ? "the reading on " + reading.code : correcting.tape || "this patch")
+      : reading ? "Further passes on " + reading.code : "Record a patch";
+    at("reading-of").textContent = (correcting ? correcting.sentence + " " : "")
+      + (reading && reading.outcome ? reading.code + " was " + reading.outcome + " after " + plural(reading.passes) + ". Its settings stay." : "");
+    at("reading-of").hidden = !at("reading-of").textContent;
     lock(!!reading);
     all("input[name=outcome]", form).forEach(i => { i.checked = false; });
     all("input[name=soot]", form).forEach(i => { i.checked = i.value === ""; });
@@ -336,13 +377,27 @@
   }
   function next() {
     forgetLast();
-    further(null);
+    correcting = null;
+    if (resume) { restore(resume); saveDraft(); } else further(null);
+    list();
   }
   function further(patch) {
     reading = patch;
+    correcting = null;
     begin();
     changed();
     saveDraft();
+  }
+  // A patch that is half-way on the form comes back after the correction.
+  function correct(item) {
+    if (!form.hidden && !correcting) resume = snapshot();
+    const { id, at: when, tape = "", of_patch: patch, ...values } = item.body;
+    const of = patch ? item.of || { patch, code: "this patch", outcome: "", passes: 0 } : null;
+    restore({ values: { ...values, outcome: values.outcome.split("+") }, reading: of, resume, photo: null, lap: 0, laps: [], untimed: "",
+      correcting: { id, at: when, tape, sentence: item.sentence }, counted: Math.max(0, Number(values.passes) - (of ? of.passes : 0)) });
+    saveDraft();
+    list();
+    form.scrollIntoView();
   }
   function lock(on) {
     all("section .turn input, section .turn button, section input[type=radio], #place select", form)
@@ -373,7 +428,11 @@
   }
   function discard(id) {
     return button("Discard", b => {
-      if (b.dataset.asked) { Bench.change(id, () => []); Bench.forget(id); } else { b.dataset.asked = "1"; b.textContent = "Tap again to discard"; }
+      if (b.dataset.asked) {
+        Bench.change(id, () => []);
+        Bench.forget(id);
+        if (correcting && correcting.id === id) next();
+      } else { b.dataset.asked = "1"; b.textContent = "Tap again to discard"; }
     });
   }
   function list() {
@@ -392,6 +451,8 @@
       const li = document.createElement("li");
       li.append(i.words + ". " + (i.state === "waiting" ? "Waiting. " : i.sentence + " "));
       const again = more => () => { Bench.change(i.id, x => [{ ...x, state: "waiting", body: { ...x.body, ...more } }]); Bench.flush(); };
+      if (correcting && correcting.id === i.id) li.append(button("Correct it later", next), " ");
+      else if (i.state !== "waiting" && i.body.outcome) li.append(button("Correct it", () => correct(i)), " ");
       if (i.state === "doubt") li.append(button("I am sure: keep it", again({ sure: true })), " ", discard(i.id));
       else if (i.state === "refused") li.append(button("Try again", again({})), " ", discard(i.id));
       ul.append(li);

@@ -347,6 +347,119 @@ class BenchJourneyTest {
   }
 
   @Test
+  void plain_limits_are_checked_before_an_entry_waits_on_the_device() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.untilSays("#live", "at most");
+    tablet.connection(false);
+    tablet.tap("input[value=tint]");
+    tablet.type("#k-power", "140");
+    tablet.tap("#keep");
+    tablet.untilSays("#trouble", "Power must be between 0 and 100 %, not 140 %.");
+    tablet.type("#k-power", "40");
+    tablet.type("#k-hand", "-3");
+    tablet.tap("#keep");
+    tablet.untilSays("#trouble", "Hand speed must be above 0 mm/s, not -3 mm/s.");
+    tablet.type("#k-hand", "quick");
+    tablet.tap("#keep");
+    tablet.untilSays("#trouble", "Hand speed must be a number in mm/s, not \"quick\".");
+    tablet.type("#k-hand", "");
+    tablet.tap("#keep");
+    tablet.untilSays("#trouble", "Hand speed is not set; give it in mm/s.");
+    tablet.type("#k-hand", "12,5");
+    tablet.type("#k-passes", "0");
+    tablet.tap("#keep");
+    tablet.untilSays("#trouble", "Passes must be a whole number, 1 or more, not \"0\".");
+    assertThat(tablet.script("return Bench.queue().length")).isEqualTo(0L);
+    tablet.type("#k-passes", "1");
+    tablet.tap("#keep");
+    assertThat(kept()).matches("W-[0-9A-Z]{4}");
+    tablet.untilSays("#link", "1 entry waiting");
+  }
+
+  @Test
+  void an_entry_that_the_log_refused_is_corrected_under_its_own_code() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.untilSays("#live", "at most");
+    tablet.connection(false);
+    tablet.type("#k-power", "55");
+    tablet.type("#k-hand", "12mph"); // only the bench knows all units
+    tablet.tap("#count");
+    tablet.tap("#count");
+    tablet.tap("input[value=char]");
+    tablet.tap("input[value=residue]");
+    tablet.tapText("Note, photo, depth");
+    tablet.type("#note", "north gable");
+    tablet.tap("#keep");
+    String code = kept();
+    tablet.tap("#next");
+    tablet.type("#k-power", "61"); // the next patch is half-way when the refusal comes
+    tablet.type("#k-hand", "20");
+    tablet.connection(true);
+    tablet.script("Bench.flush()");
+    tablet.untilSays("#link", "1 entry needs you");
+    tablet.untilSays("#queue-list", "A speed must be in");
+    assertThat(tablet.text("#queue-list")).contains(code, "55 %", "hand speed 12mph");
+    tablet.tapText("Correct it");
+    assertThat(tablet.text("#title")).isEqualTo("Correct " + code);
+    tablet.untilSays("#reading-of", "A speed must be in");
+    assertThat(value("#k-power")).isEqualTo("55");
+    assertThat(value("#k-hand")).isEqualTo("12mph");
+    assertThat(value("#k-passes")).isEqualTo("2");
+    assertThat(tablet.find("input[value=char]").isSelected()).isTrue();
+    assertThat(tablet.find("input[value=residue]").isSelected()).isTrue();
+    assertThat(value("#note")).isEqualTo("north gable");
+
+    tablet.open(bench.address() + "window"); // a correction too may be left half-way
+    tablet.open(bench.address() + "record");
+    assertThat(tablet.text("#title")).isEqualTo("Correct " + code);
+    tablet.type("#k-hand", "12mpg");
+    tablet.tap("#keep");
+    tablet.untilSays("#trouble", "not \"12mpg\"");
+    tablet.type("#k-hand", "12");
+    tablet.tap("#keep");
+    tablet.untilSays("#title", "Kept in the log");
+    assertThat(tablet.text("#kept-code")).isEqualTo(code);
+    tablet.until("nothing waiting", () -> tablet.text("#link").isEmpty() ? true : null);
+    assertThat(recorded())
+        .singleElement()
+        .satisfies(
+            e -> {
+              assertThat(e.patch().code()).isEqualTo(code);
+              assertThat(e.patch().lastReading().outcome().text()).isEqualTo("char+residue");
+              assertThat(e.typed()).containsEntry("hand", "12mm/s");
+            });
+    tablet.tap("#next");
+    assertThat(tablet.text("#title")).isEqualTo("Record a patch");
+    assertThat(value("#k-power")).isEqualTo("61");
+  }
+
+  @Test
+  void a_reading_that_the_log_refused_is_corrected_as_a_reading() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[value=char]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    tablet.connection(false);
+    tablet.tap("#further");
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    tablet.untilSays("#title", "Kept on this device");
+    tablet.connection(true);
+    tablet.script("Bench.flush()");
+    tablet.untilSays("#queue-list", "cannot be gone");
+    tablet.tapText("Correct it");
+    assertThat(tablet.text("#title")).isEqualTo("Correct the reading on P-0001");
+    assertThat(tablet.find("#k-power").isEnabled()).isFalse();
+    assertThat(value("#k-passes")).isEqualTo("2");
+    tablet.tap("input[value=char]");
+    tablet.tap("#keep");
+    tablet.untilSays("#title", "Kept in the log");
+    assertThat(patch("P-0001").patch().readings())
+        .extracting(r -> r.outcome().text())
+        .containsExactly("char", "char");
+  }
+
+  @Test
   void enter_sets_what_was_typed_on_the_number_pad() {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.tap("#k-power");
