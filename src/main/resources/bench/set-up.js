@@ -1,4 +1,6 @@
 "use strict";
+// The address of an answer leads to its refusal, if it is one; a screen reader is led there too.
+document.getElementById("refused")?.focus();
 // A stack of coats begins with two; the others come when they are asked for.
 (() => {
   const coats = [...document.querySelectorAll(".coat")];

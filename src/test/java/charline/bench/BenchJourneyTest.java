@@ -17,6 +17,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -475,6 +476,42 @@ class BenchJourneyTest {
     tablet.press("\n");
     assertThat(value("#k-hand")).isEqualTo("12.5");
     assertThat(tablet.find("#pad").isDisplayed()).isFalse();
+  }
+
+  @Test
+  void a_refused_set_up_is_met_by_its_message() {
+    tablet.size(360, 740);
+    for (boolean scripts : new boolean[] {true, false}) {
+      tablet.scripts(scripts);
+      refusedInSight("board", Map.of("name", "sill offcut", "moisture", "150"), scripts);
+      refusedInSight("finish", Map.of("name", "sill latex"), scripts);
+      refusedInSight("rig", Map.of("name", "heron", "rated", "300"), scripts);
+      refusedInSight("check", Map.of("percent", "150", "metered", "100"), scripts);
+    }
+  }
+
+  private void refusedInSight(String form, Map<String, String> values, boolean scripts) {
+    tablet.open(bench.address() + "set-up");
+    tablet.tap("#form-" + form + " summary");
+    values.forEach((name, v) -> tablet.type("#form-%s [name=%s]".formatted(form, name), v));
+    tablet.tap("#form-" + form + " button.main");
+    WebElement message = tablet.until(form + " refused", () -> shown(".trouble"));
+    String where = form + (scripts ? "" : " without scripts");
+    tablet.until("the message in sight, " + where, () -> inSight(message) ? true : null);
+    if (scripts) {
+      assertThat(tablet.driver().switchTo().activeElement()).as(form).isEqualTo(message);
+    }
+  }
+
+  private boolean inSight(WebElement e) {
+    return (Boolean)
+        tablet.script(
+            "const r = arguments[0].getBoundingClientRect(); return r.top >= 0 && r.bottom <= innerHeight",
+            e);
+  }
+
+  private WebElement shown(String css) {
+    return tablet.all(css).stream().filter(WebElement::isDisplayed).findFirst().orElse(null);
   }
 
   @Test

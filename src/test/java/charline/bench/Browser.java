@@ -111,6 +111,11 @@ final class Browser implements AutoCloseable {
         Map.of("offline", !there, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
   }
 
+  /** Lets pages run their scripts, or not. */
+  void scripts(boolean run) {
+    driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
+  }
+
   WebElement find(String css) {
     return driver.findElement(By.cssSelector(css));
   }
