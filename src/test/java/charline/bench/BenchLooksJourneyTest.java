@@ -193,6 +193,33 @@ class BenchLooksJourneyTest {
   }
 
   @Test
+  void the_sheet_can_be_read_on_a_phone() throws IOException {
+    try (Browser browser = Browser.open(false).size(360, 740)) {
+      for (String window : List.of("family=latex&wood=pine", "family=alkyd&wood=pine")) {
+        browser.open(bench.address() + "sheet?" + window);
+        assertThat(browser.script("return document.documentElement.scrollWidth"))
+            .as(window)
+            .isEqualTo(360L);
+        assertThat(
+                (List<?>)
+                    browser.script(
+                        "return [...document.querySelectorAll('.sheet *')].filter(e => !e.closest('svg') || e.matches('svg:not(.draw)'))"
+                            + ".filter(e => e.getBoundingClientRect().right > 360 || e.scrollWidth > e.clientWidth + 1 && e.clientWidth && !e.matches('.map'))"
+                            + ".map(e => e.outerHTML.slice(0, 90))"))
+            .as(window)
+            .isEmpty();
+      }
+      browser.open(bench.address() + "sheet?family=latex&wood=pine");
+      assertThat(
+              browser.script(
+                  "const m = document.querySelector('.map'); m.scrollLeft = 999;"
+                      + "return m.scrollLeft > 0 && m.clientWidth < 360 && document.querySelector('.draw').clientWidth > 500"))
+          .as("the map goes to and fro in its frame")
+          .isEqualTo(true);
+    }
+  }
+
+  @Test
   void hostile_names_are_shown_and_never_run() throws IOException {
     Path own = folder.resolve("hostile.db");
     Files.copy(file, own);
