@@ -467,6 +467,14 @@
 
   at("by").value = Bench.kept(PERSON, form.dataset.person);
   at("by").addEventListener("input", () => Bench.keep(PERSON, at("by").value.trim() || null));
+  // What the keyboard reaches must not lie behind the risk above or the Keep below, whose heights change.
+  const bars = new ResizeObserver(() => {
+    const root = document.documentElement.style, room = bar => form.hidden ? "0" : bar.offsetHeight + 10 + "px";
+    root.scrollPaddingTop = room(at("live"));
+    root.scrollPaddingBottom = room(at("keep").parentElement);
+  });
+  bars.observe(at("live"));
+  bars.observe(at("keep").parentElement);
   arrange();
   list();
   const last = Bench.kept(LAST, null), left = leftDraft();

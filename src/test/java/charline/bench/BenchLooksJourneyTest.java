@@ -193,6 +193,52 @@ class BenchLooksJourneyTest {
   }
 
   @Test
+  void what_the_keyboard_reaches_lies_behind_no_bar() throws IOException {
+    try (Browser browser = Browser.open(false).size(1280, 800)) {
+      browser.open(bench.address() + "record?like=LP-01");
+      browser.untilSays("#live", "at most");
+      browser.script("document.querySelectorAll('#record details').forEach(d => d.open = true)");
+      List<Object> behind = new ArrayList<>();
+      int reached = 0;
+      for (boolean forward : new boolean[] {true, false}) {
+        browser.script(
+            "const all = [...document.querySelectorAll('#record input, #record button')].filter(e => e.offsetParent);"
+                + "all[arguments[0] ? 0 : all.length - 1].focus()",
+            forward);
+        for (int i = 0; i < 60; i++) {
+          if (forward) {
+            browser.press("\t");
+          } else {
+            browser.pressBack();
+          }
+          Object hidden = browser.script(BEHIND_A_BAR);
+          if (hidden != null) {
+            reached++;
+            if (!hidden.equals("")) {
+              behind.add(forward ? hidden : "backwards: " + hidden);
+            }
+          }
+        }
+      }
+      assertThat(reached).isGreaterThan(60);
+      assertThat(behind).isEmpty();
+    }
+  }
+
+  /** Null for what is no part of the form, blank for what is seen, else what is hidden by what. */
+  private static final String BEHIND_A_BAR =
+      """
+      const e = document.activeElement;
+      if (!e.closest('#record') || e.closest('#live, .keep')) return null;
+      const box = x => (x.closest('label') || x).getBoundingClientRect(), r = box(e);
+      const keep = document.querySelector('.keep').getBoundingClientRect();
+      const live = document.getElementById('live').getBoundingClientRect();
+      const over = bar => r.top < bar.bottom && r.bottom > bar.top;
+      return over(keep) ? `${e.id || e.name} behind Keep` : over(live) ? `${e.id || e.name} behind the risk`
+        : r.top < 0 || r.bottom > innerHeight ? `${e.id || e.name} outside` : '';
+      """;
+
+  @Test
   void the_sheet_can_be_read_on_a_phone() throws IOException {
     try (Browser browser = Browser.open(false).size(360, 740)) {
       for (String window : List.of("family=latex&wood=pine", "family=alkyd&wood=pine")) {

@@ -248,6 +248,11 @@ final class Browser implements AutoCloseable {
     picture(file);
   }
 
+  /** Goes back to what the keyboard reached before. */
+  void pressBack() {
+    new Actions(driver).keyDown(Keys.SHIFT).sendKeys(Keys.TAB).keyUp(Keys.SHIFT).perform();
+  }
+
   /** Presses keys on whatever has the focus. */
   void press(String keys) {
     new Actions(driver)
