@@ -4,6 +4,7 @@ import charline.trial.Patch;
 import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.Box;
+import charline.window.Predicted;
 import charline.window.Recommendation;
 import java.util.List;
 import java.util.Optional;
@@ -76,9 +77,8 @@ final class Confirming {
 
   private Suggestion suggestion(
       int number, Place place, Setting s, Purpose purpose, String reason, int known) {
-    Asked asked = found.asked();
-    Predicted risk = Predicted.chance(outlook.charFit(), s, box.passes(), asked.confidence());
-    Predicted clear = Predicted.chance(outlook.clearingFit(), s, box.passes(), asked.confidence());
+    Predicted risk = s.predicted(outlook.charFit(), box.passes());
+    Predicted clear = s.predicted(outlook.clearingFit(), box.passes());
     boolean byTrials = ladder.permits(s.lnDose(), s.lnIntensity(), known);
     return new Suggestion(
         number,
@@ -89,7 +89,7 @@ final class Confirming {
         bench.settings(s.powerPercent(), s.speedMillimetresPerSecond()),
         box.passes(),
         risk.mean(),
-        risk.upper(),
+        risk.upper(found.asked().confidence()),
         clear.mean(),
         "adds one patch to the run that needs no model",
         byTrials || climbedTo.isEmpty()

@@ -258,7 +258,7 @@ final class Drafting {
   }
 
   private double riskUpper(Setting s, int passes) {
-    return Predicted.chance(outlook.charFit(), s, passes, asked.confidence()).upper();
+    return s.predicted(outlook.charFit(), passes).upper(asked.confidence());
   }
 
   private Draft draft(Setting s, int passes, Place place, Purpose purpose, String effect) {

@@ -4,6 +4,7 @@ import charline.exposure.Settings;
 import charline.trial.Patch;
 import charline.window.Asked;
 import charline.window.Bench;
+import charline.window.Predicted;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -83,9 +84,8 @@ final class PatchList {
 
   private Suggestion suggestion(int number, Drafting.Draft draft) {
     Setting s = draft.setting();
-    Predicted risk = Predicted.chance(outlook.charFit(), s, draft.passes(), asked.confidence());
-    Predicted clear =
-        Predicted.chance(outlook.clearingFit(), s, draft.passes(), asked.confidence());
+    Predicted risk = s.predicted(outlook.charFit(), draft.passes());
+    Predicted clear = s.predicted(outlook.clearingFit(), draft.passes());
     return new Suggestion(
         number,
         draft.purpose(),
@@ -95,7 +95,7 @@ final class PatchList {
         draft.settings(),
         draft.passes(),
         risk.mean(),
-        risk.upper(),
+        risk.upper(asked.confidence()),
         clear.mean(),
         draft.effect(),
         OptionalInt.empty());

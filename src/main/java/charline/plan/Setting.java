@@ -1,7 +1,9 @@
 package charline.plan;
 
 import charline.exposure.Exposure;
+import charline.model.ModelFit;
 import charline.window.Bench;
+import charline.window.Predicted;
 
 /**
  * Power and speed that a person can dial, with what they do.
@@ -17,6 +19,11 @@ public record Setting(
     Exposure exposure = bench.exposure(powerPercent, speed);
     return new Setting(
         powerPercent, speed, Math.log(exposure.doseJoulesPerCm2()), Math.log(exposure.intensity()));
+  }
+
+  /** The chance of an event by a number of passes on a new board. */
+  Predicted predicted(ModelFit fit, int passes) {
+    return Predicted.of(fit, doseJoulesPerCm2(), intensity(), passes);
   }
 
   public double doseJoulesPerCm2() {

@@ -74,17 +74,13 @@ public final class LiveForecast {
    */
   public Expected at(Exposure exposure, int passes, double confidence) {
     double dose = exposure.doseJoulesPerCm2();
-    double[] risk = charFit.posterior().newBoardChance(dose, exposure.intensity(), passes);
-    double[] chance = clearing.posterior().newBoardChance(dose, exposure.intensity(), passes);
+    Predicted risk = Predicted.of(charFit, dose, exposure.intensity(), passes);
+    Predicted chance = Predicted.of(clearing, dose, exposure.intensity(), passes);
     return new Expected(
-        charFit.posterior().mean(risk),
-        Math.max(
-            charFit.posterior().quantile(risk, confidence),
-            charFit.sturdier().quantile(risk, confidence)),
-        clearing.posterior().mean(chance),
-        Math.min(
-            clearing.posterior().quantile(chance, 1 - confidence),
-            clearing.sturdier().quantile(chance, 1 - confidence)),
+        risk.mean(),
+        risk.upper(confidence),
+        chance.mean(),
+        chance.lower(confidence),
         beyond(Math.log(dose), Math.log(exposure.intensity()), passes));
   }
 

@@ -19,8 +19,6 @@ final class Promises {
   private static final int PAIRS = 2000;
 
   private final Asked asked;
-  private final Posterior charring;
-  private final Posterior clearing;
   private final List<Posterior> charViews;
   private final List<Posterior> clearingViews;
   private final List<DoseLimit> charLimits;
@@ -31,12 +29,14 @@ final class Promises {
    */
   Promises(Asked asked, ModelFit charFit, ModelFit clearingFit, boolean wary) {
     this.asked = asked;
-    charring = charFit.posterior();
-    clearing = clearingFit.posterior();
-    charViews = wary ? List.of(charring, charFit.sturdier()) : List.of(charring);
-    clearingViews = wary ? List.of(clearing, clearingFit.sturdier()) : List.of(clearing);
+    charViews = views(charFit, wary);
+    clearingViews = views(clearingFit, wary);
     charLimits = limits(charViews, asked.charRisk());
     clearingLimits = limits(clearingViews, asked.clearChance());
+  }
+
+  private static List<Posterior> views(ModelFit fit, boolean wary) {
+    return wary ? List.of(fit.posterior(), fit.sturdier()) : List.of(fit.posterior());
   }
 
   /** The views weight the same draws, so the doses are found once. */
@@ -72,25 +72,20 @@ final class Promises {
   /** What the models expect of one setting. */
   Forecast forecast(Bench bench, double powerPercent, double speed, int passes) {
     Exposure exposure = bench.exposure(powerPercent, speed);
-    double[] risk =
-        charring.newBoardChance(exposure.doseJoulesPerCm2(), exposure.intensity(), passes);
-    double[] chance =
-        clearing.newBoardChance(exposure.doseJoulesPerCm2(), exposure.intensity(), passes);
-    double confidence = asked.confidence();
+    double dose = exposure.doseJoulesPerCm2();
+    Predicted risk = new Predicted(charViews, dose, exposure.intensity(), passes);
+    Predicted chance = new Predicted(clearingViews, dose, exposure.intensity(), passes);
     return new Forecast(
         powerPercent,
         exposure.deliveredWatts(),
         speed,
         passes,
-        exposure.doseJoulesPerCm2(),
+        dose,
         exposure.intensity(),
-        charring.mean(risk),
-        charViews.stream().mapToDouble(v -> v.quantile(risk, confidence)).max().orElseThrow(),
-        clearing.mean(chance),
-        clearingViews.stream()
-            .mapToDouble(v -> v.quantile(chance, 1 - confidence))
-            .min()
-            .orElseThrow(),
+        risk.mean(),
+        risk.upper(asked.confidence()),
+        chance.mean(),
+        chance.lower(asked.confidence()),
         exposure.areaRate().netOf(passes).squareCentimetresPerMinute());
   }
 
