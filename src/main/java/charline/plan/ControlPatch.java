@@ -1,6 +1,7 @@
 package charline.plan;
 
 import charline.exposure.Settings;
+import charline.model.Coating;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import java.util.LinkedHashMap;
@@ -18,13 +19,16 @@ public final class ControlPatch {
   static final int EVERY = 8;
 
   /** A setting burned so often is taken for the control setting, planned as one or not. */
-  private static final int REPEATS = 3;
+  static final int REPEATS = 3;
+
+  /** Another coat clears sooner or later by itself, so that only the same coat is a repeat. */
+  private record Repeated(Settings settings, Coating coat) {}
 
   private ControlPatch() {}
 
   /**
-   * The setting that a rig repeated most in these trials, at least three times; of equally common
-   * ones the first.
+   * The setting that a rig repeated most on one coat in these trials, at least three times; of
+   * equally common ones the first. Coats are the same where tone and thickness are.
    */
   public static Optional<Settings> setting(List<Patch> patches, Rig rig) {
     return repeated(patches, rig, REPEATS);
@@ -36,24 +40,25 @@ public final class ControlPatch {
   }
 
   private static Optional<Settings> repeated(List<Patch> patches, Rig rig, int atLeast) {
-    Map<Settings, Integer> counts = new LinkedHashMap<>();
+    Map<Repeated, Integer> counts = new LinkedHashMap<>();
     patches.stream()
         .filter(p -> p.rig().id().equals(rig.id()))
-        .forEach(p -> counts.merge(p.settings(), 1, Integer::sum));
+        .forEach(
+            p -> counts.merge(new Repeated(p.settings(), Coating.of(p.finish())), 1, Integer::sum));
     Optional<Settings> most = Optional.empty();
     int best = atLeast - 1;
-    for (Map.Entry<Settings, Integer> entry : counts.entrySet()) {
+    for (Map.Entry<Repeated, Integer> entry : counts.entrySet()) {
       if (entry.getValue() > best) {
         best = entry.getValue();
-        most = Optional.of(entry.getKey());
+        most = Optional.of(entry.getKey().settings());
       }
     }
     return most;
   }
 
   /**
-   * How many patches a rig has burned since its latest control patch; all of them where there was
-   * none.
+   * How many patches a rig has burned since its latest control patch, on any coat; all of them
+   * where there was none.
    *
    * @param patches trials in the order of burning
    */

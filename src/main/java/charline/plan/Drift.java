@@ -14,9 +14,12 @@ import charline.trial.Rig;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -29,7 +32,6 @@ public record Drift(Rig rig, List<Watch> watches) {
   /** Closer than 3 % no meter repeats (common practice, no published source). */
   private static final double METER = 0.03;
 
-  private static final int REFERENCE = 3;
   private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
 
   /**
@@ -110,35 +112,51 @@ public record Drift(Rig rig, List<Watch> watches) {
     return new Drift(rig, watches);
   }
 
+  /** A control patch with its score. */
+  private record Scored(Patch patch, double late) {}
+
   /**
-   * A control patch scores by how late it cleared: the share of patches that the removal model of
-   * the time up to the third control patch expects to clear sooner, as a standard normal score, the
-   * middle of what the readings leave open.
+   * A control patch scores by how late it cleared: the share of patches with its coat that the
+   * removal model of the time up to the third control patch expects to clear sooner, as a standard
+   * normal score, the middle of what the readings leave open.
+   *
+   * <p>Every coat is compared with its own first control patches. By how much one coat clears later
+   * than another is known far less well than what one of them does, and an error in it would look
+   * like drift.
    */
   private static Watch controls(Rig rig, Trials trials, Settings control, Fitter fitter) {
-    List<Patch> patches =
+    Map<Coating, List<Patch>> byCoat =
         trials.patches().stream()
             .filter(p -> p.rig().id().equals(rig.id()) && p.settings().equals(control))
             .sorted(Comparator.comparing(Patch::burnedAt))
-            .toList();
-    Posterior clearing = fitter.fit(reference(trials, patches), Event.CLEARING).posterior();
-    List<Double> late = patches.stream().map(p -> lateness(p, trials, clearing)).toList();
-    List<OffsetDateTime> times = patches.stream().map(Patch::burnedAt).toList();
-    List<String> names = patches.stream().map(Patch::code).toList();
+            .collect(
+                Collectors.groupingBy(
+                    p -> Coating.of(p.finish()), LinkedHashMap::new, Collectors.toList()));
+    List<Scored> scored = new ArrayList<>();
+    byCoat.forEach(
+        (coat, patches) -> {
+          if (patches.size() >= ControlPatch.REPEATS) {
+            Posterior clearing =
+                fitter.fit(reference(trials, patches, coat), Event.CLEARING).posterior();
+            patches.forEach(p -> scored.add(new Scored(p, lateness(p, trials, clearing))));
+          }
+        });
+    scored.sort(Comparator.comparing(s -> s.patch().burnedAt()));
     return watch(
         "control patches of %s: passes to clear".formatted(trials.stratum().words()),
-        times,
-        names,
-        late,
+        scored.stream().map(s -> s.patch().burnedAt()).toList(),
+        scored.stream().map(s -> s.patch().code()).toList(),
+        scored.stream().map(Scored::late).toList(),
         true);
   }
 
-  /** What was burned up to the third control patch: the rig as it was, not as it became. */
-  private static Trials reference(Trials trials, List<Patch> controls) {
-    OffsetDateTime until = controls.get(Math.min(REFERENCE, controls.size()) - 1).burnedAt();
+  /**
+   * What was burned up to the third control patch of a coat: the rig as it was, not as it became.
+   */
+  private static Trials reference(Trials trials, List<Patch> controls, Coating coat) {
+    OffsetDateTime until = controls.get(ControlPatch.REPEATS - 1).burnedAt();
     List<Patch> early =
         trials.patches().stream().filter(p -> !p.burnedAt().isAfter(until)).toList();
-    Coating coat = Coating.of(controls.get(0).finish());
     return new Trials(trials.stratum(), early, trials.acceptTint(), coat);
   }
 

@@ -28,8 +28,8 @@ import picocli.CommandLine.Parameters;
     name = "drift",
     header = "See whether a rig still does what it did.",
     description =
-        "Adds up how far control patches (the setting burned most, three times or more) and "
-            + "power checks (metered W) lie off, in standard deviations, and says since when the rig has "
+        "Adds up how far control patches (the setting burned most on coats of one tone and thickness, "
+            + "three times or more) and power checks (metered W) lie off, in standard deviations, and says since when the rig has "
             + "drifted (cumulative sums, Page 1954). Exit code 1 means: it has.",
     footer = {"", "Example:", "  charline rig drift Heron"})
 public final class RigDrift extends Work {
