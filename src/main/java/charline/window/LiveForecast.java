@@ -94,7 +94,7 @@ public final class LiveForecast {
     aside(words, lnIntensity, reach.lnLowestIntensity(), reach.lnHighestIntensity(), intensity);
     if (passes > reach.mostPasses()) {
       words.add("more passes than any trial");
-    } else if (Math.log(passes) < reach.lnFewestPasses()) {
+    } else if (passes < reach.fewestPasses()) {
       words.add("fewer passes than any trial");
     }
     if (words.isEmpty()) {

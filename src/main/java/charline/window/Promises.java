@@ -99,7 +99,7 @@ final class Promises {
     boolean[] any = new boolean[PAIRS];
     int[] partner = shuffled();
     for (double intensity : new double[] {reach.lnLowestIntensity(), reach.lnHighestIntensity()}) {
-      for (int passes : new int[] {1, reach.mostPasses()}) {
+      for (int passes : new int[] {reach.fewestPasses(), reach.mostPasses()}) {
         double[] hottest = charLimits.get(0).sample(PAIRS, intensity, passes);
         double[] coldest = clearingLimits.get(0).sample(PAIRS, intensity, passes);
         for (int i = 0; i < PAIRS; i++) {

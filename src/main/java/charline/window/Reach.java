@@ -34,11 +34,13 @@ final class Reach {
   private final double[] centre = new double[3];
   private final double[][] precision;
   private final double largestDistance;
+  private final int fewestPasses;
   private final int mostPasses;
   private final double lnHighestUncharredDose;
 
   Reach(List<Patch> patches) {
     List<double[]> points = new ArrayList<>();
+    int fewest = Integer.MAX_VALUE;
     int most = 1;
     double uncharred = Double.NEGATIVE_INFINITY;
     for (Patch patch : patches) {
@@ -47,12 +49,14 @@ final class Reach {
       for (Reading reading : patch.readings()) {
         points.add(
             new double[] {lnDose, Math.log(exposure.intensity()), Math.log(reading.passes())});
+        fewest = Math.min(fewest, reading.passes());
         most = Math.max(most, reading.passes());
         if (!reading.outcome().charred()) {
           uncharred = Math.max(uncharred, lnDose);
         }
       }
     }
+    fewestPasses = fewest;
     mostPasses = most;
     lnHighestUncharredDose = uncharred;
     for (double[] point : points) {
@@ -92,8 +96,8 @@ final class Reach {
     return mostPasses;
   }
 
-  double lnFewestPasses() {
-    return low[2];
+  int fewestPasses() {
+    return fewestPasses;
   }
 
   double lnLowestIntensity() {

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import charline.model.Event;
 import charline.model.Fitter;
+import charline.model.ModelFit;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
 import charline.trial.Patch;
+import charline.trial.Reading;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -196,6 +198,58 @@ class WindowPropertyTest {
     assertThat(answer.nextStep())
         .startsWith("Look through these patches for a mistyped setting or a wrong outcome");
     assertThat(answer.chosen()).isEmpty();
+  }
+
+  /** Patches first looked at after four passes say nothing of one pass. */
+  @Test
+  void the_chance_of_any_window_is_that_at_passes_that_were_tried() {
+    Trials all = trials("varnish|oak"); // where it is not plain whether there is a window
+    List<Patch> late =
+        all.patches().stream()
+            .filter(p -> p.lastReading().passes() >= 4)
+            .map(p -> Upended.withReadings(p, from(p, 4)))
+            .toList();
+    Trials trials = new Trials(all.stratum(), late, false);
+    ModelFit charFit = Fitter.withDefaults().fit(trials, Event.CHAR);
+    ModelFit clearing = Fitter.withDefaults().fit(trials, Event.CLEARING);
+    double chance =
+        new Promises(Asked.USUAL, charFit, clearing, true)
+            .chanceAnyWindow(new Reach(trials.patches()));
+
+    // Both are shares: of 2000 pairs by lot there, of all pairs of 1000 draws each here.
+    assertThat(chance).isCloseTo(chanceBetween(4, 6, charFit, clearing, late), within(0.05));
+    assertThat(chanceBetween(1, 6, charFit, clearing, late)).isGreaterThan(chance + 0.04);
+  }
+
+  private static List<Reading> from(Patch patch, int passes) {
+    return patch.readings().stream().filter(r -> r.passes() >= passes).toList();
+  }
+
+  /** Of all pairs of draws, those with room between their doses at some number of passes. */
+  private static double chanceBetween(
+      int fewest, int most, ModelFit charFit, ModelFit clearing, List<Patch> patches) {
+    double[] lnIntensities =
+        patches.stream().mapToDouble(p -> Math.log(p.exposure().intensity())).toArray();
+    int draws = 1000;
+    boolean[][] any = new boolean[draws][draws];
+    for (double lnIntensity : new double[] {min(lnIntensities), max(lnIntensities)}) {
+      for (int passes = fewest; passes <= most; passes++) {
+        double[] hottest = charFit.posterior().doseLimit(0.05).sample(draws, lnIntensity, passes);
+        double[] coldest = clearing.posterior().doseLimit(0.90).sample(draws, lnIntensity, passes);
+        for (int i = 0; i < draws; i++) {
+          for (int j = 0; j < draws; j++) {
+            any[i][j] |= coldest[j] <= hottest[i];
+          }
+        }
+      }
+    }
+    long count = 0;
+    for (boolean[] row : any) {
+      for (boolean a : row) {
+        count += a ? 1 : 0;
+      }
+    }
+    return (double) count / draws / draws;
   }
 
   @Test
