@@ -95,13 +95,27 @@ class PlanningCommandsTest {
   }
 
   @Test
-  void a_person_at_a_terminal_who_names_a_board_of_another_wood_is_told_before_more_is_asked() {
-    Shell shell = Shell.withBench(folder).mustDo("board add sill --wood oak");
+  void a_person_at_a_terminal_is_asked_for_board_and_finish_until_they_fit_the_plan() {
+    Shell shell = new Shell(folder);
+    shell.mustDo("rig add Heron --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 60mm");
     shell.mustDo("next latex pine --count 1 --to " + folder.resolve("list.html"));
-    Shell.Person person = new Shell.Person("sill", "1", "clean");
+    shell.mustDo("board add sill --wood oak").mustDo("board add plank --wood pine");
+    for (String finish : List.of("door --coat alkyd", "wall --coat latex", "hall --coat latex")) {
+      shell.mustDo("finish add " + finish);
+    }
+    Shell.Person person = new Shell.Person("sill", "plank", "door", "wall", "1", "clean");
 
-    assertThat(shell.asking(person, "patch add --plan 1").code()).isEqualTo(2);
-    assertThat(person.questions()).containsExactly("Board");
+    Shell.Result result = shell.asking(person, "patch add --plan 1");
+
+    assertThat(result.code()).isZero();
+    assertThat(result.err())
+        .isEqualTo(
+            """
+            P-0001 is planned for pine, and board sill is oak; give a board of pine, or add --sure.
+            P-0001 is planned for latex, and finish door is alkyd; give a finish of latex, or add --sure.
+            """);
+    assertThat(person.questions()).startsWith("Board", "Board", "Finish", "Finish");
+    assertThat(shell.run("patch show 1").out()).contains("plank", "wall");
   }
 
   @Test

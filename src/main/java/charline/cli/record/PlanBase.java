@@ -60,7 +60,8 @@ final class PlanBase {
     if (name == null && plan.board().isPresent()) {
       return plan.board().get();
     }
-    Board board =
+    return fitting(
+        plan,
         log.board(
             desk.need(
                 name,
@@ -68,7 +69,11 @@ final class PlanBase {
                     .formatted(plan.code(), plan.place()),
                 "Board",
                 Optional.empty(),
-                log::board));
+                answer -> fitting(plan, log.board(answer), sure))),
+        sure);
+  }
+
+  private static Board fitting(PlannedPatch plan, Board board, Sure sure) {
     boolean planned = plan.board().filter(own -> own.id().equals(board.id())).isPresent();
     if (!planned && !plan.wood().equals(Stratum.ANY_WOOD) && !plan.wood().equals(board.wood())) {
       sure.doubt(
@@ -93,7 +98,8 @@ final class PlanBase {
     if (name == null && known.size() == 1) {
       return known.get(0);
     }
-    Finish finish =
+    return fitting(
+        plan,
         log.finish(
             desk.need(
                 name,
@@ -101,7 +107,11 @@ final class PlanBase {
                     .formatted(known.size(), plan.family()),
                 "Finish",
                 Optional.empty(),
-                log::finish));
+                answer -> fitting(plan, log.finish(answer), sure))),
+        sure);
+  }
+
+  private static Finish fitting(PlannedPatch plan, Finish finish, Sure sure) {
     if (!plan.family().equals(finish.family())) {
       sure.doubt(
           "%s is planned for %s, and finish %s is %s; give a finish of %s, or add --sure."
