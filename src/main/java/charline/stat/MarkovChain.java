@@ -9,7 +9,9 @@ import org.apache.commons.math3.random.Well19937c;
 /**
  * Random-walk Metropolis sampling with several chains (Roberts, Gelman and Gilks 1997: steps of
  * 2.38² Σ / n), the fallback where importance sampling fails. Convergence is judged by split R-hat
- * (Gelman et al. 2013, Bayesian Data Analysis, section 11.4).
+ * (Gelman et al. 2013, Bayesian Data Analysis, section 11.4), which says something only of chains
+ * that began far apart: each starts at its own place, spread twice as wide as the target is thought
+ * to be.
  *
  * @param chains independent chains, 2 or more
  * @param kept draws kept of each chain, even
@@ -17,6 +19,10 @@ import org.apache.commons.math3.random.Well19937c;
  * @param seed fixes every digit
  */
 public record MarkovChain(int chains, int kept, int thinning, long seed) {
+  private static final double SPREAD_OF_STARTS = 2;
+
+  /** Starts tried for one chain before it takes the common one. */
+  private static final int STARTS_TRIED = 100;
 
   /**
    * A sample by Markov chains.
@@ -30,7 +36,8 @@ public record MarkovChain(int chains, int kept, int thinning, long seed) {
    * Samples a target; the first half of each chain is thrown away.
    *
    * @param logDensity logarithm of the density up to a constant
-   * @param start start of all chains before they are spread
+   * @param start what the starts of the chains are spread about, n; a chain starts there itself if
+   *     no other place that was tried has a finite log density
    * @param covariance rough covariance of the target, n x n, positive definite
    */
   public Sample sample(
@@ -41,7 +48,7 @@ public record MarkovChain(int chains, int kept, int thinning, long seed) {
     double[][][] chain = new double[chains][kept][];
     for (int c = 0; c < chains; c++) {
       Well19937c random = new Well19937c(seed + 7919L * c);
-      double[] here = start.clone();
+      double[] here = spread(logDensity, start, root, random);
       double density = logDensity.applyAsDouble(here);
       for (int step = -kept; step < kept; step++) {
         for (int t = 0; t < thinning; t++) {
@@ -61,6 +68,17 @@ public record MarkovChain(int chains, int kept, int thinning, long seed) {
     double[] weights = new double[points.length];
     Arrays.fill(weights, 1.0 / points.length);
     return new Sample(new WeightedDraws(points, weights), largestSplitRHat(chain, n));
+  }
+
+  private static double[] spread(
+      ToDoubleFunction<double[]> logDensity, double[] start, double[][] root, Well19937c random) {
+    for (int tried = 0; tried < STARTS_TRIED; tried++) {
+      double[] place = jump(start, root, SPREAD_OF_STARTS, random);
+      if (Double.isFinite(logDensity.applyAsDouble(place))) {
+        return place;
+      }
+    }
+    return start.clone();
   }
 
   private static double[] jump(double[] from, double[][] root, double scale, Well19937c random) {

@@ -3,12 +3,15 @@ package charline.stat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.GammaDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Both samplers against distributions whose quantiles are known: a correlated normal and the
@@ -90,6 +93,87 @@ class SamplingReferenceTest {
                 new double[] {2.5},
                 MatrixUtils.createRealMatrix(new double[][] {{0.01}}));
     assertThat(sample.splitRHat()).isGreaterThan(1.02);
+  }
+
+  /**
+   * Two humps as heavy as each other, so far apart along the first of seven variables that hardly a
+   * step leads over; the chains are told where one of them is. Only a chain that starts beyond the
+   * middle knows of the other, and about one in ten does, so many chains are run.
+   */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5})
+  void chains_from_one_of_two_humps_do_not_agree_on_it_alone(long seed) {
+    int n = 7;
+    double apart = 5;
+    double sd = 0.3;
+    ToDoubleFunction<double[]> humps =
+        x -> {
+          double others = 0;
+          for (int k = 1; k < n; k++) {
+            others -= x[k] * x[k] / 2;
+          }
+          double near = x[0] / sd;
+          double far = (x[0] - apart) / sd;
+          return others + lnSum(-near * near / 2, -far * far / 2);
+        };
+    MarkovChain.Sample sample =
+        new MarkovChain(32, 512, 8, seed)
+            .sample(humps, new double[n], MatrixUtils.createRealIdentityMatrix(n));
+    double beyond =
+        Arrays.stream(sample.draws().column(0)).filter(x -> x > apart / 2).count()
+            / (double) sample.draws().size();
+    assertThat(sample.splitRHat() > 1.02 || Math.abs(beyond - 0.5) < 0.1)
+        .as("split R-hat %s, beyond the middle %s", sample.splitRHat(), beyond)
+        .isTrue();
+  }
+
+  /** With no steps taken, what is kept is where the chains began. */
+  @Test
+  void chains_start_twice_as_far_apart_as_the_target_is_thought_to_spread() {
+    double[] start = {3, -2};
+    WeightedDraws starts =
+        new MarkovChain(4000, 2, 0, 21)
+            .sample(SamplingReferenceTest::logNormalDensity, start, COVARIANCE)
+            .draws();
+    RealMatrix spread = ImportanceSampler.covariance(starts, start);
+    for (int r = 0; r < 2; r++) {
+      for (int c = 0; c < 2; c++) {
+        assertThat(spread.getEntry(r, c))
+            .isCloseTo(4 * COVARIANCE.getEntry(r, c), within(0.05 * 4 * COVARIANCE.getEntry(r, c)));
+      }
+    }
+  }
+
+  @Test
+  void chains_start_where_the_target_is() {
+    double[] start = {0.1};
+    RealMatrix wide = MatrixUtils.createRealMatrix(new double[][] {{1}});
+    double[] starts =
+        new MarkovChain(500, 2, 0, 22)
+            .sample(x -> x[0] > 0 ? -x[0] : Double.NEGATIVE_INFINITY, start, wide)
+            .draws()
+            .column(0);
+    assertThat(Arrays.stream(starts).min().orElseThrow()).isPositive();
+    assertThat(Arrays.stream(starts).distinct().count()).isEqualTo(500);
+    assertThat(
+            new MarkovChain(4, 2, 0, 22)
+                .sample(x -> x[0] == 0.1 ? 0 : Double.NaN, start, wide)
+                .draws()
+                .column(0))
+        .containsOnly(0.1);
+  }
+
+  private static double lnSum(double a, double b) {
+    return Math.max(a, b) + Math.log1p(Math.exp(-Math.abs(a - b)));
+  }
+
+  @Test
+  void chains_of_the_same_seed_are_the_same() {
+    MarkovChain chains = new MarkovChain(4, 50, 2, 6);
+    ToDoubleFunction<double[]> target = SamplingReferenceTest::logNormalDensity;
+    double[][] one = chains.sample(target, MEAN, COVARIANCE).draws().points();
+    assertThat(chains.sample(target, MEAN, COVARIANCE).draws().points()).isDeepEqualTo(one);
+    assertThat(MEAN).containsExactly(3, -2);
   }
 
   @Test
