@@ -178,7 +178,7 @@ class LogbookTest {
   void a_note_of_which_nothing_can_be_seen_is_none() {
     PatchEntry burned = boathouse.burn("char");
     String sentence =
-        "Char on P-0001 after 1 passes cannot be gone after 2 without a note; say in a note what happened, or amend the earlier reading.";
+        "Char on P-0001 after 1 pass cannot be gone after 2 without a note; say in a note what happened, or amend the earlier reading.";
     Reading gone = noted(2, "clean", "\u0007\u0000");
     assertThatThrownBy(() -> log.addReading("P-0001", gone))
         .isInstanceOf(Refused.class)

@@ -28,7 +28,9 @@ final class Numbers {
           "%s of %s can be read in two ways; write it without a comma."
               .formatted(column.words(), text));
     }
-    double value = Measure.parse(text, column.quantity()).value();
+    // Where a comma cannot stand between cells it is one of decimals, as 12,125 in many countries.
+    String plain = commaSeparates ? text : text.replace(',', '.');
+    double value = Measure.parse(plain, column.quantity()).value();
     String unit = column.quantity().base();
     if (column == Column.DEPTH_UM || column == Column.MOISTURE_PCT) {
       Invariant.notNegative(column.words(), value, unit);

@@ -188,7 +188,7 @@ class RoundTripPropertyTest {
       Rig rig =
           new Rig(
               log.newId(),
-              WORDS[random.nextInt(WORDS.length)].strip() + " r" + i,
+              NAMES[random.nextInt(NAMES.length)].strip() + " r" + i,
               pulsed ? Emission.PULSED : Emission.CONTINUOUS,
               100 + 200 * random.nextDouble(),
               1000 + random.nextInt(640) / 10.0,
