@@ -1,6 +1,7 @@
 package charline.sheet;
 
 import charline.trial.Caution;
+import charline.window.Bench;
 import charline.window.Box;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
@@ -54,6 +55,11 @@ public record WindowSheet(
   /** The words of the page. */
   SheetPage page(Paper paper) {
     return new SheetWords(this).page(paper);
+  }
+
+  /** What stays as it is while power, speed and passes vary: "spot 0.6 mm (1/e2), 40 kHz, ...". */
+  public static String fixedKnobs(Bench bench) {
+    return new BenchWords(bench).fixed();
   }
 
   /**

@@ -56,8 +56,14 @@ public record RecordView(
       Context ctx,
       String person) {
     Optional<Patch> base = like.map(PatchEntry::patch);
-    Rig rig = base.flatMap(p -> shelf.rig(p.rig().name())).orElseGet(() -> shelf.rigs().get(0));
-    Dial dial = base.map(Dial::of).orElseGet(() -> Dial.of(rig));
+    Optional<Rig> named = Optional.ofNullable(ctx.queryParam("rig")).flatMap(shelf::rig);
+    Rig rig =
+        named
+            .or(() -> base.flatMap(p -> shelf.rig(p.rig().name())))
+            .orElseGet(() -> shelf.rigs().get(0));
+    // What another rig was dialled to says nothing of this one.
+    Dial dial =
+        base.filter(p -> p.rig().id().equals(rig.id())).map(Dial::of).orElseGet(() -> Dial.of(rig));
     return new RecordView(
         List.of(
             new Choice(
@@ -74,6 +80,7 @@ public record RecordView(
                 "rig", "Rig", rig.name(), shelf.rigs().stream().map(RecordView::option).toList())),
         turned(dial, ctx),
         read.map(e -> e.patch().lastReading().passes() + 1)
+            .or(() -> passes(ctx))
             .or(() -> base.map(p -> p.readings().get(0).passes()))
             .orElse(1),
         read.map(PatchEntry::patch).map(RecordView::further),
@@ -81,7 +88,13 @@ public record RecordView(
         base.map(Patch::code).orElse(""));
   }
 
-  /** A link may bring a power and a speed along, such as the start setting of a window. */
+  private static Optional<Integer> passes(Context ctx) {
+    return Optional.ofNullable(ctx.queryParam("passes"))
+        .filter(text -> text.matches("[1-9]\\d{0,3}"))
+        .map(Integer::valueOf);
+  }
+
+  /** A link may bring settings along, such as the start of a window. */
   private static Dial turned(Dial dial, Context ctx) {
     String power = ctx.queryParam("power");
     String pace = ctx.queryParam("pace");
@@ -102,6 +115,8 @@ public record RecordView(
                           && key.equals("scan".equals(form) ? "spacing" : "width")
                       ? ctx.queryParam("across")
                       : textOf(dial, key);
+              case "spot", "rep", "pulse" ->
+                  Optional.ofNullable(ctx.queryParam(key)).orElseGet(() -> textOf(dial, key));
               default -> textOf(dial, key);
             });
   }

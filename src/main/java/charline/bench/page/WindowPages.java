@@ -3,6 +3,9 @@ package charline.bench.page;
 import charline.bench.door.Turned;
 import charline.bench.live.LiveModels;
 import charline.exposure.Emission;
+import charline.exposure.Invariant;
+import charline.exposure.Measure;
+import charline.exposure.Measure.Quantity;
 import charline.log.Logbook;
 import charline.plan.Validity;
 import charline.sheet.Paper;
@@ -188,9 +191,16 @@ public final class WindowPages {
 
   private static OptionalDouble width(Context ctx) {
     String text = text(ctx, "width");
-    return text.matches("\\d{1,3}(\\.\\d{1,2})?") && Double.parseDouble(text) > 0
-        ? OptionalDouble.of(Double.parseDouble(text))
-        : OptionalDouble.empty();
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    try {
+      double width = Measure.parse(text, Quantity.LENGTH).value();
+      Invariant.positive("Scan width", width, "mm");
+      return OptionalDouble.of(width);
+    } catch (IllegalArgumentException e) {
+      throw new WidthMissing(e.getMessage());
+    }
   }
 
   /** A window, and whether it may be used. */
@@ -216,10 +226,8 @@ public final class WindowPages {
   private static final class WidthMissing extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    WidthMissing(String rig) {
-      super(
-          "These patches were timed over an area, and rig %s has no scan width, so a hand speed cannot be told; give the width."
-              .formatted(rig));
+    WidthMissing(String sentence) {
+      super(sentence);
     }
   }
 
@@ -235,7 +243,9 @@ public final class WindowPages {
     try {
       return Bench.of(rig, chosen.patches(), at);
     } catch (IllegalArgumentException e) {
-      throw new WidthMissing(rig.name());
+      throw new WidthMissing(
+          "These patches were timed over an area, and rig %s has no scan width, so a hand speed cannot be told; give the width."
+              .formatted(rig.name()));
     }
   }
 

@@ -1,5 +1,6 @@
 package charline.bench.page;
 
+import charline.exposure.Pulses;
 import charline.sheet.Figures;
 import charline.sheet.WindowSheet;
 import charline.trial.Caution;
@@ -39,7 +40,7 @@ public record WindowView(
     String query) {
 
   /** The start setting with the ranges to stay in. */
-  public record Start(List<Line> lines, String risk, String recordLink) {}
+  public record Start(List<Line> lines, String risk, String fixed, String recordLink) {}
 
   /** A knob with its start and its range. */
   public record Line(String name, String value, String range) {}
@@ -129,21 +130,37 @@ public record WindowView(
                 Figures.chance(start.clearChanceMean()),
                 Figures.atLeast(start.clearChanceLower()),
                 Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2)),
+        "Rig %s: %s.".formatted(found.bench().rig().name(), WindowSheet.fixedKnobs(found.bench())),
         recordLink(box, found));
   }
 
-  /** Record with this setting, everything else as the latest patch of these had it. */
+  /**
+   * Record with this setting on the window's rig; board and finish as the latest patch had them.
+   */
   private static String recordLink(Box box, Recommendation found) {
     Bench bench = found.bench();
     boolean scan = bench.speed().kind() == SpeedKnob.Kind.SCAN;
     String like = found.patches().get(found.patches().size() - 1).code();
-    return "/record?like=%s&power=%s&pace=%s&form=%s&across=%s"
-        .formatted(
-            Links.escaped(like),
-            Figures.shortest(box.start().powerPercent()),
-            Figures.shortest(box.start().speedMillimetresPerSecond()),
-            scan ? "scan" : "hand",
-            Figures.shortest(bench.speed().acrossMillimetres()));
+    String link =
+        "/record?like=%s&rig=%s&power=%s&pace=%s&form=%s&across=%s&spot=%s&passes=%d"
+            .formatted(
+                Links.escaped(like),
+                Links.escaped(bench.rig().name()),
+                Figures.shortest(box.start().powerPercent()),
+                Figures.shortest(box.start().speedMillimetresPerSecond()),
+                scan ? "scan" : "hand",
+                Figures.shortest(bench.speed().acrossMillimetres()),
+                Figures.shortest(bench.spot().diameterMillimetres()),
+                box.passes());
+    return link + bench.pulses().map(WindowView::pulses).orElse("");
+  }
+
+  private static String pulses(Pulses pulses) {
+    String rate = "&rep=" + Figures.shortest(pulses.repetitionKilohertz());
+    OptionalDouble duration = pulses.durationNanoseconds();
+    return duration.isPresent()
+        ? rate + "&pulse=" + Figures.shortest(duration.getAsDouble())
+        : rate;
   }
 
   private static Map map(String html, WindowMap map, Optional<Box> box) {
