@@ -4,8 +4,11 @@ import charline.exposure.Exposure;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.TreeSet;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -34,14 +37,11 @@ final class Reach {
   private final double[] centre = new double[3];
   private final double[][] precision;
   private final double largestDistance;
-  private final int fewestPasses;
-  private final int mostPasses;
+  private final NavigableSet<Integer> passesTried = new TreeSet<>();
   private final double lnHighestUncharredDose;
 
   Reach(List<Patch> patches) {
     List<double[]> points = new ArrayList<>();
-    int fewest = Integer.MAX_VALUE;
-    int most = 1;
     double uncharred = Double.NEGATIVE_INFINITY;
     for (Patch patch : patches) {
       Exposure exposure = patch.exposure();
@@ -49,15 +49,12 @@ final class Reach {
       for (Reading reading : patch.readings()) {
         points.add(
             new double[] {lnDose, Math.log(exposure.intensity()), Math.log(reading.passes())});
-        fewest = Math.min(fewest, reading.passes());
-        most = Math.max(most, reading.passes());
+        passesTried.add(reading.passes());
         if (!reading.outcome().charred()) {
           uncharred = Math.max(uncharred, lnDose);
         }
       }
     }
-    fewestPasses = fewest;
-    mostPasses = most;
     lnHighestUncharredDose = uncharred;
     for (double[] point : points) {
       for (int k = 0; k < 3; k++) {
@@ -92,12 +89,17 @@ final class Reach {
     return sum;
   }
 
+  /** The numbers of passes after which a patch was read; never empty. */
+  NavigableSet<Integer> passesTried() {
+    return Collections.unmodifiableNavigableSet(passesTried);
+  }
+
   int mostPasses() {
-    return mostPasses;
+    return passesTried.last();
   }
 
   int fewestPasses() {
-    return fewestPasses;
+    return passesTried.first();
   }
 
   double lnLowestIntensity() {

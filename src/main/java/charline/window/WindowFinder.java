@@ -9,7 +9,6 @@ import charline.model.check.FitChecker;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -82,10 +81,10 @@ public record WindowFinder(Fitter fitter, boolean wary) {
     Reach reach = new Reach(counted.patches());
     Witnesses witnesses = new Witnesses(counted);
 
-    List<PassPlan> plans = new ArrayList<>();
-    for (int passes = 1; passes <= reach.mostPasses(); passes++) {
-      plans.add(PassPlan.of(bench, reach, witnesses, promises, passes));
-    }
+    List<PassPlan> plans =
+        PassNumbers.between(reach.passesTried()).stream()
+            .map(passes -> PassPlan.of(bench, reach, witnesses, promises, passes))
+            .toList();
     List<Box> boxes = plans.stream().flatMap(p -> p.box().stream()).toList();
     Optional<Box> fastest =
         boxes.stream()

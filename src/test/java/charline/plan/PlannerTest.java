@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import charline.model.Trials;
 import charline.trial.Board;
 import charline.trial.Patch;
+import charline.trial.Reading;
 import charline.trial.Stratum;
 import charline.window.Asked;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -172,6 +174,40 @@ class PlannerTest {
     assertThat(next.advice())
         .contains("It takes 45 without char in a row to support 5 % at 90 % confidence")
         .endsWith("59 at 95 %.");
+  }
+
+  @Test
+  void a_mistyped_number_of_passes_does_not_keep_the_list_from_coming() {
+    InventedShop shop = climbed(1, 6);
+    Patch first = shop.patches().get(0);
+    List<Reading> readings = new ArrayList<>(first.readings());
+    Reading last = readings.remove(readings.size() - 1);
+    readings.add(
+        new Reading(
+            last.id(),
+            999_999_999,
+            last.outcome(),
+            last.soot(),
+            last.depthMicrometres(),
+            last.at(),
+            last.by(),
+            last.note()));
+    shop.patches()
+        .set(
+            0,
+            new Patch(
+                first.id(),
+                first.code(),
+                first.burnedAt(),
+                first.rig(),
+                first.board(),
+                first.finish(),
+                first.settings(),
+                first.areaSquareCentimetres(),
+                readings));
+    NextPatches next = next(shop, Site.OFFCUT, 2);
+    assertThat(next.headline()).startsWith("P-0001 had not cleared after 999999999 passes");
+    assertThat(next.suggestions()).hasSize(2).allMatch(s -> s.passes() <= Planner.PASSES);
   }
 
   @Test
