@@ -17,15 +17,14 @@
   let tapped = false;
   function ask() {
     const p = Number(power.value.replace(",", ".")), s = Number(speed.value.replace(",", "."));
-    if (!(p > 0) || !(s > 0)) return;
     const cx = x + w * share(Number(data.lowSpeed), Number(data.highSpeed), s);
     const cy = y + h * (1 - share(Number(data.lowPower), Number(data.highPower), p));
-    const inside = cx >= x && cx <= x + w && cy >= y && cy <= y + h;
+    const inside = p > 0 && s > 0 && cx >= x && cx <= x + w && cy >= y && cy <= y + h;
     mark.setAttribute("d", inside ? `M${cx - 34} ${cy}h68M${cx} ${cy - 34}v68M${cx - 22} ${cy}a22 22 0 1 0 44 0a22 22 0 1 0-44 0` : "");
     const paper = svg.closest(".paper"), room = paper.scrollWidth - paper.clientWidth;
     if (room > 0 && inside && !tapped) paper.scrollLeft = svg.clientWidth * cx / 1180 - paper.clientWidth / 2;
     tapped = false;
-    Bench.live(`/window/at?${data.query}&power=${p}&speed=${s}&passes=${data.passes}`);
+    Bench.live(`/window/at?${data.query}&power=${encodeURIComponent(power.value)}&speed=${encodeURIComponent(speed.value)}&passes=${data.passes}`);
   }
 
   svg.addEventListener("click", e => {

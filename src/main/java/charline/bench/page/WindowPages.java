@@ -3,6 +3,7 @@ package charline.bench.page;
 import charline.bench.door.Turned;
 import charline.bench.live.LiveModels;
 import charline.exposure.Emission;
+import charline.exposure.Exposure;
 import charline.exposure.Invariant;
 import charline.exposure.Measure;
 import charline.exposure.Measure.Quantity;
@@ -279,18 +280,29 @@ public final class WindowPages {
   /** What a place on the map does. */
   private void at(Context ctx) {
     Case chosen = chosen(ctx);
-    double power = number(ctx, "power", 0.1, 120);
-    double speed = number(ctx, "speed", 0.01, 1_000_000);
+    Asked asked = asked(ctx);
     int passes = (int) number(ctx, "passes", 1, 999);
     Bench bench = bench(ctx, chosen);
+    Exposure exposure;
+    try {
+      double power = Measure.parse(text(ctx, "power"), Quantity.SHARE).value();
+      Invariant.positive("Power", power, "%");
+      Invariant.within("Power", power, 0, 100, "%");
+      double speed = Measure.parse(text(ctx, "speed"), Quantity.SPEED).value();
+      Invariant.positive("Speed", speed, "mm/s");
+      exposure = bench.exposure(power, speed);
+    } catch (IllegalArgumentException e) {
+      Pages.json(ctx, Map.of("note", e.getMessage())); // in place of figures of another setting
+      return;
+    }
     Pages.json(
         ctx,
         LiveWords.of(
             chosen.stratum(),
-            models.of(chosen.stratum(), asked(ctx).acceptTint(), ONE),
-            bench.exposure(power, speed),
+            models.of(chosen.stratum(), asked.acceptTint(), ONE),
+            exposure,
             passes,
-            asked(ctx)));
+            asked));
   }
 
   private static double number(Context ctx, String name, double low, double high) {
