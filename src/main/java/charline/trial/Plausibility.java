@@ -6,6 +6,7 @@ import charline.exposure.DoseForm;
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
 import charline.exposure.HandPass;
+import charline.exposure.Invariant;
 import charline.exposure.LineScan;
 import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
@@ -21,6 +22,11 @@ import java.util.OptionalDouble;
  * <p>Source of every range: common practice, no published source.
  */
 public final class Plausibility {
+  /** Outside this share of the nominal power a slip is likelier than a laser (common practice). */
+  private static final double LEAST_OF_NOMINAL = 0.4;
+
+  private static final double MOST_OF_NOMINAL = 1.2;
+
   private Plausibility() {}
 
   /** What a doubt is about, with the widest range that passes unasked. */
@@ -123,6 +129,22 @@ public final class Plausibility {
     addIfPresent(doubts, Knob.PULSE, rig.pulseNanoseconds());
     addIfPresent(doubts, Knob.WIDTH, rig.scanWidthMillimetres());
     return List.copyOf(doubts);
+  }
+
+  /** Doubts about a metered power that is far from what the rig should give. */
+  public static List<Doubt> about(PowerCheck check, Rig rig) {
+    double factor = check.factor(rig.ratedWatts());
+    return factor >= LEAST_OF_NOMINAL && factor <= MOST_OF_NOMINAL
+        ? List.of()
+        : List.of(
+            new Doubt(
+                powerOf(rig.emission()),
+                "%s W at %s %% is %s %% of what %s should give; check both numbers, or say that you are sure."
+                    .formatted(
+                        Invariant.plain(check.meteredWatts()),
+                        Invariant.plain(check.percent()),
+                        Invariant.plain(Math.round(1000 * factor) / 10.0),
+                        rig.name())));
   }
 
   private static List<Doubt> aboutWatts(Emission emission, double ratedWatts, double watts) {

@@ -108,6 +108,44 @@ class RecordStartTest {
     assertThat(page("window" + LATEX + "&width=wide")).contains("A length must be a number");
   }
 
+  @Test
+  void what_cannot_be_dialled_is_said_in_place_of_figures() throws Exception {
+    String at = "window/at" + LATEX + "&passes=1&speed=%s&power=%s";
+    assertThat(page(at.formatted("30", "150")))
+        .contains("Power must be between 0 and 100 %, not 150 %.")
+        .doesNotContain("about");
+    assertThat(page(at.formatted("0", "80"))).contains("Speed must be above 0 mm/s");
+    assertThat(page(at.formatted("30mm%2Fs", "80"))).contains("about").doesNotContain("note");
+    assertThat(page(at.formatted("30,5", "80"))).contains("about");
+  }
+
+  @Test
+  void a_doubtful_power_check_and_half_a_coat_are_not_taken() throws Exception {
+    assertThat(post("set-up/check", "rig=heron&percent=50&metered=900"))
+        .contains("900 W at 50 % is 600 % of what heron should give", "I am sure of these values");
+    assertThat(log.rig("heron").checks()).hasSize(2);
+    assertThat(post("set-up/finish", "name=wall&coat1=&thickness1=40&coat2=latex"))
+        .contains("Coat 1 has a tone or a thickness and no kind");
+    assertThat(post("set-up/check", "rig=heron&percent=50&metered=900&sure=true"))
+        .isEqualTo("Redirected");
+    assertThat(log.rig("heron").checks()).hasSize(3);
+  }
+
+  private String post(String path, String form) throws IOException, InterruptedException {
+    Matcher token =
+        Pattern.compile("name=\"bench-token\" content=\"([^\"]+)\"").matcher(page("set-up"));
+    assertThat(token.find()).isTrue();
+    return client
+        .send(
+            HttpRequest.newBuilder(URI.create(server.address() + path))
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .header("X-Bench-Token", token.group(1))
+                .POST(HttpRequest.BodyPublishers.ofString(form))
+                .build(),
+            BodyHandlers.ofString())
+        .body();
+  }
+
   private static String value(String page, String knob) {
     Matcher input =
         Pattern.compile("<input[^>]*id=\"k-%s\"[^>]*value=\"([^\"]*)\"".formatted(knob))

@@ -67,14 +67,15 @@ public final class SetUps {
   /** Records a metered power, as of now. */
   public void check(UnaryOperator<String> form, String by) {
     Fields f = fields(form);
-    log.addCheck(
-        f.need("rig", "The rig"),
+    Rig rig = log.rig(f.need("rig", "The rig"));
+    PowerCheck check =
         new PowerCheck(
             log.newId(),
             OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
             measure(f.need("percent", "The power setting"), Quantity.SHARE),
-            measure(f.need("metered", "The metered power"), Quantity.POWER)),
-        by);
+            measure(f.need("metered", "The metered power"), Quantity.POWER));
+    Doubtful.require(f.yes("sure"), Plausibility.about(check, rig));
+    log.addCheck(rig.name(), check, by);
   }
 
   /** Sets up a board. */
@@ -108,6 +109,10 @@ public final class SetUps {
                 log.family(family),
                 Optional.ofNullable(f.line("tone" + i)).map(Tone::ofWord),
                 thickness));
+      } else if (f.line("thickness" + i) != null || f.line("tone" + i) != null) {
+        throw new IllegalArgumentException(
+            "Coat %d has a tone or a thickness and no kind; choose what coat it is, or empty its line."
+                .formatted(i));
       }
     }
     if (coats.isEmpty()) {

@@ -1,6 +1,7 @@
 package charline.cli.setup;
 
 import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
 import charline.cli.desk.Typed;
 import charline.cli.desk.When;
 import charline.cli.desk.Work;
@@ -8,10 +9,11 @@ import charline.cli.render.Figures;
 import charline.exposure.Invariant;
 import charline.exposure.Measure.Quantity;
 import charline.log.Logbook;
-import charline.log.Refused;
+import charline.trial.Plausibility;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -24,11 +26,6 @@ import picocli.CommandLine.Parameters;
             + "in W, not with what the dial says.",
     footer = {"", "Example:", "  charline rig check Heron --power 100%% --metered 187W"})
 public final class RigCheck extends Work {
-  /** Outside this share of the nominal power a slip is likelier than a laser. */
-  private static final double LOW = 0.4;
-
-  private static final double HIGH = 1.2;
-
   @Parameters(paramLabel = "NAME", description = "The rig.")
   private String name;
 
@@ -52,8 +49,7 @@ public final class RigCheck extends Work {
   @Option(names = "--by", paramLabel = "WHO", description = "Who metered.")
   private String by;
 
-  @Option(names = "--sure", description = "Record it even if it looks like a slip.")
-  private boolean sure;
+  @Mixin private Sure sure;
 
   public RigCheck(Desk desk) {
     super(desk);
@@ -70,16 +66,7 @@ public final class RigCheck extends Work {
               Typed.percentage("--power", power),
               Typed.measure("--metered", metered, Quantity.POWER));
       double factor = check.factor(rig.ratedWatts());
-      if (!sure && !(factor >= LOW && factor <= HIGH)) {
-        throw new Refused(
-            Refused.Kind.USAGE,
-            "%s W at %s %% is %s of what %s should give; check both numbers, or add --sure."
-                .formatted(
-                    Invariant.plain(check.meteredWatts()),
-                    Invariant.plain(check.percent()),
-                    Figures.percent(factor),
-                    rig.name()));
-      }
+      sure.require(Plausibility.about(check, rig));
       log.addCheck(rig.name(), check, desk.person(by));
       desk.out()
           .println(
