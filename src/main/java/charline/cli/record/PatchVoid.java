@@ -14,8 +14,8 @@ import picocli.CommandLine.Parameters;
     name = "void",
     header = "Take a patch out of every analysis.",
     description =
-        "It stays in the log with the reason; nothing is ever deleted, and `charline patch amend "
-            + "CODE --bring-back` lets it count again.",
+        "It stays in the log with the reason; nothing is ever deleted, and `charline patch amend` "
+            + "can let it count again.",
     footer = {
       "",
       "Example:",
