@@ -283,7 +283,7 @@ class PatchCommandsTest {
 
     assertThat(shell.run("patch amend 2 --hand 20mm/s --why misread").out())
         .endsWith(" It is void and stays so.\n");
-    assertThat(shell.run("patch amend 2 --bring-back --why \"it was the right board\"").out())
+    assertThat(shell.run("patch amend last --bring-back --why \"it was the right board\"").out())
         .endsWith("It counts again.\n");
     assertThat(shell.run("patch show 2").out()).startsWith("Patch P-0002\n");
     assertThat(shell.run("patch amend 2 --bring-back --why again").err())

@@ -99,7 +99,7 @@ public final class PatchAmend extends Work {
       throw new Refused(Refused.Kind.USAGE, "--why: a record is amended for a reason; say it.");
     }
     try (Logbook log = desk.logToRead()) {
-      PatchEntry old = Codes.patch(log, code);
+      PatchEntry old = bringBack ? Codes.recorded(log, code) : Codes.patch(log, code);
       if (bringBack && old.voided().isEmpty()) {
         throw new Refused(
             Refused.Kind.USAGE,
