@@ -2,26 +2,9 @@ package charline.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import charline.cli.Main;
-import charline.log.Logbook;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.PrintStream;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.util.Arrays;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -29,70 +12,34 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** From a window to the record of a patch at its start. */
 class RecordStartTest {
-  private static final Instant NOVEMBER = Instant.parse("2026-11-20T09:00:00Z");
   private static final String LATEX = "?family=latex&wood=pine";
 
   @TempDir Path folder;
 
-  private final HttpClient client = HttpClient.newHttpClient();
-  private final Clock clock = Clock.fixed(NOVEMBER, ZoneOffset.UTC);
-  private Logbook log;
-  private BenchServer server;
+  private ServedLog served;
 
   @BeforeEach
   void serve() {
-    charline(
-        "import sample-trials/latex-on-pine.csv --rigs sample-trials/rigs.csv --power-checks sample-trials/power-checks.csv");
-    log = Logbook.open(file(), clock);
-    server = BenchServer.start(log, new BenchOptions(0, false, "Runa", "test", clock, code -> {}));
+    served = new ServedLog(folder, "latex-on-pine");
   }
 
   @AfterEach
   void close() {
-    server.close();
-    log.close();
-  }
-
-  private Path file() {
-    return folder.resolve("boathouse.db");
-  }
-
-  private String charline(String line) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            Stream.concat(Stream.of("--log", file().toString()), Arrays.stream(line.split(" ")))
-                .toArray(String[]::new),
-            new ByteArrayInputStream(new byte[0]),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            System.err,
-            Map.of("CHARLINE_BY", "Runa"),
-            clock);
-    assertThat(code).isZero();
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String page(String path) throws IOException, InterruptedException {
-    var answer =
-        client.send(
-            HttpRequest.newBuilder(URI.create(server.address() + path)).build(),
-            BodyHandlers.ofString());
-    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
-    return answer.body();
+    served.close();
   }
 
   @Test
   void the_start_is_recorded_on_the_rig_of_the_window_whatever_was_used_last() throws Exception {
-    charline(
+    served.charline(
         "rig add gull --kind pulsed --rated 500W --spot 0.6mm --rep 100kHz --pulse 80ns --width 40mm");
-    charline(
+    served.charline(
         "patch add --like LP-24 --rig gull --power 30% --hand 40mm/s --passes 3 --outcome clean");
 
-    String window = page("window" + LATEX);
+    String window = served.page("window" + LATEX);
     assertThat(window).contains("Rig heron: spot 0.5 mm (1/e2), 60 kHz, 100 ns, scan width 60 mm.");
     Matcher link = Pattern.compile("href=\"/(record[^\"]+)\"").matcher(window);
     assertThat(link.find()).isTrue();
-    String record = page(link.group(1).replace("&amp;", "&"));
+    String record = served.page(link.group(1).replace("&amp;", "&"));
 
     assertThat(value(record, "spot")).isEqualTo("0.5");
     assertThat(value(record, "rep")).isEqualTo("60");
@@ -104,46 +51,34 @@ class RecordStartTest {
 
   @Test
   void a_scan_width_that_is_none_is_said_to_be_none() throws Exception {
-    assertThat(page("window" + LATEX + "&width=-5")).contains("Scan width must be above 0 mm");
-    assertThat(page("window" + LATEX + "&width=wide")).contains("A length must be a number");
+    assertThat(served.page("window" + LATEX + "&width=-5"))
+        .contains("Scan width must be above 0 mm");
+    assertThat(served.page("window" + LATEX + "&width=wide")).contains("A length must be a number");
   }
 
   @Test
   void what_cannot_be_dialled_is_said_in_place_of_figures() throws Exception {
     String at = "window/at" + LATEX + "&passes=1&speed=%s&power=%s";
-    assertThat(page(at.formatted("30", "150")))
+    assertThat(served.page(at.formatted("30", "150")))
         .contains("Power must be between 0 and 100 %, not 150 %.")
         .doesNotContain("about");
-    assertThat(page(at.formatted("0", "80"))).contains("Speed must be above 0 mm/s");
-    assertThat(page(at.formatted("30mm%2Fs", "80"))).contains("about").doesNotContain("note");
-    assertThat(page(at.formatted("30,5", "80"))).contains("about");
+    assertThat(served.page(at.formatted("0", "80"))).contains("Speed must be above 0 mm/s");
+    assertThat(served.page(at.formatted("30mm%2Fs", "80")))
+        .contains("about")
+        .doesNotContain("note");
+    assertThat(served.page(at.formatted("30,5", "80"))).contains("about");
   }
 
   @Test
   void a_doubtful_power_check_and_half_a_coat_are_not_taken() throws Exception {
-    assertThat(post("set-up/check", "rig=heron&percent=50&metered=900"))
+    assertThat(served.post("set-up/check", "rig=heron&percent=50&metered=900"))
         .contains("900 W at 50 % is 600 % of what heron should give", "I am sure of these values");
-    assertThat(log.rig("heron").checks()).hasSize(2);
-    assertThat(post("set-up/finish", "name=wall&coat1=&thickness1=40&coat2=latex"))
+    assertThat(served.log().rig("heron").checks()).hasSize(2);
+    assertThat(served.post("set-up/finish", "name=wall&coat1=&thickness1=40&coat2=latex"))
         .contains("Coat 1 has a tone or a thickness and no kind");
-    assertThat(post("set-up/check", "rig=heron&percent=50&metered=900&sure=true"))
+    assertThat(served.post("set-up/check", "rig=heron&percent=50&metered=900&sure=true"))
         .isEqualTo("Redirected");
-    assertThat(log.rig("heron").checks()).hasSize(3);
-  }
-
-  private String post(String path, String form) throws IOException, InterruptedException {
-    Matcher token =
-        Pattern.compile("name=\"bench-token\" content=\"([^\"]+)\"").matcher(page("set-up"));
-    assertThat(token.find()).isTrue();
-    return client
-        .send(
-            HttpRequest.newBuilder(URI.create(server.address() + path))
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .header("X-Bench-Token", token.group(1))
-                .POST(HttpRequest.BodyPublishers.ofString(form))
-                .build(),
-            BodyHandlers.ofString())
-        .body();
+    assertThat(served.log().rig("heron").checks()).hasSize(3);
   }
 
   private static String value(String page, String knob) {
