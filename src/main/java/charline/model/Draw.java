@@ -1,6 +1,6 @@
 package charline.model;
 
-import charline.stat.GaussHermite;
+import charline.stat.NormalTrapezoid;
 
 /**
  * One draw of a model's parameters.
@@ -21,12 +21,18 @@ public record Draw(
     double sigma,
     double omega,
     double[] coatWeights) {
-  /** The rule over a board's shift, in units of ω, that the model itself was fitted with. */
-  public static final GaussHermite BOARD_RULE = PassesToEvent.BOARD_RULE;
-
   /** A draw where all coats are alike. */
   public Draw(double lnReference, double tau, double phi, double psi, double sigma, double omega) {
     this(lnReference, tau, phi, psi, sigma, omega, new double[0]);
+  }
+
+  /**
+   * A rule over the shift of a board, in units of ω.
+   *
+   * @param trials how many readings before and at the event its patches have
+   */
+  public NormalTrapezoid boardRule(int trials) {
+    return NormalTrapezoid.forLogistic(trials, omega / sigma);
   }
 
   /**

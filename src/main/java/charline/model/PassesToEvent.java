@@ -1,7 +1,7 @@
 package charline.model;
 
-import charline.stat.GaussHermite;
 import charline.stat.Logistic;
+import charline.stat.NormalTrapezoid;
 import charline.stat.Smooth;
 import java.util.Arrays;
 import java.util.List;
@@ -21,7 +21,8 @@ import java.util.TreeMap;
  * <pre>  Λ(z(h)) · Λ(-z(l)) · (1 - exp(-ψ ln(h/l) / σ)).</pre>
  *
  * So every patch is one success, one failure, or both with a factor free of the board: a single
- * reading is a logistic regression. Boards are integrated out by Gauss-Hermite quadrature.
+ * reading is a logistic regression. Boards are integrated out by the trapezoidal rule, as fine as
+ * the board with most trials needs it at these parameters.
  */
 final class PassesToEvent implements Smooth {
   static final int TAU = 0;
@@ -35,7 +36,6 @@ final class PassesToEvent implements Smooth {
 
   private static final Softplus WEIGHT = new Softplus(0.15);
   private static final Softplus SPREAD = new Softplus(0.05);
-  static final GaussHermite BOARD_RULE = new GaussHermite(15);
 
   /** exp(±CAP) times exp(±CAP) stays a finite number, and so does its product with LARGE. */
   private static final double CAP = 200;
@@ -58,6 +58,7 @@ final class PassesToEvent implements Smooth {
   private final List<CoatTerm> coatTerms;
   private final int size;
   private final Trial[][] boards;
+  private final int mostTrials;
 
   /** ln(h/l) of the patches whose event came between two readings, and how many have it. */
   private final double[] lnPassRatios;
@@ -84,6 +85,7 @@ final class PassesToEvent implements Smooth {
               .flatMap(d -> trials(d, lnReference).stream())
               .toArray(Trial[]::new);
     }
+    mostTrials = Arrays.stream(boards).mapToInt(board -> board.length).max().orElse(0);
     Map<Double, Integer> ratios = new TreeMap<>();
     data.stream()
         .filter(d -> d.seen() && d.passesWithout() > 0)
@@ -138,15 +140,21 @@ final class PassesToEvent implements Smooth {
     return p;
   }
 
+  /** The rule over the boards' shifts, in units of ω. */
+  private NormalTrapezoid boardRule(double[] p) {
+    return NormalTrapezoid.forLogistic(mostTrials, p[OMEGA] / p[SIGMA]);
+  }
+
   @Override
   public double value(double[] x) {
     double[] p = parameters(x);
     double perSigma = 1 / p[SIGMA];
-    int points = BOARD_RULE.points();
+    NormalTrapezoid rule = boardRule(p);
+    int points = rule.points();
     double[] shift = new double[points];
     double[] back = new double[points];
     for (int q = 0; q < points; q++) {
-      shift[q] = Math.exp(cap(perSigma * p[OMEGA] * BOARD_RULE.node(q)));
+      shift[q] = Math.exp(cap(perSigma * p[OMEGA] * rule.node(q)));
       back[q] = 1 / shift[q];
     }
     double furthest = Math.max(Arrays.stream(shift).max().orElseThrow(), 1);
@@ -171,8 +179,7 @@ final class PassesToEvent implements Smooth {
           product[q] *= 1 + odds * shifted[q];
         }
       }
-      takeLogs(product, logLikelihood);
-      value += logMixture(logLikelihood);
+      value += logMixture(rule, logLikelihood, product);
     }
     for (int k = 0; k < lnPassRatios.length; k++) {
       value += withRatio[k] * Math.log(-Math.expm1(-p[PSI] * perSigma * lnPassRatios[k]));
@@ -191,15 +198,14 @@ final class PassesToEvent implements Smooth {
     return Math.max(-CAP, Math.min(CAP, exponent));
   }
 
-  /** ln Σ w_q exp(l_q). */
-  private static double logMixture(double[] logLikelihood) {
-    double top = Double.NEGATIVE_INFINITY;
-    for (double l : logLikelihood) {
-      top = Math.max(top, l);
-    }
+  /** ln Σ w_q exp(l_q) / product_q. */
+  private static double logMixture(NormalTrapezoid rule, double[] logLikelihood, double[] product) {
+    double top = Arrays.stream(logLikelihood).max().orElseThrow();
     double sum = 0;
-    for (int q = 0; q < logLikelihood.length; q++) {
-      sum += BOARD_RULE.weight(q) * Math.exp(logLikelihood[q] - top);
+    for (int q = 0; q < product.length; q++) {
+      double behind = logLikelihood[q] - top;
+      double share = rule.weight(q) / product[q];
+      sum += behind == 0 ? share : share * Math.exp(behind);
     }
     return top + Math.log(sum);
   }
@@ -235,8 +241,9 @@ final class PassesToEvent implements Smooth {
   public Local local(double[] x) {
     double[] p = parameters(x);
     Derivatives total = new Derivatives(size);
+    NormalTrapezoid rule = boardRule(p);
     for (Trial[] board : boards) {
-      expandBoard(board, p, total);
+      expandBoard(board, p, rule, total);
     }
     expandPassRatios(p, total);
     expandPrior(x[SIGMA], p, total);
@@ -280,23 +287,26 @@ final class PassesToEvent implements Smooth {
   }
 
   /** Adds one board: the mixture over its shift, by the derivatives of ln Σ w exp(l). */
-  private static void expandBoard(Trial[] board, double[] p, Derivatives total) {
-    int points = BOARD_RULE.points();
+  private static void expandBoard(
+      Trial[] board, double[] p, NormalTrapezoid rule, Derivatives total) {
+    int points = rule.points();
     int size = p.length;
     Derivatives[] node = new Derivatives[points];
     double[] logLikelihood = new double[points];
     for (int q = 0; q < points; q++) {
       node[q] = new Derivatives(size);
       for (Trial t : board) {
-        expandTrial(t, BOARD_RULE.node(q), p, node[q]);
+        expandTrial(t, rule.node(q), p, node[q]);
       }
       logLikelihood[q] = node[q].value;
     }
-    double mixture = logMixture(logLikelihood);
+    double[] ones = new double[points];
+    Arrays.fill(ones, 1);
+    double mixture = logMixture(rule, logLikelihood, ones);
     total.value += mixture;
     double[] mean = new double[size];
     for (int q = 0; q < points; q++) {
-      double share = BOARD_RULE.weight(q) * Math.exp(logLikelihood[q] - mixture);
+      double share = rule.weight(q) * Math.exp(logLikelihood[q] - mixture);
       for (int r = 0; r < size; r++) {
         mean[r] += share * node[q].gradient[r];
         for (int c = 0; c < size; c++) {

@@ -113,6 +113,67 @@ class PassesToEventPropertyTest {
         .isCloseTo(logLikelihood, within(1e-9 * Math.abs(logLikelihood)));
   }
 
+  /**
+   * Boards that differ eight times as much as their patches, against a plain sum over each board's
+   * shift: what sixteen patches leave open of it is a small part of its spread.
+   */
+  @ParameterizedTest
+  @ValueSource(longs = {21, 22, 23, 24, 25, 26})
+  void a_board_far_better_known_than_boards_are_alike_is_integrated_in_full(long seed) {
+    Random random = new Random(seed);
+    double[] p = {3, 0.4, 0.7, 0.06, 0.5};
+    List<CensoredPasses> patches = new ArrayList<>();
+    for (int board = 0; board < 3; board++) {
+      double shift = p[4] * random.nextGaussian();
+      for (int i = 0; i < 16; i++) {
+        double lnDose = p[0] + shift + 0.15 * random.nextGaussian();
+        double noise = p[3] * Logistic.quantile(random.nextDouble());
+        int seen = (int) Math.ceil(Math.exp((p[0] + shift + noise - lnDose) / p[2]));
+        patches.add(
+            seen > 3
+                ? new CensoredPasses(lnDose, 0, board, 3, CensoredPasses.NEVER)
+                : new CensoredPasses(lnDose, 0, board, seen - 1, seen));
+      }
+    }
+    double expected = 0;
+    for (int board = 0; board < 3; board++) {
+      expected += plainSum(patches, board, p);
+    }
+    double[] x = {p[0], new Softplus(0.15).coordinate(p[1]), 0, Math.log(p[3]), 0};
+    x[PassesToEvent.PSI] = new Softplus(0.15).coordinate(p[2]);
+    x[PassesToEvent.OMEGA] = new Softplus(0.05).coordinate(p[4]);
+    Prior prior = Prior.usual(Event.CHAR);
+    double prepared = new PassesToEvent(List.of(), 0, prior).value(x);
+    PassesToEvent target = new PassesToEvent(patches, 0, prior);
+    assertThat(target.value(x) - prepared).isCloseTo(expected, within(1e-5));
+    assertThat(target.local(x).value() - prepared).isCloseTo(expected, within(1e-5));
+  }
+
+  /** ln of the chance of one board's patches, over 40,001 shifts of the board. */
+  private static double plainSum(List<CensoredPasses> patches, int board, double[] p) {
+    double sum = 0;
+    double all = 0;
+    for (int k = -20_000; k <= 20_000; k++) {
+      double node = k * 4e-4;
+      double density = Math.exp(-node * node / 2);
+      double chance = 1;
+      for (CensoredPasses d : patches) {
+        if (d.board() == board) {
+          double above = d.lnDose() - p[0] - p[4] * node;
+          double by = d.seen() ? cdf(above, d.passesWith(), p) : 1;
+          chance *= by - (d.passesWithout() > 0 ? cdf(above, d.passesWithout(), p) : 0);
+        }
+      }
+      sum += density * chance;
+      all += density;
+    }
+    return Math.log(sum / all);
+  }
+
+  private static double cdf(double above, int passes, double[] p) {
+    return Logistic.cdf((above + p[2] * Math.log(passes)) / p[3]);
+  }
+
   @Test
   void the_order_of_patches_does_not_matter() {
     List<CensoredPasses> patches = randomPatches(new Random(5), 24);

@@ -40,6 +40,45 @@ class NumericsTest {
     }
   }
 
+  /** The same moments; what lies beyond six standard deviations is left out. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 2, 40})
+  void every_trapezoidal_rule_gives_the_normal_moments(double steepness) {
+    NormalTrapezoid rule = NormalTrapezoid.forLogistic(10, steepness);
+    double doubleFactorial = 1;
+    for (int m = 1; m <= 4; m++) {
+      doubleFactorial *= 2 * m - 1;
+      int power = 2 * m;
+      double moment =
+          IntStream.range(0, rule.points())
+              .mapToDouble(q -> rule.weight(q) * Math.pow(rule.node(q), power))
+              .sum();
+      assertThat(moment / doubleFactorial).as("moment " + power).isCloseTo(1, within(1e-4));
+    }
+  }
+
+  /**
+   * A peak that is normal itself: for a standard deviation s of it the mean of exp(-x²/2s²) is s /
+   * √(1 + s²). Trials that all lie at an even chance make the narrowest one, 2 / (r √n).
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 4, 16, 64, 256})
+  void a_peak_as_narrow_as_so_many_trials_can_make_it_is_found(int trials) {
+    for (double steepness : new double[] {0.3, 1, 3}) {
+      NormalTrapezoid rule = NormalTrapezoid.forLogistic(trials, steepness);
+      double s = 2 / (steepness * Math.sqrt(trials));
+      for (double away : new double[] {0, 0.05, 0.11, 0.24}) {
+        double mean = 0;
+        for (int q = 0; q < rule.points(); q++) {
+          double z = (rule.node(q) - away) / s;
+          mean += rule.weight(q) * Math.exp(-z * z / 2);
+        }
+        double exact = s / Math.sqrt(1 + s * s) * Math.exp(-away * away / (2 * (1 + s * s)));
+        assertThat(mean / exact).isCloseTo(1, within(1e-5));
+      }
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {-745, -40, -1, 0, 1e-9, 3, 40, 745})
   void the_logistic_keeps_its_digits_far_out(double z) {

@@ -149,7 +149,7 @@ class WindowPropertyTest {
   @Test
   void burning_before_clearing_is_answered_with_none() {
     Trials trials = trials("varnish|oak"); // made with the burn threshold below the clearing one
-    Recommendation answer = recommend(trials, Asked.USUAL);
+    Recommendation answer = recommend(trials, new Asked(0.02, 0.95, 0.9, false));
     assertThat(answer.verdict()).isEqualTo(Verdict.NONE);
     assertThat(answer.chosen()).isEmpty();
     assertThat(answer.reason())
@@ -216,7 +216,7 @@ class WindowPropertyTest {
         new Promises(Asked.USUAL, charFit, clearing, true)
             .chanceAnyWindow(new Reach(trials.patches()));
 
-    // Both are shares: of 2000 pairs by lot there, of all pairs of 1000 draws each here.
+    // Both are shares: of 20,000 pairs by lot there, of all pairs of 1000 draws each here.
     assertThat(chance).isCloseTo(chanceBetween(4, 6, charFit, clearing, late), within(0.05));
     assertThat(chanceBetween(1, 6, charFit, clearing, late)).isGreaterThan(chance + 0.04);
   }

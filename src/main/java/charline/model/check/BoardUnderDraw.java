@@ -1,6 +1,7 @@
 package charline.model.check;
 
 import charline.model.Draw;
+import charline.stat.NormalTrapezoid;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -10,18 +11,22 @@ import java.util.stream.IntStream;
  * Made once and refilled, as it is gone through for every draw.
  */
 final class BoardUnderDraw {
-  private static final int NODES = Draw.BOARD_RULE.points();
   private static final double CAP = 200;
   private static final double SMALLEST = 1e-300;
 
   private final List<Watched> patches;
 
+  /** Readings before the event and at it: all that the likelihood hangs on. */
+  private final int trials;
+
+  private NormalTrapezoid rule;
+
   /** Chance at a node that a reading shows the event, none before having shown it. */
   private final double[][][] hazard;
 
   private final double[][] likelihood;
-  private final double[] nodeWeight = new double[NODES];
-  private final double[] shift = new double[NODES];
+  private double[] nodeWeight;
+  private double[] shift;
 
   /** ln of the passes of a reading over those of the one before: few values, met many times. */
   private final double[] lnRatios;
@@ -34,11 +39,9 @@ final class BoardUnderDraw {
 
   BoardUnderDraw(List<Watched> patches) {
     this.patches = patches;
+    trials = patches.stream().mapToInt(p -> Math.min(p.readings(), 2)).sum();
     hazard = new double[patches.size()][][];
-    for (int i = 0; i < hazard.length; i++) {
-      hazard[i] = new double[patches.get(i).readings()][NODES];
-    }
-    likelihood = new double[patches.size()][NODES];
+    likelihood = new double[patches.size()][];
     lnRatios =
         patches.stream()
             .flatMapToDouble(p -> IntStream.range(1, p.readings()).mapToDouble(k -> lnRatio(p, k)))
@@ -62,8 +65,9 @@ final class BoardUnderDraw {
 
   void fill(Draw draw) {
     double perSigma = 1 / draw.sigma();
-    for (int q = 0; q < NODES; q++) {
-      shift[q] = Math.exp(cap(perSigma * draw.omega() * Draw.BOARD_RULE.node(q)));
+    use(draw.boardRule(trials));
+    for (int q = 0; q < shift.length; q++) {
+      shift[q] = Math.exp(cap(perSigma * draw.omega() * rule.node(q)));
     }
     // (Λ(h) - Λ(l)) / (1 - Λ(l)) = Λ(h) (1 - e^-(h - l)): exact, without a difference.
     for (int r = 0; r < since.length; r++) {
@@ -73,6 +77,20 @@ final class BoardUnderDraw {
       fillPatch(i, draw, perSigma);
     }
     weighNodes();
+  }
+
+  private void use(NormalTrapezoid other) {
+    if (other == rule) {
+      return;
+    }
+    rule = other;
+    int nodes = rule.points();
+    nodeWeight = new double[nodes];
+    shift = new double[nodes];
+    for (int i = 0; i < likelihood.length; i++) {
+      likelihood[i] = new double[nodes];
+      hazard[i] = new double[patches.get(i).readings()][nodes];
+    }
   }
 
   private void fillPatch(int i, Draw draw, double perSigma) {
@@ -88,7 +106,7 @@ final class BoardUnderDraw {
                       * draw.margin(
                           patch.lnDose(), patch.lnIntensity(), passes, patch.coatStep())));
       double share = k == 0 ? 1 : since[ratioOf[i][k]];
-      for (int q = 0; q < NODES; q++) {
+      for (int q = 0; q < shift.length; q++) {
         double h = share / (1 + odds * shift[q]);
         hazard[i][k][q] = h;
         // For a first reading 1 - h is odds · shift / (1 + odds · shift), which does not cancel.
@@ -100,9 +118,9 @@ final class BoardUnderDraw {
 
   private void weighNodes() {
     double top = Double.NEGATIVE_INFINITY;
-    for (int q = 0; q < NODES; q++) {
+    for (int q = 0; q < shift.length; q++) {
       double log = 0;
-      double product = Draw.BOARD_RULE.weight(q); // few logarithms: of products, while they last
+      double product = rule.weight(q); // few logarithms: of products, while they last
       for (double[] patch : likelihood) {
         if (product * patch[q] < SMALLEST) {
           log += Math.log(product);
@@ -115,11 +133,11 @@ final class BoardUnderDraw {
       top = Math.max(top, log);
     }
     double sum = 0;
-    for (int q = 0; q < NODES; q++) {
+    for (int q = 0; q < shift.length; q++) {
       nodeWeight[q] = Math.exp(nodeWeight[q] - top);
       sum += nodeWeight[q];
     }
-    for (int q = 0; q < NODES; q++) {
+    for (int q = 0; q < shift.length; q++) {
       nodeWeight[q] /= sum;
     }
   }
@@ -127,6 +145,11 @@ final class BoardUnderDraw {
   /** Weights of the nodes given all patches of the board; adding up to 1. */
   double[] nodeWeights() {
     return nodeWeight;
+  }
+
+  /** Shift of the board at a node, in units of ω. */
+  double node(int q) {
+    return rule.node(q);
   }
 
   double hazard(int patch, int reading, int node) {
@@ -143,7 +166,7 @@ final class BoardUnderDraw {
     Arrays.fill(unseen, 0);
     double sum = 0;
     double seen = 0;
-    for (int q = 0; q < NODES; q++) {
+    for (int q = 0; q < shift.length; q++) {
       double weight = nodeWeight[q] / likelihood[patch][q];
       sum += weight;
       seen += weight * likelihood[patch][q];

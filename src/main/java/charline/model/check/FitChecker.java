@@ -20,7 +20,7 @@ import java.util.UUID;
  */
 public record FitChecker(Fitter fitter) {
   /** A thousand of the posterior's draws: tails need no more, and a window stays quick. */
-  private static final int DRAWS = 1000;
+  private static final int DRAWS = 2000;
 
   /** All checks of one event. */
   public FitChecks check(Trials trials, ModelFit fit) {

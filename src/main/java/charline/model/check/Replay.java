@@ -43,7 +43,7 @@ final class Replay {
         board.fill(draws.get(s));
         takeOut(board, members, s);
         predict(board, members, s, random.nextDouble());
-        describe(board.nodeWeights(), b, s);
+        describe(board, b, s);
       }
     }
   }
@@ -74,11 +74,12 @@ final class Replay {
     }
   }
 
-  private void describe(double[] nodeWeights, int b, int s) {
+  private void describe(BoardUnderDraw board, int b, int s) {
+    double[] nodeWeights = board.nodeWeights();
     double mean = 0;
     double square = 0;
     for (int q = 0; q < nodeWeights.length; q++) {
-      double x = Draw.BOARD_RULE.node(q);
+      double x = board.node(q);
       mean += nodeWeights[q] * x;
       square += nodeWeights[q] * x * x;
     }
