@@ -152,6 +152,9 @@ public record Quoting(
   /** Whole passes over the job: where all goes well, as the window has it, where it does not. */
   record Passes(int low, int usual, int high) {}
 
+  /** Days with the beam at work, each with its set-up and fire watch. */
+  private record Days(int low, int usual, int high) {}
+
   /**
    * The job at the start setting of a window.
    *
@@ -201,9 +204,11 @@ public record Quoting(
             coolingMinutes.low() * (passes.low() - 1),
             coolingMinutes.usual() * (passes.usual() - 1),
             coolingMinutes.high() * (passes.high() - 1));
-    int lowDays = days(work.low() + cooling.low());
-    int usualDays = days(work.usual() + cooling.usual());
-    int highDays = days(work.high() + cooling.high());
+    Days days =
+        new Days(
+            days(work.low() + cooling.low()),
+            days(work.usual() + cooling.usual()),
+            days(work.high() + cooling.high()));
     List<Part> parts = new ArrayList<>();
     parts.add(
         new Part(
@@ -213,7 +218,8 @@ public record Quoting(
                 .formatted(
                     Words.figures(areaSquareMetres, 6),
                     Words.figures(onePass.squareMetresPerHour(), 3),
-                    passRange(passes),
+                    range(
+                        Words.count(passes.usual(), "pass", "passes"), passes.low(), passes.high()),
                     shareRange(),
                     edges == 1 ? "" : ", edges x " + Words.figures(edges, 3))));
     parts.add(
@@ -227,10 +233,7 @@ public record Quoting(
                 TEST_PATCHES * TEST_PATCH_MINUTES.high()),
             TEST_PATCHES + " on a hidden spot of the piece, judged cold and wiped"));
     parts.add(
-        new Part(
-            "set-up",
-            daily(setUpMinutes, lowDays, usualDays, highDays),
-            "with extraction and clean-up, each day"));
+        new Part("set-up", daily(setUpMinutes, days), "with extraction and clean-up, each day"));
     parts.add(
         new Part(
             "masking",
@@ -242,9 +245,9 @@ public record Quoting(
     parts.add(
         new Part(
             "fire watch",
-            daily(fireWatchMinutes, lowDays, usualDays, highDays),
+            daily(fireWatchMinutes, days),
             "after the last pass of each day (NFPA 51B, 2019: 1 hour; some schemes up to 3 more)"));
-    return new Quote(areaSquareMetres, parts, warnings(), assumptions(usualDays, highDays, passes));
+    return new Quote(areaSquareMetres, parts, warnings(), assumptions(days, passes));
   }
 
   private List<String> warnings() {
@@ -263,9 +266,9 @@ public record Quoting(
     return (int) Math.max(1, Math.ceil(hours / hoursADay - 1e-9));
   }
 
-  private static Hours daily(Hours minutes, int lowDays, int usualDays, int highDays) {
+  private static Hours daily(Hours minutes, Days days) {
     return Hours.minutes(
-        minutes.low() * lowDays, minutes.usual() * usualDays, minutes.high() * highDays);
+        minutes.low() * days.low(), minutes.usual() * days.usual(), minutes.high() * days.high());
   }
 
   private String shareRange() {
@@ -278,21 +281,19 @@ public record Quoting(
                 Words.percent(efficiency.high()));
   }
 
-  private static String passRange(Passes passes) {
-    String usual = Words.count(passes.usual(), "pass", "passes");
-    return passes.low() == passes.high()
-        ? usual
-        : "%s (%d to %d)".formatted(usual, passes.low(), passes.high());
+  private static String range(String usual, int low, int high) {
+    return low == high ? usual : "%s (%d to %d)".formatted(usual, low, high);
   }
 
-  private static List<String> assumptions(int usualDays, int highDays, Passes passes) {
+  private List<String> assumptions(Days days, Passes passes) {
     List<String> all = new ArrayList<>();
     all.add(
         "The whole area is flat, of the same wood and coats as the trials, and the start setting is kept.");
     all.add(
-        usualDays == highDays
-            ? "The work takes %s.".formatted(Words.count(usualDays, "day", "days"))
-            : "The work takes %d to %d days.".formatted(usualDays, highDays));
+        "At up to %s h of beam, handling and cooling a day, the work takes %s; set-up and fire watch come on top each day, test patches and masking once."
+            .formatted(
+                Words.figures(hoursADay, 3),
+                range(Words.count(days.usual(), "day", "days"), days.low(), days.high())));
     if (passes.high() > passes.usual()) {
       all.add(
           "More passes than the window has are reckoned for the high end, not allowed: what is left after them is another method's, at much the same pace.");

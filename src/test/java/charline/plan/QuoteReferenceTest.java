@@ -90,9 +90,28 @@ class QuoteReferenceTest {
   void a_job_of_several_days_is_watched_and_set_up_each_day() {
     Quote quote = Quoting.usual(40).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
 
-    // 30.86 h of work and 10 min of rest at six hours a day; 37.04 h and 20 min at the high end
-    assertThat(quote.parts().get(5).hours().usual()).isEqualTo(6);
-    assertThat(quote.assumptions()).contains("The work takes 6 to 7 days.");
+    // 30.86 h of work and 10 min of rest at six hours a day; 26.46 h and 4 min at the low end,
+    // 37.04
+    // h and 20 min at the high one
+    assertThat(quote.parts().get(5).hours()).isEqualTo(new Quote.Hours(5, 6, 28));
+    assertThat(quote.assumptions()).contains(days("6 days (5 to 7)"));
+  }
+
+  /** 24 m2: once over at 70 % is 5.29 h, three times at 60 % 18.52 h, at 50 % 22.22 h. */
+  @Test
+  void the_days_in_words_are_those_that_either_end_of_the_hours_is_reckoned_with() {
+    Quote quote = Quoting.usual(24).of(ONE_PASS, new Quoting.Passes(1, 3, 3));
+
+    assertThat(quote.parts().get(3).hours()).isEqualTo(new Quote.Hours(0.75, 4, 6));
+    assertThat(quote.parts().get(5).hours()).isEqualTo(new Quote.Hours(1, 4, 16));
+    assertThat(quote.assumptions()).contains(days("4 days (1 to 4)"));
+    assertThat(Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3)).assumptions())
+        .contains(days("1 day"));
+  }
+
+  private static String days(String words) {
+    return "At up to 6 h of beam, handling and cooling a day, the work takes %s; set-up and fire watch come on top each day, test patches and masking once."
+        .formatted(words);
   }
 
   @Test
