@@ -36,12 +36,15 @@ public final class Question {
           "any",
           "are",
           "at",
+          "board",
           "boards",
           "by",
           "did",
           "do",
           "every",
           "find",
+          "finish",
+          "finishes",
           "for",
           "from",
           "had",
@@ -67,6 +70,7 @@ public final class Question {
           "patches",
           "please",
           "rig",
+          "rigs",
           "setting",
           "settings",
           "show",
@@ -86,6 +90,7 @@ public final class Question {
           "who",
           "with",
           "wood");
+  private static final Set<String> TRIALS = Set.of("patch", "patches", "trial", "trials");
   private static final Set<String> DENYING = Set.of("no", "not", "without", "never", "except");
 
   private final List<String> words;
@@ -174,8 +179,17 @@ public final class Question {
           "After \"%s\" comes a time such as 2026-03-01, march or last week, not \"%s\"."
               .formatted(word, at + 1 < words.size() ? words.get(at + 1) : ""));
     }
+    if (isTheBurningOfPatches(lower, at)) {
+      return 1;
+    }
     if (term(at, 1) > 0) {
       return 1;
+    }
+    if (word.equals("or") && isMark(at - 1) && isMark(at + 1)) {
+      throw new Refused(
+          USAGE,
+          "A patch must have all marks that are asked for, so \"%s or %s\" cannot be asked; ask for one, then for the other."
+              .formatted(words.get(at - 1), words.get(at + 1)));
     }
     if (CONNECTING.contains(word)) {
       return 1;
@@ -188,6 +202,28 @@ public final class Question {
       return narrow(time.get());
     }
     throw unknown(word, words.get(at));
+  }
+
+  /**
+   * True for "burned" in "patches burned on oak", "burned by Ada" and "burned last month", which
+   * every patch was; elsewhere it is char.
+   */
+  private boolean isTheBurningOfPatches(List<String> lower, int at) {
+    if (!lower.get(at).equals("burned")) {
+      return false;
+    }
+    boolean patches = at > 0 && TRIALS.contains(lower.get(at - 1));
+    if (patches || at + 1 == lower.size()) {
+      return patches;
+    }
+    String next = lower.get(at + 1);
+    return next.equals("by") || TimePhrase.needsTime(next) || times.at(lower, at + 1).isPresent();
+  }
+
+  private boolean isMark(int at) {
+    return at >= 0
+        && at < words.size()
+        && vocabulary.term(words.get(at)).filter(t -> t.facet() == Facet.MARK).isPresent();
   }
 
   /** The longest term of at least so many words, taken in; gives its length, 0 if there is none. */

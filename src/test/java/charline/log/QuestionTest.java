@@ -218,6 +218,8 @@ class QuestionTest {
           xylophone               | I do not know "xylophone"; ask with families, woods, outcomes, names of this log, or a time such as last month.
           latex without char      | A question asks for what was seen, not for what is missing ("without"); ask for clean, tint, char or residue.
           clean and charred       | No patch can match: Clean stands alone in an outcome; it came with char.
+          tint or residue on pine | A patch must have all marks that are asked for, so "tint or residue" cannot be asked; ask for one, then for the other.
+          worked or burnt         | A patch must have all marks that are asked for, so "worked or burnt" cannot be asked; ask for one, then for the other.
           since pine              | After "since" comes a time such as 2026-03-01, march or last week, not "pine".
           since                   | After "since" comes a time such as 2026-03-01, march or last week, not "".
           since 2026-13-01        | "2026-13-01" is not in the calendar; write a day as 2026-03-01 or a month as 2026-03.
@@ -229,6 +231,33 @@ class QuestionTest {
         .isInstanceOfSatisfying(
             Refused.class, r -> assertThat(r.kind()).isEqualTo(Refused.Kind.USAGE))
         .hasMessage(sentence);
+  }
+
+  /** The program itself says of every patch when it was burned. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "patches burned on pine",
+        "burned by Ada on pine",
+        "pine, burned in march",
+        "burned since 2026-03-01 on pine",
+        "clean patches burned on pine"
+      })
+  void the_burning_of_patches_is_no_char(String question) {
+    assertThat(ask(question).marks()).doesNotContain(Mark.CHAR);
+    assertThat(ask(question).woods()).contains("pine");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"burned", "burned pine", "what burned on pine", "burnt last month"})
+  void wood_that_burned_is_char(String question) {
+    assertThat(ask(question).marks()).containsExactly(Mark.CHAR);
+  }
+
+  @Test
+  void a_name_may_follow_what_it_is_the_name_of() {
+    assertThat(ask("board offcut 3")).isEqualTo(ask("offcut 3"));
+    assertThat(ask("finish white over grey")).isEqualTo(ask("white over grey"));
   }
 
   @ParameterizedTest
