@@ -6,14 +6,18 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import charline.cli.desk.Asker;
 import charline.cli.desk.Desk;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,7 +62,7 @@ class HelpTest {
     String help = new Shell(folder).run(command + " --help").out();
 
     List<String> named = OPTION.matcher(help).results().map(MatchResult::group).distinct().toList();
-    assertThat(line.getCommandSpec().optionsMap().keySet()).containsAll(named);
+    assertThat(options(line)).containsAll(named);
   }
 
   @ParameterizedTest
@@ -83,6 +87,34 @@ class HelpTest {
       shell.mustDo(example.substring("charline ".length()));
     }
     assertThat(shell.run("find").out()).startsWith("2 patches");
+  }
+
+  @Test
+  void the_readme_names_only_commands_and_options_that_exist() throws IOException {
+    String readme = Files.readString(Path.of("README.md")).replaceAll("(?s)```.*?```", "");
+    List<String> codes =
+        Pattern.compile("`([^`]+)`")
+            .matcher(readme)
+            .results()
+            .map(code -> code.group(1).replaceAll("\\s+", " "))
+            .toList();
+    Set<String> any =
+        Commands.all().stream()
+            .flatMap(command -> options(line(List.of(command.split(" ")))).stream())
+            .collect(Collectors.toSet());
+
+    assertThat(codes).anyMatch(code -> code.startsWith("charline "));
+    for (String code : codes) {
+      List<String> named = OPTION.matcher(code).results().map(MatchResult::group).toList();
+      assertThat(any).as(code).containsAll(named);
+      if (code.startsWith("charline ")) {
+        String words = code.substring("charline ".length()) + " ";
+        List<String> meant =
+            Commands.all().stream().filter(command -> words.startsWith(command + " ")).toList();
+        assertThat(meant).as(code).hasSize(1);
+        assertThat(options(line(List.of(meant.get(0).split(" "))))).as(code).containsAll(named);
+      }
+    }
   }
 
   @Test
@@ -121,7 +153,7 @@ class HelpTest {
 
   @Test
   void a_broken_log_is_refused_and_left_as_it_is() throws Exception {
-    Path log = java.nio.file.Files.writeString(folder.resolve("boathouse.db"), "not a log");
+    Path log = Files.writeString(folder.resolve("boathouse.db"), "not a log");
     Shell.Result result = new Shell(folder).run("rig list");
 
     assertThat(result.code()).isEqualTo(3);
@@ -147,6 +179,10 @@ class HelpTest {
         .forEach(examples::add);
     assertThat(examples).isNotEmpty();
     return examples;
+  }
+
+  private static Set<String> options(CommandLine line) {
+    return line.getCommandSpec().optionsMap().keySet();
   }
 
   private static CommandLine line(List<String> words) {
