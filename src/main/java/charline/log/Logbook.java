@@ -397,13 +397,25 @@ public final class Logbook implements AutoCloseable {
    * {@code take} says which holds.
    */
   public Merged merge(Path other, Take take, String by) {
+    return merge(other, take, by, false);
+  }
+
+  /**
+   * Joins another log into this one, as {@link #merge(Path, Take, String)} does.
+   *
+   * @param sure true if patches there that look like ones of this log are others
+   * @throws Refused if {@code sure} is false and patches of one code, time, board, setting and
+   *     first reading have identities of their own in both logs, so that they would count twice
+   */
+  public Merged merge(Path other, Take take, String by, boolean sure) {
     if (LogCopy.same(other, file())) {
       throw new Refused(USAGE, "%s is this log itself; name another one.".formatted(other));
     }
     Signature signature = new Signature(now(), Optional.ofNullable(person(by)));
     String name = other.getFileName().toString();
     return LogCopy.withReadable(
-        other, copy -> new Merge(store, rigs, patches, planned, name, signature).from(copy, take));
+        other,
+        copy -> new Merge(store, rigs, patches, planned, name, signature).from(copy, take, sure));
   }
 
   /** Writes a consistent copy to a new file, also while others record. */

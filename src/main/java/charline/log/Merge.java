@@ -46,13 +46,34 @@ final class Merge {
    * Joins a log that has been found sound before.
    *
    * @param file a copy of the other log in the version of this one
+   * @param sure true if patches that look like ones of this log are others
    */
-  Merged from(Path file, Take take) {
+  Merged from(Path file, Take take, boolean sure) {
     store.update("ATTACH DATABASE ? AS other", file.toAbsolutePath().toString());
     try {
+      if (!sure) {
+        refuseTwins();
+      }
       return store.inTransaction(() -> rows(take));
     } finally {
       store.update("DETACH DATABASE other");
+    }
+  }
+
+  /** A trial sheet imported into both logs gives every patch two identities. */
+  private void refuseTwins() {
+    List<String> twins = other.twins();
+    if (!twins.isEmpty()) {
+      throw new Refused(
+          Refused.Kind.DATA,
+          "%s in %s %s recorded here too, as if one trial sheet had been imported into both logs (%s%s), and would count twice; void %s in one of the logs, or add --sure if they are different patches."
+              .formatted(
+                  twins.size() == 1 ? "A patch" : twins.size() + " patches",
+                  name,
+                  twins.size() == 1 ? "is" : "are",
+                  String.join(", ", twins.subList(0, Math.min(3, twins.size()))),
+                  twins.size() > 3 ? " and so on" : "",
+                  twins.size() == 1 ? "it" : "them"));
     }
   }
 

@@ -36,6 +36,33 @@ final class OtherLog {
         row -> row.id("id"));
   }
 
+  /**
+   * Codes of patches that each log has by itself and that are one patch to all appearance: of one
+   * code, time, board, setting and first reading. Void ones, which count nowhere, are none; nor are
+   * those that one of the logs holds both of, as somebody has looked at them before.
+   */
+  List<String> twins() {
+    return store.query(
+        """
+        SELECT o.code FROM other.patch o
+        JOIN main.patch m ON m.code = o.code AND m.burned_at_utc = o.burned_at_utc
+          AND m.power_pct IS o.power_pct AND m.power_w IS o.power_w
+          AND m.hand_speed_mm_s IS o.hand_speed_mm_s AND m.scan_width_mm IS o.scan_width_mm
+          AND m.spot_speed_mm_s IS o.spot_speed_mm_s AND m.line_spacing_mm IS o.line_spacing_mm
+          AND m.seconds_per_pass IS o.seconds_per_pass AND m.timed_area_cm2 IS o.timed_area_cm2
+        JOIN other.board ob ON ob.id = o.board_id
+        JOIN main.board mb ON mb.id = m.board_id AND mb.name = ob.name
+        WHERE m.voided_why IS NULL AND o.voided_why IS NULL
+          AND o.id NOT IN (SELECT id FROM main.patch) AND m.id NOT IN (SELECT id FROM other.patch)
+          AND (SELECT passes || outcome FROM main.reading
+               WHERE patch_id = m.id AND voided_why IS NULL ORDER BY passes LIMIT 1)
+            = (SELECT passes || outcome FROM other.reading
+               WHERE patch_id = o.id AND voided_why IS NULL ORDER BY passes LIMIT 1)
+        ORDER BY o.rowid
+        """,
+        row -> row.text("code"));
+  }
+
   /** Identities of rows that both logs hold and that differ in what may be amended. */
   List<UUID> different(String table) {
     String differ =

@@ -109,6 +109,50 @@ class KeepingCommandsTest {
   }
 
   @Test
+  void a_trial_sheet_that_was_imported_into_both_logs_does_not_count_twice() throws IOException {
+    shell.mustDo(BURN + "residue");
+    shell.mustDo(BURN + "tint");
+    Path sheet = folder.resolve("all.csv");
+    Path rigs = folder.resolve("rigs.csv");
+    shell.mustDo("export --to " + sheet + " --rigs " + rigs);
+    shell.mustDo("patch void 3 --why knot");
+    Shell bo = new Shell(folder).set("CHARLINE_LOG", slipway.toString()).set("CHARLINE_BY", "Bo");
+    bo.mustDo("import " + sheet + " --rigs " + rigs);
+    bo.mustDo("patch read 1 --passes 2 --outcome clean");
+
+    Shell.Result refused = merge("");
+
+    assertThat(refused)
+        .isEqualTo(
+            new Shell.Result(
+                3,
+                "",
+                "2 patches in slipway.db are recorded here too, as if one trial sheet had been imported into both logs (P-0001, P-0002), and would count twice; void them in one of the logs, or add --sure if they are different patches.\n"));
+    assertThat(shell.run("find").out()).startsWith("2 patches (all patches): 2 readings");
+
+    bo.mustDo("patch void 1 --why \"came in twice\"");
+    assertThat(merge("").err())
+        .startsWith("A patch in slipway.db is recorded here too")
+        .contains("(P-0002)");
+    bo.mustDo("patch void 2 --why \"came in twice\"");
+    assertThat(merge("").out()).startsWith("slipway.db: 3 new patches (2 void), 4 new readings");
+    assertThat(shell.run("find").out()).startsWith("3 patches (all patches): 3 readings");
+    assertThat(merge("").out()).isEqualTo("slipway.db: nothing new.\n");
+  }
+
+  @Test
+  void patches_that_only_look_like_ones_of_this_log_come_in_for_who_is_sure() throws IOException {
+    Shell bo = atTheSlipway();
+    bo.mustDo(BURN + "tint");
+    shell.mustDo(BURN + "tint");
+    assertThat(merge("").code()).isEqualTo(3);
+
+    assertThat(merge(" --sure").out()).startsWith("slipway.db: 1 new patch, 1 new reading.");
+    assertThat(merge("").out()).isEqualTo("slipway.db: nothing new.\n");
+    assertThat(bo.run("merge " + folder.resolve("boathouse.db")).code()).isZero();
+  }
+
+  @Test
   void a_power_check_of_the_other_bench_is_counted_with_the_patches_whose_power_it_changes()
       throws IOException {
     Shell bo = atTheSlipway();

@@ -143,7 +143,8 @@ class PlannedPatchesTest {
     try (Logbook other = Logbook.openExisting(copy, CLOCK)) {
       burn(Boathouse.alreadySetUp(other), "P-0001");
     }
-    Merged merged = log.merge(copy, Take.UNDECIDED, "Ada");
+    Merged merged =
+        log.merge(copy, Take.UNDECIDED, "Ada", true); // of one minute and one outcome here
 
     assertThat(merged.patches()).isEqualTo(1);
     assertThat(merged.notes())

@@ -24,6 +24,8 @@ import picocli.CommandLine.Parameters;
             + "nothing. A code that is taken here gets a new one; the old one stays in the history. "
             + "What only the other bench amended comes in as it is there. What both amended is "
             + "named and stays as it is here, until you say which holds. A damaged photo stays out. "
+            + "Patches of one trial sheet that was imported into both logs would count twice, so "
+            + "they are refused. "
             + "Exit codes: 0 all of it is in, 1 something is left to decide or was left out.",
     footer = {
       "",
@@ -46,6 +48,11 @@ public final class Join extends Work {
   @Option(names = "--by", paramLabel = "WHO", description = "Who decides.")
   private String by;
 
+  @Option(
+      names = "--sure",
+      description = "Bring in patches that look like ones of this log: they are others.")
+  private boolean sure;
+
   public Join(Desk desk) {
     super(desk);
   }
@@ -54,7 +61,7 @@ public final class Join extends Work {
   public Integer call() {
     Take side = side();
     try (Logbook log = desk.logToWrite()) {
-      Merged merged = log.merge(other, side, desk.person(by));
+      Merged merged = log.merge(other, side, desk.person(by), sure);
       line(other.getFileName() + ": " + broughtIn(merged) + ".");
       merged.notes().forEach(this::line);
       if (merged.settled() > 0) {
