@@ -3,6 +3,7 @@ package charline.log.trialsheet;
 import charline.log.Nearest;
 import charline.log.Refused;
 import java.io.StringReader;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -27,17 +28,21 @@ record TextTable(String name, Table table) {
   /** Column that holds the line a row starts on; no heading can have this name. */
   static final String LINE = "#line";
 
+  /** Letters of a first line that a message repeats. */
+  private static final int LONGEST_READ = 80;
+
   /**
    * Reads records under known headings.
    *
    * @param text the file
    * @param known headings that may stand, lower case
    * @param needed headings that must stand
-   * @throws Refused if a heading is unknown, missing or stands twice, a line has too many or too
-   *     few cells, or there is no line under the headings
+   * @throws Refused if the first line names no known heading, a heading is unknown, missing or
+   *     stands twice, a line has too many or too few cells, or there is no line under the headings
    */
   static TextTable read(SheetText text, List<String> known, List<String> needed) {
     List<SheetText.Record> records = text.records();
+    refuseOtherFirstLine(text, known, needed);
     Faults shape = new Faults(text.name());
     int columns = records.get(0).cells();
     for (SheetText.Record r : records) {
@@ -90,6 +95,7 @@ record TextTable(String name, Table table) {
     Faults faults = new Faults(text.name());
     int line = text.records().get(0).line();
     Set<String> seen = new HashSet<>();
+    List<String> strange = new ArrayList<>();
     for (StringColumn column : List.copyOf(Arrays.asList(table.stringColumns()))) {
       String given = column.get(0).strip();
       String heading = given.toLowerCase(Locale.ROOT);
@@ -101,19 +107,27 @@ record TextTable(String name, Table table) {
         }
       } else if (!known.contains(heading)) {
         List<String> near = Nearest.to(heading, known);
-        faults.add(
-            line,
-            "There is no column \"%s\"; %s."
-                .formatted(
-                    given,
-                    near.isEmpty()
-                        ? "the columns are " + String.join(", ", known)
-                        : "nearest: " + String.join(", ", near)));
+        if (near.isEmpty()) {
+          strange.add("\"%s\"".formatted(given));
+        } else {
+          faults.add(
+              line,
+              "There is no column \"%s\"; nearest: %s.".formatted(given, String.join(", ", near)));
+        }
       } else if (!seen.add(heading)) {
         faults.add(line, "Column %s stands twice; keep one.".formatted(heading));
       } else {
         column.setName(heading);
       }
+    }
+    if (!strange.isEmpty()) {
+      faults.add(
+          line,
+          "There %s %s; the columns are %s."
+              .formatted(
+                  strange.size() == 1 ? "is no column" : "are no columns",
+                  String.join(", ", strange),
+                  String.join(", ", known)));
     }
     List<String> missing = needed.stream().filter(h -> !seen.contains(h)).toList();
     if (!missing.isEmpty()) {
@@ -129,6 +143,29 @@ record TextTable(String name, Table table) {
     faults.refuseIfAny();
     table.addColumns(
         IntColumn.create(LINE, text.records().stream().mapToInt(SheetText.Record::line).toArray()));
+  }
+
+  /** A title above the columns, or columns named in another language, is best told in one go. */
+  private static void refuseOtherFirstLine(
+      SheetText text, List<String> known, List<String> needed) {
+    SheetText.Record first = text.records().get(0);
+    List<String> cells =
+        Arrays.stream(text.body().substring(first.from(), first.to()).split("[,;\\t\n]"))
+            .map(cell -> cell.replace("\"", "").strip())
+            .filter(cell -> !cell.isEmpty())
+            .toList();
+    if (cells.stream().noneMatch(c -> known.contains(c.toLowerCase(Locale.ROOT)))) {
+      String read = String.join(", ", cells);
+      throw new Refused(
+          Refused.Kind.DATA,
+          "Line %d of %s must name the columns, not read \"%s\"; take out any title above the names, and name at least %s, of %s."
+              .formatted(
+                  first.line(),
+                  text.name(),
+                  read.length() > LONGEST_READ ? read.substring(0, LONGEST_READ) + "..." : read,
+                  String.join(", ", needed),
+                  String.join(", ", known)));
+    }
   }
 
   int rowCount() {

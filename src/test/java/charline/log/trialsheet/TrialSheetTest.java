@@ -88,6 +88,11 @@ class TrialSheetTest {
         .containsExactly("[2, 5]", "[3]", "[4]", "[6]");
   }
 
+  private static final String COLUMNS =
+      "patch, burned_at, rig, board, wood, finish, family, tone, power_pct, power_w, rep_khz, pulse_ns, spot_mm, scan_mm_s, spacing_mm, width_mm, hand_mm_s, area_cm2, seconds, passes, outcome, soot, depth_um, by, note, patch_cm2, form, condition, moisture_pct, job, coats, read_at, burned_by, patch_note";
+  private static final String NO_NAMES =
+      "Line %d of the trial sheet must name the columns, not read \"%s\"; take out any title above the names, and name at least burned_at, rig, board, passes, outcome, of %s.";
+
   static Stream<Arguments> bad_sheets() {
     return Stream.of(
         Arguments.of(
@@ -109,6 +114,20 @@ class TrialSheetTest {
             NEEDED + ",spott_mm\n" + LINE + ",0.5\n",
             "Nothing was imported: one place in the trial sheet must be put right.\n"
                 + "  line 1: There is no column \"spott_mm\"; nearest: spot_mm."),
+        Arguments.of(
+            NEEDED + ",Lampe,Wetter\n" + LINE + ",0.5,dry\n",
+            "Nothing was imported: one place in the trial sheet must be put right.\n"
+                + "  line 1: There are no columns \"Lampe\", \"Wetter\"; the columns are %s."
+                    .formatted(COLUMNS)),
+        Arguments.of(
+            "\nBoathouse; kitchen;;\n" + NEEDED.replace(',', ';') + "\n",
+            NO_NAMES.formatted(2, "Boathouse, kitchen", COLUMNS)),
+        Arguments.of(
+            "Boathouse\n" + NEEDED + "\n" + LINE + "\n",
+            NO_NAMES.formatted(1, "Boathouse", COLUMNS)),
+        Arguments.of(
+            "Probe;\"Datum\";Brett\nA;2026-09-03;b1\n",
+            NO_NAMES.formatted(1, "Probe, Datum, Brett", COLUMNS)),
         Arguments.of(
             NEEDED + ",Rig\n" + LINE + ",x\n",
             "Nothing was imported: one place in the trial sheet must be put right.\n"
