@@ -150,16 +150,39 @@ const Bench = (() => {
     document.dispatchEvent(new CustomEvent("bench-queue"));
   }
 
-  // Step buttons of every page.
+  // A number as the bench reads it: a decimal comma is a point, and a unit may follow. NaN for what it
+  // refuses: no number, or a comma that could stand between thousands.
+  const NUMBER = /^([-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[-+]?\d+)?)\s*([^\s\d.,]\S*|)$/i;
+  const THOUSANDS = /^[-+]?[1-9]\d{0,2}(?:,\d{3})+(?!\d|,\d)/;
+  const thousands = text => THOUSANDS.test(text.trim());
+  function number(text) {
+    const parts = thousands(text) ? null : NUMBER.exec(text.trim());
+    const value = parts ? Number(parts[1].replace(",", ".")) : NaN;
+    return { value: Number.isFinite(value) ? value : NaN, unit: parts ? parts[2].replace("²", "2") : "" };
+  }
+
+  // Step buttons of every page. What is not read for sure stays as it was typed.
   function step(button) {
-    const input = document.getElementById(button.dataset.for);
+    const input = document.getElementById(button.dataset.for), knob = input.closest(".knob");
+    const own = knob.querySelector("[data-unit]")?.textContent ?? "", typed = input.value.trim();
     const by = Number(button.dataset.step), decimals = (button.dataset.step.split(".")[1] || "").length;
-    const have = Number(String(input.value).replace(",", "."));
-    if (Number.isNaN(have)) return;
-    const places = Math.max(decimals, (String(have).split(".")[1] || "").length);
-    const next = Number((have + by).toFixed(Math.min(places, 4)));
+    const have = typed ? number(typed) : { value: 0, unit: "" };
+    const other = have.unit && have.unit.toLowerCase() !== own.replace("²", "2").toLowerCase();
+    knob.querySelector(".unread")?.remove();
+    if (Number.isNaN(have.value) || other || input.validity.patternMismatch) {
+      const words = document.createElement("p");
+      words.className = "unread";
+      words.setAttribute("role", "alert");
+      words.textContent = own ? `The buttons step a number in ${own} without commas between thousands, not "${typed}"; write it so.`
+        : `The buttons step a whole number, not "${typed}"; write one.`;
+      knob.append(words);
+      return;
+    }
+    const places = Math.max(decimals, (String(have.value).split(".")[1] || "").length);
+    const next = Number((have.value + by).toFixed(Math.min(places, 4)));
     if (next > 0) { input.value = String(next); input.dispatchEvent(new Event("input", { bubbles: true })); }
   }
+  document.addEventListener("input", e => e.target.closest(".knob")?.querySelector(".unread")?.remove());
   document.addEventListener("click", e => {
     const button = e.target.closest("button[data-step]");
     if (button) step(button);
@@ -210,7 +233,7 @@ const Bench = (() => {
   addEventListener("online", flush);
   addEventListener("storage", tell);
   addEventListener("DOMContentLoaded", () => { tell(); flush(); });
-  return { uuid7, now, kept, keep, queue, change, add, addPhoto, flush, live, onReply: l => listeners.push(l),
+  return { uuid7, now, number, thousands, kept, keep, queue, change, add, addPhoto, flush, live, onReply: l => listeners.push(l),
     hold: (id, value) => store("readwrite", s => s.put(value, id)), held: id => store("readonly", s => s.get(id)),
     forget: id => store("readwrite", s => s.delete(id)).catch(() => {}) };
 })();

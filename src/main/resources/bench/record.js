@@ -32,6 +32,7 @@
   function beyond() {
     if (!/^[1-9]\d{0,3}$/.test(form.passes.value.trim())) return `Passes must be a whole number, 1 or more, not "${form.passes.value.trim()}".`;
     const depth = number(at("depth").value);
+    if (depth && Bench.thousands(at("depth").value)) return `Depth removed of ${at("depth").value.trim()} must be written without a comma, which could stand between thousands.`;
     if (depth && !(depth.value >= 0)) return `Depth removed must be a number in µm, 0 or more, not "${at("depth").value.trim()}".`;
     if (reading) return "";
     for (const input of all("section .turn input", form)) {
@@ -39,6 +40,7 @@
       const label = labelOf(input), own = unitOf(input.name), given = number(input.value);
       if (!given && ["pulse", "patch"].includes(input.name)) continue;
       if (!given) return `${label} is not set; give it in ${own}.`;
+      if (Bench.thousands(input.value)) return `${label} of ${input.value.trim()} must be written without a comma, which could stand between thousands.`;
       if (Number.isNaN(given.value)) return `${label} must be a number in ${own}, not "${input.value.trim()}".`;
       const unit = given.unit || own, most = unit === "%" ? 100 : Infinity;
       if (!(given.value > 0)) return `${label} must be above 0 ${unit}, not ${given.value} ${unit}.`;
@@ -46,12 +48,7 @@
     }
     return "";
   }
-  // As the bench reads it: a decimal comma is a point, and a unit may follow.
-  function number(text) {
-    if (!text.trim()) return null;
-    const parts = /^([-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[-+]?\d+)?)\s*(\S*)$/i.exec(text.trim());
-    return { value: parts ? Number(parts[1].replace(",", ".")) : NaN, unit: parts ? parts[2] : "" };
-  }
+  const number = text => text.trim() ? Bench.number(text) : null;
   function ask() {
     at("place-words").textContent = ["board", "finish", "rig"].map(k => at("c-" + k).value).join(", ");
     at("lesser-words").textContent = all("#lesser .turn input").filter(i => i.value && !i.closest("[hidden]"))
@@ -96,11 +93,13 @@
   pad.addEventListener("click", e => {
     const digit = e.target.closest("[data-digit]")?.dataset.digit, value = at("pad-value");
     if (!digit) return;
-    const have = fresh && digit !== "back" ? "" : value.textContent;
-    fresh = false;
-    if (digit === "back") value.textContent = have.slice(0, -1);
-    else if (have.length < 9 && !(digit === "." && have.includes("."))) value.textContent = have + digit;
+    if (digit === "back") { fresh = false; value.textContent = value.textContent.slice(0, -1); } else put(digit);
   });
+  function put(sign) {
+    const value = at("pad-value"), have = fresh ? "" : value.textContent;
+    fresh = false;
+    if (have.length < 9 && !(/[.,]/.test(sign) && have.includes("."))) value.textContent = have + sign;
+  }
   // Enter sets what stands on the pad, whichever key has the focus; Cancel alone keeps its own Enter.
   pad.addEventListener("keydown", e => {
     if (e.key === "Enter" && e.target !== at("pad-cancel")) {
@@ -108,14 +107,14 @@
       if (!e.repeat) set();
       return;
     }
-    const button = /^[0-9.,]$/.test(e.key) ? pad.querySelector(`[data-digit="${e.key.replace(",", ".")}"]`)
-      : e.key === "Backspace" ? pad.querySelector("[data-digit=back]") : null;
-    if (button) button.click();
+    if (/^[0-9.,]$/.test(e.key)) put(e.key);
+    else if (e.key === "Backspace") pad.querySelector("[data-digit=back]").click();
   });
   at("pad-cancel").addEventListener("click", () => pad.close());
   at("pad-set").addEventListener("click", set);
   function set() {
-    padFor.value = at("pad-value").textContent;
+    const typed = at("pad-value").textContent;
+    padFor.value = Bench.thousands(typed) ? typed : typed.replace(",", ".");
     pad.close();
     padFor.dispatchEvent(new Event("input", { bubbles: true }));
   }

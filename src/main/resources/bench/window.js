@@ -16,7 +16,9 @@
 
   let tapped = false;
   function ask() {
-    const p = Number(power.value.replace(",", ".")), s = Number(speed.value.replace(",", "."));
+    // The place of a speed in another unit is known to the bench alone; its figures come all the same.
+    const own = (input, unit) => { const n = Bench.number(input.value); return n.unit && n.unit.toLowerCase() !== unit ? NaN : n.value; };
+    const p = own(power, "%"), s = own(speed, "mm/s");
     const cx = x + w * share(Number(data.lowSpeed), Number(data.highSpeed), s);
     const cy = y + h * (1 - share(Number(data.lowPower), Number(data.highPower), p));
     const inside = p > 0 && s > 0 && cx >= x && cx <= x + w && cy >= y && cy <= y + h;

@@ -2,6 +2,8 @@ package charline.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.exposure.Invariant;
+import charline.exposure.Measure;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
@@ -476,6 +478,101 @@ class BenchJourneyTest {
     tablet.press("\n");
     assertThat(value("#k-hand")).isEqualTo("12.5");
     assertThat(tablet.find("#pad").isDisplayed()).isFalse();
+  }
+
+  @Test
+  void the_page_reads_numbers_exactly_as_the_bench_does() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    for (String typed :
+        List.of(
+            "30",
+            "1.5",
+            "1,5",
+            "0,125",
+            "1,200",
+            "1,20",
+            "1,2345",
+            "12,345,678",
+            "1,200.5",
+            ",5",
+            "5.",
+            "-3",
+            "+4",
+            "1e2",
+            "1e400",
+            "Infinity",
+            "1 200",
+            "1.2.3",
+            "1,200 mm",
+            "30mm",
+            "30 MM",
+            "2in",
+            "quick",
+            "0,600",
+            "007",
+            "-1,200",
+            "1,5e3")) {
+      Object read =
+          tablet.script(
+              "const n = Bench.number(arguments[0]); return isNaN(n.value) ? null : n.value + ' ' + n.unit",
+              typed);
+      assertThat(read).as(typed).isEqualTo(readByTheBench(typed));
+    }
+  }
+
+  /** The number and its unit as typed, or null where it is refused whatever the unit. */
+  private static String readByTheBench(String typed) {
+    try {
+      Measure.parse(typed, Measure.Quantity.LENGTH);
+    } catch (IllegalArgumentException e) {
+      return null;
+    }
+    String unit = Measure.unit(typed).orElseThrow();
+    double value = Measure.plainNumber(typed.substring(0, typed.length() - unit.length()));
+    return Invariant.plain(value) + " " + unit;
+  }
+
+  @Test
+  void a_step_button_leaves_alone_what_could_be_read_in_two_ways_and_says_so() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[name=form][value=scan]");
+    for (String typed : List.of("1,200", "1.2m/s", "0x10", "quick")) {
+      tablet.type("#k-scan", typed);
+      tablet.tap("[data-for=k-scan][data-step='500']");
+      assertThat(value("#k-scan")).isEqualTo(typed);
+      assertThat(tablet.text("[data-row=scan] .unread"))
+          .isEqualTo(
+              "The buttons step a number in mm/s without commas between thousands, not \"%s\"; write it so."
+                  .formatted(typed));
+    }
+    tablet.type("#k-scan", "1200 mm/s");
+    assertThat(tablet.all(".unread")).isEmpty();
+    tablet.tap("[data-for=k-scan][data-step='500']");
+    assertThat(value("#k-scan")).isEqualTo("1700");
+    tablet.type("#k-passes", "1,5");
+    tablet.tap("[data-for=k-passes][data-step='1']");
+    assertThat(value("#k-passes")).isEqualTo("1,5");
+    tablet.untilSays("[data-row=passes] .unread", "The buttons step a whole number");
+    tablet.type("#k-power", "62,5");
+    tablet.tap("[data-for=k-power][data-step='5']");
+    assertThat(value("#k-power")).isEqualTo("67.5");
+  }
+
+  @Test
+  void a_comma_between_thousands_is_asked_about_and_never_taken_for_a_point() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("input[name=form][value=scan]");
+    tablet.tap("#k-scan");
+    tablet.press("1,200\n");
+    assertThat(value("#k-scan")).isEqualTo("1,200");
+    tablet.untilSays("#live-note", "can be read in two ways");
+    tablet.connection(false);
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    tablet.untilSays(
+        "#trouble",
+        "Scan speed of 1,200 must be written without a comma, which could stand between thousands.");
+    assertThat(tablet.script("return Bench.queue().length")).isEqualTo(0L);
   }
 
   @Test
