@@ -147,6 +147,29 @@ public final class Plausibility {
                         rig.name())));
   }
 
+  /**
+   * A doubt about a power typed without its % sign: 0.6 can mean 0.6 % or 60 %, and one is a
+   * hundred times the other. Above 1 there is none.
+   *
+   * @param emission kind of source
+   * @param percent as it would be taken
+   */
+  public static List<Doubt> aboutBareShare(Emission emission, double percent) {
+    return isFraction(percent)
+        ? List.of(
+            new Doubt(
+                powerOf(emission),
+                "Power of %s can mean %s %% or %s %%; correct it, or say that you are sure of %s %%."
+                    .formatted(
+                        plain(percent), plain(100 * percent), plain(percent), plain(percent))))
+        : List.of();
+  }
+
+  /** Whether a share typed without its % sign may have been meant as a fraction of 1. */
+  public static boolean isFraction(double share) {
+    return share > 0 && share <= 1;
+  }
+
   private static List<Doubt> aboutWatts(Emission emission, double ratedWatts, double watts) {
     if (watts > 1.2 * ratedWatts) {
       return List.of(

@@ -218,6 +218,47 @@ class BenchServerTest {
     assertThat(recorded()).isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "0.6 | Power of 0.6 can mean 60 % or 0.6 %; correct it, or say that you are sure of 0.6 %.",
+        "0,6 | Power of 0.6 can mean 60 % or 0.6 %; correct it, or say that you are sure of 0.6 %.",
+        "1 | Power of 1 can mean 100 % or 1 %; correct it, or say that you are sure of 1 %.",
+      })
+  void a_power_that_may_be_a_fraction_is_kept_only_by_a_person_who_is_sure(String power, String why)
+      throws IOException {
+    String bare = entry(1, "").replace("\"power\":\"60\"", "\"power\":\"" + power + "\"");
+    Answer answer = post("/entries/patch", bare);
+    assertThat(answer.status()).isEqualTo(409);
+    assertThat(answer.body()).isEqualTo("{\"sentence\":\"" + why + "\"}");
+    assertThat(get("/live?" + settings(power)).body()).contains("\"note\":\"" + why);
+    assertThat(recorded()).isEmpty();
+    assertThat(post("/entries/patch", bare.replace("}", ",\"sure\":true}")).status())
+        .isEqualTo(200);
+    assertThat(recorded().get(0).patch().settings().power().value())
+        .isEqualTo(Double.parseDouble(power.replace(',', '.')));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0.6%", "1.1", "0.9W", "0.9kW"})
+  void a_power_that_says_what_it_is_of_is_no_fraction(String power) throws IOException {
+    assertThat(get("/live?" + settings(power.replace("%", "%25"))).body())
+        .doesNotContain("can mean");
+    assertThat(
+            post(
+                    "/entries/patch",
+                    entry(1, "").replace("\"power\":\"60\"", "\"power\":\"" + power + "\""))
+                .body())
+        .doesNotContain("can mean");
+  }
+
+  private static String settings(String power) {
+    return "rig=heron&board=offcut&finish=wall-latex&form=hand&power=%s&hand=20&width=60&spot=0.5&rep=60&passes=2"
+        .formatted(power);
+  }
+
   @Test
   void broken_and_oversized_entries_are_refused_without_a_trace_of_the_program()
       throws IOException {

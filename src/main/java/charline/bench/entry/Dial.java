@@ -13,9 +13,12 @@ import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.TimedArea;
 import charline.trial.Patch;
+import charline.trial.Plausibility;
+import charline.trial.Plausibility.Doubt;
 import charline.trial.Rig;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -124,14 +127,30 @@ public record Dial(Form form, String powerUnit, Map<Knob, String> texts) {
         power(), doseForm(), new Spot(need(Knob.SPOT), rig.spotDefinition()), pulses(rig));
   }
 
+  /** Doubts about what the numbers say as they were typed. */
+  public List<Doubt> doubts(Rig rig) {
+    String text = text(Knob.POWER);
+    return text.isEmpty() || inWatts(text) ? List.of() : bareShare(rig.emission(), text);
+  }
+
+  /** Doubts about a power in percent that was typed without its sign. */
+  public static List<Doubt> bareShare(Emission emission, String text) {
+    return text.endsWith("%")
+        ? List.of()
+        : Plausibility.aboutBareShare(emission, Measure.parse(text, Quantity.SHARE).value());
+  }
+
+  private boolean inWatts(String power) {
+    return power.toLowerCase(Locale.ROOT).endsWith("w")
+        || powerUnit.equals("W") && !power.endsWith("%");
+  }
+
   private PowerSetting power() {
     String text = texts.get(Knob.POWER);
     if (text == null) {
       throw missing(Knob.POWER);
     }
-    boolean watts =
-        text.toLowerCase(Locale.ROOT).endsWith("w") || powerUnit.equals("W") && !text.endsWith("%");
-    return watts
+    return inWatts(text)
         ? PowerSetting.watts(Measure.parse(text, Quantity.POWER).value())
         : PowerSetting.percent(Measure.parse(text, Quantity.SHARE).value());
   }

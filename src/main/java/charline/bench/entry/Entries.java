@@ -65,6 +65,7 @@ public final class Entries {
           OptionalDouble size = dial.patchSize();
           size.ifPresent(cm2 -> Invariant.positive("Patch size", cm2, "cm2"));
           boolean sure = fields.yes("sure");
+          Doubtful.require(sure, dial.doubts(rig));
           Doubtful.require(sure, Plausibility.about(rig.emission(), rig.ratedWatts(), settings));
           Doubtful.require(sure, Plausibility.Knob.PASSES.doubts(reading.passes()));
           Patch patch =

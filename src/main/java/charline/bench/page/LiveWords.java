@@ -5,10 +5,12 @@ import charline.exposure.Emission;
 import charline.exposure.Exposure;
 import charline.model.Evidence;
 import charline.sheet.Figures;
+import charline.trial.Plausibility.Doubt;
 import charline.trial.Stratum;
 import charline.window.Asked;
 import charline.window.LiveForecast;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** What a dialled setting does, in words and figures, before it is fired. */
@@ -70,6 +72,13 @@ final class LiveWords {
         (expected.tried() ? "" : "Beyond the trials these figures are a guess. ")
             + rests(stratum, models.evidence(), known.renewing(), asked));
     return words;
+  }
+
+  /** Puts before the figures what power they are for, where what was typed can mean another. */
+  static void doubt(Map<String, Object> words, List<Doubt> doubts) {
+    for (Doubt doubt : doubts) {
+      words.merge("note", doubt.sentence(), (note, first) -> first + " " + note);
+    }
   }
 
   private static Map<String, Object> event(

@@ -83,6 +83,7 @@ final class RecordPages {
       words.putAll(
           LiveWords.of(
               stratum, models.of(stratum, false, PATIENCE), exposure, passes, Asked.USUAL));
+      LiveWords.doubt(words, dial.doubts(rig));
     } catch (IllegalArgumentException e) {
       words.put("note", e.getMessage());
     }

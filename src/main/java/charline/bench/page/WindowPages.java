@@ -1,6 +1,7 @@
 package charline.bench.page;
 
 import charline.bench.door.Turned;
+import charline.bench.entry.Dial;
 import charline.bench.live.LiveModels;
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
@@ -14,6 +15,7 @@ import charline.sheet.SheetStamp;
 import charline.sheet.WindowSheet;
 import charline.trial.Caution;
 import charline.trial.Patch;
+import charline.trial.Plausibility.Doubt;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.window.Asked;
@@ -284,8 +286,10 @@ public final class WindowPages {
     int passes = (int) number(ctx, "passes", 1, 999);
     Bench bench = bench(ctx, chosen);
     Exposure exposure;
+    List<Doubt> doubts;
     try {
       double power = Measure.parse(text(ctx, "power"), Quantity.SHARE).value();
+      doubts = Dial.bareShare(bench.rig().emission(), text(ctx, "power"));
       Invariant.positive("Power", power, "%");
       Invariant.within("Power", power, 0, 100, "%");
       double speed = Measure.parse(text(ctx, "speed"), Quantity.SPEED).value();
@@ -295,14 +299,15 @@ public final class WindowPages {
       Pages.json(ctx, Map.of("note", e.getMessage())); // in place of figures of another setting
       return;
     }
-    Pages.json(
-        ctx,
+    Map<String, Object> words =
         LiveWords.of(
             chosen.stratum(),
             models.of(chosen.stratum(), asked.acceptTint(), ONE),
             exposure,
             passes,
-            asked));
+            asked);
+    LiveWords.doubt(words, doubts);
+    Pages.json(ctx, words);
   }
 
   private static double number(Context ctx, String name, double low, double high) {

@@ -5,6 +5,7 @@ import charline.exposure.Measure;
 import charline.exposure.Measure.Quantity;
 import charline.exposure.PowerSetting;
 import charline.log.Refused;
+import charline.trial.Plausibility;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -64,7 +65,7 @@ public final class Typed {
    */
   public static double percentage(String option, String text) {
     double value = measure(option, text, Quantity.SHARE);
-    if (value > 0 && value <= 1 && !text.strip().endsWith("%")) {
+    if (Plausibility.isFraction(value) && !text.strip().endsWith("%")) {
       String asFraction = Invariant.plain(100 * value) + "%";
       String asPercent = Invariant.plain(value) + "%";
       throw refused(
