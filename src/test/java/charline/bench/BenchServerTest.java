@@ -254,6 +254,18 @@ class BenchServerTest {
         .doesNotContain("can mean");
   }
 
+  @Test
+  void all_doubts_are_told_before_a_person_is_sure() throws IOException {
+    String slips =
+        entry(1, ",\"depth\":\"9000\"")
+            .replace("\"power\":\"60\"", "\"power\":\"0.6\"")
+            .replace("\"hand\":\"20\"", "\"hand\":\"900\"")
+            .replace("\"passes\":\"2\"", "\"passes\":\"60\"");
+    assertThat(post("/entries/patch", slips).body())
+        .contains(
+            "Power of 0.6 can", "Hand speed of 900", "Passes of 60 is", "Depth removed of 9000 um");
+  }
+
   private static String settings(String power) {
     return "rig=heron&board=offcut&finish=wall-latex&form=hand&power=%s&hand=20&width=60&spot=0.5&rep=60&passes=2"
         .formatted(power);

@@ -10,6 +10,7 @@ import charline.log.Refused;
 import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
+import charline.trial.Plausibility.Doubt;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import java.time.Clock;
@@ -17,6 +18,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -64,10 +66,11 @@ public final class Entries {
           Reading reading = reading(fields, log.newId(), person);
           OptionalDouble size = dial.patchSize();
           size.ifPresent(cm2 -> Invariant.positive("Patch size", cm2, "cm2"));
-          boolean sure = fields.yes("sure");
-          Doubtful.require(sure, dial.doubts(rig));
-          Doubtful.require(sure, Plausibility.about(rig.emission(), rig.ratedWatts(), settings));
-          Doubtful.require(sure, Plausibility.Knob.PASSES.doubts(reading.passes()));
+          // All at once: a person who is sure of one value has not seen the next doubt.
+          List<Doubt> doubts = new ArrayList<>(dial.doubts(rig));
+          doubts.addAll(Plausibility.about(rig.emission(), rig.ratedWatts(), settings));
+          doubts.addAll(doubts(reading));
+          Doubtful.require(fields.yes("sure"), doubts);
           Patch patch =
               new Patch(
                   id,
@@ -112,7 +115,7 @@ public final class Entries {
             return kept(id, entry.patch(), entry.patch().lastReading(), true);
           }
           Reading reading = reading(fields, id, person, fields.note("note"));
-          Doubtful.require(fields.yes("sure"), Plausibility.Knob.PASSES.doubts(reading.passes()));
+          Doubtful.require(fields.yes("sure"), doubts(reading));
           log.addReading(entry.patch().code(), reading);
           return kept(id, entry.patch(), reading, false);
         });
@@ -187,10 +190,6 @@ public final class Entries {
         depth == null
             ? OptionalDouble.empty()
             : OptionalDouble.of(Measure.parse(depth, Quantity.THICKNESS).value());
-    if (micrometres.isPresent()) {
-      Doubtful.require(
-          fields.yes("sure"), Plausibility.Knob.DEPTH.doubts(micrometres.getAsDouble()));
-    }
     return new Reading(
         id,
         fields.count("passes", "Passes"),
@@ -200,6 +199,12 @@ public final class Entries {
         at(fields),
         Optional.of(by(fields, person)),
         note);
+  }
+
+  private static List<Doubt> doubts(Reading reading) {
+    List<Doubt> doubts = new ArrayList<>(Plausibility.Knob.PASSES.doubts(reading.passes()));
+    reading.depthMicrometres().ifPresent(um -> doubts.addAll(Plausibility.Knob.DEPTH.doubts(um)));
+    return doubts;
   }
 
   private static String by(Fields fields, String person) {

@@ -9,6 +9,7 @@ import charline.trial.Board;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Plausibility;
+import charline.trial.Plausibility.Doubt;
 import charline.trial.Plausibility.Knob;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
@@ -99,11 +100,12 @@ public final class SetUps {
   public void finish(UnaryOperator<String> form, String by) {
     Fields f = fields(form);
     List<Coat> coats = new ArrayList<>();
+    List<Doubt> doubts = new ArrayList<>();
     for (int i = 1; i <= MOST_COATS; i++) {
       String family = f.line("coat" + i);
       if (family != null) {
         OptionalDouble thickness = given(f, "thickness" + i, Quantity.THICKNESS);
-        thickness.ifPresent(um -> Doubtful.require(f.yes("sure"), Knob.THICKNESS.doubts(um)));
+        thickness.ifPresent(um -> doubts.addAll(Knob.THICKNESS.doubts(um)));
         coats.add(
             new Coat(
                 log.family(family),
@@ -119,6 +121,7 @@ public final class SetUps {
       throw new IllegalArgumentException(
           "A finish needs at least one coat; choose what the outermost one is.");
     }
+    Doubtful.require(f.yes("sure"), doubts);
     String family = f.line("family");
     log.add(
         new Finish(
