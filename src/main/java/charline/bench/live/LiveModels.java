@@ -32,10 +32,12 @@ import java.util.function.Function;
  */
 public final class LiveModels implements AutoCloseable {
   private static final int KEPT_ANSWERS = 32;
+  private static final Duration LONGEST = Duration.ofSeconds(30);
 
   private final Logbook log;
   private final Fitter fitter;
   private final Function<Trials, LiveForecast> fit;
+  private final Duration longest;
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
           task -> {
@@ -49,14 +51,20 @@ public final class LiveModels implements AutoCloseable {
   private Shelf shelf;
 
   public LiveModels(Logbook log, Fitter fitter) {
-    this(log, fitter, trials -> LiveForecast.fitted(fitter, trials));
+    this(log, fitter, trials -> LiveForecast.fitted(fitter, trials), LONGEST);
   }
 
   /** With a fit that can be made to wait. */
-  LiveModels(Logbook log, Fitter fitter, Function<Trials, LiveForecast> fit) {
+  LiveModels(Logbook log, Fitter fitter, Function<Trials, LiveForecast> fit, Duration longest) {
     this.log = log;
     this.fitter = fitter;
     this.fit = fit;
+    this.longest = longest;
+  }
+
+  /** How long a person waits who asked for one window. */
+  public Duration longest() {
+    return longest;
   }
 
   private record Subject(Stratum stratum, boolean acceptTint) {}
@@ -100,6 +108,16 @@ public final class LiveModels implements AutoCloseable {
    * @param renewing true while newer ones are being fitted
    */
   public record Known(Optional<LiveForecast> models, boolean renewing) {}
+
+  /**
+   * How models of a stratum stand to what the log holds now.
+   *
+   * @param models older ones that answer while newer ones are being fitted
+   */
+  public Behind behind(LiveForecast models) {
+    Trials trials = models.trials();
+    return Behind.of(trials.patches(), shelf().strata().getOrDefault(trials.stratum(), List.of()));
+  }
 
   /** What the log holds now. */
   public synchronized Shelf shelf() {

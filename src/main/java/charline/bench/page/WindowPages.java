@@ -39,9 +39,8 @@ import java.util.Set;
 /** The pages of windows: every stratum, one of them with its map, and its sheet. */
 public final class WindowPages {
   /** A person who asks for one window waits for it; a list does not wait for each. */
-  private static final Duration ONE = Duration.ofSeconds(30);
-
   private static final Duration LISTED = Duration.ofMillis(400);
+
   private static final String WORKED_OUT = "being worked out";
 
   private final Logbook log;
@@ -91,7 +90,12 @@ public final class WindowPages {
           Map.of(
               "view",
               WindowView.of(
-                  found, asked, answer.validity().notValid(), cautions(found), width(ctx))));
+                  found,
+                  asked,
+                  answer.behind(),
+                  answer.validity().notValid(),
+                  cautions(found),
+                  width(ctx))));
     } catch (WidthMissing e) {
       pages.send(
           ctx,
@@ -206,18 +210,22 @@ public final class WindowPages {
     }
   }
 
-  /** A window, and whether it may be used. */
-  private record Answer(Recommendation found, Validity validity) {}
+  /**
+   * A window, and whether it may be used.
+   *
+   * @param behind what it does not hold yet, in a line, while a newer one is worked out
+   */
+  private record Answer(Recommendation found, Validity validity, Optional<String> behind) {}
 
   private Answer answer(Context ctx, Case chosen, Asked asked) {
-    LiveForecast ready =
-        models
-            .of(chosen.stratum(), asked.acceptTint(), ONE)
-            .models()
-            .orElseThrow(WindowPages::notYet);
+    LiveModels.Known known = models.of(chosen.stratum(), asked.acceptTint(), models.longest());
+    LiveForecast ready = known.models().orElseThrow(WindowPages::notYet);
     return new Answer(
         models.recommend(ready, bench(ctx, chosen), asked),
-        models.validity(ready, rig(chosen), ONE).orElseThrow(WindowPages::notYet));
+        models.validity(ready, rig(chosen), models.longest()).orElseThrow(WindowPages::notYet),
+        known.renewing()
+            ? Optional.of(models.behind(ready)).filter(b -> !b.nothing()).map(BehindWords::of)
+            : Optional.empty());
   }
 
   private static Turned notYet() {
@@ -302,7 +310,7 @@ public final class WindowPages {
     Map<String, Object> words =
         LiveWords.of(
             chosen.stratum(),
-            models.of(chosen.stratum(), asked.acceptTint(), ONE),
+            models.of(chosen.stratum(), asked.acceptTint(), models.longest()),
             exposure,
             passes,
             asked);
@@ -326,6 +334,10 @@ public final class WindowPages {
     Answer answer = answer(ctx, chosen, asked(ctx));
     Recommendation found = answer.found();
     List<Caution> cautions = new ArrayList<>(answer.validity().notValid().stream().toList());
+    answer
+        .behind()
+        .map(line -> new Caution("Not the newest", line, "the log"))
+        .ifPresent(cautions::add);
     cautions.addAll(cautions(found));
     SheetStamp stamp =
         new SheetStamp(

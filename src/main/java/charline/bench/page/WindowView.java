@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
 /**
  * One window as the page shows it.
  *
+ * @param behind what the answer does not hold yet, in a line, if so
  * @param notValid why the window must not be used any more, if so
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
@@ -29,6 +30,7 @@ import java.util.OptionalDouble;
 public record WindowView(
     Stratum stratum,
     Asked asked,
+    Optional<String> behind,
     Optional<Caution> notValid,
     String verdict,
     String reason,
@@ -70,6 +72,7 @@ public record WindowView(
   static WindowView of(
       Recommendation found,
       Asked asked,
+      Optional<String> behind,
       Optional<Caution> notValid,
       List<Caution> cautions,
       OptionalDouble width) {
@@ -86,6 +89,7 @@ public record WindowView(
     return new WindowView(
         found.stratum(),
         asked,
+        behind,
         notValid,
         found.verdict().word(),
         found.reason(),
