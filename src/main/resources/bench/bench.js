@@ -168,19 +168,23 @@ const Bench = (() => {
     const by = Number(button.dataset.step), decimals = (button.dataset.step.split(".")[1] || "").length;
     const have = typed ? number(typed) : { value: 0, unit: "" };
     const other = have.unit && have.unit.toLowerCase() !== own.replace("²", "2").toLowerCase();
+    const fraction = own === "%" && !have.unit && have.value > 0 && have.value <= 1;
     knob.querySelector(".unread")?.remove();
-    if (Number.isNaN(have.value) || other || input.validity.patternMismatch) {
+    if (Number.isNaN(have.value) || other || fraction || input.validity.patternMismatch) {
       const words = document.createElement("p");
       words.className = "unread";
       words.setAttribute("role", "alert");
-      words.textContent = own ? `The buttons step a number in ${own} without commas between thousands, not "${typed}"; write it so.`
+      words.textContent = fraction ? `The buttons do not step a bare ${typed}, which could be a fraction; write the number in % above 1, or with its % sign.`
+        : own ? `The buttons step a number in ${own} without commas between thousands, not "${typed}"; write it so.`
         : `The buttons step a whole number, not "${typed}"; write one.`;
       knob.append(words);
       return;
     }
     const places = Math.max(decimals, (String(have.value).split(".")[1] || "").length);
     const next = Number((have.value + by).toFixed(Math.min(places, 4)));
-    if (next > 0) { input.value = String(next); input.dispatchEvent(new Event("input", { bubbles: true })); }
+    // A 1 that the buttons made is no fraction.
+    const sign = own === "%" && next <= 1 ? "%" : "";
+    if (next > 0) { input.value = next + sign; input.dispatchEvent(new Event("input", { bubbles: true })); }
   }
   document.addEventListener("input", e => e.target.closest(".knob")?.querySelector(".unread")?.remove());
   document.addEventListener("click", e => {

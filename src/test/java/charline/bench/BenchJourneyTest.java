@@ -559,6 +559,22 @@ class BenchJourneyTest {
   }
 
   @Test
+  void a_step_button_takes_no_fraction_for_a_percentage() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    for (String typed : List.of("0.6", "1")) {
+      tablet.type("#k-power", typed);
+      tablet.tap("[data-for=k-power][data-step='5']");
+      assertThat(value("#k-power")).isEqualTo(typed);
+      tablet.untilSays("[data-row=power] .unread", "which could be a fraction");
+    }
+    tablet.type("#k-power", "6");
+    tablet.tap("[data-for=k-power][data-step='-5']");
+    assertThat(value("#k-power")).isEqualTo("1%"); // which asks nobody whether they are sure
+    tablet.tap("[data-for=k-power][data-step='5']");
+    assertThat(value("#k-power")).isEqualTo("6");
+  }
+
+  @Test
   void a_comma_between_thousands_is_asked_about_and_never_taken_for_a_point() {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.tap("input[name=form][value=scan]");
