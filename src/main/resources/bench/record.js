@@ -65,12 +65,14 @@
     for (const key of ["spot", "rep", "pulse", "width"]) at("k-" + key).value = chosen("rig").dataset[key] || "";
   });
   form.addEventListener("change", e => {
-    if (e.target.name === "outcome") alone(e.target);
+    if (e.target.name === "outcome") { alone(e.target); if (!sure) trouble(""); }
     else { arrange(); changed(); }
   });
-  form.addEventListener("input", e => { if (e.target.closest(".turn")) changed(); });
+  form.addEventListener("input", e => { if (e.target.closest(".turn") || e.target === at("depth")) changed(); });
+  // What was refused or doubted is no longer what stands here.
   function changed() {
     sure = false;
+    trouble("");
     at("keep").textContent = reading ? "Keep this reading" : "Keep this patch";
     ask();
   }

@@ -575,6 +575,27 @@ class BenchJourneyTest {
   }
 
   @Test
+  void a_person_who_is_sure_of_one_value_is_asked_again_when_another_is_changed() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.type("#k-hand", "900");
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    tablet.untilSays("#keep", "I am sure");
+    tablet.tapText("Note, photo, depth");
+    tablet.tap("#depth");
+    tablet.press("9000\n");
+    assertThat(tablet.text("#keep")).isEqualTo("Keep this patch");
+    assertThat(tablet.find("#trouble").isDisplayed()).isFalse();
+    tablet.tap("#keep");
+    tablet.untilSays("#trouble", "Depth removed of 9000 um");
+    tablet.type("#depth", "90");
+    tablet.type("#k-hand", "30");
+    assertThat(tablet.find("#trouble").isDisplayed()).isFalse();
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+  }
+
+  @Test
   void a_comma_between_thousands_is_asked_about_and_never_taken_for_a_point() {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.tap("input[name=form][value=scan]");
