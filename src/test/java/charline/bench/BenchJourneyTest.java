@@ -596,6 +596,17 @@ class BenchJourneyTest {
   }
 
   @Test
+  void the_number_pad_names_units_as_they_are_written() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tapText("Note, photo, depth");
+    tablet.tap("#depth");
+    assertThat(tablet.text("#pad-title")).isEqualTo("Depth removed, µm"); // in capitals: MM
+    tablet.tap("#pad-cancel");
+    tablet.tap("#k-hand");
+    assertThat(tablet.text("#pad-title")).isEqualTo("Hand speed, mm/s");
+  }
+
+  @Test
   void a_comma_between_thousands_is_asked_about_and_never_taken_for_a_point() {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.tap("input[name=form][value=scan]");
