@@ -607,6 +607,23 @@ class BenchJourneyTest {
   }
 
   @Test
+  void what_stays_as_it_was_burned_looks_as_if_it_stays() {
+    tablet.open(bench.address() + "record?like=LP-01");
+    List<String> settings = List.of("#k-power", "[data-for=k-hand]", "[name=form] + span");
+    assertThat(settings).allSatisfy(css -> assertThat(borderOf(css)).isEqualTo("solid"));
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    tablet.tap("#further");
+    assertThat(settings).allSatisfy(css -> assertThat(borderOf(css)).isEqualTo("dashed"));
+    assertThat(borderOf("#k-passes")).isEqualTo("solid");
+  }
+
+  private String borderOf(String css) {
+    return tablet.find(css).getCssValue("border-top-style");
+  }
+
+  @Test
   void a_comma_between_thousands_is_asked_about_and_never_taken_for_a_point() {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.tap("input[name=form][value=scan]");
