@@ -55,10 +55,10 @@ const Bench = (() => {
     tell();
     return item.id;
   }
-  async function addPhoto(patch, file, by) {
+  async function addPhoto(patch, code, file, by) {
     const id = uuid7();
     await store("readwrite", s => s.put(file, id));
-    add("/photos", { id, of_patch: patch, by }, "photo");
+    add("/photos", { id, of_patch: patch, by }, "Photo of " + code);
     return id;
   }
 

@@ -282,7 +282,7 @@
     at("keep").disabled = false;
     correcting = null;
     resetWatch();
-    if (done.file) Bench.addPhoto(done.patch, done.file, done.by).then(() => { dropPhoto(done.photo); Bench.flush(); },
+    if (done.file) Bench.addPhoto(done.patch, done.code, done.file, done.by).then(() => { dropPhoto(done.photo); Bench.flush(); },
       () => trouble("The photo could not be kept on this device; take it again when the bench is reached."));
     const last = { id: done.id, kind: done.kind, patch: done.patch, code: done.code, before: done.before, passes: done.passes, outcome: done.outcome, waiting, at: Date.now() };
     Bench.keep(LAST, last);
@@ -326,11 +326,16 @@
     at("title").textContent = last.waiting ? "Kept on this device" : "Kept in the log";
     at("kept-title").textContent = last.kind === "patch" ? "Write on the tape" : "Further reading on";
     at("kept-code").textContent = last.code;
-    at("kept-words").textContent = last.outcome + " after " + plural(last.passes) + ". "
-      + (last.waiting ? "It waits on this device and is sent when the bench is reached." : "The log has it.");
+    tellKept();
     at("kept-code").hidden = at("undo").hidden = at("further").hidden = false;
     at("kept-code").classList.remove("struck");
     at("kept").focus();
+  }
+  function tellKept() {
+    const item = Bench.queue().find(i => i.id === shown.id);
+    at("kept-words").textContent = shown.outcome + " after " + plural(shown.passes) + ". "
+      + (!shown.waiting ? "The log has it." : item && item.state !== "waiting" ? "The log has not taken it yet: it waits on this device and needs you."
+        : "It waits on this device and is sent when the bench is reached.");
   }
   // The panel may come to lie under the finger that tapped Keep: a second tap must not undo the entry
   // or take its code out of sight. Inert buttons take no tap, no click and no key.
@@ -437,10 +442,11 @@
     });
   }
   function list() {
+    if (shown && !at("undo").hidden) tellKept();
     const waiting = Bench.queue(), tapes = Bench.kept(TAPES, []), ul = at("queue-list");
     // While an entry is on its way for the first time, there is nothing to tell yet.
-    const shown = waiting.filter(i => !(pending && i.id === pending.id));
-    at("queue").hidden = shown.length + tapes.length === 0;
+    const unsent = waiting.filter(i => !(pending && i.id === pending.id));
+    at("queue").hidden = unsent.length + tapes.length === 0;
     ul.textContent = "";
     for (const t of tapes) {
       const li = document.createElement("li");
@@ -448,7 +454,7 @@
         button("Tape changed", () => { Bench.keep(TAPES, Bench.kept(TAPES, []).filter(x => x.tape !== t.tape)); list(); }));
       ul.append(li);
     }
-    for (const i of shown) {
+    for (const i of unsent) {
       const li = document.createElement("li");
       li.append(i.words + ". " + (i.state === "waiting" ? "Waiting. " : i.sentence + " "));
       const again = more => () => { Bench.change(i.id, x => [{ ...x, state: "waiting", body: { ...x.body, ...more } }]); Bench.flush(); };
@@ -458,7 +464,7 @@
       else if (i.state === "refused") li.append(button("Try again", again({})), " ", discard(i.id));
       ul.append(li);
     }
-    if (shown.some(i => i.state === "waiting")) {
+    if (unsent.some(i => i.state === "waiting")) {
       const li = document.createElement("li");
       li.append(button("Send now", Bench.flush));
       ul.append(li);

@@ -624,6 +624,31 @@ class BenchJourneyTest {
   }
 
   @Test
+  void an_entry_that_is_doubted_later_no_longer_says_that_it_will_be_sent() throws IOException {
+    Path noPhoto = Files.writeString(folder.resolve("patch.jpg"), "no picture");
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.untilSays("#live", "at most");
+    tablet.connection(false);
+    tablet.type("#k-power", "0.6");
+    tablet.tapText("Note, photo, depth");
+    tablet.find("#photo").sendKeys(noPhoto.toString());
+    tablet.tap("input[value=clean]");
+    tablet.tap("#keep");
+    String code = kept();
+    tablet.untilSays("#kept-words", "is sent when the bench is reached");
+    tablet.connection(true);
+    tablet.script("Bench.flush()");
+    tablet.untilSays("#queue-list", "Power of 0.6 can mean 60 % or 0.6 %");
+    assertThat(tablet.text("#kept-words"))
+        .isEqualTo(
+            "clean after 1 pass. The log has not taken it yet: it waits on this device and needs you.");
+    tablet.tapText("I am sure: keep it");
+    tablet.untilSays("#kept-words", "The log has it.");
+    tablet.untilSays("#queue-list", "Photo of " + code + ". A photo must be a JPEG");
+    assertThat(patch(code).patch().settings().power().value()).isEqualTo(0.6);
+  }
+
+  @Test
   void a_comma_between_thousands_is_asked_about_and_never_taken_for_a_point() {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.tap("input[name=form][value=scan]");
