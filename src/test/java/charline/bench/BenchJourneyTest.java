@@ -607,6 +607,17 @@ class BenchJourneyTest {
   }
 
   @Test
+  void on_a_phone_on_its_side_the_number_is_seen_while_it_is_set() {
+    tablet.size(740, 360);
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.tap("#k-power");
+    assertThat(tablet.all("#pad-title, #pad-value, #pad button"))
+        .hasSize(16)
+        .allSatisfy(e -> assertThat(inSight(e)).as(e.getAttribute("outerHTML")).isTrue());
+    assertThat(tablet.script("return pad.scrollHeight <= pad.clientHeight")).isEqualTo(true);
+  }
+
+  @Test
   void what_stays_as_it_was_burned_looks_as_if_it_stays() {
     tablet.open(bench.address() + "record?like=LP-01");
     List<String> settings = List.of("#k-power", "[data-for=k-hand]", "[name=form] + span");
