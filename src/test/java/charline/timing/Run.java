@@ -34,6 +34,7 @@ record Run(double seconds, double megabytes, String out) {
       throw new IOException(String.join(" ", words) + " ended with " + code + ":\n" + out);
     }
     String[] lines = Files.readString(usage).split("\n");
+    Files.delete(usage);
     return new Run(seconds, Double.parseDouble(lines[lines.length - 1]) / 1024, out);
   }
 
