@@ -16,10 +16,4 @@ public record TimedArea(double areaSquareCentimetres, double secondsPerPass) imp
   public AreaRate areaRate() {
     return new AreaRate(areaSquareCentimetres / secondsPerPass);
   }
-
-  /** The hand pass of the same area rate for a head that scans {@code scanWidthMillimetres}. */
-  public HandPass asHandPass(double scanWidthMillimetres) {
-    return new HandPass(
-        scanWidthMillimetres, 100 * areaRate().squareCentimetresPerSecond() / scanWidthMillimetres);
-  }
 }
