@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import charline.exposure.Emission;
+import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
+import charline.exposure.Pulses;
+import charline.exposure.Settings;
+import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -13,6 +17,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PatchTest {
   private static final OffsetDateTime NOON = OffsetDateTime.parse("2026-06-01T12:00:00+02:00");
@@ -29,14 +35,16 @@ class PatchTest {
         Optional.ofNullable(note));
   }
 
-  @Test
-  void passes_must_rise() {
+  @ParameterizedTest
+  @ValueSource(ints = {2, 3})
+  void passes_must_rise(int passes) {
     assertThatThrownBy(
             () ->
                 Patch.requireFollows(
-                    "P-0007", reading(3, "residue", null), reading(2, "clean", null)))
+                    "P-0007", reading(3, "residue", null), reading(passes, "clean", null)))
         .hasMessage(
-            "Passes on P-0007 must rise: the last reading was after 3, this one says 2; amend the earlier reading if it was wrong.");
+            "Passes on P-0007 must rise: the last reading was after 3, this one says %d; amend the earlier reading if it was wrong."
+                .formatted(passes));
   }
 
   @Test
@@ -65,24 +73,87 @@ class PatchTest {
         .hasMessage("An outcome must name clean, tint, char or residue; nothing was given.");
   }
 
+  private static Coat coat(Tone tone, OptionalDouble micrometres) {
+    return new Coat("latex", Optional.of(tone), micrometres);
+  }
+
+  private static Finish finish(Coat... coats) {
+    return new Finish(new UUID(0, 4), "white over grey", "latex", List.of(coats));
+  }
+
+  @Test
+  void a_stack_has_the_tone_of_its_outermost_coat_and_a_thickness_if_every_coat_has() {
+    Coat white = coat(Tone.PALE, OptionalDouble.of(90));
+    Finish known = finish(white, coat(Tone.DARK, OptionalDouble.of(60)));
+    assertThat(known.tone()).contains(Tone.PALE);
+    assertThat(known.thicknessMicrometres()).hasValue(150);
+    assertThat(finish(white, coat(Tone.DARK, OptionalDouble.empty())).thicknessMicrometres())
+        .isEmpty();
+  }
+
+  private static Rig rig(double nanometres, PowerCheck... checks) {
+    return new Rig(
+        new UUID(0, 1),
+        "shop-200",
+        Emission.PULSED,
+        200,
+        nanometres,
+        SpotDefinition.ONE_OVER_E_SQUARED,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of(checks));
+  }
+
+  /** A data sheet that says 1063.6 nm and one that says 1064 mean the same light. */
+  @Test
+  void light_is_told_apart_by_whole_nanometres() {
+    Board board =
+        new Board(
+            new UUID(0, 5),
+            "offcut",
+            "pine",
+            WoodForm.SOLID,
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty());
+    Settings settings =
+        new Settings(
+            PowerSetting.percent(60),
+            new HandPass(60, 18),
+            new Spot(0.6, SpotDefinition.ONE_OVER_E_SQUARED),
+            Optional.of(new Pulses(40, OptionalDouble.empty())));
+    assertThat(
+            Stratum.of(
+                    new Patch(
+                        new UUID(0, 6),
+                        "P-0007",
+                        NOON,
+                        rig(1063.6),
+                        board,
+                        finish(),
+                        settings,
+                        OptionalDouble.empty(),
+                        List.of(reading(1, "clean", null))))
+                .words())
+        .isEqualTo("latex on pine, pulsed 1064 nm");
+  }
+
+  @Test
+  void no_power_is_metered_above_the_dial() {
+    assertThatThrownBy(() -> new PowerCheck(new UUID(0, 2), NOON, 101, 190))
+        .hasMessage("Power setting must be between 0 and 100 %, not 101 %.");
+  }
+
   @Test
   void delivered_power_follows_the_latest_check_on_or_before_the_moment() {
     Rig rig =
-        new Rig(
-            new UUID(0, 1),
-            "shop-200",
-            Emission.PULSED,
-            200,
+        rig(
             1064,
-            SpotDefinition.ONE_OVER_E_SQUARED,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            List.of(
-                new PowerCheck(new UUID(0, 3), NOON.plusDays(20), 50, 80),
-                new PowerCheck(new UUID(0, 2), NOON, 100, 190)));
+            new PowerCheck(new UUID(0, 3), NOON.plusDays(20), 50, 80),
+            new PowerCheck(new UUID(0, 2), NOON, 100, 190));
     PowerSetting sixty = PowerSetting.percent(60);
     assertThat(rig.deliveredWatts(sixty, NOON.minusSeconds(1))).isCloseTo(120, within(1e-9));
     assertThat(rig.deliveredWatts(sixty, NOON)).isCloseTo(114, within(1e-9));
