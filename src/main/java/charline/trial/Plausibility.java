@@ -6,7 +6,6 @@ import charline.exposure.DoseForm;
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
 import charline.exposure.HandPass;
-import charline.exposure.Invariant;
 import charline.exposure.LineScan;
 import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
@@ -108,7 +107,7 @@ public final class Plausibility {
               doubts.addAll(Knob.RATE.doubts(p.repetitionKilohertz()));
               p.durationNanoseconds().ifPresent(ns -> doubts.addAll(Knob.PULSE.doubts(ns)));
             });
-    doubts.addAll(Knob.SPOT.doubts(settings.spot().oneOverESquaredMillimetres()));
+    doubts.addAll(Knob.SPOT.doubts(settings.spot().diameterMillimetres()));
     doubts.addAll(aboutForm(settings.form()));
     if (doubts.isEmpty()) {
       Exposure exposure =
@@ -141,9 +140,9 @@ public final class Plausibility {
                 powerOf(rig.emission()),
                 "%s W at %s %% is %s %% of what %s should give; check both numbers, or say that you are sure."
                     .formatted(
-                        Invariant.plain(check.meteredWatts()),
-                        Invariant.plain(check.percent()),
-                        Invariant.plain(Math.round(1000 * factor) / 10.0),
+                        plain(check.meteredWatts()),
+                        plain(check.percent()),
+                        plain(Math.round(1000 * factor) / 10.0),
                         rig.name())));
   }
 
@@ -171,7 +170,7 @@ public final class Plausibility {
   }
 
   private static List<Doubt> aboutWatts(Emission emission, double ratedWatts, double watts) {
-    if (watts > 1.2 * ratedWatts) {
+    if (watts > MOST_OF_NOMINAL * ratedWatts) {
       return List.of(
           new Doubt(
               powerOf(emission),

@@ -13,9 +13,14 @@ import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
 import charline.exposure.TimedArea;
 import charline.trial.Plausibility.Knob;
+import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,18 +36,48 @@ class PlausibilityTest {
         Optional.of(new Pulses(kilohertz, OptionalDouble.of(100))));
   }
 
+  private static Settings usualWith(PowerSetting power, double nanoseconds) {
+    return new Settings(
+        power,
+        new HandPass(60, 18),
+        new Spot(0.6, SpotDefinition.ONE_OVER_E_SQUARED),
+        Optional.of(new Pulses(40, OptionalDouble.of(nanoseconds))));
+  }
+
   static Stream<Settings> usual() {
     return Stream.of(
         pulsed(60, 40, 0.6, new HandPass(60, 18)),
         pulsed(10, 10, 0.1, new HandPass(100, 60)),
         pulsed(100, 100, 2, new LineScan(15_000, 0.05)),
-        pulsed(100, 60, 0.5, new TimedArea(25, 4)));
+        pulsed(100, 60, 0.5, new TimedArea(25, 4)),
+        usualWith(PowerSetting.watts(360), 100));
   }
 
   @ParameterizedTest
   @MethodSource("usual")
   void usual_settings_raise_no_doubt(Settings settings) {
     assertThat(Plausibility.about(Emission.PULSED, 300, settings)).isEmpty();
+  }
+
+  /** Of a continuous rig the irradiance is looked at, and a power in watts goes as it is. */
+  @Test
+  void usual_settings_of_a_continuous_rig_raise_no_doubt() {
+    assertThat(Plausibility.about(Emission.CONTINUOUS, 1500, continuous(0.8))).isEmpty();
+    assertThat(knobs(Plausibility.about(Emission.CONTINUOUS, 1500, continuous(0.05))))
+        .containsExactly(Knob.IRRADIANCE);
+  }
+
+  /** 1500 W on a spot of 0.8 mm is 298 kW/cm2; on one of 0.05 mm, 76 MW/cm2. */
+  private static Settings continuous(double spot) {
+    return new Settings(
+        PowerSetting.watts(1500),
+        new LineScan(8000, 0.25),
+        new Spot(spot, SpotDefinition.ONE_OVER_E_SQUARED),
+        Optional.empty());
+  }
+
+  private static List<Knob> knobs(List<Plausibility.Doubt> doubts) {
+    return doubts.stream().map(Plausibility.Doubt::knob).toList();
   }
 
   static Stream<Arguments> slips() {
@@ -56,16 +91,35 @@ class PlausibilityTest {
         Arguments.of(pulsed(60, 40, 0.6, new LineScan(5000, 60)), Knob.SPACING),
         Arguments.of(pulsed(60, 40, 0.6, new TimedArea(250_000, 4)), Knob.AREA),
         Arguments.of(pulsed(60, 40, 0.6, new TimedArea(25, 4000)), Knob.SECONDS),
+        Arguments.of(usualWith(PowerSetting.watts(361), 100), Knob.PULSED_POWER),
+        Arguments.of(usualWith(PowerSetting.percent(60), 100_000), Knob.PULSE),
         Arguments.of(pulsed(100, 1, 0.02, hand), Knob.FLUENCE),
-        Arguments.of(pulsed(100, 40, 0.6, new HandPass(1, 1)), Knob.DOSE));
+        // 300 W on 0.2 cm2/s is 1500 J/cm2, half above what passes unasked
+        Arguments.of(pulsed(100, 40, 0.6, new HandPass(10, 2)), Knob.DOSE));
   }
 
   @ParameterizedTest
   @MethodSource("slips")
   void a_slip_of_the_pen_is_doubted_once_or_with_its_consequence(Settings settings, Knob knob) {
-    assertThat(Plausibility.about(Emission.PULSED, 300, settings))
-        .extracting(Plausibility.Doubt::knob)
-        .containsExactly(knob);
+    assertThat(knobs(Plausibility.about(Emission.PULSED, 300, settings))).containsExactly(knob);
+  }
+
+  /** Whatever its definition: 15 mm at half maximum would be 25.5 mm at 1/e2. */
+  @ParameterizedTest
+  @CsvSource({"15, ''", "25, Spot diameter of 25 mm is"})
+  void a_spot_is_judged_by_the_number_on_the_meter(double diameter, String sentence) {
+    Settings settings =
+        new Settings(
+            PowerSetting.percent(100),
+            new HandPass(60, 5),
+            new Spot(diameter, SpotDefinition.FULL_WIDTH_HALF_MAXIMUM),
+            Optional.of(new Pulses(1, OptionalDouble.empty())));
+    assertThat(
+            Plausibility.about(Emission.PULSED, 300, settings).stream()
+                .map(Plausibility.Doubt::sentence)
+                .collect(Collectors.joining()))
+        .startsWith(sentence)
+        .hasSizeLessThan(sentence.isEmpty() ? 1 : 200);
   }
 
   @ParameterizedTest
@@ -82,5 +136,45 @@ class PlausibilityTest {
     assertThat(knob.doubts(value))
         .extracting(Plausibility.Doubt::sentence)
         .containsExactly(sentence);
+  }
+
+  private static Rig rig(
+      Emission emission, double watts, double nanometres, double spot, double ns, double width) {
+    return new Rig(
+        new UUID(0, 1),
+        "Heron",
+        emission,
+        watts,
+        nanometres,
+        SpotDefinition.ONE_OVER_E_SQUARED,
+        OptionalDouble.of(spot),
+        OptionalDouble.of(40),
+        OptionalDouble.of(ns),
+        OptionalDouble.of(width),
+        Optional.empty(),
+        List.of());
+  }
+
+  @Test
+  void every_figure_of_a_rig_is_looked_at() {
+    assertThat(Plausibility.about(rig(Emission.PULSED, 300, 1064, 0.6, 100, 60))).isEmpty();
+    assertThat(Plausibility.about(rig(Emission.CONTINUOUS, 3000, 1070, 0.6, 100, 60))).isEmpty();
+    assertThat(knobs(Plausibility.about(rig(Emission.PULSED, 3000, 1.064, 60, 0.1, 600))))
+        .containsExactly(Knob.PULSED_POWER, Knob.WAVELENGTH, Knob.SPOT, Knob.PULSE, Knob.WIDTH);
+    assertThat(knobs(Plausibility.about(rig(Emission.CONTINUOUS, 30, 1070, 0.6, 100, 60))))
+        .containsExactly(Knob.CONTINUOUS_POWER);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"39.9, true", "40, false", "100, false", "120, false", "120.1, true"})
+  void a_metered_power_far_from_the_rating_either_way_is_doubted(double percent, boolean doubted) {
+    Rig rig = rig(Emission.PULSED, 300, 1064, 0.6, 100, 60);
+    PowerCheck check =
+        new PowerCheck(
+            new UUID(0, 2),
+            OffsetDateTime.parse("2026-06-01T12:00:00+02:00"),
+            50,
+            150 * percent / 100);
+    assertThat(Plausibility.about(check, rig)).hasSize(doubted ? 1 : 0);
   }
 }
