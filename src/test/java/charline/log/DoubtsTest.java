@@ -1,0 +1,168 @@
+package charline.log;
+
+import static charline.trial.Pieces.NOON;
+import static charline.trial.Pieces.board;
+import static charline.trial.Pieces.finish;
+import static charline.trial.Pieces.patch;
+import static charline.trial.Pieces.reading;
+import static charline.trial.Pieces.rig;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import charline.exposure.DoseForm;
+import charline.exposure.HandPass;
+import charline.exposure.LineScan;
+import charline.exposure.PowerSetting;
+import charline.exposure.Pulses;
+import charline.exposure.Settings;
+import charline.exposure.Spot;
+import charline.exposure.SpotDefinition;
+import charline.trial.Board;
+import charline.trial.Patch;
+import charline.trial.PowerCheck;
+import charline.trial.Reading;
+import charline.trial.Rig;
+import charline.trial.WoodForm;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a check of the log asks about. Usual ranges: common practice, no published source. */
+class DoubtsTest {
+  private static final OffsetDateTime NOW = NOON.plusDays(1);
+  private static final Rig HERON = rig(1, "Heron", 200);
+
+  private static List<String> about(Rig rig, Board board, Patch patch) {
+    PatchEntry entry = Boathouse.entry(patch);
+    return new Doubts(NOW)
+        .of(List.of(rig), List.of(board), List.of(entry)).stream().map(Finding::text).toList();
+  }
+
+  private static List<String> about(Patch patch) {
+    return about(HERON, board(1, "pine"), patch);
+  }
+
+  private static Patch burned(
+      PowerSetting power, double spot, double kHz, double ns, DoseForm form, Reading reading) {
+    return patch(
+        1,
+        HERON,
+        board(1, "pine"),
+        finish(1, "latex"),
+        new Settings(
+            power,
+            form,
+            new Spot(spot, SpotDefinition.ONE_OVER_E_SQUARED),
+            Optional.of(new Pulses(kHz, OptionalDouble.of(ns)))),
+        reading);
+  }
+
+  private static Patch usual(Reading reading) {
+    return burned(PowerSetting.percent(60), 0.6, 40, 100, new HandPass(60, 20), reading);
+  }
+
+  private static Reading judged(OffsetDateTime at, int passes) {
+    Reading r = reading(passes, "clean");
+    return new Reading(
+        r.id(), passes, r.outcome(), r.soot(), r.depthMicrometres(), at, r.by(), r.note());
+  }
+
+  /** A third of the lowest usual value and three times the highest still pass. */
+  @ParameterizedTest
+  @CsvSource(
+      nullValues = "-",
+      textBlock =
+          """
+          200, 0.6, 40,   100,  60,  20,   1,  -
+          240, 6,   300,  1500, 300, 180,  30, -
+          200, 0.04, 3.4, 7,    4,   1.7,  1,  -
+          241, 0.6, 40,   100,  60,  20,   1,  power of 241 W
+          200, 6.1, 40,   100,  60,  20,   1,  spot diameter of 6.1 mm
+          200, 0.6, 3,    100,  60,  20,   1,  repetition rate of 3 kHz
+          200, 0.6, 40,   1501, 60,  20,   1,  pulse duration of 1501 ns
+          200, 0.6, 40,   100,  301, 20,   1,  scan width of 301 mm
+          200, 0.6, 40,   100,  60,  1.6,  1,  hand speed of 1.6 mm/s
+          200, 0.6, 40,   100,  60,  20,   31, number of passes of 31 passes
+          """)
+  void every_knob_of_a_patch_is_looked_at(
+      double watts,
+      double spot,
+      double kHz,
+      double ns,
+      double width,
+      double hand,
+      int passes,
+      String doubt) {
+    Patch patch =
+        burned(
+            PowerSetting.watts(watts),
+            spot,
+            kHz,
+            ns,
+            new HandPass(width, hand),
+            judged(NOW, passes));
+    if (doubt == null) {
+      assertThat(about(patch)).isEmpty();
+    } else {
+      assertThat(about(patch)).singleElement().asString().contains("P-0001 has a " + doubt);
+    }
+  }
+
+  @Test
+  void a_spot_speed_is_looked_at_too() {
+    LineScan slow = new LineScan(160, 0.1);
+    assertThat(about(burned(PowerSetting.percent(60), 0.6, 40, 100, slow, judged(NOW, 1))))
+        .containsExactly(
+            "P-0001 has a spot speed of 160 mm/s, far from the usual 500 to 15000 mm/s; amend it if it was mistyped.");
+  }
+
+  @Test
+  void a_patch_is_judged_after_it_was_burned() {
+    assertThat(about(usual(judged(NOON, 1))))
+        .containsExactly(
+            "P-0001 was judged (2026-06-01T12:00+02:00) before it was burned (2026-06-01T13:00+02:00); amend the time if a clock was wrong.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"99, 1", "100, 0", "240, 0", "241, 1"})
+  void a_power_check_far_from_the_rating_either_way_is_named(double watts, int doubts) {
+    Rig rig = rig(1, "Heron", 200, new PowerCheck(new UUID(9, 1), NOON, 100, watts));
+    assertThat(about(rig, board(1, "pine"), usual(judged(NOW, 1)))).hasSize(doubts);
+  }
+
+  @Test
+  void figures_of_rigs_and_boards_are_looked_at() {
+    Board wet =
+        new Board(
+            new UUID(2, 1),
+            "offcut",
+            "pine",
+            WoodForm.SOLID,
+            Optional.empty(),
+            OptionalDouble.of(92),
+            Optional.empty());
+    Rig odd =
+        new Rig(
+            HERON.id(),
+            "Heron",
+            HERON.emission(),
+            20_000,
+            1.064,
+            HERON.spotDefinition(),
+            HERON.spotMillimetres(),
+            HERON.repetitionKilohertz(),
+            HERON.pulseNanoseconds(),
+            HERON.scanWidthMillimetres(),
+            HERON.lens(),
+            List.of());
+    assertThat(about(odd, wet, usual(judged(NOW, 1))))
+        .containsExactly(
+            "Rig Heron has a wavelength of 1.064 nm, far from the usual 355 to 10600 nm; amend it if it was mistyped.",
+            "Rig Heron has a rated power of 20000 W, far from the usual 50 to 3000 W; amend it if it was mistyped.",
+            "Board offcut has a moisture of 92 %, far from the usual 4 to 30 %; amend it if it was mistyped.");
+  }
+}
