@@ -32,6 +32,27 @@ class PromisedDosePropertyTest {
         .isCloseTo(chance, within((1 - chance) / 50));
   }
 
+  /**
+   * Passes and dose are two readings of one limit: a draw is within one where it is in the other.
+   * Neighbouring draws lie less than a hundredth apart.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.5, 2", "0.5, 5", "0.9, 3"})
+  void as_many_passes_are_said_for_a_dose_as_the_dose_is_the_limit_of(double chance, int passes) {
+    DoseLimit limit =
+        Fitter.withDefaults().beforeTrials(Event.CLEARING, 1).posterior().doseLimit(chance);
+    double lnIntensity = Math.log(1.5);
+
+    assertThat(limit.passes(limit.lnDose(0.5, lnIntensity, passes), lnIntensity).median())
+        .isCloseTo(passes, within(1e-2 * passes));
+    assertThat(limit.passes(limit.lnDose(0.05, lnIntensity, passes), lnIntensity).low())
+        .isCloseTo(passes, within(1e-2 * passes));
+    assertThat(limit.passes(limit.lnDose(0.95, lnIntensity, passes), lnIntensity).high())
+        .isCloseTo(passes, within(1e-2 * passes));
+    Estimate plenty = limit.passes(Math.log(1e6), lnIntensity);
+    assertThat(plenty).isEqualTo(new Estimate(1, 1, 1));
+  }
+
   private static DoubleStream views(ModelFit fit, double dose, int passes, double probability) {
     return Stream.of(fit.posterior(), fit.sturdier())
         .mapToDouble(view -> view.quantile(view.newBoardChance(dose, 1, passes), probability));
