@@ -1,0 +1,164 @@
+package charline.window;
+
+import static charline.trial.Pieces.NOON;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import charline.model.Contradictions;
+import charline.model.Event;
+import charline.model.Evidence;
+import charline.model.ReferenceStrata;
+import charline.model.Trials;
+import charline.model.check.FitChecks;
+import charline.model.check.FitFinding;
+import charline.model.check.Severity;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** From the numbers to the verdict: each rule of the verdict at its limit. */
+class FindingsTest {
+  private static final Trials TRIALS = ReferenceStrata.trials("latex", "pine");
+  private static final Bench BENCH =
+      Bench.of(Bench.mostUsedRig(TRIALS.patches()), TRIALS.patches(), NOON);
+  private static final Box BOX = box(10, 12);
+
+  private static Box box(double slowest, double fastest) {
+    Forecast any = new Forecast(40, 80, 11, 2, 10, 1, 0.01, 0.04, 0.98, 0.92, 180);
+    return new Box(2, new Range(40, 50), new Range(slowest, fastest), any, any, any);
+  }
+
+  private static FitChecks checks(Event event, Severity worst) {
+    return new FitChecks(
+        event,
+        List.of(new FitFinding(worst, "order", "As was found.")),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        new Contradictions(9, 0, 1),
+        -1);
+  }
+
+  private static Verdict verdict(
+      Evidence evidence,
+      Severity charring,
+      Severity clearing,
+      double boardSpread,
+      Optional<Box> box,
+      double chance) {
+    return new Findings(
+            evidence,
+            Asked.USUAL,
+            BENCH,
+            new Reach(TRIALS.patches()),
+            new Witnesses(TRIALS),
+            checks(Event.CHAR, charring),
+            checks(Event.CLEARING, clearing),
+            boardSpread,
+            box,
+            Optional.empty(),
+            chance)
+        .verdict();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          6,  3, 0.10, WINDOW
+          5,  3, 0.10, NOT_YET
+          6,  2, 0.10, NOT_YET
+          20, 3, 0.20, WINDOW
+          20, 4, 0.21, NOT_YET
+          20, 5, 0.21, WINDOW
+          20, 5, 0.30, WINDOW
+          20, 9, 0.31, NOT_YET
+          """)
+  void a_box_is_a_window_on_enough_patches_and_boards_alike_enough(
+      int patches, int boards, double boardSpread, Verdict expected) {
+    assertThat(
+            verdict(
+                new Evidence(patches, boards, patches, 2, 3),
+                Severity.LOOK,
+                Severity.LOOK,
+                boardSpread,
+                Optional.of(BOX),
+                0.9))
+        .isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"6, 3, 0.19, NONE", "6, 3, 0.2, NOT_YET", "5, 3, 0.01, NOT_YET"})
+  void without_a_box_there_is_none_only_where_hope_is_small_on_enough_patches(
+      int patches, int boards, double chance, Verdict expected) {
+    assertThat(
+            verdict(
+                new Evidence(patches, boards, patches, 2, 3),
+                Severity.FINE,
+                Severity.FINE,
+                0.1,
+                Optional.empty(),
+                chance))
+        .isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"FAILS, FINE", "FINE, FAILS"})
+  void either_model_that_fails_makes_the_answer_unreliable(Severity charring, Severity clearing) {
+    Evidence plenty = new Evidence(20, 5, 40, 6, 9);
+    assertThat(verdict(plenty, charring, clearing, 0.1, Optional.of(BOX), 0.9))
+        .isEqualTo(Verdict.UNRELIABLE);
+    assertThat(verdict(plenty, charring, clearing, 0.1, Optional.empty(), 0.01))
+        .isEqualTo(Verdict.UNRELIABLE);
+  }
+
+  /** 15 % from slowest to fastest is what a steady hand keeps to; a scanner keeps to anything. */
+  @Test
+  void only_a_hand_needs_room_in_its_speed() {
+    SpeedKnob hand = new SpeedKnob(SpeedKnob.Kind.HAND, 60);
+    assertThat(box(10, 11.4).narrowFor(hand)).isTrue();
+    assertThat(box(10, 11.6).narrowFor(hand)).isFalse();
+    assertThat(box(10, 10.1).narrowFor(new SpeedKnob(SpeedKnob.Kind.SCAN, 0.1))).isFalse();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          0.0004,  under 0.1 %
+          0.052,   5.2 %
+          0.42,    42 %
+          0.99,    99 %
+          0.995,   99.5 %
+          0.9995,  over 99.9 %
+          """)
+  void a_share_is_told_in_whole_percents_finer_near_the_ends(double share, String told) {
+    assertThat(Findings.percent(share)).isEqualTo(told);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          20.2,  23.4,  21;22;23
+          20.2,  21.3,  20.5;21
+          20.2,  20.44, 20.2;20.3;20.4
+          20.01, 20.04, 20.04
+          40,    40,    40
+          98.5,  130,   99;100
+          99.95, 130,   100
+          101,   130,   ''
+          """)
+  void powers_are_those_of_the_dial_that_were_tried(double low, double high, String powers) {
+    double[] expected =
+        powers.isEmpty()
+            ? new double[0]
+            : List.of(powers.split(";")).stream().mapToDouble(Double::parseDouble).toArray();
+    assertThat(PowerDial.powers(low, high))
+        .usingComparatorWithPrecision(1e-9)
+        .containsExactly(expected);
+  }
+}
