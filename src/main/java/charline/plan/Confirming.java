@@ -1,12 +1,13 @@
 package charline.plan;
 
-import charline.trial.Patch;
+import charline.model.CensoredPasses;
+import charline.model.Event;
+import charline.model.Trials;
 import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Predicted;
 import charline.window.Recommendation;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -97,22 +98,23 @@ final class Confirming {
             : OptionalInt.of(climbedTo.get().number()));
   }
 
-  /** The patches burned at the start setting so far, on any rig, by its passes. */
-  CleanRun run(List<Patch> patches) {
+  /**
+   * The patches burned at the start setting so far, on any rig, by its passes. One that charred
+   * between a reading before those passes and one after them counts as charred by them.
+   */
+  CleanRun run(Trials trials) {
     double lnDose = Math.log(box.start().doseJoulesPerCm2());
     double lnIntensity = Math.log(box.start().intensity());
     int bad = 0;
     int all = 0;
-    for (Patch patch : patches) {
+    for (CensoredPasses patch : trials.censored(Event.CHAR)) {
       boolean same =
-          Math.abs(Math.log(patch.exposure().doseJoulesPerCm2()) - lnDose) < SAME
-              && Math.abs(Math.log(patch.exposure().intensity()) - lnIntensity) < SAME;
-      boolean charred =
-          patch.readings().stream()
-              .anyMatch(r -> r.passes() <= box.passes() && r.outcome().charred());
-      if (same && (charred || patch.lastReading().passes() >= box.passes())) {
+          Math.abs(patch.lnDose() - lnDose) < SAME
+              && Math.abs(patch.lnIntensity() - lnIntensity) < SAME;
+      boolean unharmed = patch.passesWithout() >= box.passes();
+      if (same && (unharmed || patch.seen())) {
         all++;
-        bad += charred ? 1 : 0;
+        bad += unharmed ? 0 : 1;
       }
     }
     return new CleanRun(bad, all);

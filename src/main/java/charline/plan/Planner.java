@@ -197,7 +197,7 @@ public record Planner(Fitter fitter, int boards) {
       }
       list.add(next.get());
     }
-    CleanRun run = confirming.run(trials.patches());
+    CleanRun run = confirming.run(trials);
     return new NextPatches(
         bench,
         asked,
