@@ -21,6 +21,7 @@ import charline.trial.Finish;
 import charline.trial.Mark;
 import charline.trial.Outcome;
 import charline.trial.Patch;
+import charline.trial.Pieces;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
@@ -519,6 +520,50 @@ class LogbookTest {
         .isEmpty();
     assertThat(log.patches(names("shop-200", "door stile", "white over grey", "Ada", "x")))
         .isEmpty();
+  }
+
+  @Test
+  void a_patch_is_found_by_who_burned_it_and_by_who_judged_it_in_a_reading_that_counts() {
+    Patch burned =
+        boathouse.patch(
+            "P-0001",
+            MORNING,
+            judged(boathouse.reading(1, "residue"), "Bo"),
+            judged(boathouse.reading(2, "clean"), "Cleo"));
+    log.add(Boathouse.entry(burned));
+    assertThat(List.of("Ada", "Bo", "Cleo")).allMatch(name -> log.patches(of(name)).size() == 1);
+    log.amend(
+        Boathouse.entry(Pieces.withReadings(burned, burned.readings().subList(0, 1))),
+        "Ada",
+        "another patch");
+    assertThat(log.patches(of("Bo"))).hasSize(1);
+    assertThat(log.patches(of("Cleo"))).isEmpty();
+  }
+
+  private static Reading judged(Reading r, String by) {
+    return new Reading(
+        r.id(),
+        r.passes(),
+        r.outcome(),
+        r.soot(),
+        r.depthMicrometres(),
+        r.at(),
+        Optional.of(by),
+        r.note());
+  }
+
+  private static Filter of(String person) {
+    return new Filter(
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Set.of(person),
+        Set.of());
   }
 
   private static Filter only(Set<String> families, Set<String> woods, Set<Mark> marks) {

@@ -18,10 +18,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MergeTest {
   @TempDir Path folder;
@@ -148,6 +151,30 @@ class MergeTest {
       assertThat(other.history("P-0002")).isEqualTo(log.history("P-0002"));
       assertThat(other.merge(log.file(), Take.UNDECIDED, "Bo").notes()).isEmpty();
       assertThat(log.merge(there, Take.UNDECIDED, "Ada").notes()).isEmpty();
+      assertThat(other.check()).isEmpty();
+    }
+  }
+
+  /** There the patch is P-0002, but the tape of another says so here: burned, or planned. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void a_code_given_there_is_not_taken_over_where_it_is_in_use_here(boolean burned) {
+    log.backup(there);
+    boathouse.burn("clean");
+    try (Logbook other = Logbook.open(there, CLOCK)) {
+      Boathouse slipway = Boathouse.alreadySetUp(other);
+      UUID tinted = slipway.burn("tint").patch().id();
+      log.merge(there, Take.UNDECIDED, "Ada");
+      if (burned) {
+        slipway.burn("char");
+      } else {
+        other.planned().reserve(List.of(PlannedPatchesTest.plan(slipway)));
+      }
+      assertThat(other.merge(log.file(), Take.UNDECIDED, "Bo").notes())
+          .containsExactly(
+              "The code P-0001 is taken by another patch here, so the one brought in is P-0003; write that on its tape.");
+      assertThat(other.patch("P-0001").patch().id()).isEqualTo(tinted);
+      assertThat(other.hasPatch("P-0002")).isEqualTo(burned);
       assertThat(other.check()).isEmpty();
     }
   }

@@ -32,7 +32,7 @@ class PlannedPatchesTest {
     log.close();
   }
 
-  private static PlannedPatch plan(Boathouse at) {
+  static PlannedPatch plan(Boathouse at) {
     return new PlannedPatch(
         at.log.newId(),
         "",
@@ -236,6 +236,22 @@ class PlannedPatchesTest {
     assertThat(plan.voided()).contains("rain");
     assertThat(log.history(plan)).extracting(Change::by).containsExactly(Optional.of("Ben"));
     assertThat(log.check()).isEmpty();
+  }
+
+  @Test
+  void a_plan_that_both_gave_up_keeps_the_reason_given_here() {
+    log.planned().reserve(List.of(plan(boathouse)));
+    Path copy = folder.resolve("slipway.db");
+    log.backup(copy);
+    try (Logbook other = Logbook.openExisting(copy, CLOCK)) {
+      other.voidPlans(List.of("P-0001"), "Ben", "rain");
+    }
+    log.voidPlans(List.of("P-0001"), "Ada", "the stile split");
+
+    assertThat(log.merge(copy, Take.UNDECIDED, "Ada").plans().givenUp()).isZero();
+    assertThat(log.planned().all())
+        .extracting(PlannedPatch::voided)
+        .containsExactly(Optional.of("the stile split"));
   }
 
   @Test

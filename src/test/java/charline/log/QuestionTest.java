@@ -179,6 +179,10 @@ class QuestionTest {
           last year,                      2025-01-01T00:00+01:00, 2026-01-01T00:00+01:00
           in the last 10 days,            2026-04-05T00:00+02:00, 2026-04-16T00:00+02:00
           past 2 weeks,                   2026-04-01T00:00+02:00, 2026-04-16T00:00+02:00
+          past 2 years,                   2024-04-15T00:00+02:00, 2026-04-16T00:00+02:00
+          last 365 days,                  2025-04-15T00:00+02:00, 2026-04-16T00:00+02:00
+          within march,                   2026-03-01T00:00+01:00, 2026-04-01T00:00+02:00
+          till march,                     ,                       2026-04-01T00:00+02:00
           last 1 month,                   2026-03-15T00:00+01:00, 2026-04-16T00:00+02:00
           since 2026-03-01,               2026-03-01T00:00+01:00,
           since last week,                2026-04-06T00:00+02:00,
@@ -207,6 +211,16 @@ class QuestionTest {
     assertThat(filter.until()).isEqualTo(Optional.ofNullable(until));
   }
 
+  /** ISO 8601: a week begins on its Monday, that day included. */
+  @Test
+  void a_monday_belongs_to_the_week_that_it_begins() {
+    Clock monday =
+        Clock.fixed(OffsetDateTime.parse("2026-04-13T08:00:00+02:00").toInstant(), CLOCK.getZone());
+    Filter filter = Question.parse(List.of("this", "week"), vocabulary, monday);
+    assertThat(filter.since()).contains(OffsetDateTime.parse("2026-04-13T00:00+02:00"));
+    assertThat(filter.until()).contains(OffsetDateTime.parse("2026-04-20T00:00+02:00"));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -221,6 +235,7 @@ class QuestionTest {
           tint or residue on pine | A patch must have all marks that are asked for, so "tint or residue" cannot be asked; ask for one, then for the other.
           worked or burnt         | A patch must have all marks that are asked for, so "worked or burnt" cannot be asked; ask for one, then for the other.
           since pine              | After "since" comes a time such as 2026-03-01, march or last week, not "pine".
+          till pine               | After "till" comes a time such as 2026-03-01, march or last week, not "pine".
           since                   | After "since" comes a time such as 2026-03-01, march or last week, not "".
           since 2026-13-01        | "2026-13-01" is not in the calendar; write a day as 2026-03-01 or a month as 2026-03.
           on 2026-02-30           | "2026-02-30" is not in the calendar; write a day as 2026-03-01 or a month as 2026-03.
