@@ -209,13 +209,30 @@ class MergeConflictTest {
   void a_reading_kept_against_the_other_log_stays_kept() {
     log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "tint"));
     other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(2, "residue"));
-    assertThat(merge(log, other, Take.HERE).settled()).isEqualTo(1);
+    Merged merged = merge(log, other, Take.HERE);
+    assertThat(merged.settled()).isEqualTo(1);
+    assertThat(merged.readings()).isZero();
     assertThat(log.history("P-0001"))
         .extracting(Change::words, Change::why)
         .containsExactly(
             tuple(
                 "reading struck: residue after 2 passes", Optional.of("kept against slipway.db")));
     settledOnBothSides("tint");
+  }
+
+  @Test
+  void a_reading_struck_before_keeps_its_reason_when_its_successor_gives_way() {
+    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "tint"));
+    log.amend(
+        with(log, r -> Optional.of(r).filter(kept -> kept.passes() == 1)), "Ada", "another patch");
+    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "char"));
+    other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(2, "residue"));
+    merge(log, other, Take.THERE);
+    assertThat(log.history("P-0001"))
+        .extracting(Change::words, Change::why)
+        .containsExactly(
+            tuple("reading struck: tint after 2 passes", Optional.of("another patch")),
+            tuple("reading struck: char after 2 passes", Optional.of("as in slipway.db")));
   }
 
   @Test
@@ -368,6 +385,19 @@ class MergeConflictTest {
     assertThat(log.patch("P-0001").voided()).contains("knot");
     other.amend(other.patch("P-0001"), "Bo", "no change");
     assertThat(merge(log, other, Take.UNDECIDED).voided()).isZero();
+  }
+
+  /** The code that a merge gave is no amendment that could stand against one of the other log. */
+  @Test
+  void a_patch_that_got_another_code_here_follows_what_is_amended_there() {
+    Boathouse.alreadySetUp(log).burn("tint");
+    Boathouse.alreadySetUp(other).burn("char");
+    merge(log, other, Take.UNDECIDED);
+    other.voidPatch("P-0002", "Bo", "knot");
+    Merged merged = merge(log, other, Take.UNDECIDED);
+    assertThat(merged.conflicts()).isEmpty();
+    assertThat(merged.voided()).isEqualTo(1);
+    assertThat(log.patch("P-0003").voided()).contains("knot");
   }
 
   @Test
