@@ -51,8 +51,7 @@ public record JobRisk(
     Invariant.positive("Patch size", patchSquareCentimetres, "cm2");
     Invariant.within("Char risk", charRiskMean, 0, 1, "");
     Invariant.within("Char risk", charRiskUpper, 0, 1, "");
-    // A job of 0.25 m2 is 100 areas of 25 cm2, not 101 because 2500.0000000000005 / 25 is above
-    // 100.
+    // 0.25 m2 is 100 areas of 25 cm2, not 101 because 2500.0000000000005 / 25 is above 100.
     long areas =
         Math.max(1, (long) Math.ceil(areaSquareMetres * 1e4 / patchSquareCentimetres - 1e-9));
     return new JobRisk(

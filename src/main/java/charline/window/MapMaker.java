@@ -25,9 +25,7 @@ final class MapMaker {
     if (lowPower >= highPower) {
       return Optional.empty();
     }
-    // Between the slowest speed tried at low power and the fastest tried at high power lies all
-    // that
-    // was tried at any.
+    // All that was tried lies between the slowest speed at low power and the fastest at high power.
     double slowest = bench.speedForDose(lowPower, Math.exp(reach.lnHighestDose()));
     double fastest = bench.speedForDose(highPower, Math.exp(reach.lnLowestDose()));
     Frontier hottest = promises.hottest(reach, passes);

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import charline.exposure.HandPass;
-import charline.trial.Outcome;
 import charline.trial.Patch;
+import charline.trial.Pieces;
 import charline.trial.Reading;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -48,21 +48,7 @@ class MergeConflictTest {
 
   private static void judge(Logbook log, int passes, String outcome, String by) {
     log.amend(
-        with(
-            log,
-            r ->
-                Optional.of(
-                    r.passes() == passes
-                        ? new Reading(
-                            r.id(),
-                            r.passes(),
-                            Outcome.parse(outcome),
-                            r.soot(),
-                            r.depthMicrometres(),
-                            r.at(),
-                            r.by(),
-                            r.note())
-                        : r)),
+        with(log, r -> Optional.of(r.passes() == passes ? Pieces.seen(outcome, r) : r)),
         by,
         "by daylight");
   }
@@ -72,16 +58,8 @@ class MergeConflictTest {
     PatchEntry entry = log.patch("P-0001");
     Patch patch = entry.patch();
     return new PatchEntry(
-        new Patch(
-            patch.id(),
-            patch.code(),
-            patch.burnedAt(),
-            patch.rig(),
-            patch.board(),
-            patch.finish(),
-            patch.settings(),
-            patch.areaSquareCentimetres(),
-            patch.readings().stream().flatMap(r -> amended.apply(r).stream()).toList()),
+        Pieces.withReadings(
+            patch, patch.readings().stream().flatMap(r -> amended.apply(r).stream()).toList()),
         entry.typed(),
         entry.by(),
         entry.note(),

@@ -1,13 +1,16 @@
 package charline.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import charline.model.Trials;
 import charline.trial.Board;
 import charline.trial.Patch;
+import charline.trial.Pieces;
 import charline.trial.Reading;
 import charline.trial.Stratum;
 import charline.window.Asked;
+import charline.window.Bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -20,10 +23,14 @@ class PlannerTest {
       IntStream.range(0, 3).mapToObj(InventedShop::board).toList();
 
   private static NextPatches next(InventedShop shop, Site site, int count) {
+    return next(shop, InventedShop.BENCH, site, count);
+  }
+
+  private static NextPatches next(InventedShop shop, Bench bench, Site site, int count) {
     List<Patch> patches = shop.patches();
     return PLANNER.next(
         new Trials(Stratum.of(patches.get(0)), patches, false),
-        InventedShop.BENCH,
+        bench,
         Asked.USUAL,
         site,
         BOARDS,
@@ -177,34 +184,41 @@ class PlannerTest {
   }
 
   @Test
+  void a_rig_that_burned_none_of_the_trials_climbs_to_the_start_setting_from_two_rungs_below() {
+    Bench tern = InventedShop.bench(Pieces.rig(2, "Tern", 200));
+    NextPatches next = next(climbed(1.6, 24), tern, Site.OFFCUT, 5);
+    double start = next.window().orElseThrow().chosen().orElseThrow().start().doseJoulesPerCm2();
+    List<Suggestion> list = next.suggestions();
+
+    assertThat(next.headline()).endsWith("on a rig that has burned none of the trials.");
+    assertThat(list)
+        .extracting(Suggestion::purpose)
+        .startsWith(Purpose.CLIMB, Purpose.CLIMB)
+        .endsWith(Purpose.CONFIRM);
+    assertThat(list.get(0).onlyAfter()).isEmpty();
+    double permitted = start / (1.25 * 1.25);
+    int climbs = 0;
+    for (Suggestion s : list) {
+      assertThat(s.setting().doseJoulesPerCm2()).isLessThanOrEqualTo(permitted * (1 + 1e-9));
+      if (s.purpose() == Purpose.CLIMB) {
+        permitted = 1.25 * s.setting().doseJoulesPerCm2();
+        climbs++;
+      } else {
+        assertThat(s.setting().doseJoulesPerCm2()).isCloseTo(start, within(1e-9));
+      }
+      if (s.number() > 1) {
+        assertThat(s.onlyAfter()).hasValue(s.purpose() == Purpose.CLIMB ? climbs - 1 : climbs);
+      }
+    }
+  }
+
+  @Test
   void a_mistyped_number_of_passes_does_not_keep_the_list_from_coming() {
     InventedShop shop = climbed(1, 6);
     Patch first = shop.patches().get(0);
     List<Reading> readings = new ArrayList<>(first.readings());
-    Reading last = readings.remove(readings.size() - 1);
-    readings.add(
-        new Reading(
-            last.id(),
-            999_999_999,
-            last.outcome(),
-            last.soot(),
-            last.depthMicrometres(),
-            last.at(),
-            last.by(),
-            last.note()));
-    shop.patches()
-        .set(
-            0,
-            new Patch(
-                first.id(),
-                first.code(),
-                first.burnedAt(),
-                first.rig(),
-                first.board(),
-                first.finish(),
-                first.settings(),
-                first.areaSquareCentimetres(),
-                readings));
+    readings.add(Pieces.after(999_999_999, readings.remove(readings.size() - 1)));
+    shop.patches().set(0, Pieces.withReadings(first, readings));
     NextPatches next = next(shop, Site.OFFCUT, 2);
     assertThat(next.headline()).startsWith("P-0001 had not cleared after 999999999 passes");
     assertThat(next.suggestions()).hasSize(2).allMatch(s -> s.passes() <= Planner.PASSES);

@@ -7,6 +7,8 @@ import charline.exposure.Exposure;
 import charline.model.Fitter;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
+import charline.trial.Patch;
+import charline.trial.Pieces;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -66,6 +68,28 @@ class LiveForecastTest {
     assertThat(expected(dose, 100, 1).beyond()).containsExactly("a higher fluence than any trial");
     assertThat(expected(dose, 0.01, 99).beyond())
         .containsExactly("a lower fluence than any trial", "more passes than any trial");
+  }
+
+  @Test
+  void fewer_passes_than_any_trial_are_told_and_models_that_fit_are_reliable() {
+    List<Patch> late =
+        trials.patches().stream()
+            .map(p -> Pieces.withReadings(p, List.of(Pieces.after(3, p.lastReading()))))
+            .toList();
+    Exposure first = late.get(0).exposure();
+    assertThat(
+            LiveForecast.fitted(Fitter.withDefaults(), new Trials(trials.stratum(), late, false))
+                .at(first, 2, CONFIDENCE)
+                .beyond())
+        .contains("fewer passes than any trial");
+    assertThat(live.reliable()).isTrue();
+  }
+
+  @Test
+  void models_that_their_own_trials_deny_are_not_reliable() {
+    Trials oak = ReferenceStrata.trials("latex", "oak");
+    Trials denied = new Trials(oak.stratum(), Upended.outcomes(oak.patches()), false);
+    assertThat(LiveForecast.fitted(Fitter.withDefaults(), denied).reliable()).isFalse();
   }
 
   @Test

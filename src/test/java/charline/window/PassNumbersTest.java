@@ -7,6 +7,7 @@ import charline.model.Fitter;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
 import charline.trial.Patch;
+import charline.trial.Pieces;
 import charline.trial.Reading;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -92,8 +93,9 @@ class PassNumbersTest {
         TRIALS.patches().stream()
             .map(
                 p ->
-                    Upended.withReadings(
-                        p, p.readings().stream().map(r -> after(20 * r.passes(), r)).toList()))
+                    Pieces.withReadings(
+                        p,
+                        p.readings().stream().map(r -> Pieces.after(20 * r.passes(), r)).toList()))
             .toList();
     Trials trials = new Trials(TRIALS.stratum(), patches, false);
     Reach reach = new Reach(patches);
@@ -149,13 +151,8 @@ class PassNumbersTest {
   private static Trials mistyped(int passes) {
     List<Patch> patches = new ArrayList<>(TRIALS.patches());
     List<Reading> readings = new ArrayList<>(patches.get(0).readings());
-    readings.set(readings.size() - 1, after(passes, readings.get(readings.size() - 1)));
-    patches.set(0, Upended.withReadings(patches.get(0), readings));
+    readings.set(readings.size() - 1, Pieces.after(passes, readings.get(readings.size() - 1)));
+    patches.set(0, Pieces.withReadings(patches.get(0), readings));
     return new Trials(TRIALS.stratum(), patches, false);
-  }
-
-  private static Reading after(int passes, Reading r) {
-    return new Reading(
-        r.id(), passes, r.outcome(), r.soot(), r.depthMicrometres(), r.at(), r.by(), r.note());
   }
 }

@@ -3,7 +3,7 @@ package charline.window;
 import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.trial.Patch;
-import charline.trial.Reading;
+import charline.trial.Pieces;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,22 +18,9 @@ final class Upended {
     byDose.sort(Comparator.comparingDouble(p -> p.exposure().doseJoulesPerCm2()));
     List<Patch> turned = new ArrayList<>();
     for (int i = 0; i < byDose.size(); i++) {
-      turned.add(withReadings(byDose.get(i), byDose.get(byDose.size() - 1 - i).readings()));
+      turned.add(Pieces.withReadings(byDose.get(i), byDose.get(byDose.size() - 1 - i).readings()));
     }
     return turned;
-  }
-
-  static Patch withReadings(Patch patch, List<Reading> readings) {
-    return new Patch(
-        patch.id(),
-        patch.code(),
-        patch.burnedAt(),
-        patch.rig(),
-        patch.board(),
-        patch.finish(),
-        patch.settings(),
-        patch.areaSquareCentimetres(),
-        readings);
   }
 
   static Patch withTenthOfThePower(Patch patch) {

@@ -3,12 +3,14 @@ package charline.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import charline.exposure.Exposure;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
 import charline.trial.Patch;
+import charline.trial.Pieces;
 import charline.trial.Reading;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -93,16 +95,30 @@ class WindowPropertyTest {
         trials.patches().stream().mapToDouble(p -> p.exposure().intensity()).toArray();
     int passes =
         trials.patches().stream().mapToInt(p -> p.lastReading().passes()).max().orElseThrow();
+    Reach reach = new Reach(trials.patches());
     for (Box box : boxes(answer)) {
       for (Forecast corner : List.of(box.hotCorner(), box.coldCorner(), box.start())) {
         assertThat(corner.doseJoulesPerCm2()).isBetween(min(doses) - 1e-9, max(doses) + 1e-9);
         assertThat(corner.intensity()).isBetween(min(fluences) - 1e-9, max(fluences) + 1e-9);
       }
       assertThat(box.passes()).isLessThanOrEqualTo(passes);
+      for (double power : ends(box.powerPercent())) {
+        for (double speed : ends(box.speedMillimetresPerSecond())) {
+          Exposure corner = answer.bench().exposure(power, speed);
+          double lnDose = Math.log(corner.doseJoulesPerCm2());
+          assertThat(reach.holds(lnDose, Math.log(corner.intensity()), box.passes()))
+              .as("%s %%, %s mm/s, %s passes", power, speed, box.passes())
+              .isTrue();
+        }
+      }
       assertThat(box.powerPercent().contains(box.start().powerPercent())).isTrue();
       assertThat(box.speedMillimetresPerSecond().contains(box.start().speedMillimetresPerSecond()))
           .isTrue();
     }
+  }
+
+  private static double[] ends(Range range) {
+    return new double[] {range.low(), range.high()};
   }
 
   private static double min(double[] values) {
@@ -207,7 +223,7 @@ class WindowPropertyTest {
     List<Patch> late =
         all.patches().stream()
             .filter(p -> p.lastReading().passes() >= 4)
-            .map(p -> Upended.withReadings(p, from(p, 4)))
+            .map(p -> Pieces.withReadings(p, from(p, 4)))
             .toList();
     Trials trials = new Trials(all.stratum(), late, false);
     ModelFit charFit = Fitter.withDefaults().fit(trials, Event.CHAR);

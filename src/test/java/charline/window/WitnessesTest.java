@@ -5,9 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import charline.model.Event;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
-import charline.trial.Mark;
-import charline.trial.Outcome;
 import charline.trial.Patch;
+import charline.trial.Pieces;
 import charline.trial.Reading;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -33,7 +32,7 @@ class WitnessesTest {
   private static List<Patch> only(Predicate<Reading> kept) {
     return TRIALS.patches().stream()
         .filter(p -> p.readings().stream().anyMatch(kept))
-        .map(p -> Upended.withReadings(p, p.readings().stream().filter(kept).toList()))
+        .map(p -> Pieces.withReadings(p, p.readings().stream().filter(kept).toList()))
         .toList();
   }
 
@@ -101,7 +100,7 @@ class WitnessesTest {
   void too_few_that_came_through_are_told_of() {
     List<Patch> weak =
         only(r -> !r.outcome().charred() && r.passes() == 1).stream()
-            .map(p -> Upended.withReadings(p, List.of(clean(p.readings().get(0)))))
+            .map(p -> Pieces.withReadings(p, List.of(Pieces.seen("clean", p.readings().get(0)))))
             .toList();
     Recommendation answer = recommend(of(spread(weak)));
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
@@ -118,33 +117,11 @@ class WitnessesTest {
     return patches.subList(0, 6);
   }
 
-  private static Reading clean(Reading r) {
-    return new Reading(
-        r.id(),
-        r.passes(),
-        Outcome.of(Mark.CLEAN),
-        r.soot(),
-        r.depthMicrometres(),
-        r.at(),
-        r.by(),
-        r.note());
-  }
-
   @Test
   void a_tint_counts_as_finish_left_unless_it_is_accepted() {
     Patch any = TRIALS.patches().get(0);
-    Reading r = any.readings().get(0);
-    Reading tint =
-        new Reading(
-            r.id(),
-            r.passes(),
-            Outcome.of(Mark.TINT),
-            r.soot(),
-            r.depthMicrometres(),
-            r.at(),
-            r.by(),
-            r.note());
-    Trials strict = of(List.of(Upended.withReadings(any, List.of(tint))));
+    Reading tint = Pieces.seen("tint", any.readings().get(0));
+    Trials strict = of(List.of(Pieces.withReadings(any, List.of(tint))));
     assertThat(strict.patchesSeenUncleared()).isEqualTo(1);
     assertThat(strict.acceptingTint(true).patchesSeenUncleared()).isZero();
   }
