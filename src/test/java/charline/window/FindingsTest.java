@@ -11,6 +11,9 @@ import charline.model.Trials;
 import charline.model.check.FitChecks;
 import charline.model.check.FitFinding;
 import charline.model.check.Severity;
+import charline.trial.Patch;
+import charline.trial.Pieces;
+import charline.trial.Stratum;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -113,6 +116,48 @@ class FindingsTest {
         .isEqualTo(Verdict.UNRELIABLE);
     assertThat(verdict(plenty, charring, clearing, 0.1, Optional.empty(), 0.01))
         .isEqualTo(Verdict.UNRELIABLE);
+  }
+
+  /** At 50 % 10 J/cm2 left the wood as it was and 20 J/cm2 charred it. */
+  private static String nextStep(double speed) {
+    Bench bench = Bench.usual(Pieces.rig(1, "Heron", 200), NOON);
+    List<Patch> patches =
+        List.of(burned(1, bench, 10, "residue"), burned(2, bench, 20, "char+residue"));
+    Trials trials = new Trials(Stratum.of(patches.get(0)), patches, false);
+    Forecast hope = new Forecast(50, 100, speed, 2, 10, 1, 0.1, 0.3, 0.7, 0.4, 180);
+    return new Findings(
+            trials.evidence(),
+            Asked.USUAL,
+            bench,
+            new Reach(patches),
+            new Witnesses(trials),
+            checks(Event.CHAR, Severity.FINE),
+            checks(Event.CLEARING, Severity.FINE),
+            0.1,
+            Optional.empty(),
+            Optional.of(hope),
+            0.9)
+        .nextStep();
+  }
+
+  private static Patch burned(int number, Bench bench, double dose, String outcome) {
+    return Pieces.patch(
+        number,
+        bench.rig(),
+        Pieces.board(1, "pine"),
+        Pieces.finish(1, "latex"),
+        bench.settings(50, bench.speedForDose(50, dose)),
+        Pieces.reading(1, outcome));
+  }
+
+  /** 14 mm/s are 11.9 J/cm2, a rung more would be 14.9: over a quarter above what was unharmed. */
+  @Test
+  void the_next_step_climbs_no_rung_above_what_was_burned_without_char() {
+    assertThat(nextStep(14))
+        .isEqualTo(
+            "Burn at 50 %, hand speed 18, 14 mm/s in that order, on a board not used yet, judging after every pass up to 3 passes; then ask again.");
+    assertThat(nextStep(20)).startsWith("Burn at 50 %, hand speed 25, 20, 16 mm/s in that order");
+    assertThat(nextStep(8)).startsWith("Go back down the ladder");
   }
 
   /** 15 % from slowest to fastest is what a steady hand keeps to; a scanner keeps to anything. */

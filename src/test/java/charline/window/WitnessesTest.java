@@ -2,6 +2,8 @@ package charline.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.exposure.AreaRate;
+import charline.exposure.Exposure;
 import charline.model.Event;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
@@ -65,10 +67,34 @@ class WitnessesTest {
                     .isGreaterThanOrEqualTo(6));
   }
 
+  @Test
+  void no_place_of_the_map_is_said_to_be_tried_that_six_patches_do_not_bear_out() {
+    Trials stoppedInTime = of(only(r -> !r.outcome().charred()));
+    Recommendation answer = recommend(stoppedInTime);
+    WindowMap map = answer.map().orElseThrow();
+    List<MapCell> tried = map.rows().stream().flatMap(List::stream).filter(MapCell::tried).toList();
+    assertThat(tried).isNotEmpty();
+    for (MapCell cell : tried) {
+      Exposure there =
+          answer.bench().exposure(cell.powerPercent(), cell.speedMillimetresPerSecond());
+      assertThat(stoppedInTime.patches().stream().filter(p -> atLeastAsHot(p, there, map.passes())))
+          .as("%s", cell)
+          .hasSizeGreaterThanOrEqualTo(6);
+    }
+  }
+
   private static boolean atLeastAsHot(Patch patch, Forecast corner) {
-    return patch.exposure().doseJoulesPerCm2() >= corner.doseJoulesPerCm2() * (1 - 1e-9)
-        && patch.exposure().intensity() >= corner.intensity() * 0.97
-        && patch.lastReading().passes() >= corner.passes();
+    return atLeastAsHot(
+        patch,
+        new Exposure(
+            corner.powerWatts(), corner.doseJoulesPerCm2(), corner.intensity(), new AreaRate(1)),
+        corner.passes());
+  }
+
+  private static boolean atLeastAsHot(Patch patch, Exposure there, int passes) {
+    return patch.exposure().doseJoulesPerCm2() >= there.doseJoulesPerCm2() * (1 - 1e-9)
+        && patch.exposure().intensity() >= there.intensity() * 0.97
+        && patch.lastReading().passes() >= passes;
   }
 
   @Test
