@@ -8,6 +8,7 @@ import charline.model.Trials;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Patch;
+import charline.trial.Pieces;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.trial.Stratum;
@@ -194,6 +195,21 @@ class DriftTest {
 
     Drift risen = Drift.of(checked(180, 181, 205, 207), List.of(), Fitter.withDefaults());
     assertThat(risen.watches().get(0).weaker()).isFalse();
+  }
+
+  @Test
+  void of_several_shifts_the_earliest_dates_the_drift() {
+    OffsetDateTime noon = Pieces.NOON;
+    assertThat(
+            new Drift(
+                    Pieces.rig(1, "Heron", 200),
+                    List.of(shifted(noon.plusDays(2)), shifted(noon), shifted(noon.plusDays(1))))
+                .since())
+        .hasValue(noon);
+  }
+
+  private static Drift.Watch shifted(OffsetDateTime since) {
+    return new Drift.Watch("power checks", List.of(), 4, Optional.of(since), true);
   }
 
   @Test

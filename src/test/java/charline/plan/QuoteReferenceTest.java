@@ -6,6 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import charline.exposure.AreaRate;
 import charline.exposure.HandPass;
+import charline.model.Posterior;
+import charline.model.ReferenceStrata;
+import charline.model.Trials;
+import charline.trial.Pieces;
+import charline.window.Asked;
+import charline.window.Bench;
+import charline.window.Forecast;
+import charline.window.Recommendation;
+import charline.window.WindowFinder;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -112,6 +121,65 @@ class QuoteReferenceTest {
   private static String days(String words) {
     return "At up to 6 h of beam, handling and cooling a day, the work takes %s; set-up and fire watch come on top each day, test patches and masking once."
         .formatted(words);
+  }
+
+  /** 5.93 h of work at the high end and twice 10 min of rest are more than a day of six hours. */
+  @Test
+  void rest_between_passes_takes_its_part_of_a_day() {
+    assertThat(Quoting.usual(6.4).of(ONE_PASS, new Quoting.Passes(3, 3, 3)).assumptions())
+        .contains("The work takes 1 to 2 days.");
+  }
+
+  /**
+   * Few passes: as many as an even chance takes by the posterior's middle; many: as many as the
+   * asked chance takes at 95 % of it. Both counted up here from the chances themselves.
+   */
+  @Test
+  void the_passes_of_a_quote_are_the_windows_and_what_the_posterior_leaves_open() {
+    Trials trials = readFromThePass(3, ReferenceStrata.trials("latex", "pine"));
+    Bench bench = Bench.of(Bench.mostUsedRig(trials.patches()), trials.patches(), InventedShop.DAY);
+    Recommendation found =
+        WindowFinder.withDefaults().recommend(trials, bench, new Asked(0.05, 0.6, 0.9, false));
+    Forecast start = found.chosen().orElseThrow().start();
+    AreaRate onePass =
+        bench.exposure(start.powerPercent(), start.speedMillimetresPerSecond()).areaRate();
+    int fewest = Math.min(start.passes(), passes(found, start, 0.5, 0.5));
+    int most = Math.max(start.passes(), passes(found, start, 0.9, 0.05));
+    Quote.Hours work = Quoting.usual(4.5).of(found).parts().get(0).hours();
+
+    assertThat(fewest).isGreaterThan(1).isLessThan(start.passes());
+    assertThat(most).isGreaterThan(start.passes());
+    assertThat(work.low()).isCloseTo(Quote.workHours(4.5, onePass, fewest, 0.7), within(1e-9));
+    assertThat(work.usual())
+        .isCloseTo(Quote.workHours(4.5, onePass, start.passes(), 0.6), within(1e-9));
+    assertThat(work.high()).isCloseTo(Quote.workHours(4.5, onePass, most, 0.5), within(1e-9));
+  }
+
+  /** Then the window has that many passes at least. */
+  private static Trials readFromThePass(int first, Trials all) {
+    return new Trials(
+        all.stratum(),
+        all.patches().stream()
+            .filter(p -> p.lastReading().passes() >= first)
+            .map(
+                p ->
+                    Pieces.withReadings(
+                        p, p.readings().stream().filter(r -> r.passes() >= first).toList()))
+            .toList(),
+        false);
+  }
+
+  /** The first pass by which a quantile of the clearing chance has reached a chance. */
+  private static int passes(
+      Recommendation found, Forecast start, double chance, double probability) {
+    Posterior posterior = found.clearingFit().orElseThrow().posterior();
+    int n = 1;
+    while (posterior.quantile(
+            posterior.newBoardChance(start.doseJoulesPerCm2(), start.intensity(), n), probability)
+        < chance) {
+      n++;
+    }
+    return n;
   }
 
   @Test
