@@ -44,13 +44,6 @@ public record LineScan(double spotSpeedMillimetresPerSecond, double lineSpacingM
     return spot.oneOverESquaredMillimetres() / lineSpacingMillimetres;
   }
 
-  /** Mean pulses per point of an area scan, π d² f / (4 v h). */
-  public double pulsesPerPoint(double repetitionRateHertz, Spot spot) {
-    return spot.areaSquareCentimetres()
-        * rate(repetitionRateHertz)
-        / areaRate().squareCentimetresPerSecond();
-  }
-
   private static double rate(double hertz) {
     return Invariant.positive("Repetition rate", hertz, "Hz");
   }

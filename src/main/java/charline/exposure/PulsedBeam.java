@@ -31,6 +31,11 @@ public record PulsedBeam(double meanPowerWatts, double repetitionRateHertz, Spot
     return 2 * meanFluenceJoulesPerCm2();
   }
 
+  /** Mean pulses that a point receives in one pass over an area, π d² f / (4 Ȧ). */
+  public double pulsesPerPoint(AreaRate rate) {
+    return spot.areaSquareCentimetres() * repetitionRateHertz / rate.squareCentimetresPerSecond();
+  }
+
   /** Power during a rectangular pulse, E / τ, in W. */
   public double rectangularPeakPowerWatts(double pulseSeconds) {
     return pulseEnergyJoules() / Invariant.positive("Pulse duration", pulseSeconds, "s");

@@ -70,6 +70,55 @@ class PatchCommandsTest {
     assertThat(shell.run("patch show 1").out()).contains("burned          " + burned + " by Ada");
   }
 
+  /**
+   * The geometry of an area scan: 200 W, 20 kHz, 100 ns, 0.5 mm at 5000 mm/s and 0.1 mm. Energy and
+   * fluence by ISO 11145, overlaps and pulses per point by plain geometry, the top of a Gaussian
+   * pulse is 0.939437 E / FWHM.
+   */
+  @Test
+  void a_patch_is_shown_with_what_one_pass_does_at_a_point() {
+    shell.mustDo(
+        "rig add Scanner --kind pulsed --rated 200W --spot 0.5mm --rep 20kHz --pulse 100ns");
+    shell.mustDo(
+        "patch add --rig Scanner --board boathouse-1 --finish wall-latex --power 100% --scan 5000"
+            + " --spacing 0.1 --passes 1 --outcome clean");
+
+    assertThat(shell.run("patch show 1").out())
+        .contains(
+            """
+              each pulse      10 mJ, 93.9 kW at its top, 10.2 J/cm2 at its centre
+              on a point      7.85 pulses in one pass
+              overlap         50 % between pulses, 0.25 mm apart; 80 % between lines
+              covers          300 cm2/min in one pass
+            """);
+    assertThat(shell.run("patch show 1 --json").out())
+        .contains("\"pulse_energy_mj\" : 10,", "\"pulse_peak_kw\" : 93.9437279,")
+        .contains("\"pulses_per_point\" : 7.85398163,", "\"pulse_pitch_mm\" : 0.25,")
+        .contains("\"pulse_overlap_pct\" : 50,", "\"line_overlap_pct\" : 80,");
+  }
+
+  /**
+   * 1500 W in a 1.2 mm spot: 4P / (π d²) is 132,629 W/cm² on average and twice that at its centre.
+   */
+  @Test
+  void a_continuous_pass_is_shown_with_its_centre_its_dwell_and_its_gaps() {
+    shell.mustDo("rig add Ram --kind cw --rated 1500W --spot 1.2mm");
+    shell.mustDo(
+        "patch add --rig Ram --board boathouse-1 --finish wall-latex --power 100% --scan 20000"
+            + " --spacing 1.5 --passes 1 --outcome residue");
+
+    assertThat(shell.run("patch show 1").out())
+        .contains("132629 W/cm2 irradiance")
+        .contains(
+            """
+              at its centre   265258 W/cm2 irradiance
+              dwells          0.06 ms on a point, each line
+              overlap         none (gaps of 25 % of the spot) between lines
+              covers          18000 cm2/min in one pass
+            """)
+        .doesNotContain("pulse");
+  }
+
   @Test
   void what_was_seen_is_never_copied() {
     shell.mustDo(FIRST + " --soot yes --depth 40um --note \"smelled of wax\"");

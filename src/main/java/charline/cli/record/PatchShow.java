@@ -19,7 +19,9 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "show",
     header = "Show a patch, its readings and what was changed since.",
-    description = "Settings are shown as they were typed too; dose per pass is in J/cm2.",
+    description =
+        "Settings are shown as they were typed too, and with what one pass of them does at a point of "
+            + "the wood: pulses, overlaps, dwell. Dose per pass is in J/cm2.",
     footer = {"", "Example:", "  charline patch show P-0042"})
 public final class PatchShow extends Work {
   @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")

@@ -27,6 +27,7 @@ public final class PatchView {
   /** With a list of readings, passes rising. */
   public static Json json(PatchEntry entry) {
     Json json = head(entry);
+    new BeamView(entry.patch()).putInto(json);
     json.put("by", entry.by()).put("note", entry.note()).put("void", entry.voided());
     json.put("typed", new Json().putAll(new TreeMap<>(entry.typed())));
     List<Json> readings = entry.patch().readings().stream().map(PatchView::reading).toList();
@@ -114,9 +115,11 @@ public final class PatchView {
             .add("spot", spot(settings))
             .add("pulses", settings.pulses().map(PatchView::pulses))
             .add("typed as", typed(entry))
-            .add("dose", Wording.dose(patch))
-            .add("patch size", with(patch.areaSquareCentimetres(), "cm2"))
-            .add("note", entry.note());
+            .add("dose", Wording.dose(patch));
+    new BeamView(patch)
+        .addTo(facts)
+        .add("patch size", with(patch.areaSquareCentimetres(), "cm2"))
+        .add("note", entry.note());
     return facts.text() + readings(patch);
   }
 
