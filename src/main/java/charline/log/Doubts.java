@@ -6,6 +6,7 @@ import charline.exposure.LineScan;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
+import charline.exposure.TimedArea;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
@@ -72,7 +73,12 @@ final class Doubts {
       range(who, "scan width", hand.scanWidthMillimetres(), 10, 100, "mm");
     } else if (settings.form() instanceof LineScan lines) {
       range(who, "spot speed", lines.spotSpeedMillimetresPerSecond(), 500, 15_000, "mm/s");
+      range(who, "line spacing", lines.lineSpacingMillimetres(), 0.03, 0.5, "mm");
+    } else if (settings.form() instanceof TimedArea timed) {
+      range(who, "marked area", timed.areaSquareCentimetres(), 5, 100, "cm2");
+      range(who, "time per pass", timed.secondsPerPass(), 1, 60, "s");
     }
+    patch.areaSquareCentimetres().ifPresent(cm2 -> range(who, "patch size", cm2, 5, 60, "cm2"));
     boolean tooStrong =
         settings.power().unit() == PowerSetting.Unit.WATTS
             && settings.power().value() > 1.2 * patch.rig().ratedWatts();
@@ -95,6 +101,7 @@ final class Doubts {
                 .formatted(who, reading.at(), patch.burnedAt()));
       }
       range(who, "number of passes", reading.passes(), 1, 10, "passes");
+      reading.depthMicrometres().ifPresent(um -> range(who, "depth removed", um, 0, 200, "um"));
     }
   }
 

@@ -16,6 +16,7 @@ import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
+import charline.exposure.TimedArea;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
@@ -118,6 +119,63 @@ class DoubtsTest {
     assertThat(about(burned(PowerSetting.percent(60), 0.6, 40, 100, slow, judged(NOW, 1))))
         .containsExactly(
             "P-0001 has a spot speed of 160 mm/s, far from the usual 500 to 15000 mm/s; amend it if it was mistyped.");
+  }
+
+  /** Forms of a dose: a third of the lowest usual value and three times the highest still pass. */
+  @Test
+  void lines_and_timed_areas_are_looked_at_knob_by_knob() {
+    assertThat(aboutForm(new LineScan(5000, 0.01))).isEmpty();
+    assertThat(aboutForm(new LineScan(5000, 1.5))).isEmpty();
+    assertThat(aboutForm(new LineScan(5000, 1.6)))
+        .containsExactly(
+            "P-0001 has a line spacing of 1.6 mm, far from the usual 0.03 to 0.5 mm; amend it if it was mistyped.");
+    assertThat(aboutForm(new TimedArea(1.7, 0.34))).isEmpty();
+    assertThat(aboutForm(new TimedArea(300, 180))).isEmpty();
+    assertThat(aboutForm(new TimedArea(301, 4)))
+        .containsExactly(
+            "P-0001 has a marked area of 301 cm2, far from the usual 5 to 100 cm2; amend it if it was mistyped.");
+    assertThat(aboutForm(new TimedArea(25, 181)))
+        .containsExactly(
+            "P-0001 has a time per pass of 181 s, far from the usual 1 to 60 s; amend it if it was mistyped.");
+  }
+
+  private static List<String> aboutForm(DoseForm form) {
+    return about(burned(PowerSetting.percent(60), 0.6, 40, 100, form, judged(NOW, 1)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0", "600, 0", "601, 1"})
+  void a_depth_beyond_any_coat_is_named(double micrometres, int doubts) {
+    Reading r = judged(NOW, 1);
+    Reading deep =
+        new Reading(
+            r.id(),
+            1,
+            r.outcome(),
+            r.soot(),
+            OptionalDouble.of(micrometres),
+            NOW,
+            r.by(),
+            r.note());
+    assertThat(about(usual(deep))).hasSize(doubts);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1.7, 0", "180, 0", "1.6, 1", "181, 1"})
+  void a_patch_of_an_odd_size_is_named(double squareCentimetres, int doubts) {
+    Patch p = usual(judged(NOW, 1));
+    Patch sized =
+        new Patch(
+            p.id(),
+            p.code(),
+            p.burnedAt(),
+            p.rig(),
+            p.board(),
+            p.finish(),
+            p.settings(),
+            OptionalDouble.of(squareCentimetres),
+            p.readings());
+    assertThat(about(sized)).hasSize(doubts);
   }
 
   @Test
