@@ -127,7 +127,7 @@ class QuoteReferenceTest {
   @Test
   void rest_between_passes_takes_its_part_of_a_day() {
     assertThat(Quoting.usual(6.4).of(ONE_PASS, new Quoting.Passes(3, 3, 3)).assumptions())
-        .contains("The work takes 1 to 2 days.");
+        .contains(days("1 day (1 to 2)"));
   }
 
   /**
