@@ -74,7 +74,9 @@ public final class Json {
     if (value == Math.rint(value) && Math.abs(value) < 1e15) {
       return (long) value;
     }
-    return BigDecimal.valueOf(value).round(DIGITS).stripTrailingZeros();
+    BigDecimal rounded = BigDecimal.valueOf(value).round(DIGITS).stripTrailingZeros();
+    // A number that is whole but for noise would come out as 8E+1.
+    return rounded.scale() <= 0 && Math.abs(value) < 1e15 ? rounded.longValueExact() : rounded;
   }
 
   private static String write(Object value) {

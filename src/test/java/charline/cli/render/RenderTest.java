@@ -42,6 +42,24 @@ class RenderTest {
     assertThat(Figures.percent(share)).isEqualTo(text);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "80, 80",
+    "79.99999999999997, 80",
+    "100.00000000000001, 100",
+    "1199999.9999999998, 1200000",
+    "-20.000000000000004, -20",
+    "12345678912, 12345678912",
+    "12345678912.4, 12345678900",
+    "0.29999999999999999, 0.3",
+    "91.65151389911681, 91.6515139",
+    "-0.0, 0"
+  })
+  void json_has_nine_digits_and_writes_whole_numbers_out(double value, String text) {
+    assertThat(Json.text(new Json().put("coat_um", value)))
+        .contains("\"coat_um\" : " + text + "\n");
+  }
+
   @Test
   void a_table_is_never_wider_than_eighty_columns() {
     Table table = new Table("patch", ">dose", "note");
