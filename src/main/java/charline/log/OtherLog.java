@@ -65,14 +65,34 @@ final class OtherLog {
 
   /** Identities of rows that both logs hold and that differ in what may be amended. */
   List<UUID> different(String table) {
-    String differ =
-        amendable(table).stream()
-            .map("m.%1$s IS NOT o.%1$s"::formatted)
-            .collect(Collectors.joining(" OR "));
+    String differ = difference(table);
     return store.query(
         "SELECT m.id FROM main.%1$s m JOIN other.%1$s o ON o.id = m.id WHERE %2$s ORDER BY m.rowid"
             .formatted(table, differ),
         row -> row.id("id"));
+  }
+
+  private String difference(String table) {
+    return amendable(table).stream()
+        .map("m.%1$s IS NOT o.%1$s"::formatted)
+        .collect(Collectors.joining(" OR "));
+  }
+
+  /**
+   * Brings the history of rows in that are the same in both logs: what was decided there for the
+   * values here is known here then, and not taken for a rival later.
+   */
+  void copyNewsOfTheSame(String table) {
+    store
+        .query(
+            """
+            SELECT DISTINCT m.id FROM other.change c
+            JOIN main.%1$s m ON m.id = c.row_id JOIN other.%1$s o ON o.id = m.id
+            WHERE NOT (%2$s)
+            """
+                .formatted(table, difference(table)),
+            row -> row.id("id"))
+        .forEach(id -> copyNews(table, id));
   }
 
   /** Whether the other log amended a row in a way that this log has not heard of. */

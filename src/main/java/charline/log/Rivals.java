@@ -42,6 +42,7 @@ final class Rivals {
   void meet(Take take) {
     for (String table : TABLES) {
       other.different(table).forEach(id -> meet(table, id, take));
+      other.copyNewsOfTheSame(table);
     }
     conflicts.addAll(words.coats());
   }

@@ -149,6 +149,21 @@ class MergeConflictTest {
     settledOnBothSides("tint");
   }
 
+  @Test
+  void what_was_decided_is_no_conflict_when_the_other_bench_amends_on() {
+    judge(log, "tint", "Ada");
+    judge(other, "char", "Bo");
+    merge(log, other, Take.THERE);
+    assertThat(merge(other, log, Take.UNDECIDED).amended()).isZero();
+    assertThat(other.history("P-0001")).containsAll(log.history("P-0001"));
+
+    judge(other, "residue", "Bo");
+    Merged merged = merge(log, other, Take.UNDECIDED);
+    assertThat(merged.conflicts()).isEmpty();
+    assertThat(merged.amended()).isEqualTo(1);
+    settledOnBothSides("residue");
+  }
+
   private void settledOnBothSides(String outcome) {
     for (int i = 0; i < 2; i++) {
       assertThat(merge(log, other, Take.UNDECIDED).conflicts()).isEmpty();
