@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -20,7 +19,7 @@ final class Merge {
   private final Rivals rivals;
   private final OtherLog other;
   private final List<String> notes = new ArrayList<>();
-  private final Signature signature;
+  private final MergedCodes codes;
   private final String name;
 
   /**
@@ -37,8 +36,8 @@ final class Merge {
     this.rigs = rigs;
     this.planned = planned;
     other = new OtherLog(store);
-    signature = by;
     this.name = name;
+    codes = new MergedCodes(store, other, planned, name, by, notes);
     rivals = new Rivals(store, other, patches, name, by);
   }
 
@@ -85,7 +84,7 @@ final class Merge {
     int finishes = named("finish");
     store.update(
         "INSERT INTO coat SELECT * FROM other.coat o WHERE NOT EXISTS (SELECT 1 FROM coat c WHERE c.finish_id = o.finish_id)");
-    codesGivenThere();
+    codes.followThere();
     List<UUID> newPatches = other.newcomers("patch");
     newPatches.forEach(this::patch);
     List<UUID> newReadings = other.newcomers("reading");
@@ -94,7 +93,7 @@ final class Merge {
     for (UUID id : newReadings) {
       readings += rivals.reading(id, take) ? 1 : 0;
     }
-    Merged.Plans plans = plans();
+    Merged.Plans plans = new OtherPlans(store, other, planned, codes, notes).bringIn();
     OtherPhotos photos = new OtherPhotos(store, other, name);
     int newPhotos = photos.bringIn();
     return new Merged(
@@ -144,7 +143,7 @@ final class Merge {
     for (UUID id : newcomers) {
       String name = other.text(table, "name", id);
       String free = name;
-      for (int i = 2; taken(table, "name", free); i++) {
+      for (int i = 2; taken(table, free); i++) {
         free = "%s (%d)".formatted(name, i);
       }
       if (!free.equals(name)) {
@@ -157,144 +156,24 @@ final class Merge {
     return newcomers.size();
   }
 
-  /** Patches that got another code when the other log took them in are called so here too. */
-  private void codesGivenThere() {
-    List<UUID> renamed =
-        store.query(
-            """
-            SELECT m.id FROM main.patch m JOIN other.patch o ON o.id = m.id
-            JOIN other.change c ON c.row_id = m.id AND c.what = 'patch.code'
-              AND c.before = m.code AND c.after = o.code
-            WHERE m.code <> o.code ORDER BY m.rowid
-            """,
-            row -> row.id("id"));
-    for (UUID id : renamed) {
-      String here = code(id);
-      String there = other.text("patch", "code", id);
-      if (taken("patch", "code", there) || plannedElsewhere(there, id)) {
-        continue;
-      }
-      other.past(
-          "patch_keeps_its_identity",
-          () -> store.update("UPDATE main.patch SET code = ? WHERE id = ?", there, id));
-      store.update(
-          """
-          INSERT INTO main.change (changed_at_utc, changed_at_offset, changed_by, what, row_id,
-            before, after, why)
-          SELECT changed_at_utc, changed_at_offset, changed_by, what, row_id, before, after, why
-          FROM other.change WHERE row_id = ? AND what = 'patch.code' AND after = ?
-          """,
-          id,
-          there);
-      notes.add(
-          "%s is called %s in %s since it was merged there, and is called so here now; write that on its tape."
-              .formatted(here, there, name));
-    }
-  }
-
   private void patch(UUID id) {
     String code = other.text("patch", "code", id);
     String free =
-        taken("patch", "code", code) || plannedElsewhere(code, id) ? planned.nextCode() : code;
+        codes.taken("patch", code) || codes.plannedElsewhere(code, id)
+            ? codes.plannedHere(id).orElseGet(planned::nextCode)
+            : code;
     other.copy("patch", id, "code", free);
     if (!free.equals(code)) {
       notes.add(
           "The code %s is taken by another patch here, so the one brought in is %s; write that on its tape."
               .formatted(code, free));
-      signature.write(
-          store,
-          new Change(
-              signature.at(),
-              signature.by(),
-              "patch.code",
-              Optional.of(code),
-              Optional.of(free),
-              Optional.of("%s was taken when it was merged".formatted(code))),
-          id);
+      codes.write("patch", id, code, free, "%s was taken when it was merged".formatted(code));
     }
   }
 
-  /** True if a code is held by an open plan that is not the one that the patch was burned for. */
-  private boolean plannedElsewhere(String code, UUID patch) {
+  private boolean taken(String table, String name) {
     return store
-        .first(
-            """
-            SELECT 1 FROM main.planned_patch m WHERE m.code = ? AND m.patch_id IS NULL
-            AND m.id NOT IN (SELECT id FROM other.planned_patch WHERE patch_id = ?)
-            """,
-            row -> true,
-            code,
-            patch)
-        .isPresent();
-  }
-
-  /** Brings plans in, and of those of both logs what became of them there. */
-  private Merged.Plans plans() {
-    List<UUID> newcomers = other.newcomers("planned_patch");
-    newcomers.forEach(this::plan);
-    int givenUp = plansGivenUpThere();
-    int burned =
-        store.update(
-            """
-        UPDATE main.planned_patch SET patch_id =
-          (SELECT o.patch_id FROM other.planned_patch o WHERE o.id = planned_patch.id)
-        WHERE patch_id IS NULL AND id IN
-          (SELECT o.id FROM other.planned_patch o JOIN main.patch p ON p.id = o.patch_id
-           WHERE o.patch_id NOT IN
-             (SELECT patch_id FROM main.planned_patch WHERE patch_id IS NOT NULL))
-        """);
-    return new Merged.Plans(newcomers.size(), burned, givenUp);
-  }
-
-  private int plansGivenUpThere() {
-    List<UUID> givenUp =
-        store.query(
-            """
-            SELECT m.id FROM main.planned_patch m JOIN other.planned_patch o ON o.id = m.id
-            WHERE m.patch_id IS NULL AND m.voided_why IS NULL AND o.voided_why IS NOT NULL
-            """,
-            row -> row.id("id"));
-    for (UUID id : givenUp) {
-      // The change was written down there already; the trigger would write it a second time.
-      other.past(
-          "planned_patch_changes_are_kept",
-          () ->
-              store.update(
-                  "UPDATE main.planned_patch SET voided_why = ? WHERE id = ?",
-                  other.text("planned_patch", "voided_why", id),
-                  id));
-      other.copyNews("planned_patch", id);
-    }
-    return givenUp.size();
-  }
-
-  /** A plan keeps its code where it can; one that is fulfilled takes the code of its patch. */
-  private void plan(UUID id) {
-    String code = other.text("planned_patch", "code", id);
-    Optional<String> burned =
-        store.first(
-            "SELECT p.code FROM other.planned_patch o JOIN main.patch p ON p.id = o.patch_id WHERE o.id = ?",
-            row -> row.text("code"),
-            id);
-    boolean taken = taken("patch", "code", code) || taken("planned_patch", "code", code);
-    String free = burned.orElseGet(() -> taken ? planned.nextCode() : code);
-    if (burned.isEmpty() && taken) {
-      notes.add(
-          "The code %s of the planned patch brought in is taken here, so it is planned as %s; write that on its tape and its list."
-              .formatted(code, free));
-    }
-    other.copy("planned_patch", id, "code", free);
-  }
-
-  private String code(UUID patch) {
-    return store
-        .first("SELECT code FROM main.patch WHERE id = ?", row -> row.text("code"), patch)
-        .orElseThrow();
-  }
-
-  private boolean taken(String table, String column, String value) {
-    return store
-        .first("SELECT 1 FROM main.%s WHERE %s = ?".formatted(table, column), row -> true, value)
+        .first("SELECT 1 FROM main.%s WHERE name = ?".formatted(table), row -> true, name)
         .isPresent();
   }
 }

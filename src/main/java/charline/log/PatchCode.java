@@ -2,12 +2,15 @@ package charline.log;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The log's own codes, as written on the masking tape: P-0001, P-0002, ... */
 final class PatchCode {
   private static final Pattern SHORT = Pattern.compile("(?i)(?:p-?)?(\\d{1,9})");
+
+  private static final Pattern IN_WORDS = Pattern.compile("\\bP-\\d+\\b");
 
   /**
    * Codes are counted on from the highest up to this one. A higher one was brought in from outside;
@@ -25,5 +28,12 @@ final class PatchCode {
   static Optional<String> spelledOut(String typed) {
     Matcher matcher = SHORT.matcher(typed.strip());
     return matcher.matches() ? Optional.of(of(Long.parseLong(matcher.group(1)))) : Optional.empty();
+  }
+
+  /** A sentence with other codes in place of the log's own ones that it names. */
+  static String inWords(String words, UnaryOperator<String> other) {
+    return IN_WORDS
+        .matcher(words)
+        .replaceAll(match -> Matcher.quoteReplacement(other.apply(match.group())));
   }
 }

@@ -114,7 +114,7 @@ class PlannedPatchesTest {
     assertThat(log.hasPatch("P-0001")).isTrue();
   }
 
-  /** The plan is P-0001 here and P-0002 there, whoever burns it. */
+  /** The plan was P-0001 there and became P-0002 here, whoever burns it. */
   @Test
   void a_plan_that_changed_its_code_on_the_way_is_ticked_off_when_it_comes_back_burned() {
     burn(boathouse, "P-0001");
@@ -128,7 +128,7 @@ class PlannedPatchesTest {
       other.merge(log.file(), Take.UNDECIDED, "Bo");
       assertThat(other.planned().all())
           .extracting(PlannedPatch::code, PlannedPatch::fulfilled)
-          .containsExactly(tuple("P-0001", true));
+          .containsExactly(tuple("P-0002", true));
       assertThat(other.hasPatch("P-0002")).isTrue();
       assertThat(other.check()).isEmpty();
     }
