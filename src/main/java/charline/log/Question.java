@@ -36,6 +36,8 @@ public final class Question {
           "any",
           "are",
           "at",
+          "be",
+          "been",
           "board",
           "boards",
           "by",
@@ -79,7 +81,12 @@ public final class Question {
           "to",
           "trial",
           "trials",
+          "tried",
+          "try",
           "us",
+          "use",
+          "used",
+          "using",
           "was",
           "we",
           "were",
@@ -201,6 +208,7 @@ public final class Question {
     if (time.isPresent()) {
       return narrow(time.get());
     }
+    TimePhrase.requireOneReading(word);
     throw unknown(word, words.get(at));
   }
 
@@ -277,6 +285,13 @@ public final class Question {
           USAGE,
           "A question asks for what was seen, not for what is missing (\"%s\"); ask for clean, tint, char or residue."
               .formatted(typed));
+    }
+    Optional<String> code = vocabulary.patchCode(typed);
+    if (code.isPresent()) {
+      return new Refused(
+          USAGE,
+          "A question is about many patches, and \"%s\" is one of them; `charline patch show %s` tells all that is known of it."
+              .formatted(typed, code.get()));
     }
     Set<String> known = new TreeSet<>(vocabulary.words());
     List<String> near = Nearest.to(word, known);

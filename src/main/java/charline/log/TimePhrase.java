@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * Times in plain words, by the calendar of the clock's zone: {@code last week}, {@code since
@@ -43,6 +44,9 @@ final class TimePhrase {
   private static final Pattern MONTH =
       Pattern.compile(
           "jan(uary)?|feb(ruary)?|mar(ch)?|apr(il)?|may|june?|july?|aug(ust)?|sept?(ember)?|oct(ober)?|nov(ember)?|dec(ember)?");
+  private static final Pattern DAY_OF_MONTH = Pattern.compile("(\\d{1,2})(?:st|nd|rd|th)?");
+  private static final Pattern FIGURES =
+      Pattern.compile("\\d{1,2}[./]\\d{1,2}[./]?|\\d{1,2}[./-]\\d{1,2}[./-](\\d{2}|\\d{4})");
   private static final Pattern YEAR = Pattern.compile("(19|20)\\d\\d");
   private static final Pattern DATE = Pattern.compile("(\\d{4})-(\\d{1,2})(?:-(\\d{1,2}))?");
 
@@ -108,6 +112,9 @@ final class TimePhrase {
   private Optional<Days> named(List<String> words, int at) {
     String first = word(words, at);
     String second = word(words, at + 1);
+    if (first.equals("the") && isDayOfMonth(second)) {
+      return named(words, at + 1).map(d -> new Days(d.length() + 1, d.from(), d.to()));
+    }
     if (first.equals("today")) {
       return Optional.of(new Days(1, today, today.plusDays(1)));
     }
@@ -122,7 +129,61 @@ final class TimePhrase {
           ? back(Integer.parseInt(second), word(words, at + 2))
           : unit(second, 1);
     }
-    return date(first);
+    return date(first).or(() -> dayAndMonth(words, at));
+  }
+
+  /** "6 october", "6th of october 2026", "october 6"; without a year the latest that has begun. */
+  private Optional<Days> dayAndMonth(List<String> words, int at) {
+    boolean monthFirst = MONTH.matcher(word(words, at)).matches();
+    boolean of = !monthFirst && word(words, at + 1).equals("of");
+    String day = word(words, monthFirst ? at + 1 : at);
+    String month = word(words, monthFirst ? at : at + (of ? 2 : 1));
+    if (!isDayOfMonth(day) || !MONTH.matcher(month).matches()) {
+      return Optional.empty();
+    }
+    int length = of ? 3 : 2;
+    String year = word(words, at + length);
+    boolean dated = YEAR.matcher(year).matches();
+    int number = Integer.parseInt(day.replaceAll("\\D", ""));
+    int ofYear = monthNumber(month);
+    // A leap day comes back after eight years at the latest.
+    return IntStream.iterate(dated ? Integer.parseInt(year) : today.getYear(), y -> y - 1)
+        .limit(dated ? 1 : 9)
+        .mapToObj(y -> YearMonth.of(y, ofYear))
+        .filter(m -> m.isValidDay(number))
+        .map(m -> m.atDay(number))
+        .filter(d -> dated || !d.isAfter(today))
+        .findFirst()
+        .map(d -> Optional.of(new Days(dated ? length + 1 : length, d, d.plusDays(1))))
+        .orElseThrow(
+            () ->
+                notInTheCalendar(
+                    String.join(" ", words.subList(at, at + (dated ? length + 1 : length)))));
+  }
+
+  private static boolean isDayOfMonth(String word) {
+    return DAY_OF_MONTH.matcher(word).matches();
+  }
+
+  private static int monthNumber(String word) {
+    return MONTHS.indexOf(word.substring(0, 3)) + 1;
+  }
+
+  private static Refused notInTheCalendar(String typed) {
+    return new Refused(
+        USAGE,
+        "\"%s\" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03."
+            .formatted(typed));
+  }
+
+  /** Refuses a day in figures, of which people read the month now first, now second. */
+  static void requireOneReading(String word) {
+    if (FIGURES.matcher(word).matches()) {
+      throw new Refused(
+          USAGE,
+          "A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not \"%s\"."
+              .formatted(word));
+    }
   }
 
   /** The running week, month or year, or the one before. */
@@ -168,11 +229,7 @@ final class TimePhrase {
       LocalDate day = month.atDay(Integer.parseInt(matcher.group(3)));
       return Optional.of(new Days(1, day, day.plusDays(1)));
     } catch (DateTimeException e) {
-      throw new Refused(
-          USAGE,
-          "\"%s\" is not in the calendar; write a day as 2026-03-01 or a month as 2026-03."
-              .formatted(word),
-          e);
+      throw notInTheCalendar(word);
     }
   }
 
@@ -185,7 +242,7 @@ final class TimePhrase {
     if (!MONTH.matcher(first).matches()) {
       return Optional.empty();
     }
-    int month = MONTHS.indexOf(first.substring(0, 3)) + 1;
+    int month = monthNumber(first);
     String second = word(words, at + 1);
     boolean dated = YEAR.matcher(second).matches();
     // Without a year, the latest such month that has begun.

@@ -154,6 +154,15 @@ public final class Vocabulary {
     return longest;
   }
 
+  /** The code of the patch, void or not, that a word names, if there is one. */
+  Optional<String> patchCode(String word) {
+    return store.first(
+        "SELECT code FROM patch WHERE code = ?1 OR code = ?2 ORDER BY code <> ?1",
+        row -> row.text("code"),
+        word,
+        PatchCode.spelledOut(word).orElse(word));
+  }
+
   /** Every word of the log apart from people not met yet, as written. */
   Set<String> words() {
     NAMES.forEach(this::learnNames);

@@ -202,6 +202,19 @@ class QuestionTest {
           sept 2025,                      2025-09-01T00:00+02:00, 2025-10-01T00:00+02:00
           2025,                           2025-01-01T00:00+01:00, 2026-01-01T00:00+01:00
           during 2025,                    2025-01-01T00:00+01:00, 2026-01-01T00:00+01:00
+          1 march,                        2026-03-01T00:00+01:00, 2026-03-02T00:00+01:00
+          on the 1st of march,            2026-03-01T00:00+01:00, 2026-03-02T00:00+01:00
+          march 1st,                      2026-03-01T00:00+01:00, 2026-03-02T00:00+01:00
+          15 april,                       2026-04-15T00:00+02:00, 2026-04-16T00:00+02:00
+          16 april,                       2025-04-16T00:00+02:00, 2025-04-17T00:00+02:00
+          7 may,                          2025-05-07T00:00+02:00, 2025-05-08T00:00+02:00
+          6 october 2024,                 2024-10-06T00:00+02:00, 2024-10-07T00:00+02:00
+          'Oct 6, 2024',                  2024-10-06T00:00+02:00, 2024-10-07T00:00+02:00
+          29 february,                    2024-02-29T00:00+01:00, 2024-03-01T00:00+01:00
+          since the 6th of october 2025,  2025-10-06T00:00+02:00,
+          from 1 march to 3 march,        2026-03-01T00:00+01:00, 2026-03-04T00:00+01:00
+          before 1 march 2026,            ,                       2026-03-01T00:00+01:00
+          offcut 3 march 2026,            2026-03-01T00:00+01:00, 2026-04-01T00:00+02:00
           latex,                          ,
           """)
   void times_follow_the_calendar_of_the_clock(
@@ -237,8 +250,15 @@ class QuestionTest {
           since pine              | After "since" comes a time such as 2026-03-01, march or last week, not "pine".
           till pine               | After "till" comes a time such as 2026-03-01, march or last week, not "pine".
           since                   | After "since" comes a time such as 2026-03-01, march or last week, not "".
-          since 2026-13-01        | "2026-13-01" is not in the calendar; write a day as 2026-03-01 or a month as 2026-03.
-          on 2026-02-30           | "2026-02-30" is not in the calendar; write a day as 2026-03-01 or a month as 2026-03.
+          since 2026-13-01        | "2026-13-01" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
+          on 2026-02-30           | "2026-02-30" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
+          on 31 june              | "31 june" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
+          29 february 2025        | "29 february 2025" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
+          clean on 6.10.2026      | A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not "6.10.2026".
+          on 10/6                 | A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not "10/6".
+          P-0001                  | A question is about many patches, and "P-0001" is one of them; `charline patch show P-0001` tells all that is known of it.
+          what was p1?            | A question is about many patches, and "p1" is one of them; `charline patch show P-0001` tells all that is known of it.
+          P-0002                  | I do not know "P-0002"; ask with families, woods, outcomes, names of this log, or a time such as last month.
           today and yesterday     | No time is both from 2026-04-15 on and before 2026-04-15; name one stretch of time.
           """)
   void what_it_does_not_understand_is_refused_in_a_sentence(String question, String sentence) {
@@ -276,7 +296,8 @@ class QuestionTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "show me all the patches", "what did we do"})
+  @ValueSource(
+      strings = {"", "show me all the patches", "what did we do", "what have we used and tried"})
   void connecting_words_do_not_narrow(String question) {
     assertThat(ask(question)).isEqualTo(Filter.ALL);
   }

@@ -11,6 +11,7 @@ import charline.trial.Mark;
 import charline.trial.Stratum;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -70,6 +71,10 @@ public final class AskPages {
     String typed = Optional.ofNullable(ctx.queryParam("q")).orElse("").strip();
     String question =
         typed.length() > LONGEST_QUESTION ? typed.substring(0, LONGEST_QUESTION) : typed;
+    if (log.hasPatch(question)) {
+      ctx.redirect(Links.patch(question), HttpStatus.SEE_OTHER);
+      return;
+    }
     Optional<String> refusal = Optional.empty();
     List<PatchEntry> found = List.of();
     try {
