@@ -350,6 +350,19 @@ class PatchCommandsTest {
         .isZero();
   }
 
+  /** In the night to 29 March 2026 clocks in Berlin went from 02:00 to 03:00. */
+  @Test
+  void an_hour_that_clocks_left_out_is_refused_and_one_shown_twice_is_the_first() {
+    assertThat(shell.run(FIRST + " --at \"2026-03-29 02:30\"").err())
+        .isEqualTo(
+            "--at: clocks were put forward from 02:00 to 03:00 on 2026-03-29, so there was no 02:30; give the time that the clock showed.\n");
+    assertThat(shell.at("2026-03-29T08:00:00Z").run(FIRST + " --at 2:30").code()).isEqualTo(2);
+    shell.mustDo(FIRST + " --at \"2025-10-26 02:30\"");
+    shell.mustDo(FIRST + " --at \"2026-03-29T02:30+01:00\"");
+    assertThat(shell.run("find --json").out())
+        .contains("\"2025-10-26T02:30+02:00\"", "\"2026-03-29T02:30+01:00\"");
+  }
+
   @Test
   void a_share_of_another_rigs_power_is_not_copied() {
     shell.mustDo(FIRST);

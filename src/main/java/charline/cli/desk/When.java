@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.time.zone.ZoneOffsetTransition;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -45,13 +46,13 @@ public final class When {
     try {
       if (iso.matches(CLOCK)) {
         LocalTime time = LocalTime.parse(iso);
-        return LocalDateTime.of(now.toLocalDate(), time).atZone(zone).toOffsetDateTime();
+        return shown(option, LocalDateTime.of(now.toLocalDate(), time), zone);
       }
       if (iso.matches(DAY + "T" + CLOCK + ZONE)) {
         return OffsetDateTime.parse(iso);
       }
       if (iso.matches(DAY + "T" + CLOCK)) {
-        return LocalDateTime.parse(iso).atZone(zone).toOffsetDateTime();
+        return shown(option, LocalDateTime.parse(iso), zone);
       }
       return noon(
           day(iso, now).orElseThrow(() -> unread(option, "a time", TIMES, text)), now, zone);
@@ -61,6 +62,27 @@ public final class When {
           "\"%s\" is not in the calendar or on the clock; write a time like %s."
               .formatted(text, TIMES));
     }
+  }
+
+  /** A moment that clocks of the zone did show; of one shown twice, the first. */
+  private static OffsetDateTime shown(String option, LocalDateTime time, ZoneId zone) {
+    ZoneOffsetTransition leap = zone.getRules().getTransition(time);
+    if (leap != null && leap.isGap()) {
+      throw Typed.refused(
+          option,
+          "clocks were put forward from %s to %s on %s, so there was no %s; give the time that the clock showed."
+              .formatted(
+                  leap.getDateTimeBefore().toLocalTime(),
+                  leap.getDateTimeAfter().toLocalTime(),
+                  time.toLocalDate(),
+                  time.toLocalTime()));
+    }
+    return time.atZone(zone).toOffsetDateTime();
+  }
+
+  /** True if a text names a day without a time of day. */
+  public static boolean isDay(String text) {
+    return !text.contains(":");
   }
 
   private static OffsetDateTime noon(LocalDate day, OffsetDateTime now, ZoneId zone) {
