@@ -364,6 +364,26 @@ class PatchCommandsTest {
   }
 
   @Test
+  void several_patches_are_void_together_or_not_at_all() {
+    shell.mustDo(FIRST);
+    shell.mustDo(FIRST);
+    shell.mustDo(FIRST);
+
+    assertThat(shell.run("patch void 1 9 --why \"dirty window\"").code()).isEqualTo(2);
+    assertThat(shell.run("find").code()).isZero();
+    assertThat(shell.run("patch void 1 P-0002 p1 --why \"dirty window\"").out())
+        .isEqualTo(
+            "P-0001, P-0002 are void: dirty window. They count in no analysis and stay in\n  the log.\n");
+    assertThat(shell.run("patch void 3 2 --why \"dirty window\"").err())
+        .startsWith("P-0002 is void already");
+    assertThat(shell.run("find").out()).startsWith("1 patch ");
+    shell.mustDo("patch void 3 --why \"dirty window\"");
+    assertThat(shell.run("find").out())
+        .isEqualTo(
+            "The log holds void patches alone; `charline patch show CODE` shows one of them.\n");
+  }
+
+  @Test
   void a_share_of_another_rigs_power_is_not_copied() {
     shell.mustDo(FIRST);
     shell.mustDo("rig add Otter --kind pulsed --rated 300W --spot 1mm --rep 25kHz --width 60mm");

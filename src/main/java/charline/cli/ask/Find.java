@@ -48,7 +48,11 @@ public final class Find extends Work {
       Filter filter = options.with(asked(log), log, desk);
       List<PatchEntry> found = log.patches(filter);
       if (found.isEmpty()) {
-        String sentence = FindReport.nothing(FilterWords.of(filter, log), log.patches(Filter.ALL));
+        String sentence =
+            FindReport.nothing(
+                FilterWords.of(filter, log),
+                log.patches(Filter.ALL),
+                log.lastRecorded().isPresent());
         (reply.forPerson() ? desk.out() : desk.err()).print(sentence);
         if (!reply.forPerson()) {
           reply.print(desk.out(), List.of(), () -> "");

@@ -101,10 +101,17 @@ final class FindReport {
     }
   }
 
-  /** What was searched, and what the log does have. */
-  static String nothing(String searched, List<PatchEntry> all) {
+  /**
+   * What was searched, and what the log does have.
+   *
+   * @param all every patch that counts
+   * @param voidOnes whether there are patches that do not
+   */
+  static String nothing(String searched, List<PatchEntry> all, boolean voidOnes) {
     if (all.isEmpty()) {
-      return "The log holds no patch yet; `charline patch add --help` shows how to record one.\n";
+      return voidOnes
+          ? "The log holds void patches alone; `charline patch show CODE` shows one of them.\n"
+          : "The log holds no patch yet; `charline patch add --help` shows how to record one.\n";
     }
     String families =
         all.stream()
