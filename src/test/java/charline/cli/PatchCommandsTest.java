@@ -350,6 +350,74 @@ class PatchCommandsTest {
         .isZero();
   }
 
+  @Test
+  void a_patch_is_not_judged_at_an_hour_before_it_was_burned() {
+    shell.mustDo(FIRST + " --at \"2026-05-04 09:30:20\"");
+
+    assertThat(shell.run("patch read 1 --passes 2 --outcome clean --at \"2026-05-04 9:20\"").err())
+        .isEqualTo(
+            "--at: a patch is judged after it was burned, and P-0001 was burned on 2026-05-04 09:30; correct the time.\n");
+    shell.mustDo("patch read 1 --passes 2 --outcome clean --at \"2026-05-04 9:30\"");
+    shell.mustDo("patch read 1 --passes 3 --outcome clean --at \"2026-05-04T8:31+01:00\"");
+    assertThat(shell.run("check").out()).contains("nothing looks mistyped");
+  }
+
+  /** Otherwise a check names what nobody can put right. */
+  @Test
+  void what_was_judged_on_burning_follows_the_burning_and_later_readings_must_stay_later() {
+    shell.mustDo(FIRST + " --at \"2026-05-04 09:30\"");
+    shell.mustDo("patch read 1 --passes 2 --outcome clean --at \"2026-05-04 10:00\"");
+
+    assertThat(shell.run("patch amend 1 --at \"2026-05-05 09:30\" --why \"wrong day\"").err())
+        .isEqualTo(
+            "--at: P-0001 was judged after 2 passes on 2026-05-04 10:00, which is before 2026-05-05 09:30; put that reading right first with --reading 2 --at.\n");
+    assertThat(
+            shell
+                .run("patch amend 1 --reading 2 --at \"2026-05-04 09:00\" --why \"wrong day\"")
+                .err())
+        .startsWith("--at: a patch is judged after it was burned");
+    shell.mustDo("patch amend 1 --reading 2 --at \"2026-05-05 10:00\" --why \"wrong day\"");
+    shell.mustDo("patch amend 1 --at \"2026-05-05 09:30\" --why \"wrong day\"");
+
+    assertThat(shell.run("patch show 1 --json").out())
+        .contains(
+            "\"burned_at\" : \"2026-05-05T09:30+02:00\"",
+            "\"read_at\" : \"2026-05-05T09:30+02:00\"",
+            "\"read_at\" : \"2026-05-05T10:00+02:00\"");
+    assertThat(shell.run("check").out()).contains("nothing looks mistyped");
+  }
+
+  @Test
+  void who_burned_and_who_judged_can_be_put_right_and_are_shown() {
+    shell.mustDo(FIRST + " --at \"2026-05-04 09:30\"");
+    shell.mustDo("patch read 1 --passes 2 --outcome tint --at 2026-05-04");
+    shell.mustDo("patch read 1 --passes 3 --outcome clean --at 2026-05-06");
+    assertThat(shell.run("patch show 1").out())
+        .contains(
+            "  judged          2026-05-04 by Ada after 1, 2 passes; 2026-05-06 by Ada after 3\n"
+                + "                  passes\n");
+
+    shell.mustDo("patch amend 1 --burned-by Bo --why \"was recorded for Bo\"");
+    shell.mustDo("patch amend 1 --reading 3 --judged-by Cy --why \"was recorded for Cy\"");
+    assertThat(shell.run("patch show 1").out())
+        .contains(
+            "2026-05-04 09:30 by Bo\n",
+            "2026-05-04 by Bo after 1 pass; 2026-05-04 by Ada after 2\n",
+            "2026-05-06 by Cy after 3 passes\n",
+            "Ada: who burned it from Ada to Bo (was recorded for Bo)\n",
+            "Ada: who judged it from Ada to Cy (was recorded for Cy)\n");
+    assertThat(shell.run("patch amend 1 --judged-by Cy --why x").err())
+        .isEqualTo(
+            "P-0001 has readings after 1, 2, 3 passes; say with --reading which one to amend.\n");
+    assertThat(shell.run("find by Cy").code()).isZero();
+  }
+
+  @Test
+  void a_patch_that_was_burned_and_judged_in_one_go_says_so_once() {
+    shell.mustDo(FIRST);
+    assertThat(shell.run("patch show 1").out()).doesNotContain("judged");
+  }
+
   /** In the night to 29 March 2026 clocks in Berlin went from 02:00 to 03:00. */
   @Test
   void an_hour_that_clocks_left_out_is_refused_and_one_shown_twice_is_the_first() {

@@ -40,7 +40,8 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  charline patch amend P-0042 --hand 18mm/s --why \"misread the dial\"",
-      "  charline patch amend P-0042 --reading 2 --outcome char --why \"by daylight\""
+      "  charline patch amend P-0042 --reading 2 --outcome char --why \"by daylight\"",
+      "  charline patch amend P-0042 --burned-by Bo --why \"was recorded for Bo\""
     })
 public final class PatchAmend extends Work {
   @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
@@ -80,8 +81,23 @@ public final class PatchAmend extends Work {
   @Option(names = "--by", paramLabel = "WHO", description = "Who puts it right.")
   private String by;
 
-  @Option(names = "--at", paramLabel = "TIME", description = "When it was burned.")
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description = "When it was burned; with --reading, when that was judged.")
   private String at;
+
+  @Option(
+      names = "--burned-by",
+      paramLabel = "WHO",
+      description = "Who burned it. What was judged on burning goes along.")
+  private String burnedBy;
+
+  @Option(
+      names = "--judged-by",
+      paramLabel = "WHO",
+      description = "Who judged the reading. Default: as it is.")
+  private String judgedBy;
 
   @Option(names = "--patch-area", paramLabel = "AREA", description = "Size, in cm2.")
   private String patchArea;
@@ -144,8 +160,8 @@ public final class PatchAmend extends Work {
     Map<String, String> typed = new HashMap<>();
     Settings settings = knobs.settings(rig, Optional.of(old), typed);
     sure.require(Plausibility.about(rig.emission(), rig.ratedWatts(), settings));
-    OffsetDateTime burned =
-        at == null ? patch.burnedAt() : When.past("--at", at, desk.now(), desk.clock().getZone());
+    OffsetDateTime burned = at == null || readingAfter != null ? patch.burnedAt() : time();
+    Optional<String> burner = Optional.ofNullable(burnedBy).map(String::strip).or(old::by);
     Patch now =
         new Patch(
             patch.id(),
@@ -156,22 +172,52 @@ public final class PatchAmend extends Work {
             finishName == null ? patch.finish() : log.finish(finishName),
             settings,
             PatchSize.read(patchArea, Optional.of(old), typed, sure),
-            readings(patch));
+            readings(patch, withBurning(old, burned, burner)));
+    if (at != null) {
+      Judging.requireAfterBurning(now);
+    }
     Optional<String> newNote =
         note != null && readingAfter == null ? Optional.of(note) : old.note();
-    return new PatchEntry(
-        now, typed, old.by(), newNote, bringBack ? Optional.empty() : old.voided());
+    return new PatchEntry(now, typed, burner, newNote, bringBack ? Optional.empty() : old.voided());
   }
 
-  private List<Reading> readings(Patch patch) {
-    List<Reading> readings = new ArrayList<>(patch.readings());
-    if (seen.nothingGiven() && readingAfter == null) {
+  private OffsetDateTime time() {
+    return When.past("--at", at, desk.now(), desk.clock().getZone());
+  }
+
+  /** Readings where what was judged on burning, by whoever burned, follows the burning. */
+  private static List<Reading> withBurning(
+      PatchEntry old, OffsetDateTime burned, Optional<String> burner) {
+    return old.patch().readings().stream()
+        .map(
+            r ->
+                r.at().isEqual(old.patch().burnedAt()) && r.by().equals(old.by())
+                    ? new Reading(
+                        r.id(),
+                        r.passes(),
+                        r.outcome(),
+                        r.soot(),
+                        r.depthMicrometres(),
+                        burned,
+                        burner,
+                        r.note())
+                    : r)
+        .toList();
+  }
+
+  private List<Reading> readings(Patch patch, List<Reading> withBurning) {
+    List<Reading> readings = new ArrayList<>(withBurning);
+    if (seen.nothingGiven() && readingAfter == null && judgedBy == null) {
       return readings;
     }
     int index = index(patch);
+    Reading reading = readings.get(index);
     Optional<String> readingNote =
         readingAfter == null ? Optional.empty() : Optional.ofNullable(note);
-    readings.set(index, seen.amended(readings.get(index), readingNote, sure));
+    OffsetDateTime judged =
+        at == null || readingAfter == null ? reading.at() : Judging.at(at, time(), patch);
+    Optional<String> judge = Optional.ofNullable(judgedBy).map(String::strip).or(reading::by);
+    readings.set(index, seen.amended(reading, judged, judge, readingNote, sure));
     return readings;
   }
 

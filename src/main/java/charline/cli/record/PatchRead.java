@@ -8,7 +8,6 @@ import charline.cli.render.JsonReply;
 import charline.cli.render.PatchView;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Refused;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import java.time.OffsetDateTime;
@@ -60,13 +59,9 @@ public final class PatchRead extends Work {
       Patch patch = Codes.patch(log, code).patch();
       seen.ask(desk, Optional.of(patch.lastReading().passes() + 1));
       OffsetDateTime when =
-          at == null ? desk.now() : When.past("--at", at, desk.now(), desk.clock().getZone());
-      if (at != null && when.toLocalDate().isBefore(patch.burnedAt().toLocalDate())) {
-        throw new Refused(
-            Refused.Kind.USAGE,
-            "--at: a patch is judged after it was burned, and %s was burned on %s; correct the day."
-                .formatted(patch.code(), patch.burnedAt().toLocalDate()));
-      }
+          at == null
+              ? desk.now()
+              : Judging.at(at, When.past("--at", at, desk.now(), desk.clock().getZone()), patch);
       Reading reading =
           seen.reading(log.newId(), when, desk.person(by), Optional.ofNullable(note), sure);
       Patch.requireFollows(patch.code(), patch.lastReading(), reading);

@@ -99,8 +99,14 @@ final class ReadingOptions {
     return reading;
   }
 
-  /** A reading with whatever the options say put in its place. */
-  Reading amended(Reading old, Optional<String> note, Sure sure) {
+  /**
+   * A reading with whatever the options say put in its place.
+   *
+   * @param at when it was judged
+   * @param by who judged it
+   */
+  Reading amended(
+      Reading old, OffsetDateTime at, Optional<String> by, Optional<String> note, Sure sure) {
     Reading reading =
         new Reading(
             old.id(),
@@ -110,8 +116,8 @@ final class ReadingOptions {
             depth == null
                 ? old.depthMicrometres()
                 : Typed.ifGiven("--depth", depth, Quantity.THICKNESS),
-            old.at(),
-            old.by(),
+            at,
+            by,
             note.or(old::note));
     doubt(reading, sure);
     return reading;

@@ -15,10 +15,16 @@ import charline.log.PatchEntry;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Tone;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** A patch as JSON, with the keys of a trial sheet and the doses that follow. */
 public final class PatchView {
@@ -119,6 +125,7 @@ public final class PatchView {
     new BeamView(patch)
         .addTo(facts)
         .add("patch size", with(patch.areaSquareCentimetres(), "cm2"))
+        .add("judged", judged(entry))
         .add("note", entry.note());
     return facts.text() + readings(patch);
   }
@@ -170,6 +177,35 @@ public final class PatchView {
 
   private static String by(Optional<String> who) {
     return who.map(name -> " by " + name).orElse("");
+  }
+
+  /** Who judged and when, where that was not all whoever burned it, on the same day. */
+  private static Optional<String> judged(PatchEntry entry) {
+    record Sitting(LocalDate day, Optional<String> by) {}
+    Map<Sitting, List<Integer>> sittings = new LinkedHashMap<>();
+    for (Reading reading : entry.patch().readings()) {
+      sittings
+          .computeIfAbsent(
+              new Sitting(reading.at().toLocalDate(), reading.by()), s -> new ArrayList<>())
+          .add(reading.passes());
+    }
+    Sitting burning = new Sitting(entry.patch().burnedAt().toLocalDate(), entry.by());
+    return sittings.keySet().equals(Set.of(burning))
+        ? Optional.empty()
+        : Optional.of(
+            sittings.entrySet().stream()
+                .map(
+                    e ->
+                        "%s%s after %s"
+                            .formatted(e.getKey().day(), by(e.getKey().by()), passes(e.getValue())))
+                .collect(Collectors.joining("; ")));
+  }
+
+  /** "1 pass", "2, 3 passes". */
+  private static String passes(List<Integer> counts) {
+    return counts.size() == 1
+        ? Wording.passes(counts.get(0))
+        : counts.stream().map(String::valueOf).collect(Collectors.joining(", ")) + " passes";
   }
 
   private static String readings(Patch patch) {
