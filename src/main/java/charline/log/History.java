@@ -28,6 +28,12 @@ final class History {
         });
   }
 
+  /** Reads the moment of every change, the only value of one that may be unreadable. */
+  void requireReadable() {
+    store.query(
+        "SELECT changed_at_utc, changed_at_offset FROM change", row -> row.moment("changed_at"));
+  }
+
   /** Changes to a patch and its readings, oldest first. */
   List<Change> of(UUID patch) {
     return store.query(

@@ -429,10 +429,21 @@ public final class Logbook implements AutoCloseable {
         () -> {
           List<Finding> faults = new ArrayList<>(Checkup.faults(store));
           photos.altered().forEach(code -> faults.add(Checkup.alteredPhoto(code)));
+          if (faults.isEmpty()) {
+            requireReadable();
+          }
           return faults.isEmpty()
               ? new Doubts(now()).of(rigs.all(), boards.all(), patches(Filter.ALL))
               : faults;
         });
+  }
+
+  /** Reads what no analysis does, so that a row that cannot be read is found by a check. */
+  private void requireReadable() {
+    patches.voided();
+    planned.all();
+    history.requireReadable();
+    photos.requireReadable();
   }
 
   @Override

@@ -50,6 +50,14 @@ final class PatchTable {
         .toList();
   }
 
+  /** Patches that are void, in the order of their recording. */
+  List<PatchEntry> voided() {
+    return read(
+        "p.voided_why IS NOT NULL",
+        "ORDER BY p.recorded",
+        "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND p.voided_why IS NOT NULL ORDER BY r.patch_id, r.passes");
+  }
+
   /** The patch of that code, void or not. */
   Optional<PatchEntry> byCode(String code) {
     return one("p.code = ?1", code);

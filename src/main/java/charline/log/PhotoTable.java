@@ -44,6 +44,11 @@ final class PhotoTable {
         photo.sha256());
   }
 
+  /** Reads when each was taken, the only value of a photograph that may be unreadable. */
+  void requireReadable() {
+    store.query("SELECT taken_at_utc, taken_at_offset FROM photo", row -> row.moment("taken_at"));
+  }
+
   /** Photographs whose bytes are no longer those that were recorded, as codes of their patches. */
   List<String> altered() {
     return store

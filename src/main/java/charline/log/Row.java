@@ -30,7 +30,11 @@ final class Row {
   }
 
   int whole(String column) throws SQLException {
-    return set.getInt(column);
+    long value = set.getLong(column);
+    if (value != (int) value) {
+      throw new IllegalArgumentException("%s of %d is too many".formatted(column, value));
+    }
+    return (int) value;
   }
 
   double number(String column) throws SQLException {

@@ -28,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class HistoryTest {
   @TempDir Path folder;
@@ -254,6 +255,26 @@ class HistoryTest {
               assertThat(c.by()).isEmpty();
               assertThat(c.why()).isEmpty();
             });
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "UPDATE patch SET burned_at_offset = '+99:99'",
+        "UPDATE reading SET judged_at_offset = 'here'",
+        "UPDATE reading SET passes = 9000000000",
+        "UPDATE patch SET hand_speed_mm_s = 9e999",
+        "INSERT INTO change (changed_at_utc, changed_at_offset, what, row_id) VALUES ('junk', 'Z', 'patch.note', '')"
+      })
+  void a_check_reads_void_patches_and_the_history_too(String sql) throws SQLException {
+    boathouse.burn("char");
+    log.voidPatch("P-0001", "Ada", "knot");
+    assertThat(log.check()).isEmpty();
+    raw(sql);
+    assertThatThrownBy(() -> log.check())
+        .isInstanceOfSatisfying(
+            Refused.class, r -> assertThat(r.kind()).isEqualTo(Refused.Kind.DATA))
+        .hasMessageContaining("a row cannot be read: ");
   }
 
   @Test
