@@ -1,6 +1,7 @@
 package charline.log;
 
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * What a person calls a column of the log, and how its values are written.
@@ -49,6 +50,9 @@ record ColumnWords(String name, String unit, Map<String, String> spelled) {
           known("taken_at_offset", "time zone of the photo", ""),
           known("typed_json", "words typed", ""));
 
+  private static final Pattern MOMENT =
+      Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d.*(Z|[+-]\\d\\d:\\d\\d)");
+
   private static Map.Entry<String, ColumnWords> known(String column, String name, String unit) {
     return Map.entry(column, new ColumnWords(name, unit, Map.of()));
   }
@@ -60,8 +64,17 @@ record ColumnWords(String name, String unit, Map<String, String> spelled) {
     return words != null ? words : new ColumnWords(column.replace('_', ' '), "", Map.of());
   }
 
+  /** "2026-06-01 14:30" in the zone in which it was noted; with "UTC" where that is not known. */
+  private static String minute(String stored) {
+    String minute = stored.substring(0, 16).replace('T', ' ');
+    return stored.endsWith("Z") ? minute + " UTC" : minute;
+  }
+
   /** A value as a person writes it: without a tail of zeros, with its unit. */
   String value(String stored) {
+    if (name.startsWith("time of") && MOMENT.matcher(stored).matches()) {
+      return minute(stored);
+    }
     return spelled.getOrDefault(stored, stored.replaceFirst("^(-?\\d+)\\.0$", "$1") + unit);
   }
 }

@@ -3,6 +3,7 @@ package charline.log;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 
 /** Changes to what is recorded. The database's triggers write them; this names who and why. */
@@ -34,7 +35,10 @@ final class History {
         "SELECT changed_at_utc, changed_at_offset FROM change", row -> row.moment("changed_at"));
   }
 
-  /** Changes to a patch and its readings, oldest first. */
+  /**
+   * Changes to a patch and its readings, oldest first. A moment that was changed comes with its
+   * zone, in one change.
+   */
   List<Change> of(UUID patch) {
     return store.query(
         """
@@ -43,13 +47,29 @@ final class History {
           UNION ALL SELECT 'patch.board_id', id, name FROM board
           UNION ALL SELECT 'patch.finish_id', id, name FROM finish)
         SELECT c.changed_at_utc, c.changed_at_offset, c.changed_by, c.what, c.why,
-          coalesce(b.name, c.before) AS before, coalesce(a.name, c.after) AS after, r.*
+          coalesce(b.name, c.before) AS before, coalesce(a.name, c.after) AS after,
+          coalesce(z.before, later.before, p.burned_at_offset, j.judged_at_offset)
+            AS before_offset,
+          coalesce(z.after, later.before, p.burned_at_offset, j.judged_at_offset)
+            AS after_offset,
+          r.*
         FROM change c
+        LEFT JOIN change z ON c.what GLOB '*_at_utc' AND z.row_id = c.row_id
+          AND z.what = replace(c.what, '_utc', '_offset')
+          AND z.changed_at_utc = c.changed_at_utc AND z.why IS c.why
+        LEFT JOIN change later ON z.number IS NULL AND c.what GLOB '*_at_utc'
+          AND later.number = (SELECT min(l.number) FROM change l WHERE l.row_id = c.row_id
+            AND l.what = replace(c.what, '_utc', '_offset') AND l.number > c.number)
+        LEFT JOIN patch p ON c.what = 'patch.burned_at_utc' AND p.id = c.row_id
+        LEFT JOIN reading j ON c.what = 'reading.judged_at_utc' AND j.id = c.row_id
         LEFT JOIN reading r ON r.id = c.row_id AND c.what = 'reading.voided_why'
           AND (c.before IS NULL OR c.after IS NULL)
         LEFT JOIN named b ON b.what = c.what AND b.id = c.before
         LEFT JOIN named a ON a.what = c.what AND a.id = c.after
-        WHERE c.row_id = ?1 OR c.row_id IN (SELECT id FROM reading WHERE patch_id = ?1)
+        WHERE (c.row_id = ?1 OR c.row_id IN (SELECT id FROM reading WHERE patch_id = ?1))
+          AND NOT (c.what GLOB '*_at_offset' AND EXISTS (SELECT 1 FROM change u
+            WHERE u.row_id = c.row_id AND u.what = replace(c.what, '_offset', '_utc')
+              AND u.changed_at_utc = c.changed_at_utc AND u.why IS c.why))
         ORDER BY c.number
         """,
         History::change,
@@ -62,9 +82,18 @@ final class History {
             row.moment("changed_at"),
             row.optionalText("changed_by"),
             row.text("what"),
-            row.optionalText("before"),
-            row.optionalText("after"),
+            time(row, "before"),
+            time(row, "after"),
             row.optionalText("why"));
     return row.has("outcome") ? ReadingWords.ofWhole(change, ReadingTable.read(row)) : change;
+  }
+
+  /** A value as it stands, or a moment with the zone in which it was noted. */
+  private static Optional<String> time(Row row, String column) throws SQLException {
+    Optional<String> value = row.optionalText(column);
+    Optional<String> offset = row.optionalText(column + "_offset");
+    return value.isPresent() && offset.isPresent()
+        ? Optional.of(Moments.of(value.get(), offset.get()).toString())
+        : value;
   }
 }

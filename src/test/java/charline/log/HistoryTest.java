@@ -18,6 +18,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -255,6 +256,45 @@ class HistoryTest {
               assertThat(c.by()).isEmpty();
               assertThat(c.why()).isEmpty();
             });
+  }
+
+  private void burnedAt(String moment) {
+    PatchEntry e = log.patch("P-0001");
+    Patch p = e.patch();
+    log.amend(
+        new PatchEntry(
+            new Patch(
+                p.id(),
+                p.code(),
+                OffsetDateTime.parse(moment),
+                p.rig(),
+                p.board(),
+                p.finish(),
+                p.settings(),
+                p.areaSquareCentimetres(),
+                p.readings()),
+            e.typed(),
+            e.by(),
+            e.note(),
+            e.voided()),
+        "Ada",
+        "at " + moment);
+  }
+
+  /** Just after midnight in the boathouse it is the day before in UTC. */
+  @Test
+  void a_time_that_was_amended_is_told_in_the_zone_in_which_it_was_noted() {
+    boathouse.burn("char");
+    burnedAt("2026-03-09T00:30:00+01:00");
+    burnedAt("2026-03-08T16:00:00-05:00");
+    burnedAt("2026-03-08T17:00:00-05:00");
+    assertThat(log.history("P-0001"))
+        .extracting(Change::words)
+        .containsExactly(
+            "time of burning from 2026-03-10 09:30 to 2026-03-09 00:30",
+            "time of burning from 2026-03-09 00:30 to 2026-03-08 16:00",
+            "time of burning from 2026-03-08 16:00 to 2026-03-08 17:00");
+    assertThat(log.history("P-0001").get(1).after()).contains("2026-03-08T16:00-05:00");
   }
 
   @ParameterizedTest
