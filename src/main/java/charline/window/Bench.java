@@ -132,6 +132,20 @@ public record Bench(
     return Objects.requireNonNull(best, "A bench is read off at least one patch.");
   }
 
+  /**
+   * The spot of the last patch that was burned on this rig, where it is not the one of this bench:
+   * the lens or the stand-off may be another one now.
+   *
+   * @param patches in the order of burning
+   */
+  public Optional<Spot> otherSpotOfLate(List<Patch> patches) {
+    return patches.stream()
+        .filter(p -> p.rig().id().equals(rig.id()))
+        .reduce((earlier, later) -> later)
+        .map(p -> p.settings().spot())
+        .filter(last -> !last.equals(spot));
+  }
+
   public Bench withSpot(Spot other) {
     return new Bench(rig, at, other, pulses, speed);
   }

@@ -307,6 +307,26 @@ class PlanningCommandsTest {
     return JSON.std.mapFrom(shell.run(command).out());
   }
 
+  /** A lens with twice the intensity chars at settings that were safe. */
+  @Test
+  void a_window_says_that_the_rigs_last_patch_had_another_spot() throws IOException {
+    Shell shell = sampled();
+    assertThat(shell.run("window latex pine").out()).doesNotContain("OTHER SPOT");
+    shell.mustDo("patch add --like LP-24 --spot 0.35mm --outcome clean");
+
+    assertThat(shell.run("window latex pine").out())
+        .startsWith(
+            """
+            OTHER SPOT: The last patch on rig heron had a spot of 0.35 mm, and this is for
+              0.5 mm, as most patches had. If the lens or the stand-off is another one now,
+              ask with --at spot=0.35mm.
+            latex on pine,""");
+    assertThat(shell.run("quote latex pine --area 2").out()).startsWith("OTHER SPOT: ");
+    assertThat(json(shell, "window latex pine --json")).containsEntry("last_spot_mm", 0.35);
+    assertThat(shell.run("window latex pine --at spot=0.5mm").out()).startsWith("latex on pine");
+    assertThat(shell.run("window latex pine --at spot=0.35mm").out()).startsWith("latex on pine");
+  }
+
   @Test
   void on_a_rig_new_to_the_trials_a_window_is_untried_and_confirmed_from_below() {
     Shell shell =

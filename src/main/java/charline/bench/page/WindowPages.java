@@ -280,6 +280,20 @@ public final class WindowPages {
 
   private List<Caution> cautions(Recommendation found) {
     Set<Caution> all = new LinkedHashSet<>();
+    Bench bench = found.bench();
+    bench
+        .otherSpotOfLate(found.patches())
+        .map(
+            last ->
+                new Caution(
+                    "Other spot of late",
+                    "The last patch on rig %s had a spot of %s mm, and this is for %s mm, as most patches had. If the lens or the stand-off is another one now, this is not for it."
+                        .formatted(
+                            bench.rig().name(),
+                            Invariant.plain(last.diameterMillimetres()),
+                            Invariant.plain(bench.spot().diameterMillimetres())),
+                    Validity.SOURCE))
+        .ifPresent(all::add);
     for (Patch patch : found.patches()) {
       Emission emission = patch.rig().emission();
       all.addAll(log.cautions(patch.finish(), patch.board(), emission));

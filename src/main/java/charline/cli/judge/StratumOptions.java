@@ -192,7 +192,10 @@ final class StratumOptions {
     FixedKnobs fixed = FixedKnobs.parse(at);
     Rig rig = fixed.on(wanted.orElseGet(() -> log.rig(Bench.mostUsedRig(patches).name())));
     Bench bench = fixed.on(Bench.of(rig, patches, desk.now()));
-    return new Case(new Trials(stratum, patches, acceptTint, coat()), bench);
+    return new Case(
+        new Trials(stratum, patches, acceptTint, coat()),
+        bench,
+        fixed.values().containsKey("spot"));
   }
 
   private Coating coat() {
@@ -238,8 +241,9 @@ final class StratumOptions {
    *
    * @param trials patches of one stratum
    * @param bench rig and fixed knobs of the answer
+   * @param spotAsked whether the person said for which spot
    */
-  record Case(Trials trials, Bench bench) {
+  record Case(Trials trials, Bench bench, boolean spotAsked) {
     boolean pulsed() {
       return bench.rig().emission() == Emission.PULSED;
     }

@@ -1,24 +1,39 @@
 package charline.cli.judge;
 
+import static charline.exposure.Invariant.plain;
+
 import charline.cli.render.Json;
 import charline.cli.render.Table;
+import charline.exposure.Spot;
 import charline.model.Fitter;
 import charline.plan.Validity;
 import charline.trial.Caution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Whether a window may be used, as the command line says it.
  *
  * @param validity what was decided
  * @param untried what to do on a rig that is new to the trials; empty where it is not
+ * @param otherSpot what to do where the rig's last patch had another spot than the window, and
+ *     nobody said which; else empty
+ * @param lastSpotMillimetres that other spot
  */
-record ValidityWords(Validity validity, Optional<String> untried) {
+record ValidityWords(
+    Validity validity,
+    Optional<String> untried,
+    Optional<String> otherSpot,
+    OptionalDouble lastSpotMillimetres) {
   static ValidityWords of(StratumOptions.Case chosen) {
     Validity validity = Validity.of(chosen.bench().rig(), chosen.trials(), Fitter.withDefaults());
     String rig = chosen.bench().rig().name();
+    Optional<Spot> other =
+        chosen.spotAsked()
+            ? Optional.empty()
+            : chosen.bench().otherSpotOfLate(chosen.trials().patches());
     return new ValidityWords(
         validity,
         validity.untried()
@@ -29,14 +44,29 @@ record ValidityWords(Validity validity, Optional<String> untried) {
                         chosen.trials().stratum().family(),
                         chosen.trials().stratum().wood(),
                         rig))
-            : Optional.empty());
+            : Optional.empty(),
+        other.map(
+            last ->
+                "The last patch on rig %s had a spot of %s mm, and this is for %s mm, as most patches had. If the lens or the stand-off is another one now, ask with --at spot=%smm."
+                    .formatted(
+                        rig,
+                        plain(last.diameterMillimetres()),
+                        plain(chosen.bench().spot().diameterMillimetres()),
+                        plain(last.diameterMillimetres()))),
+        other
+            .map(last -> OptionalDouble.of(last.diameterMillimetres()))
+            .orElse(OptionalDouble.empty()));
   }
 
-  /** "not valid", "untried" or both in a list of windows, empty where it may be used. */
+  /**
+   * "not valid", "untried", "other spot" or several in a list of windows, empty where it may be
+   * used.
+   */
   String mark() {
     List<String> marks = new ArrayList<>();
     validity.drifted().ifPresent(why -> marks.add("not valid"));
     untried.ifPresent(why -> marks.add("untried"));
+    otherSpot.ifPresent(why -> marks.add("other spot"));
     return String.join(", ", marks);
   }
 
@@ -47,6 +77,7 @@ record ValidityWords(Validity validity, Optional<String> untried) {
         .drifted()
         .ifPresent(why -> text.append(Table.paragraph("NOT VALID: " + why)).append('\n'));
     untried.ifPresent(why -> text.append(Table.paragraph("UNTRIED: " + why)).append('\n'));
+    otherSpot.ifPresent(why -> text.append(Table.paragraph("OTHER SPOT: " + why)).append('\n'));
     return text.toString();
   }
 
@@ -55,6 +86,7 @@ record ValidityWords(Validity validity, Optional<String> untried) {
     List<Caution> all = new ArrayList<>();
     validity.notValid().ifPresent(all::add);
     untried.ifPresent(why -> all.add(new Caution("Untried on this rig", why, Validity.SOURCE)));
+    otherSpot.ifPresent(why -> all.add(new Caution("Other spot of late", why, Validity.SOURCE)));
     return all;
   }
 
@@ -62,6 +94,7 @@ record ValidityWords(Validity validity, Optional<String> untried) {
     return window
         .put("valid", validity.drifted().isEmpty())
         .put("drift", validity.drifted())
-        .put("untried_on_rig", validity.untried());
+        .put("untried_on_rig", validity.untried())
+        .put("last_spot_mm", lastSpotMillimetres);
   }
 }

@@ -22,7 +22,9 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "add",
     header = "Set up a rig: one laser source with its head and lens.",
-    description = "Its usual settings stand in wherever a patch gives none of its own.",
+    description =
+        "Its usual settings stand in wherever a patch gives none of its own. With another lens or "
+            + "head it is another rig: set it up under a name of its own.",
     footer = {
       "",
       "Example:",
