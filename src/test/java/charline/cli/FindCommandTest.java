@@ -49,6 +49,30 @@ class FindCommandTest {
             """);
   }
 
+  /** The same power and speed through another lens are another setting. */
+  @Test
+  void what_a_list_leaves_out_is_said_where_it_differs() {
+    shell.mustDo("patch add --like 1 --spot 0.9mm --outcome clean");
+    assertThat(shell.run("find clean latex over pine").out())
+        .contains(
+            """
+              patch   date        power    speed  passes  outcome  J/cm2  board, with
+              P-0001  2026-05-20   60 %  22 mm/s       1  residue   9.09  boathouse-1, spot
+                                                                          0.6 mm
+                                                     2-3  clean
+              P-0002  2026-06-01   60 %  18 mm/s       1  clean     11.1  boathouse-1, spot
+                                                                          0.6 mm
+              P-0004  2026-06-01   60 %  22 mm/s       1  clean     9.09  boathouse-1, spot
+                                                                          0.9 mm
+            """)
+        .contains("2 passes  latex over pine, Heron,\n", "spot 0.9 mm\n");
+
+    shell.mustDo("patch add --like 1 --width 50mm --rep 30kHz --pulse 100ns --outcome clean");
+    assertThat(shell.run("find clean").out().replaceAll("\\s+", " "))
+        .contains("boathouse-1, spot 0.6 mm, 30 kHz, 100 ns, width 50 mm")
+        .contains("boathouse-1, spot 0.9 mm, 40 kHz, width 60 mm");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

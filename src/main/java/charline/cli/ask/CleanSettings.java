@@ -43,6 +43,13 @@ final class CleanSettings {
         tried.stream()
             .map(entry -> Key.of(entry.patch()))
             .collect(Collectors.groupingBy(key -> key, Collectors.counting()));
+    Map<String, OtherKnobs> others =
+        clean.keySet().stream()
+            .collect(
+                Collectors.groupingBy(
+                    Key::where,
+                    Collectors.collectingAndThen(
+                        Collectors.mapping(Key::settings, Collectors.toList()), OtherKnobs::of)));
     Table table =
         new Table(
             ">clean", ">of tried", ">power", ">speed", ">first clean after", "coating, wood, rig");
@@ -56,7 +63,9 @@ final class CleanSettings {
                     Wording.power(e.getKey().settings().power()),
                     Wording.speed(e.getKey().settings().form()),
                     firstClean(e.getValue()),
-                    e.getKey().where()));
+                    others
+                        .get(e.getKey().where())
+                        .after(e.getKey().where(), e.getKey().settings())));
     return "Settings that came out clean\n"
         + table.text()
         + Table.paragraph(

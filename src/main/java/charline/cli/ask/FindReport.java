@@ -69,14 +69,23 @@ final class FindReport {
   }
 
   private static String table(List<Patch> patches) {
+    OtherKnobs others = OtherKnobs.of(patches.stream().map(Patch::settings).toList());
     Table table =
-        new Table("patch", "date", ">power", ">speed", ">passes", "outcome", ">J/cm2", "board");
-    patches.forEach(patch -> addRows(table, patch));
+        new Table(
+            "patch",
+            "date",
+            ">power",
+            ">speed",
+            ">passes",
+            "outcome",
+            ">J/cm2",
+            others.any() ? "board, with" : "board");
+    patches.forEach(patch -> addRows(table, patch, others));
     return table.text();
   }
 
   /** A row for each run of readings with the same outcome, the settings in the first alone. */
-  private static void addRows(Table table, Patch patch) {
+  private static void addRows(Table table, Patch patch, OtherKnobs others) {
     List<Reading> readings = patch.readings();
     int from = 0;
     while (from < readings.size()) {
@@ -96,7 +105,7 @@ final class FindReport {
           first == last ? String.valueOf(first) : first + "-" + last,
           readings.get(from).outcome().text(),
           head ? Figures.three(patch.exposure().doseJoulesPerCm2()) : "",
-          head ? patch.board().name() : "");
+          head ? others.after(patch.board().name(), patch.settings()) : "");
       from = to + 1;
     }
   }
