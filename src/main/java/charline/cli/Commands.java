@@ -25,6 +25,7 @@ import charline.cli.record.PatchVoid;
 import charline.cli.record.PlanList;
 import charline.cli.record.PlanVoid;
 import charline.cli.setup.BoardAdd;
+import charline.cli.setup.BoardAmend;
 import charline.cli.setup.BoardList;
 import charline.cli.setup.BoardShow;
 import charline.cli.setup.FinishAdd;
@@ -51,7 +52,7 @@ final class Commands {
 
   static {
     WORDS.put("rig", List.of("add", "list", "show", "check", "drift"));
-    WORDS.put("board", List.of("add", "list", "show"));
+    WORDS.put("board", List.of("add", "list", "show", "amend"));
     WORDS.put("finish", List.of("add", "list", "show"));
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
     WORDS.put("plan", List.of("list", "void"));
@@ -160,7 +161,7 @@ final class Commands {
   private static String summary(String first) {
     return switch (first) {
       case "rig" -> "The laser with its head and lens: add, list, show, check, drift.";
-      case "board" -> "The wood that patches are burned on: add, list, show.";
+      case "board" -> "The wood that patches are burned on: add, list, show, amend.";
       case "finish" -> "The coats on the wood: add, list, show.";
       case "plan" -> "Patches still to be burned, and their codes: list, void.";
       case "patch" -> "Test patches: add, read, show, amend, void.";
@@ -178,6 +179,7 @@ final class Commands {
       case "board add" -> new BoardAdd(desk);
       case "board list" -> new BoardList(desk);
       case "board show" -> new BoardShow(desk);
+      case "board amend" -> new BoardAmend(desk);
       case "finish add" -> new FinishAdd(desk);
       case "finish list" -> new FinishList(desk);
       case "finish show" -> new FinishShow(desk);

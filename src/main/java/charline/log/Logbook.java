@@ -140,7 +140,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Replaces what is recorded of a rig, its checks left as they are. */
   public void amend(Rig rig, String by, String why) {
-    amending("rig", rig.name(), by, why, () -> rigs.amend(rig));
+    amending("rig", rig.id(), rig.name(), by, why, () -> rigs.amend(rig));
   }
 
   /** All boards, by name. */
@@ -162,7 +162,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Replaces what is recorded of a board. */
   public void amend(Board board, String by, String why) {
-    amending("board", board.name(), by, why, () -> boards.amend(board));
+    amending("board", board.id(), board.name(), by, why, () -> boards.amend(board));
   }
 
   /** All finishes with their coats, by name. */
@@ -375,6 +375,11 @@ public final class Logbook implements AutoCloseable {
     return photos.of(patch(code).patch().id());
   }
 
+  /** Every change to a board, oldest first. */
+  public List<Change> history(Board board) {
+    return history.of(board.id());
+  }
+
   /** What became of a plan, oldest first. */
   public List<Change> history(PlannedPatch plan) {
     return history.of(plan.id());
@@ -459,12 +464,14 @@ public final class Logbook implements AutoCloseable {
    * @param kind what is amended, which is the name of its table too
    * @param work gives how many rows it changed
    */
-  private void amending(String kind, String name, String by, String why, IntSupplier work) {
+  private void amending(
+      String kind, UUID id, String name, String by, String why, IntSupplier work) {
     history.amending(
         now(),
         person(by),
         reason(why),
         () -> {
+          names.requireFree(kind, name, Optional.of(id));
           names.requirePlain(kind, name);
           if (work.getAsInt() == 0) {
             throw new Refused(

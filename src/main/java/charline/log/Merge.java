@@ -78,6 +78,7 @@ final class Merge {
 
   private Merged rows(Take take) {
     DeliveredPowers before = DeliveredPowers.of(store, rigs);
+    List.of("rig", "board", "finish").forEach(this::namesGivenThere);
     int newRigs = named("rig");
     Map<String, Integer> newChecks = powerChecks();
     int boards = named("board");
@@ -112,6 +113,42 @@ final class Merge {
         notes,
         rivals.conflicts(),
         photos.damage());
+  }
+
+  /** What was renamed there is called so here too, unless it was renamed here as well. */
+  private void namesGivenThere(String table) {
+    for (UUID id : other.renamed(table)) {
+      String here = text(table, id);
+      String there = other.text(table, "name", id);
+      if (other.hasNewName(table, id) && !other.missesNewName(table, id)) {
+        boolean free = here.equalsIgnoreCase(there) || !taken(table, there);
+        if (free) {
+          other.past(
+              table + "_changes_are_kept",
+              () ->
+                  store.update(
+                      "UPDATE main.%s SET name = ? WHERE id = ?".formatted(table), there, id));
+          other.copyNewName(table, id);
+        }
+        notes.add(
+            free
+                ? "The %s %s was renamed in %s, and is called %s here too now."
+                    .formatted(table, here, name, there)
+                : "The %s %s is called %s in %s, but that name is taken here, so it stays as it is; rename one of them."
+                    .formatted(table, here, there, name));
+      } else if (other.hasNewName(table, id)) {
+        notes.add(
+            "The %s %s was renamed here and in %s, where it is called %s; it stays as it is."
+                .formatted(table, here, name, there));
+      }
+    }
+  }
+
+  private String text(String table, UUID id) {
+    return store
+        .first(
+            "SELECT name FROM main.%s WHERE id = ?".formatted(table), row -> row.text("name"), id)
+        .orElseThrow();
   }
 
   /** Brings power checks in, and counts them by the name that their rig has here. */

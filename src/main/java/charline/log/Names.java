@@ -5,6 +5,8 @@ import static charline.log.Refused.Kind.USAGE;
 import charline.trial.PlainText;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Function;
 
 /** Names of rigs, boards and finishes: told apart by more than capitals, in any alphabet. */
@@ -29,7 +31,29 @@ final class Names {
    * @param kind what is to be recorded, which is the name of its table too
    */
   void requireFree(String kind, String name) {
+    requireFree(kind, name, Optional.empty());
+  }
+
+  /**
+   * Refuses a name that is taken by another.
+   *
+   * @param kind what is to be recorded, which is the name of its table too
+   * @param itself the one that is to have the name, if it is recorded already
+   */
+  void requireFree(String kind, String name, Optional<UUID> itself) {
+    List<String> own =
+        itself
+            .map(
+                id ->
+                    store.query(
+                        "SELECT name FROM %s WHERE id = ?".formatted(kind),
+                        row -> row.text("name"),
+                        id))
+            .orElse(List.of());
     for (String other : like(kind, name.strip())) {
+      if (own.contains(other)) {
+        continue;
+      }
       if (other.equalsIgnoreCase(name.strip())) {
         throw new Refused(
             USAGE, "This log has a %s \"%s\" already; choose another name.".formatted(kind, other));

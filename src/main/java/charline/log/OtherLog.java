@@ -19,6 +19,15 @@ final class OtherLog {
             AND m.changed_by IS o.changed_by)
       """;
 
+  /** One log's changes to the name of ?1 that the other has not heard of. */
+  private static final String NAMES =
+      """
+      FROM %1$s.change o WHERE o.row_id = ?1 AND o.what = ?2
+        AND NOT EXISTS (SELECT 1 FROM %2$s.change m
+          WHERE m.row_id = o.row_id AND m.what = o.what AND m.changed_at_utc = o.changed_at_utc
+            AND m.before IS o.before AND m.after IS o.after)
+      """;
+
   private static final String CHANGE =
       "changed_at_utc, changed_at_offset, changed_by, what, row_id, before, after, why";
 
@@ -116,6 +125,41 @@ final class OtherLog {
             .formatted(CHANGE, NEWS.formatted("other", "main")),
         id,
         table);
+  }
+
+  /** Identities of rows of both logs that have another name there. */
+  List<UUID> renamed(String table) {
+    return store.query(
+        "SELECT m.id FROM main.%1$s m JOIN other.%1$s o ON o.id = m.id WHERE m.name <> o.name COLLATE BINARY ORDER BY m.rowid"
+            .formatted(table),
+        row -> row.id("id"));
+  }
+
+  /**
+   * Whether somebody renamed a row there, which this log has not heard of. A name that gave way in
+   * a merge is no news.
+   */
+  boolean hasNewName(String table, UUID id) {
+    return named("other", "main", table, id);
+  }
+
+  /** Whether somebody renamed a row here, which the other log has not heard of. */
+  boolean missesNewName(String table, UUID id) {
+    return named("main", "other", table, id);
+  }
+
+  private boolean named(String log, String than, String table, UUID id) {
+    return store
+        .first("SELECT 1 " + NAMES.formatted(log, than), row -> true, id, table + ".name")
+        .isPresent();
+  }
+
+  void copyNewName(String table, UUID id) {
+    store.update(
+        "INSERT INTO main.change (%1$s) SELECT %1$s %2$s ORDER BY o.number"
+            .formatted(CHANGE, NAMES.formatted("other", "main")),
+        id,
+        table + ".name");
   }
 
   /** Makes a row what it is there; the triggers of the schema write that down. */

@@ -47,6 +47,55 @@ class SetupCommandsTest {
   }
 
   @Test
+  void a_board_is_put_right_with_its_patches_and_the_history_says_who_and_why() {
+    Shell bench = Shell.withBench(folder);
+    bench.mustDo(
+        "patch add --board boathouse-1 --finish wall-latex --power 60 --hand 22 --passes 1 --outcome clean");
+
+    assertThat(
+            bench
+                .run(
+                    "board amend boathouse-1 --wood oak --moisture 11% --job door --why \"planed a corner\"")
+                .out())
+        .isEqualTo(
+            "Board boathouse-1 now reads: oak, solid, moisture 11 %, job door. 1 patch goes\n  with it.\n");
+    assertThat(bench.run("find latex oak --job door").out()).startsWith("1 patch ");
+    assertThat(bench.run("find pine").code()).isEqualTo(1);
+    bench.mustDo("board amend boathouse-1 --name \"door stile\" --why \"labelled anew\" --by Bo");
+
+    assertThat(bench.run("board show \"door stile\"").out())
+        .endsWith(
+            """
+            Changes, oldest first
+              2026-06-01 14:30 Ada: wood from pine to oak (planed a corner)
+              2026-06-01 14:30 Ada: moisture from nothing to 11 % (planed a corner)
+              2026-06-01 14:30 Ada: job from boathouse to door (planed a corner)
+              2026-06-01 14:30 Bo: name from boathouse-1 to door stile (labelled anew)
+            """);
+    assertThat(bench.run("find \"door stile\"").out()).contains("P-0001");
+    assertThat(bench.run("board show \"door stile\" --json").out())
+        .contains("\"what\" : \"board.wood\"");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          board amend boathouse-1 --wood pine --why again     | Nothing in boathouse-1 would change; say what to amend.
+          board amend boathouse-1 --wood pin --why again      | No wood "pin" in this log; nearest: pine.
+          board amend boathouse-1 --name boathouse-2 --why x  | This log has a board "boathouse-2" already; choose another name.
+          board amend boathouse-9 --wood oak --why x          | No board "boathouse-9" in this log; nearest: boathouse-1, boathouse-2.
+          board amend boathouse-1 --moisture 140% --why x     | Moisture must be between 0 and 100 %, not 140 %.
+          board amend boathouse-1 --wood oak --why " "        | --why: a record is amended for a reason; say it.
+          """)
+  void what_a_board_cannot_be_is_refused(String line, String sentence) {
+    Shell bench = Shell.withBench(folder);
+    assertThat(bench.run(line)).isEqualTo(new Shell.Result(2, "", sentence + "\n"));
+    assertThat(bench.run("board show boathouse-1").out()).doesNotContain("Changes");
+  }
+
+  @Test
   void a_metered_power_far_from_the_dial_needs_a_word_that_one_is_sure() {
     shell.mustDo("rig add Heron --kind pulsed --rated 200W");
 

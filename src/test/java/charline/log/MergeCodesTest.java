@@ -5,6 +5,7 @@ import static charline.log.Boathouse.MORNING;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.exposure.HandPass;
+import charline.trial.Board;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -115,6 +116,58 @@ class MergeCodesTest {
     assertThat(other.history(other.planned().open("P-0003")))
         .isEqualTo(log.history(log.planned().open("P-0003")));
     assertThat(log.check()).isEmpty();
+    assertThat(other.check()).isEmpty();
+  }
+
+  private static void rename(Logbook at, String board, String to) {
+    Board b = at.board(board);
+    at.amend(
+        new Board(b.id(), to, b.wood(), b.form(), b.condition(), b.moisturePercent(), b.job()),
+        "Ada",
+        "labelled anew");
+  }
+
+  @Test
+  void a_board_renamed_on_one_bench_is_called_so_on_the_other() {
+    rename(log, "door stile", "north stile");
+    rename(log, "north stile", "south stile");
+
+    assertThat(merge(other, log).notes())
+        .containsExactly(
+            "The board door stile was renamed in boathouse.db, and is called south stile here too now.");
+    assertThat(other.board("south stile")).isEqualTo(log.board("south stile"));
+    assertThat(other.history(other.board("south stile")))
+        .isEqualTo(log.history(log.board("south stile")))
+        .hasSize(2);
+    assertThat(merge(other, log).notes()).isEmpty();
+    assertThat(merge(log, other).notes()).isEmpty();
+  }
+
+  @Test
+  void a_board_that_both_renamed_or_whose_new_name_is_taken_keeps_its_name_and_is_named() {
+    rename(log, "door stile", "north stile");
+    rename(other, "door stile", "south stile");
+    assertThat(merge(other, log).notes())
+        .containsExactly(
+            "The board south stile was renamed here and in boathouse.db, where it is called north stile; it stays as it is.");
+    assertThat(other.board("south stile")).isNotNull();
+
+    rename(other, "south stile", "north stile");
+    assertThat(merge(other, log).notes()).isEmpty();
+    Board own = other.board("north stile");
+    other.add(
+        new Board(
+            other.newId(),
+            "sill",
+            own.wood(),
+            own.form(),
+            own.condition(),
+            own.moisturePercent(),
+            own.job()),
+        "Bo");
+    rename(log, "north stile", "sill");
+    assertThat(merge(other, log).notes()).hasSize(1);
+    assertThat(other.boards()).extracting(Board::name).containsExactly("north stile", "sill");
     assertThat(other.check()).isEmpty();
   }
 

@@ -2,11 +2,9 @@ package charline.cli.record;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Json;
+import charline.cli.render.ChangesView;
 import charline.cli.render.JsonReply;
 import charline.cli.render.PatchView;
-import charline.cli.render.Table;
-import charline.cli.render.Wording;
 import charline.log.Change;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
@@ -40,40 +38,9 @@ public final class PatchShow extends Work {
       List<Change> changes = log.history(entry.patch().code());
       reply.print(
           desk.out(),
-          () -> PatchView.json(entry).put("changes", changes.stream().map(this::json).toList()),
-          () -> PatchView.text(entry) + history(changes));
+          () -> PatchView.json(entry).put("changes", ChangesView.json(changes)),
+          () -> PatchView.text(entry) + ChangesView.text(changes));
     }
     return DONE;
-  }
-
-  private Json json(Change change) {
-    return new Json()
-        .put("at", change.at().toString())
-        .put("by", change.by())
-        .put("what", change.what())
-        .put("before", change.before())
-        .put("after", change.after())
-        .put("why", change.why());
-  }
-
-  private static String history(List<Change> changes) {
-    if (changes.isEmpty()) {
-      return "";
-    }
-    StringBuilder text = new StringBuilder("Changes, oldest first\n");
-    changes.stream()
-        .filter(change -> !change.isEcho())
-        .forEach(
-            change -> text.append("  ").append(Table.paragraph(sentence(change))).append('\n'));
-    return text.toString();
-  }
-
-  private static String sentence(Change change) {
-    return "%s%s: %s%s"
-        .formatted(
-            Wording.minute(change.at()),
-            change.by().map(who -> " " + who).orElse(""),
-            change.words(),
-            change.why().map(why -> " (" + why + ")").orElse(""));
   }
 }

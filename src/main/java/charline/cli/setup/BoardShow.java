@@ -2,9 +2,12 @@ package charline.cli.setup;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
+import charline.cli.render.ChangesView;
 import charline.cli.render.JsonReply;
+import charline.log.Change;
 import charline.log.Logbook;
 import charline.trial.Board;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -12,7 +15,7 @@ import picocli.CommandLine.Parameters;
 /** {@code board show}. */
 @Command(
     name = "show",
-    header = "Show a board.",
+    header = "Show a board and what was changed since.",
     description = "Its wood, form, condition, moisture in %% and job.",
     footer = {"", "Example:", "  charline board show boathouse-1"})
 public final class BoardShow extends Work {
@@ -29,7 +32,11 @@ public final class BoardShow extends Work {
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
       Board board = log.board(name);
-      reply.print(desk.out(), () -> BoardView.json(board), () -> BoardView.text(board));
+      List<Change> changes = log.history(board);
+      reply.print(
+          desk.out(),
+          () -> BoardView.json(board).put("changes", ChangesView.json(changes)),
+          () -> BoardView.text(board) + ChangesView.text(changes));
     }
     return DONE;
   }
