@@ -2,7 +2,12 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.log.Logbook;
+import charline.log.Photo;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -410,6 +415,26 @@ class PatchCommandsTest {
         .isEqualTo(
             "P-0001 has readings after 1, 2, 3 passes; say with --reading which one to amend.\n");
     assertThat(shell.run("find by Cy").code()).isZero();
+  }
+
+  @Test
+  void photos_of_a_patch_are_named() {
+    shell.mustDo(FIRST);
+    try (Logbook log = Logbook.openExisting(folder.resolve("boathouse.db"), Clock.systemUTC())) {
+      log.addPhoto(
+          "P-0001",
+          new Photo(
+              log.newId(),
+              "sill.jpg",
+              "image/jpeg",
+              new byte[] {1},
+              OffsetDateTime.parse("2026-06-01T15:10:00+02:00"),
+              Optional.of("in low side light")),
+          "Bo");
+    }
+    assertThat(shell.run("patch show 1").out())
+        .contains("  photo           2026-06-01 15:10, sill.jpg, in low side light\n");
+    assertThat(shell.run("patch show 1 --json").out()).contains("\"file_name\" : \"sill.jpg\"");
   }
 
   @Test

@@ -8,6 +8,7 @@ import charline.cli.render.PatchView;
 import charline.log.Change;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.log.Photo;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,7 +17,7 @@ import picocli.CommandLine.Parameters;
 /** {@code patch show}. */
 @Command(
     name = "show",
-    header = "Show a patch, its readings and what was changed since.",
+    header = "Show a patch, its readings and photos, and what was changed since.",
     description =
         "Settings are shown as they were typed too, and with what one pass of them does at a point of "
             + "the wood: pulses, overlaps, dwell. Dose per pass is in J/cm2.",
@@ -35,11 +36,15 @@ public final class PatchShow extends Work {
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
       PatchEntry entry = Codes.patch(log, code);
+      List<Photo> photos = log.photos(entry.patch().code());
       List<Change> changes = log.history(entry.patch().code());
       reply.print(
           desk.out(),
-          () -> PatchView.json(entry).put("changes", ChangesView.json(changes)),
-          () -> PatchView.text(entry) + ChangesView.text(changes));
+          () ->
+              PatchView.json(entry)
+                  .put("photos", photos.stream().map(PatchView::photo).toList())
+                  .put("changes", ChangesView.json(changes)),
+          () -> PatchView.text(entry, photos) + ChangesView.text(changes));
     }
     return DONE;
   }

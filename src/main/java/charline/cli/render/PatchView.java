@@ -12,6 +12,7 @@ import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.TimedArea;
 import charline.log.PatchEntry;
+import charline.log.Photo;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Tone;
@@ -90,6 +91,15 @@ public final class PatchView {
         .put("seconds", timed.map(TimedArea::secondsPerPass));
   }
 
+  public static Json photo(Photo photo) {
+    return new Json()
+        .put("file_name", photo.fileName())
+        .put("media_type", photo.mediaType())
+        .put("taken_at", photo.takenAt().toString())
+        .put("caption", photo.caption())
+        .put("sha256", photo.sha256());
+  }
+
   private static Json reading(Reading reading) {
     return new Json()
         .put("passes", reading.passes())
@@ -106,7 +116,7 @@ public final class PatchView {
   }
 
   /** Everything that is known of a patch, for a person. */
-  public static String text(PatchEntry entry) {
+  public static String text(PatchEntry entry, List<Photo> photos) {
     Patch patch = entry.patch();
     Settings settings = patch.settings();
     Facts facts =
@@ -127,6 +137,14 @@ public final class PatchView {
         .add("patch size", with(patch.areaSquareCentimetres(), "cm2"))
         .add("judged", judged(entry))
         .add("note", entry.note());
+    photos.forEach(
+        photo ->
+            facts.add(
+                "photo",
+                Wording.minute(photo.takenAt())
+                    + ", "
+                    + photo.fileName()
+                    + photo.caption().map(caption -> ", " + caption).orElse("")));
     return facts.text() + readings(patch);
   }
 
