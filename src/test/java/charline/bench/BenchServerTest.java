@@ -364,6 +364,15 @@ class BenchServerTest {
   }
 
   @Test
+  void who_asks_for_a_code_comes_to_that_patch() throws IOException {
+    post("/entries/patch", entry(1, ""));
+    Answer answer = get("/ask?q=p-0001");
+    assertThat(answer.status()).isEqualTo(303);
+    assertThat(answer.head()).contains("Location: /patch/P-0001");
+    assertThat(get("/ask?q=P-0002").body()).contains("I do not know");
+  }
+
+  @Test
   void every_answer_tells_the_browser_to_be_strict() throws IOException {
     for (String path : List.of("/", "/record", "/no-such-page", "/bench.js", "/pulse")) {
       assertThat(get(path).head())

@@ -87,6 +87,17 @@ class NotValidWindowsTest {
   }
 
   @Test
+  void a_window_and_a_sheet_say_that_the_rigs_last_patch_had_another_spot() throws Exception {
+    served.charline("patch add --like LP-24 --spot 0.35mm --outcome clean --by Runa");
+
+    String caution =
+        "<b>Other spot of late.</b> The last patch on rig heron had a spot of 0.35 mm, and this is for 0.5 mm, as most patches had.";
+    assertThat(served.page("window" + LATEX)).containsOnlyOnce(caution);
+    assertThat(served.page("sheet" + LATEX))
+        .containsPattern("<div class=\"cautions\">\\s*<p>" + Pattern.quote(caution));
+  }
+
+  @Test
   void a_list_marks_the_windows_of_the_rig_and_says_once_what_to_do() throws Exception {
     losePower();
 

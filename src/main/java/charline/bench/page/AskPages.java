@@ -72,7 +72,7 @@ public final class AskPages {
     String question =
         typed.length() > LONGEST_QUESTION ? typed.substring(0, LONGEST_QUESTION) : typed;
     if (log.hasPatch(question)) {
-      ctx.redirect(Links.patch(question), HttpStatus.SEE_OTHER);
+      ctx.redirect(Links.patch(log.patch(question).patch().code()), HttpStatus.SEE_OTHER);
       return;
     }
     Optional<String> refusal = Optional.empty();
