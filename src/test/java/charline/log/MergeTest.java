@@ -172,8 +172,8 @@ class MergeTest {
       }
       assertThat(other.merge(log.file(), Take.UNDECIDED, "Bo").notes())
           .containsExactly(
-              "The code P-0001 is taken by another patch here, so the one brought in is P-0003; write that on its tape.");
-      assertThat(other.patch("P-0001").patch().id()).isEqualTo(tinted);
+              "P-0001 is called P-0002 in boathouse.db, which is another patch here, so it is called P-0003 from now on; write that on its tape.");
+      assertThat(other.patch("P-0003").patch().id()).isEqualTo(tinted);
       assertThat(other.hasPatch("P-0002")).isEqualTo(burned);
       assertThat(other.check()).isEmpty();
     }
