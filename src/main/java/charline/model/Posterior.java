@@ -1,7 +1,7 @@
 package charline.model;
 
-import charline.stat.GaussHermite;
 import charline.stat.Logistic;
+import charline.stat.NormalTrapezoid;
 import charline.stat.WeightedDraws;
 import java.util.Arrays;
 import java.util.List;
@@ -18,11 +18,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * without any further integral.
  */
 public final class Posterior {
-  private static final GaussHermite BOARD_RULE = new GaussHermite(15);
-
-  /** Nodes on one side of the middle one, the widest first; the other side mirrors them. */
-  private static final int WING = BOARD_RULE.points() / 2;
-
   /** A normal of variance 8 / pi looks like the logistic; only a start hangs on it. */
   private static final double NORMAL_FOR_LOGISTIC = Math.PI / 8;
 
@@ -45,8 +40,17 @@ public final class Posterior {
   private final double[][] coatWeights;
   private final double[] weights;
 
-  /** exp(ω x / σ) at each node x of the wing, draw by draw: the same for every setting. */
-  private final double[] wingOdds;
+  /**
+   * The rule over the board's shift, draw by draw: as fine as a single patch needs it where boards
+   * are so much more unlike than patches.
+   */
+  private final NormalTrapezoid[] rules;
+
+  /**
+   * exp(ω x / σ) at each node x on one side of the middle one, draw by draw, the widest first: the
+   * same for every setting. The other side mirrors them.
+   */
+  private final double[][] wingOdds;
 
   /**
    * Takes draws in the coordinates of {@link PassesToEvent}.
@@ -68,6 +72,7 @@ public final class Posterior {
     sigma = column(draw, PassesToEvent.SIGMA);
     omega = column(draw, PassesToEvent.OMEGA);
     weights = draws.weights().clone();
+    rules = rules();
     wingOdds = wingOdds();
   }
 
@@ -82,15 +87,23 @@ public final class Posterior {
         Arrays.stream(all.coatWeights).map(w -> chosen(w, draws)).toArray(double[][]::new);
     weights = new double[draws.length];
     Arrays.fill(weights, 1.0 / draws.length);
+    rules = rules();
     wingOdds = wingOdds();
   }
 
-  private double[] wingOdds() {
-    double[] odds = new double[weights.length * WING];
-    for (int i = 0; i < weights.length; i++) {
-      for (int k = 0; k < WING; k++) {
-        double node = Math.abs(BOARD_RULE.node(k));
-        odds[i * WING + k] = Math.exp(Math.min(CAP, omega[i] * node / sigma[i]));
+  private NormalTrapezoid[] rules() {
+    NormalTrapezoid[] found = new NormalTrapezoid[weights.length];
+    Arrays.setAll(found, i -> NormalTrapezoid.forLogistic(1, omega[i] / sigma[i]));
+    return found;
+  }
+
+  private double[][] wingOdds() {
+    double[][] odds = new double[weights.length][];
+    for (int i = 0; i < odds.length; i++) {
+      odds[i] = new double[rules[i].points() / 2];
+      for (int k = 0; k < odds[i].length; k++) {
+        double node = Math.abs(rules[i].node(k));
+        odds[i][k] = Math.exp(Math.min(CAP, omega[i] * node / sigma[i]));
       }
     }
     return odds;
@@ -113,6 +126,7 @@ public final class Posterior {
     sigma = draws.sigma;
     omega = draws.omega;
     coatWeights = draws.coatWeights;
+    rules = draws.rules;
     wingOdds = draws.wingOdds;
     this.weights = weights;
   }
@@ -243,25 +257,25 @@ public final class Posterior {
 
   /** E Λ((margin - u) / σ): one exponential, as the nodes' own are kept. */
   private double chance(int draw, double margin) {
-    if (wingOdds[draw * WING] >= OUT_OF_RANGE) {
+    double[] wing = wingOdds[draw];
+    NormalTrapezoid rule = rules[draw];
+    if (wing[0] >= OUT_OF_RANGE) {
       return chanceOfSteps(draw, margin);
     }
     double odds = Math.exp(Math.max(-CAP, Math.min(CAP, -margin / sigma[draw])));
-    double sum = BOARD_RULE.weight(WING) / (1 + odds);
-    for (int k = 0; k < WING; k++) {
-      double shift = wingOdds[draw * WING + k];
-      sum += BOARD_RULE.weight(k) * (1 / (1 + odds * shift) + 1 / (1 + odds / shift));
+    double sum = rule.weight(wing.length) / (1 + odds);
+    for (int k = 0; k < wing.length; k++) {
+      sum += rule.weight(k) * (1 / (1 + odds * wing[k]) + 1 / (1 + odds / wing[k]));
     }
     return sum;
   }
 
   /** The same where patches hardly differ and boards do: every node is a step. */
   private double chanceOfSteps(int draw, double margin) {
+    NormalTrapezoid rule = rules[draw];
     double sum = 0;
-    for (int q = 0; q < BOARD_RULE.points(); q++) {
-      sum +=
-          BOARD_RULE.weight(q)
-              * Logistic.cdf((margin - omega[draw] * BOARD_RULE.node(q)) / sigma[draw]);
+    for (int q = 0; q < rule.points(); q++) {
+      sum += rule.weight(q) * Logistic.cdf((margin - omega[draw] * rule.node(q)) / sigma[draw]);
     }
     return sum;
   }
@@ -288,23 +302,24 @@ public final class Posterior {
 
   /** The margin with a chance; its log odds are all but straight, so few steps are needed. */
   private OptionalDouble byNewton(int draw, double chance) {
+    double[] wing = wingOdds[draw];
+    NormalTrapezoid rule = rules[draw];
     double target = Logistic.quantile(chance);
     double spread = omega[draw] / sigma[draw];
     double margin = target * sigma[draw] * Math.sqrt(1 + NORMAL_FOR_LOGISTIC * spread * spread);
     for (int step = 0; step < NEWTON_STEPS; step++) {
-      if (wingOdds[draw * WING] >= OUT_OF_RANGE) {
+      if (wing[0] >= OUT_OF_RANGE) {
         return OptionalDouble.empty();
       }
       double odds = Math.exp(Math.max(-CAP, Math.min(CAP, -margin / sigma[draw])));
       double each = 1 / (1 + odds);
-      double sum = BOARD_RULE.weight(WING) * each;
-      double slope = BOARD_RULE.weight(WING) * each * (1 - each);
-      for (int k = 0; k < WING; k++) {
-        double shift = wingOdds[draw * WING + k];
-        double up = 1 / (1 + odds * shift);
-        double down = 1 / (1 + odds / shift);
-        sum += BOARD_RULE.weight(k) * (up + down);
-        slope += BOARD_RULE.weight(k) * (up * (1 - up) + down * (1 - down));
+      double sum = rule.weight(wing.length) * each;
+      double slope = rule.weight(wing.length) * each * (1 - each);
+      for (int k = 0; k < wing.length; k++) {
+        double up = 1 / (1 + odds * wing[k]);
+        double down = 1 / (1 + odds / wing[k]);
+        sum += rule.weight(k) * (up + down);
+        slope += rule.weight(k) * (up * (1 - up) + down * (1 - down));
       }
       double move = sigma[draw] * (Logistic.quantile(sum) - target) * sum * (1 - sum) / slope;
       if (!(Math.abs(move) < Double.MAX_VALUE)) {
