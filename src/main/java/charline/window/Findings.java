@@ -59,7 +59,9 @@ record Findings(
     if (box.isPresent()) {
       return enough() && !unlikeBoards() ? Verdict.WINDOW : Verdict.NOT_YET;
     }
-    return enough() && chanceAnyWindow < WindowFinder.HOPELESS ? Verdict.NONE : Verdict.NOT_YET;
+    // Where all trials were too hot to leave any finish, cooler ones may still find a window.
+    boolean hopeless = witnesses.finishSeen() && chanceAnyWindow < WindowFinder.HOPELESS;
+    return enough() && hopeless ? Verdict.NONE : Verdict.NOT_YET;
   }
 
   private boolean enough() {

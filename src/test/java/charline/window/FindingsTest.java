@@ -11,9 +11,11 @@ import charline.model.Trials;
 import charline.model.check.FitChecks;
 import charline.model.check.FitFinding;
 import charline.model.check.Severity;
+import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Pieces;
 import charline.trial.Stratum;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -108,6 +110,24 @@ class FindingsTest {
         .isEqualTo(expected);
   }
 
+  /** Six patches that all charred at 7 to 11 J/cm2 say nothing of what 3 J/cm2 would do. */
+  @Test
+  void trials_too_hot_to_leave_any_finish_ask_for_cooler_ones() {
+    Bench bench = Bench.usual(Pieces.rig(1, "Heron", 200), NOON);
+    List<Patch> patches = new ArrayList<>();
+    for (int i = 1; i <= 6; i++) {
+      double dose = i % 2 == 0 ? 7 : 11;
+      patches.add(burned(i, Pieces.board(1 + i % 3, "pine"), bench, dose, "char"));
+    }
+    Recommendation answer =
+        WindowFinder.withDefaults()
+            .recommend(new Trials(Stratum.of(patches.get(0)), patches, false), bench, Asked.USUAL);
+    assertThat(answer.chanceAnyWindow()).isLessThan(WindowFinder.HOPELESS);
+    assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
+    assertThat(answer.reason()).contains("Until 3 patches have kept finish");
+    assertThat(answer.nextStep()).startsWith("Go back down the ladder");
+  }
+
   @ParameterizedTest
   @CsvSource({"FAILS, FINE", "FINE, FAILS"})
   void either_model_that_fails_makes_the_answer_unreliable(Severity charring, Severity clearing) {
@@ -141,10 +161,14 @@ class FindingsTest {
   }
 
   private static Patch burned(int number, Bench bench, double dose, String outcome) {
+    return burned(number, Pieces.board(1, "pine"), bench, dose, outcome);
+  }
+
+  private static Patch burned(int number, Board board, Bench bench, double dose, String outcome) {
     return Pieces.patch(
         number,
         bench.rig(),
-        Pieces.board(1, "pine"),
+        board,
         Pieces.finish(1, "latex"),
         bench.settings(50, bench.speedForDose(50, dose)),
         Pieces.reading(1, outcome));
