@@ -32,9 +32,11 @@ final class Timing {
     String row() {
       double ratio = ours / theirs;
       String times =
-          ratio >= 1
-              ? String.format(Locale.ROOT, "%.2g times as long", ratio)
-              : String.format(Locale.ROOT, "%.3g times faster", 1 / ratio);
+          ours <= 0
+              ? "too little to be measured"
+              : ratio >= 1
+                  ? String.format(Locale.ROOT, "%.2g times as long", ratio)
+                  : String.format(Locale.ROOT, "%.3g times faster", 1 / ratio);
       return String.format(
           Locale.ROOT,
           "| %s | %s | %s: %s | %s | %s | %s |",
@@ -50,7 +52,11 @@ final class Timing {
 
   private Timing() {}
 
+  /** A difference of two medians may come out at or below nothing. */
   static String shown(double seconds) {
+    if (seconds <= 0) {
+      return "within the scatter of the runs";
+    }
     return seconds >= 1
         ? String.format(Locale.ROOT, "%.3g s", seconds)
         : String.format(Locale.ROOT, "%.3g ms", seconds * 1000);
