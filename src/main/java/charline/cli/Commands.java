@@ -35,6 +35,7 @@ import charline.cli.setup.RigAdd;
 import charline.cli.setup.RigCheck;
 import charline.cli.setup.RigList;
 import charline.cli.setup.RigShow;
+import charline.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -205,7 +206,7 @@ final class Commands {
       case "backup" -> new Backup(desk);
       case "check" -> new Check(desk);
       case "demo" -> new Demo(desk, words -> Main.again(words, desk));
-      default -> throw new IllegalArgumentException("No command is called " + command + ".");
+      default -> throw Refusal.usage("No command is called " + command + ".");
     };
   }
 }

@@ -2,7 +2,7 @@ package charline.cli;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
@@ -23,7 +23,6 @@ final class Group extends Work {
 
   @Override
   public Integer call() {
-    throw new Refused(
-        Refused.Kind.USAGE, "`%s` needs a second word: %s.".formatted(spec.qualifiedName(), words));
+    throw Refusal.usage("`%s` needs a second word: %s.".formatted(spec.qualifiedName(), words));
   }
 }

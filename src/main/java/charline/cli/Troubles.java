@@ -1,10 +1,9 @@
 package charline.cli;
 
 import charline.cli.desk.Desk;
-import charline.cli.desk.NothingThere;
 import charline.cli.desk.Work;
 import charline.log.Nearest;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
@@ -41,17 +40,13 @@ final class Troubles
     if (desk.env().containsKey(TRACE_VARIABLE)) {
       trouble.printStackTrace(desk.err());
     }
-    if (trouble instanceof Refused refused) {
+    if (trouble instanceof Refusal refused) {
       desk.err().println(refused.getMessage());
-      return refused.kind() == Refused.Kind.USAGE ? Work.USAGE : Work.DATA;
-    }
-    if (trouble instanceof NothingThere) {
-      desk.err().println(trouble.getMessage());
-      return Work.NO;
-    }
-    if (trouble instanceof IllegalArgumentException) {
-      desk.err().println(trouble.getMessage());
-      return Work.USAGE;
+      return switch (refused.kind()) {
+        case NOTHING_FOUND -> Work.NO;
+        case USAGE -> Work.USAGE;
+        case DATA -> Work.DATA;
+      };
     }
     if (trouble instanceof UncheckedIOException unchecked) {
       desk.err().println(sentence(unchecked.getCause()));
@@ -76,7 +71,7 @@ final class Troubles
   /** Says what was not understood on the command line, the nearest thing, and where help is. */
   @Override
   public int handleParseException(ParameterException e, String[] args) {
-    if (e.getCause() instanceof Refused || e.getCause() instanceof IllegalArgumentException) {
+    if (e.getCause() instanceof Refusal) {
       return codeFor(e.getCause());
     }
     CommandLine at = e.getCommandLine();

@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
+
 /**
  * Depth per pulse above a threshold, (1/α) ln(F / Fth): Beer-Lambert absorption with a fixed energy
  * need at the ablated depth (Bäuerle, Laser Processing and Chemistry).

@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
+
 /**
  * Area covered per time.
  *

@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
+
 /**
  * A continuous-wave beam on the work.
  *

@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
+
 /**
  * The three ways a person can know how fast the light was spread. Each gives the area covered per
  * second, and with the power the areal dose of one pass; the spot size cancels.

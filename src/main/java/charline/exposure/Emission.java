@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.refusal.Refusal;
+
 /** How the source gives its light. Trials of one kind say nothing about the other. */
 public enum Emission {
   /** Short pulses at a repetition rate; intensity is the mean fluence of a pulse in J/cm². */
@@ -28,7 +30,7 @@ public enum Emission {
   /**
    * The kind a word names.
    *
-   * @throws IllegalArgumentException if it names neither
+   * @throws Refusal if it names neither
    */
   public static Emission ofWord(String word) {
     for (Emission e : values()) {
@@ -36,6 +38,6 @@ public enum Emission {
         return e;
       }
     }
-    throw new IllegalArgumentException("Kind of laser must be pulsed or cw, not \"" + word + "\".");
+    throw Refusal.usage("Kind of laser must be pulsed or cw, not \"" + word + "\".");
   }
 }

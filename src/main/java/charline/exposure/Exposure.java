@@ -1,5 +1,8 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
+import charline.refusal.Refusal;
+
 /**
  * What one pass does to the work: the two numbers that the models see.
  *
@@ -23,7 +26,7 @@ public record Exposure(
    * @param emission kind of source
    * @param deliveredWatts mean power on the work, as the latest power check has it
    * @param settings what was dialled in; pulsed sources need {@link Settings#pulses()}
-   * @throws IllegalArgumentException if a pulsed source has no repetition rate
+   * @throws Refusal if a pulsed source has no repetition rate
    */
   public static Exposure of(Emission emission, double deliveredWatts, Settings settings) {
     return new Exposure(
@@ -43,7 +46,7 @@ public record Exposure(
                 .pulses()
                 .orElseThrow(
                     () ->
-                        new IllegalArgumentException(
+                        Refusal.usage(
                             "A pulsed rig needs its repetition rate in kHz; none was given."));
         yield new PulsedBeam(deliveredWatts, pulses.repetitionKilohertz() * 1000, settings.spot())
             .meanFluenceJoulesPerCm2();

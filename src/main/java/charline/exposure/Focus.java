@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
+
 /**
  * How the spot grows away from focus (beam propagation of ISO 11146-1).
  *

@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
+
 /**
  * A hand-held pass: the head scans a width while the hand moves it along. Independent of scan
  * frequency, spot and repetition rate.

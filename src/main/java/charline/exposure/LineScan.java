@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
+
 /**
  * Spot speed and line spacing, as set on a scanner that is not moved by hand.
  *

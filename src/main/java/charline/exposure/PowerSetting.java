@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
+
 /**
  * Power as the person gave it: a share of the rig's rating, or watts on the work.
  *

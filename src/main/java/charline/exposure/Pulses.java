@@ -1,5 +1,6 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
 import java.util.OptionalDouble;
 
 /**

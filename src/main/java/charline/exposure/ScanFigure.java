@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.quantity.Invariant;
+
 /**
  * The path a head's scanner draws, with the mean spot speed it implies. Formulas: kinematics of the
  * figure.

@@ -1,5 +1,7 @@
 package charline.exposure;
 
+import charline.refusal.Refusal;
+
 /**
  * What a quoted spot diameter means. The same beam has a different number under each definition, so
  * a diameter is never stored without one. Conversions hold for a Gaussian beam.
@@ -35,7 +37,7 @@ public enum SpotDefinition {
   /**
    * The definition a word names.
    *
-   * @throws IllegalArgumentException if it names none
+   * @throws Refusal if it names none
    */
   public static SpotDefinition ofWord(String word) {
     for (SpotDefinition d : values()) {
@@ -43,7 +45,7 @@ public enum SpotDefinition {
         return d;
       }
     }
-    throw new IllegalArgumentException(
+    throw Refusal.usage(
         "Spot definition must be 1/e2, D4sigma, 1/e or FWHM, not \"" + word + "\".");
   }
 }

@@ -1,8 +1,6 @@
 package charline.log;
 
-import static charline.log.Refused.Kind.DATA;
-import static charline.log.Refused.Kind.USAGE;
-
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import java.util.ArrayList;
@@ -32,13 +30,11 @@ final class Amendment {
             .map(PatchEntry::patch)
             .orElseThrow(
                 () ->
-                    new Refused(
-                        USAGE,
+                    Refusal.usage(
                         "Only a recorded patch can be amended; %s is not in this log under that identity."
                             .formatted(wanted.code())));
     if (!recorded.code().equals(wanted.code())) {
-      throw new Refused(
-          USAGE,
+      throw Refusal.usage(
           "The code on the masking tape cannot be amended: %s was given as %s. Void the patch and record it anew."
               .formatted(recorded.code(), wanted.code()));
     }
@@ -76,8 +72,7 @@ final class Amendment {
         .voided()
         .ifPresent(
             earlier -> {
-              throw new Refused(
-                  USAGE,
+              throw Refusal.usage(
                   "%s is void already (%s); nothing was changed."
                       .formatted(entry.patch().code(), earlier));
             });
@@ -91,15 +86,14 @@ final class Amendment {
         .voided()
         .ifPresent(
             why -> {
-              throw new Refused(
-                  DATA,
+              throw Refusal.data(
                   "%s is void (%s), so it takes no more readings; record a new patch."
                       .formatted(patch.code(), why));
             });
     try {
       Patch.requireFollows(patch.code(), patch.lastReading(), reading);
-    } catch (IllegalArgumentException e) {
-      throw new Refused(DATA, e.getMessage(), e);
+    } catch (Refusal e) {
+      throw Refusal.data(e.getMessage(), e);
     }
   }
 }

@@ -1,12 +1,12 @@
 package charline.log;
 
 import charline.exposure.HandPass;
-import charline.exposure.Invariant;
 import charline.exposure.LineScan;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.TimedArea;
+import charline.quantity.Invariant;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;

@@ -1,8 +1,6 @@
 package charline.log;
 
-import static charline.log.Refused.Kind.DATA;
-import static charline.log.Refused.Kind.USAGE;
-
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
@@ -25,11 +23,10 @@ final class LogCopy {
     try {
       write(log, copy);
     } catch (FileAlreadyExistsException e) {
-      throw new Refused(
-          USAGE, "%s is there already; name a new file for the backup.".formatted(copy), e);
+      throw Refusal.usage(
+          "%s is there already; name a new file for the backup.".formatted(copy), e);
     } catch (IOException e) {
-      throw new Refused(
-          DATA,
+      throw Refusal.data(
           "The backup %s cannot be written (%s); check the folder or name another file."
               .formatted(copy, e.getMessage()),
           e);
@@ -78,8 +75,7 @@ final class LogCopy {
       LogFile.copyUpgraded(log, copy);
       return work.apply(copy);
     } catch (IOException e) {
-      throw new Refused(
-          DATA,
+      throw Refusal.data(
           "The log %s cannot be copied for reading (%s); check its permissions and the room on this disk."
               .formatted(log, e.getMessage()),
           e);
@@ -127,8 +123,7 @@ final class LogCopy {
       } catch (FileAlreadyExistsException e) {
         // An earlier one is kept too.
       } catch (IOException e) {
-        throw new Refused(
-            DATA,
+        throw Refusal.data(
             "The log %s must be copied before it is brought up to date, and that failed (%s); it was left as it was. Make room, or make its folder writable."
                 .formatted(log, e.getMessage()),
             e);

@@ -1,7 +1,6 @@
 package charline.log;
 
-import static charline.log.Refused.Kind.DATA;
-
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -68,13 +67,12 @@ final class LogFile {
    */
   private static void requireLog(Path file, String another) {
     if (!Files.exists(file)) {
-      throw new Refused(
-          DATA,
+      throw Refusal.data(
           "There is no log at %s yet; record a patch or import a trial sheet first, or name another with --log."
               .formatted(file));
     }
     if (Files.isDirectory(file)) {
-      throw new Refused(DATA, "%s is a folder; name a file for the log.".formatted(file));
+      throw Refusal.data("%s is a folder; name a file for the log.".formatted(file));
     }
     checkHeader(file, another);
   }
@@ -92,8 +90,7 @@ final class LogFile {
     try (InputStream in = Files.newInputStream(file)) {
       header = in.readNBytes(HEADER_BYTES);
     } catch (IOException e) {
-      throw new Refused(
-          DATA,
+      throw Refusal.data(
           "The log %s cannot be read (%s); check its permissions or name %s."
               .formatted(file, e.getMessage(), another),
           e);
@@ -102,18 +99,15 @@ final class LogFile {
         header.length >= MAGIC.length
             && Arrays.equals(header, 0, MAGIC.length, MAGIC, 0, MAGIC.length);
     if (!sqlite) {
-      throw new Refused(
-          DATA,
+      throw Refusal.data(
           "%s is no charline log, or its beginning is damaged; it was left as it is. Name %s, or restore the latest backup."
               .formatted(file, another));
     }
     if (header.length < HEADER_BYTES) {
-      throw new Refused(
-          DATA, Refusals.damage(file, "it ends after %d bytes".formatted(header.length)));
+      throw Refusal.data(Refusals.damage(file, "it ends after %d bytes".formatted(header.length)));
     }
     if (ByteBuffer.wrap(header).getInt(APPLICATION_ID_AT) != APPLICATION_ID) {
-      throw new Refused(
-          DATA,
+      throw Refusal.data(
           "%s is an SQLite file of another program, not a charline log; it was left as it is. Name %s."
               .formatted(file, another));
     }
@@ -132,8 +126,7 @@ final class LogFile {
       // No such permissions on this file system: what isWritable says stands.
     }
     if (!writable) {
-      throw new Refused(
-          DATA,
+      throw Refusal.data(
           "The log %s is write-protected; make it writable or name another with --log."
               .formatted(file));
     }
@@ -212,8 +205,8 @@ final class LogFile {
   /** A copy of another log, which itself is left as it is, in the version of this program. */
   static void copyUpgraded(Path other, Path copy) throws IOException {
     if (!Files.exists(other)) {
-      throw new Refused(
-          DATA, "There is no log at %s; name the file of another bench's log.".formatted(other));
+      throw Refusal.data(
+          "There is no log at %s; name the file of another bench's log.".formatted(other));
     }
     requireLog(other, "the file of another bench's log");
     Path real = other.toRealPath();
@@ -249,7 +242,7 @@ final class LogFile {
   private static void requireSound(Statement statement, Path file) throws SQLException {
     String verdict = text(statement, "PRAGMA quick_check(1)");
     if (!verdict.equals("ok")) {
-      throw new Refused(DATA, Refusals.damage(file, verdict.replaceAll("\\s+", " ")));
+      throw Refusal.data(Refusals.damage(file, verdict.replaceAll("\\s+", " ")));
     }
   }
 
@@ -257,16 +250,16 @@ final class LogFile {
   private static int knownVersion(Statement statement, Path file) throws SQLException {
     String history = "SELECT count(*) FROM sqlite_schema WHERE name = 'flyway_schema_history'";
     if (text(statement, history).equals("0")) {
-      throw new Refused(DATA, Refusals.damage(file, "its table of versions is missing"));
+      throw Refusal.data(Refusals.damage(file, "its table of versions is missing"));
     }
     int version =
         Integer.parseInt(
             text(
                 statement,
-                "SELECT coalesce(max(CAST(version AS INTEGER)), 0) FROM flyway_schema_history WHERE success"));
+                "SELECT coalesce(max(CAST(version AS INTEGER)), 0) FROM flyway_schema_history WHERE"
+                    + " success"));
     if (version > SCHEMA_VERSION) {
-      throw new Refused(
-          DATA,
+      throw Refusal.data(
           "The log %s comes from a newer charline (its version is %d, this one knows up to %d); it was left as it is. Update charline."
               .formatted(file, version, SCHEMA_VERSION));
     }
@@ -318,9 +311,8 @@ final class LogFile {
     }
   }
 
-  private static Refused cannotCreate(Path file, IOException e) {
-    return new Refused(
-        DATA,
+  private static Refusal cannotCreate(Path file, IOException e) {
+    return Refusal.data(
         "%s cannot be made (%s); check the folder or name another file."
             .formatted(file, e.getClass().getSimpleName() + " on " + e.getMessage()),
         e);
@@ -345,8 +337,7 @@ final class LogFile {
           throw Refusals.of(sql, file);
         }
       }
-      throw new Refused(
-          DATA,
+      throw Refusal.data(
           "The log %s cannot be brought up to date (%s); it was left as it was."
               .formatted(file, e.getMessage().lines().findFirst().orElse("")),
           e);

@@ -1,9 +1,7 @@
 package charline.log;
 
-import static charline.log.Refused.Kind.DATA;
-import static charline.log.Refused.Kind.USAGE;
-
 import charline.exposure.Emission;
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.FamilyFacts;
@@ -30,7 +28,7 @@ import java.util.function.Supplier;
  *
  * <p>Several programs may have one log open; several threads may share one {@code Logbook}. Every
  * method that records does so in a transaction of its own, or joins the one it is called in. What
- * the log will not take is a {@link Refused} with one sentence for the person. Times are kept to
+ * the log will not take is a {@link Refusal} with one sentence for the person. Times are kept to
  * the millisecond.
  */
 public final class Logbook implements AutoCloseable {
@@ -252,8 +250,7 @@ public final class Logbook implements AutoCloseable {
           String code = entry.patch().code();
           Names.requireSeen("The code of a patch", code);
           if (patches.has(code)) {
-            throw new Refused(
-                USAGE,
+            throw Refusal.usage(
                 "A patch %s is in this log already; the next free code is %s."
                     .formatted(code, nextPatchCode()));
           }
@@ -349,7 +346,7 @@ public final class Logbook implements AutoCloseable {
    * codes stay taken.
    *
    * @return the plans that were open and are void now
-   * @throws Refused if one of them is not open
+   * @throws Refusal if one of them is not open
    */
   public List<PlannedPatch> voidPlans(List<String> codes, String by, String why) {
     String reason = reason(why);
@@ -409,12 +406,12 @@ public final class Logbook implements AutoCloseable {
    * Joins another log into this one, as {@link #merge(Path, Take, String)} does.
    *
    * @param sure true if patches there that look like ones of this log are others
-   * @throws Refused if {@code sure} is false and patches of one code, time, board, setting and
+   * @throws Refusal if {@code sure} is false and patches of one code, time, board, setting and
    *     first reading have identities of their own in both logs, so that they would count twice
    */
   public Merged merge(Path other, Take take, String by, boolean sure) {
     if (LogCopy.same(other, file())) {
-      throw new Refused(USAGE, "%s is this log itself; name another one.".formatted(other));
+      throw Refusal.usage("%s is this log itself; name another one.".formatted(other));
     }
     Signature signature = new Signature(now(), Optional.ofNullable(person(by)));
     String name = other.getFileName().toString();
@@ -474,8 +471,7 @@ public final class Logbook implements AutoCloseable {
           names.requireFree(kind, name, Optional.of(id));
           names.requirePlain(kind, name);
           if (work.getAsInt() == 0) {
-            throw new Refused(
-                USAGE,
+            throw Refusal.usage(
                 "Only a recorded %s can be amended; %s is not in this log under that identity."
                     .formatted(kind, name));
           }
@@ -486,8 +482,8 @@ public final class Logbook implements AutoCloseable {
   private static PatchEntry withoutBlankNotes(PatchEntry e) {
     try {
       return new PatchEntry(e.patch().withoutBlankNotes(), e.typed(), e.by(), e.note(), e.voided());
-    } catch (IllegalArgumentException refusal) {
-      throw new Refused(DATA, refusal.getMessage(), refusal);
+    } catch (Refusal refusal) {
+      throw Refusal.data(refusal.getMessage(), refusal);
     }
   }
 
@@ -495,8 +491,7 @@ public final class Logbook implements AutoCloseable {
     return PlainText.answer(Optional.ofNullable(why))
         .orElseThrow(
             () ->
-                new Refused(
-                    USAGE,
+                Refusal.usage(
                     "A change to what is recorded needs a reason; none was given, so say why."));
   }
 

@@ -1,5 +1,6 @@
 package charline.log;
 
+import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -63,8 +64,7 @@ final class Merge {
   private void refuseTwins() {
     List<String> twins = other.twins();
     if (!twins.isEmpty()) {
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           "%s in %s %s recorded here too, as if one trial sheet had been imported into both logs (%s%s), and would count twice; void %s in one of the logs, or add --sure if they are different patches."
               .formatted(
                   twins.size() == 1 ? "A patch" : twins.size() + " patches",
@@ -84,7 +84,8 @@ final class Merge {
     int boards = named("board");
     int finishes = named("finish");
     store.update(
-        "INSERT INTO coat SELECT * FROM other.coat o WHERE NOT EXISTS (SELECT 1 FROM coat c WHERE c.finish_id = o.finish_id)");
+        "INSERT INTO coat SELECT * FROM other.coat o WHERE NOT EXISTS (SELECT 1 FROM coat c WHERE"
+            + " c.finish_id = o.finish_id)");
     codes.followThere();
     List<UUID> newPatches = other.newcomers("patch");
     newPatches.forEach(this::patch);
@@ -159,7 +160,8 @@ final class Merge {
       String rig =
           store
               .first(
-                  "SELECT r.name FROM main.rig r JOIN main.power_check c ON c.rig_id = r.id WHERE c.id = ?",
+                  "SELECT r.name FROM main.rig r JOIN main.power_check c ON c.rig_id = r.id WHERE"
+                      + " c.id = ?",
                   row -> row.text("name"),
                   id)
               .orElseThrow();

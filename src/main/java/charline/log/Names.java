@@ -1,7 +1,6 @@
 package charline.log;
 
-import static charline.log.Refused.Kind.USAGE;
-
+import charline.refusal.Refusal;
 import charline.trial.PlainText;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -55,8 +54,8 @@ final class Names {
         continue;
       }
       if (other.equalsIgnoreCase(name.strip())) {
-        throw new Refused(
-            USAGE, "This log has a %s \"%s\" already; choose another name.".formatted(kind, other));
+        throw Refusal.usage(
+            "This log has a %s \"%s\" already; choose another name.".formatted(kind, other));
       }
     }
   }
@@ -78,8 +77,7 @@ final class Names {
     for (int i = 0; i < name.length(); i++) {
       String character = name.substring(i, i + 1);
       if (!PlainText.isPlain(character)) {
-        throw new Refused(
-            USAGE,
+        throw Refusal.usage(
             "%s must hold no control character, and this one has U+%04X as its character %d; type it anew instead of pasting it."
                 .formatted(what, (int) name.charAt(i), i + 1));
       }

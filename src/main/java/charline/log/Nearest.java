@@ -1,5 +1,6 @@
 package charline.log;
 
+import charline.refusal.Refusal;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -65,7 +66,7 @@ public final class Nearest {
    *
    * @param kind what was asked for, such as "rig"
    */
-  static Refused refusal(String kind, String asked, Collection<String> known) {
+  static Refusal refusal(String kind, String asked, Collection<String> known) {
     List<String> near = to(asked, known);
     String rest;
     if (!near.isEmpty()) {
@@ -77,7 +78,6 @@ public final class Nearest {
     } else {
       rest = "none of its %d is like it".formatted(known.size());
     }
-    return new Refused(
-        Refused.Kind.USAGE, "No %s \"%s\" in this log; %s.".formatted(kind, asked, rest));
+    return Refusal.usage("No %s \"%s\" in this log; %s.".formatted(kind, asked, rest));
   }
 }

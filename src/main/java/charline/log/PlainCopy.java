@@ -1,5 +1,6 @@
 package charline.log;
 
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileAlreadyExistsException;
@@ -43,7 +44,7 @@ final class PlainCopy {
    * Writes the copy, with its further files beside it under its own name.
    *
    * @throws FileAlreadyExistsException if something is there already
-   * @throws Refused if somebody writes to the log again and again
+   * @throws Refusal if somebody writes to the log again and again
    */
   static void write(Path log, Path copy) throws IOException {
     write(log, copy, PlainCopy::bytes);
@@ -65,8 +66,7 @@ final class PlainCopy {
         return;
       }
     }
-    throw new Refused(
-        Refused.Kind.DATA,
+    throw Refusal.data(
         "The log %s must lie still while it is copied, and somebody recorded in it on each of %d tries; try again when nobody does."
             .formatted(log, TRIES));
   }

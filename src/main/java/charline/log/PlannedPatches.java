@@ -1,7 +1,6 @@
 package charline.log;
 
-import static charline.log.Refused.Kind.USAGE;
-
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Rig;
 import java.sql.SQLException;
@@ -106,7 +105,7 @@ public final class PlannedPatches {
   /**
    * The open plan of that code, which may be shortened as that of a patch may.
    *
-   * @throws Refused if there is none, or if it is fulfilled already or void
+   * @throws Refusal if there is none, or if it is fulfilled already or void
    */
   public PlannedPatch open(String typed) {
     String code = typed.strip();
@@ -121,16 +120,14 @@ public final class PlannedPatches {
                     Nearest.refusal(
                         "planned patch", code, all.stream().map(PlannedPatch::code).toList()));
     if (plan.fulfilled()) {
-      throw new Refused(
-          USAGE,
+      throw Refusal.usage(
           "Planned patch %s was burned already; add a further reading with `charline patch read %s`."
               .formatted(plan.code(), plan.code()));
     }
     plan.voided()
         .ifPresent(
             why -> {
-              throw new Refused(
-                  USAGE,
+              throw Refusal.usage(
                   "Planned patch %s is void: %s. Its code stays taken; `charline next` plans anew."
                       .formatted(plan.code(), why));
             });

@@ -1,9 +1,8 @@
 package charline.log;
 
-import static charline.log.Refused.Kind.USAGE;
-
 import charline.log.Vocabulary.Facet;
 import charline.log.Vocabulary.Term;
+import charline.refusal.Refusal;
 import charline.trial.Mark;
 import charline.trial.Outcome;
 import java.time.Clock;
@@ -120,7 +119,7 @@ public final class Question {
    *     "coat", "pine"]} mean the same
    * @param vocabulary the words of the log
    * @param clock today, and whose calendar
-   * @throws Refused naming the first word it does not know, and the nearest that it does
+   * @throws Refusal naming the first word it does not know, and the nearest that it does
    */
   public static Filter parse(List<String> words, Vocabulary vocabulary, Clock clock) {
     List<String> split =
@@ -141,8 +140,7 @@ public final class Question {
       at = taken > 0 ? at + taken : fromTheStart();
     }
     if (since.isPresent() && until.isPresent() && !since.get().isBefore(until.get())) {
-      throw new Refused(
-          USAGE,
+      throw Refusal.usage(
           "No time is both from %s on and before %s; name one stretch of time."
               .formatted(since.get().toLocalDate(), until.get().toLocalDate()));
     }
@@ -181,8 +179,7 @@ public final class Question {
     }
     String word = lower.get(at);
     if (TimePhrase.needsTime(word)) {
-      throw new Refused(
-          USAGE,
+      throw Refusal.usage(
           "After \"%s\" comes a time such as 2026-03-01, march or last week, not \"%s\"."
               .formatted(word, at + 1 < words.size() ? words.get(at + 1) : ""));
     }
@@ -193,8 +190,7 @@ public final class Question {
       return 1;
     }
     if (word.equals("or") && isMark(at - 1) && isMark(at + 1)) {
-      throw new Refused(
-          USAGE,
+      throw Refusal.usage(
           "A patch must have all marks that are asked for, so \"%s or %s\" cannot be asked; ask for one, then for the other."
               .formatted(words.get(at - 1), words.get(at + 1)));
     }
@@ -274,29 +270,26 @@ public final class Question {
     }
     try {
       return new Outcome(marks).marks();
-    } catch (IllegalArgumentException e) {
-      throw new Refused(USAGE, "No patch can match: " + e.getMessage(), e);
+    } catch (Refusal e) {
+      throw e.reworded("No patch can match: " + e.getMessage());
     }
   }
 
-  private Refused unknown(String word, String typed) {
+  private Refusal unknown(String word, String typed) {
     if (DENYING.contains(word)) {
-      return new Refused(
-          USAGE,
+      return Refusal.usage(
           "A question asks for what was seen, not for what is missing (\"%s\"); ask for clean, tint, char or residue."
               .formatted(typed));
     }
     Optional<String> code = vocabulary.patchCode(typed);
     if (code.isPresent()) {
-      return new Refused(
-          USAGE,
+      return Refusal.usage(
           "A question is about many patches, and \"%s\" is one of them; `charline patch show %s` tells all that is known of it."
               .formatted(typed, code.get()));
     }
     Set<String> known = new TreeSet<>(vocabulary.words());
     List<String> near = Nearest.to(word, known);
-    return new Refused(
-        USAGE,
+    return Refusal.usage(
         near.isEmpty()
             ? "I do not know \"%s\"; ask with families, woods, outcomes, names of this log, or a time such as last month."
                 .formatted(typed)

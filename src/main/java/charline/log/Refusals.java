@@ -1,5 +1,6 @@
 package charline.log;
 
+import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.regex.Matcher;
@@ -16,8 +17,8 @@ final class Refusals {
 
   private Refusals() {}
 
-  static Refused of(SQLException failure, Path file) {
-    return new Refused(Refused.Kind.DATA, sentence(failure, file), failure);
+  static Refusal of(SQLException failure, Path file) {
+    return Refusal.data(sentence(failure, file), failure);
   }
 
   /** True if the file itself is broken or was never an SQLite file. */
@@ -39,17 +40,15 @@ final class Refusals {
   }
 
   /** A copy that could not be written; the log itself is as it was. */
-  static Refused ofCopying(SQLException failure, Path file, Path copy) {
+  static Refusal ofCopying(SQLException failure, Path file, Path copy) {
     return switch (SQLiteErrorCode.getErrorCode(code(failure) & 0xFF)) {
       case SQLITE_FULL ->
-          new Refused(
-              Refused.Kind.DATA,
+          Refusal.data(
               "The disk is full, so no copy of %s was left in %s; make room there or name another place."
                   .formatted(file, copy.getParent()),
               failure);
       case SQLITE_CANTOPEN, SQLITE_READONLY, SQLITE_IOERR ->
-          new Refused(
-              Refused.Kind.DATA,
+          Refusal.data(
               "No copy of %s can be written in %s (%s); check that folder or name another place."
                   .formatted(file, copy.getParent(), reason(failure)),
               failure);
@@ -94,7 +93,8 @@ final class Refusals {
       return reason + "."; // our own triggers speak in sentences
     }
     if (code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_FOREIGNKEY.code) {
-      return "Nothing was recorded: it refers to something that is not in this log; add that first.";
+      return "Nothing was recorded: it refers to something that is not in this log; add that"
+          + " first.";
     }
     Matcher named = RULE.matcher(reason);
     if (named.find()) {

@@ -1,5 +1,6 @@
 package charline.log;
 
+import charline.refusal.Refusal;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
@@ -125,8 +126,8 @@ final class Rivals {
             requireSoundPatch(table, id);
             return done;
           });
-    } catch (Refused e) {
-      if (e.getCause() instanceof IllegalArgumentException) {
+    } catch (Refusal e) {
+      if (e.getCause() instanceof Refusal) {
         return false; // the readings cannot follow each other
       }
       if (e.getCause() instanceof SQLException failure && Refusals.breaksRule(failure)) {

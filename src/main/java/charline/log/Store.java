@@ -1,5 +1,6 @@
 package charline.log;
 
+import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -59,15 +60,19 @@ final class Store implements AutoCloseable {
       }
     } catch (SQLException e) {
       throw failed(sql, e);
+    } catch (Refusal e) {
+      throw e.kind() == Refusal.Kind.DATA ? e : unreadable(e);
     } catch (IllegalArgumentException | DateTimeException | NoSuchElementException e) {
-      // The rules of the schema let nothing in that cannot be read back.
-      throw new Refused(
-          Refused.Kind.DATA,
-          Refusals.damage(file, "a row cannot be read: " + Refusals.oneLine(e.getMessage())),
-          e);
+      throw unreadable(e);
     } finally {
       turn.unlock();
     }
+  }
+
+  /** The rules of the schema let nothing in that cannot be read back. */
+  private Refusal unreadable(RuntimeException e) {
+    return Refusal.data(
+        Refusals.damage(file, "a row cannot be read: " + Refusals.oneLine(e.getMessage())), e);
   }
 
   /** The first row of a query, if there is one. */
@@ -147,7 +152,7 @@ final class Store implements AutoCloseable {
   /**
    * The driver gives up a statement that failed badly, as on a full disk; the next use is fresh.
    */
-  private Refused failed(String sql, SQLException failure) {
+  private Refusal failed(String sql, SQLException failure) {
     PreparedStatement spent = prepared.remove(sql);
     try {
       if (spent != null) {

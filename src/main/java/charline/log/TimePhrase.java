@@ -1,7 +1,6 @@
 package charline.log;
 
-import static charline.log.Refused.Kind.USAGE;
-
+import charline.refusal.Refusal;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
@@ -169,9 +168,8 @@ final class TimePhrase {
     return MONTHS.indexOf(word.substring(0, 3)) + 1;
   }
 
-  private static Refused notInTheCalendar(String typed) {
-    return new Refused(
-        USAGE,
+  private static Refusal notInTheCalendar(String typed) {
+    return Refusal.usage(
         "\"%s\" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03."
             .formatted(typed));
   }
@@ -179,8 +177,7 @@ final class TimePhrase {
   /** Refuses a day in figures, of which people read the month now first, now second. */
   static void requireOneReading(String word) {
     if (FIGURES.matcher(word).matches()) {
-      throw new Refused(
-          USAGE,
+      throw Refusal.usage(
           "A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not \"%s\"."
               .formatted(word));
     }

@@ -1,7 +1,6 @@
 package charline.log;
 
-import static charline.log.Refused.Kind.DATA;
-
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -29,8 +28,7 @@ final class Upgrading {
       channel.lock();
       return locked(file);
     } catch (IOException e) {
-      throw new Refused(
-          DATA,
+      throw Refusal.data(
           "The log %s must be brought up to date, and its folder takes no new file (%s); it was left as it was. Make the folder writable."
               .formatted(file, e.getMessage()),
           e);

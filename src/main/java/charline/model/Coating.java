@@ -1,6 +1,6 @@
 package charline.model;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 import charline.trial.Finish;
 import charline.trial.Tone;
 import java.util.Optional;

@@ -1,6 +1,7 @@
 package charline.model;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.trial.Tone;
@@ -17,7 +18,7 @@ final class CoatsTried {
   private CoatsTried() {}
 
   /**
-   * @throws IllegalArgumentException naming what was tried
+   * @throws Refusal naming what was tried
    */
   static void require(Coating asked, Stratum stratum, List<Patch> patches) {
     asked.tone().ifPresent(tone -> requireTone(tone, stratum, patches));
@@ -31,7 +32,7 @@ final class CoatsTried {
               .filter(t -> patches.stream().anyMatch(p -> p.finish().tone().equals(Optional.of(t))))
               .map(Tone::word)
               .collect(Collectors.joining(" and "));
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "The tone must be one that was tried, not %s: patches of %s have %s."
               .formatted(
                   tone.word(),
@@ -43,13 +44,13 @@ final class CoatsTried {
   private static void requireThickness(double um, Stratum stratum, List<Patch> patches) {
     double[] known = CoatDesign.thicknesses(patches);
     if (known.length == 0) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "The thickness must be one that was tried, not %s um: no patch of %s has one recorded."
               .formatted(Invariant.plain(um), stratum.words()));
     }
     double thickest = known[known.length - 1];
     if (um < known[0] * (1 - SLACK) || um > thickest * (1 + SLACK)) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "The thickness must be within what was tried, not %s um: coats of %s have %s to %s um."
               .formatted(
                   Invariant.plain(um),

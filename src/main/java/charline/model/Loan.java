@@ -1,6 +1,6 @@
 package charline.model;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 import java.util.List;
 
 /**

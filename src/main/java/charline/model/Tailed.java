@@ -1,6 +1,6 @@
 package charline.model;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 
 /**
  * A bell with heavy tails, Student's t with four degrees of freedom: as sure as a normal near its

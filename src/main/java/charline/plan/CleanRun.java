@@ -1,6 +1,6 @@
 package charline.plan;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 import org.apache.commons.math3.distribution.BetaDistribution;
 
 /**

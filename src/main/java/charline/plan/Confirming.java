@@ -3,6 +3,7 @@ package charline.plan;
 import charline.model.CensoredPasses;
 import charline.model.Event;
 import charline.model.Trials;
+import charline.quantity.PlainFigures;
 import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.Box;
@@ -12,7 +13,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Repeats of the start setting of a window that stands. */
-final class Confirming {
+public final class Confirming {
   /** Settings are the same where they differ by less than a hand can tell. */
   private static final double SAME = 0.03;
 
@@ -128,16 +129,16 @@ final class Confirming {
             : "At the start setting %s of %s charred by %s: without any model that supports a char risk of at most %s."
                 .formatted(
                     run.bad() == 0 ? "none" : String.valueOf(run.bad()),
-                    Words.count(run.patches(), "patch", "patches"),
-                    Words.count(passes, "pass", "passes"),
-                    Words.percent(run.upperRisk(asked.confidence())));
+                    PlainFigures.count(run.patches(), "patch", "patches"),
+                    PlainFigures.count(passes, "pass", "passes"),
+                    PlainFigures.percent(run.upperRisk(asked.confidence())));
     return "Judge each cold and wiped; at the first brown stop and ask again. "
         + counted
         + " It takes %d without char in a row to support %s at %s confidence by counting alone (exact binomial, one-sided), %d at 95 %%."
             .formatted(
                 CleanRun.needed(asked.charRisk(), asked.confidence()),
-                Words.percent(asked.charRisk()),
-                Words.percent(asked.confidence()),
+                PlainFigures.percent(asked.charRisk()),
+                PlainFigures.percent(asked.confidence()),
                 CleanRun.needed(asked.charRisk(), 0.95));
   }
 }

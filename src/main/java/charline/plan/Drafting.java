@@ -3,6 +3,7 @@ package charline.plan;
 import charline.exposure.Exposure;
 import charline.exposure.Settings;
 import charline.model.Lookahead;
+import charline.quantity.PlainFigures;
 import charline.trial.Patch;
 import charline.window.Asked;
 import charline.window.Bench;
@@ -321,10 +322,10 @@ final class Drafting {
     double z = 1.2815515655446004; // 90 % of a normal, one-sided: what a limit is usually asked at
     return "hot limit uncertain by %s instead of %s, cold limit by %s instead of %s"
         .formatted(
-            Words.within(z * hotAfter),
-            Words.within(z * target.hotSpread()),
-            Words.within(z * coldAfter),
-            Words.within(z * target.coldSpread()));
+            PlainFigures.within(z * hotAfter),
+            PlainFigures.within(z * target.hotSpread()),
+            PlainFigures.within(z * coldAfter),
+            PlainFigures.within(z * target.coldSpread()));
   }
 
   /** True if the trials or a patch earlier in a list permit a setting. */

@@ -1,5 +1,6 @@
 package charline.plan;
 
+import charline.drift.ControlPatch;
 import charline.exposure.Settings;
 import charline.trial.Patch;
 import charline.window.Asked;
@@ -16,7 +17,8 @@ import java.util.Random;
 /** Writes drafts down as a list: control patches put in, cool rungs first, lots within a rung. */
 final class PatchList {
   static final String STOP =
-      "Burn them in this order and judge each cold and wiped after every pass. At the first brown stop that patch; skip what hangs on a patch that charred, and ask again.";
+      "Burn them in this order and judge each cold and wiped after every pass. At the first brown"
+          + " stop that patch; skip what hangs on a patch that charred, and ask again.";
 
   private final Bench bench;
   private final Asked asked;

@@ -1,5 +1,7 @@
 package charline.plan;
 
+import charline.refusal.Refusal;
+
 /** Why a patch is to be burned. */
 public enum Purpose {
   /** Climbs from what is known to be safe. */
@@ -30,6 +32,6 @@ public enum Purpose {
         return purpose;
       }
     }
-    throw new IllegalArgumentException("No patch is burned for the purpose \"" + word + "\".");
+    throw Refusal.usage("No patch is burned for the purpose \"" + word + "\".");
   }
 }

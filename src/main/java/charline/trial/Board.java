@@ -1,6 +1,6 @@
 package charline.trial;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;

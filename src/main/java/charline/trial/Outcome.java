@@ -1,5 +1,6 @@
 package charline.trial;
 
+import charline.refusal.Refusal;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -15,11 +16,10 @@ import java.util.stream.Collectors;
 public record Outcome(Set<Mark> marks) {
   public Outcome {
     if (marks.isEmpty()) {
-      throw new IllegalArgumentException(
-          "An outcome must name clean, tint, char or residue; nothing was given.");
+      throw Refusal.usage("An outcome must name clean, tint, char or residue; nothing was given.");
     }
     if (marks.contains(Mark.CLEAN) && marks.size() > 1) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "Clean stands alone in an outcome; it came with %s."
               .formatted(
                   marks.stream()
@@ -37,7 +37,7 @@ public record Outcome(Set<Mark> marks) {
   /**
    * Reads {@code clean}, {@code char}, {@code char+residue}; comma and blank join as well as plus.
    *
-   * @throws IllegalArgumentException naming the word it does not know
+   * @throws Refusal naming the word it does not know
    */
   public static Outcome parse(String text) {
     Set<Mark> marks = EnumSet.noneOf(Mark.class);
@@ -51,7 +51,7 @@ public record Outcome(Set<Mark> marks) {
               .findFirst()
               .orElseThrow(
                   () ->
-                      new IllegalArgumentException(
+                      Refusal.usage(
                           "An outcome is clean, or tint, char and residue joined by +, not \"%s\"."
                               .formatted(text))));
     }

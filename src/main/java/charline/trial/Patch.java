@@ -1,8 +1,9 @@
 package charline.trial;
 
 import charline.exposure.Exposure;
-import charline.exposure.Invariant;
 import charline.exposure.Settings;
+import charline.quantity.Invariant;
+import charline.refusal.Refusal;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -35,7 +36,7 @@ public record Patch(
     areaSquareCentimetres.ifPresent(a -> Invariant.positive("Patch size", a, "cm2"));
     readings = List.copyOf(readings);
     if (readings.isEmpty()) {
-      throw new IllegalArgumentException("Patch " + code + " must have a reading; it has none.");
+      throw Refusal.usage("Patch " + code + " must have a reading; it has none.");
     }
     for (int i = 1; i < readings.size(); i++) {
       requireFollows(code, readings.get(i - 1), readings.get(i));
@@ -45,7 +46,7 @@ public record Patch(
   /**
    * The same without notes on readings of which nothing can be seen.
    *
-   * @throws IllegalArgumentException if such a note was to say why char is gone
+   * @throws Refusal if such a note was to say why char is gone
    */
   public Patch withoutBlankNotes() {
     List<Reading> said = readings.stream().map(Reading::withoutBlankNote).toList();
@@ -58,16 +59,16 @@ public record Patch(
    * Refuses a reading that cannot come after another on the same patch: passes must rise, and char
    * does not turn clean unless a note says why.
    *
-   * @throws IllegalArgumentException in one sentence for the person
+   * @throws Refusal in one sentence for the person
    */
   public static void requireFollows(String code, Reading earlier, Reading later) {
     if (later.passes() <= earlier.passes()) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "Passes on %s must rise: the last reading was after %d, this one says %d; amend the earlier reading if it was wrong."
               .formatted(code, earlier.passes(), later.passes()));
     }
     if (earlier.outcome().charred() && !later.outcome().charred() && later.note().isEmpty()) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "Char on %s after %s cannot be gone after %d without a note; say in a note what happened, or amend the earlier reading."
               .formatted(
                   code,

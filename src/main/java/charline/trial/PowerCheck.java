@@ -1,6 +1,6 @@
 package charline.trial;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 import java.time.OffsetDateTime;
 import java.util.UUID;
 

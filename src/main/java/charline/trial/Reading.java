@@ -1,6 +1,7 @@
 package charline.trial;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
+import charline.refusal.Refusal;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,7 +32,7 @@ public record Reading(
     by = PlainText.answer(by);
     note = note.map(PlainText::of);
     if (passes < 1) {
-      throw new IllegalArgumentException("Passes must be 1 or more, not " + passes + ".");
+      throw Refusal.usage("Passes must be 1 or more, not " + passes + ".");
     }
     depthMicrometres.ifPresent(d -> Invariant.notNegative("Depth removed", d, "um"));
   }

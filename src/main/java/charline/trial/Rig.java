@@ -1,9 +1,9 @@
 package charline.trial;
 
 import charline.exposure.Emission;
-import charline.exposure.Invariant;
 import charline.exposure.PowerSetting;
 import charline.exposure.SpotDefinition;
+import charline.quantity.Invariant;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;

@@ -1,5 +1,6 @@
 package charline.trial;
 
+import charline.refusal.Refusal;
 import java.util.Locale;
 
 /** How dark a coat looks: a stand-in for how much of the beam it takes up. */
@@ -15,7 +16,7 @@ public enum Tone {
   /**
    * The tone a word names.
    *
-   * @throws IllegalArgumentException if it names none
+   * @throws Refusal if it names none
    */
   public static Tone ofWord(String word) {
     for (Tone t : values()) {
@@ -23,6 +24,6 @@ public enum Tone {
         return t;
       }
     }
-    throw new IllegalArgumentException("A tone must be pale, mid or dark, not \"" + word + "\".");
+    throw Refusal.usage("A tone must be pale, mid or dark, not \"" + word + "\".");
   }
 }

@@ -1,5 +1,6 @@
 package charline.trial;
 
+import charline.refusal.Refusal;
 import java.util.Locale;
 
 /** What kind of piece a board is. */
@@ -16,7 +17,7 @@ public enum WoodForm {
   /**
    * The form a word names.
    *
-   * @throws IllegalArgumentException if it names none
+   * @throws Refusal if it names none
    */
   public static WoodForm ofWord(String word) {
     for (WoodForm f : values()) {
@@ -24,7 +25,7 @@ public enum WoodForm {
         return f;
       }
     }
-    throw new IllegalArgumentException(
+    throw Refusal.usage(
         "A board's form must be solid, veneer, plywood or mdf, not \"" + word + "\".");
   }
 }

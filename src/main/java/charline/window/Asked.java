@@ -1,6 +1,6 @@
 package charline.window;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 
 /**
  * What a window has to keep.

@@ -9,6 +9,7 @@ import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import java.time.OffsetDateTime;
@@ -43,7 +44,7 @@ public record Bench(
    * A rig with its fixed knobs as most of the patches had them, its own usual settings where none
    * of them was burned on it.
    *
-   * @throws IllegalArgumentException if the speed knob's width is known from nowhere
+   * @throws Refusal if the speed knob's width is known from nowhere
    */
   public static Bench of(Rig rig, List<Patch> patches, OffsetDateTime at) {
     List<Patch> own = patches.stream().filter(p -> p.rig().id().equals(rig.id())).toList();
@@ -63,7 +64,7 @@ public record Bench(
   /**
    * A rig at its own usual settings, led by hand.
    *
-   * @throws IllegalArgumentException naming the usual setting that it lacks
+   * @throws Refusal naming the usual setting that it lacks
    */
   public static Bench usual(Rig rig, OffsetDateTime at) {
     Optional<Pulses> pulses =
@@ -86,7 +87,7 @@ public record Bench(
   private static double usual(Rig rig, String what, String example, OptionalDouble value) {
     return value.orElseThrow(
         () ->
-            new IllegalArgumentException(
+            Refusal.usage(
                 "Where nothing was tried, the rig's usual %s counts, and rig %s has none; say it with --at %s."
                     .formatted(what, rig.name(), example)));
   }
@@ -112,7 +113,7 @@ public record Bench(
         rig.scanWidthMillimetres()
             .orElseThrow(
                 () ->
-                    new IllegalArgumentException(
+                    Refusal.usage(
                         "These patches were timed over an area, so the hand speed needs a scan"
                             + " width, and rig %s has none; say it with --at width=60mm or give the rig one."
                                 .formatted(rig.name()))));

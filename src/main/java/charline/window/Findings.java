@@ -1,9 +1,9 @@
 package charline.window;
 
-import charline.exposure.Invariant;
 import charline.model.Evidence;
 import charline.model.check.FitChecks;
 import charline.model.check.Severity;
+import charline.quantity.Invariant;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -97,7 +97,8 @@ record Findings(
                 percent(asked.confidence()));
     return found.narrowFor(bench.speed())
         ? promise
-            + " The range of hand speed is narrower than a steady hand keeps to; more patches on more boards would widen it."
+            + " The range of hand speed is narrower than a steady hand keeps to; more patches on"
+            + " more boards would widen it."
         : promise;
   }
 
@@ -105,12 +106,16 @@ record Findings(
     return switch (verdict()) {
       case WINDOW ->
           doubtfulPatches()
-              + "Before the piece itself: three patches at the start setting on a hidden spot of it, judged cold and wiped; stop at the first brown.";
+              + "Before the piece itself: three patches at the start setting on a hidden spot of"
+              + " it, judged cold and wiped; stop at the first brown.";
       case NONE ->
-          "Use another method for this finish on this wood. Another pulse length, spot or wavelength would be a new set of trials, from the lowest rung.";
+          "Use another method for this finish on this wood. Another pulse length, spot or"
+              + " wavelength would be a new set of trials, from the lowest rung.";
       case NOT_YET -> notYetStep();
       case UNRELIABLE ->
-          "Look through these patches for a mistyped setting or a wrong outcome and amend it; if all are right, split what differs (wood, coats, rig state) into strata of their own.";
+          "Look through these patches for a mistyped setting or a wrong outcome and amend it; if"
+              + " all are right, split what differs (wood, coats, rig state) into strata of their"
+              + " own.";
     };
   }
 
@@ -206,7 +211,8 @@ record Findings(
             .map(u -> plain(round(u, 2)))
             .collect(Collectors.joining(", "));
     if (speeds.isEmpty()) {
-      return "Go back down the ladder: every dose near the best setting has charred before. Burn cooler patches first, on a board not used yet.";
+      return "Go back down the ladder: every dose near the best setting has charred before. Burn"
+          + " cooler patches first, on a board not used yet.";
     }
     return "Burn at %s %%, %s %s mm/s in that order, on a board not used yet, judging after every pass up to %s; then ask again."
         .formatted(

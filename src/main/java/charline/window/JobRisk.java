@@ -1,6 +1,7 @@
 package charline.window;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
+import charline.refusal.Refusal;
 import java.util.Optional;
 
 /**
@@ -40,7 +41,7 @@ public record JobRisk(
    * @param patchSquareCentimetres size of the area that the risk is about, above 0
    * @param charRiskMean mean char risk per area, 0 to 1
    * @param charRiskUpper upper bound of that risk, 0 to 1
-   * @throws IllegalArgumentException saying which of these does not hold
+   * @throws Refusal saying which of these does not hold
    */
   public static JobRisk of(
       double areaSquareMetres,

@@ -2,8 +2,8 @@ package charline.window;
 
 import charline.exposure.DoseForm;
 import charline.exposure.HandPass;
-import charline.exposure.Invariant;
 import charline.exposure.LineScan;
+import charline.quantity.Invariant;
 
 /**
  * The speed a person sets, with what stays fixed across the travel.

@@ -1,7 +1,5 @@
 package charline.benchmarks;
 
-import charline.bench.BenchOptions;
-import charline.bench.BenchServer;
 import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
@@ -19,6 +17,8 @@ import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.WoodForm;
+import charline.web.BenchOptions;
+import charline.web.BenchServer;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -51,7 +51,8 @@ public final class LiveRiskBenchmark {
   public static void main(String[] args) throws Exception {
     System.out.println("A settings change on the bench page, milliseconds");
     System.out.println(
-        "patches  first answer  median  95 %  slowest  | refit after a new patch: answer at once  new models after");
+        "patches  first answer  median  95 %  slowest  | refit after a new patch: answer at once "
+            + " new models after");
     for (int patches : new int[] {30, 3000}) {
       Path folder = Files.createTempDirectory("live-risk");
       try (Logbook log = Logbook.open(folder.resolve("log.db"), Clock.systemDefaultZone())) {

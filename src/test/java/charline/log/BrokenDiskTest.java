@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -58,7 +59,7 @@ class BrokenDiskTest {
         try {
           boathouse.burn("clean");
           burned++;
-        } catch (Refused e) {
+        } catch (Refusal e) {
           room = false;
           assertThat(e)
               .hasMessage(
@@ -69,7 +70,7 @@ class BrokenDiskTest {
       assertThat(log.patches(Filter.ALL)).hasSize(burned);
       Path copy = disk.resolve("copy.db");
       assertThatThrownBy(() -> log.backup(copy))
-          .isInstanceOf(Refused.class)
+          .isInstanceOf(Refusal.class)
           .hasMessageStartingWith("The disk is full, so no copy of ");
       assertThat(copy).doesNotExist();
     }
@@ -85,7 +86,7 @@ class BrokenDiskTest {
     Files.write(disk.resolve("filler"), new byte[900_000]);
     Path file = disk.resolve("boathouse.db");
     assertThatThrownBy(() -> Logbook.open(file, CLOCK))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageStartingWith("The disk is full");
     try (var files = Files.list(disk)) {
       assertThat(files).containsExactly(disk.resolve("filler"));
@@ -102,7 +103,7 @@ class BrokenDiskTest {
     assertThat(run("mount", "-o", "remount,ro", disk.toString())).isTrue();
     byte[] before = Files.readAllBytes(file);
     assertThatThrownBy(() -> Logbook.open(file, CLOCK))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(
             "The log %s is write-protected; make it writable or name another with --log.", file);
     try (Logbook elsewhere = Logbook.open(folder.resolve("elsewhere.db"), CLOCK)) {
@@ -152,7 +153,7 @@ class BrokenDiskTest {
     assertThat(run("mount", "-o", "remount,ro", disk.toString())).isTrue();
     try (Logbook log = Logbook.open(folder.resolve("boathouse.db"), CLOCK)) {
       assertThatThrownBy(() -> log.merge(there, Take.UNDECIDED, "Ada"))
-          .isInstanceOf(Refused.class)
+          .isInstanceOf(Refusal.class)
           .hasMessageStartingWith("The log %s is damaged (", there);
     }
   }

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
@@ -188,7 +189,7 @@ class HistoryTest {
     PatchEntry entry = boathouse.burn("clean");
     Patch other = boathouse.patch("P-0001", MORNING, boathouse.reading(1, "clean"));
     assertThatThrownBy(() -> log.amend(Boathouse.entry(other), "Ada", "try"))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageContaining("P-0001 is not in this log under that identity");
     Patch p = entry.patch();
     Patch renamed =
@@ -203,10 +204,10 @@ class HistoryTest {
             p.areaSquareCentimetres(),
             p.readings());
     assertThatThrownBy(() -> log.amend(Boathouse.entry(renamed), "Ada", "try"))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageStartingWith("The code on the masking tape cannot be amended: P-0001");
     assertThatThrownBy(() -> log.amend(entry, "Ada", " "))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageStartingWith("A change to what is recorded needs a reason");
   }
 
@@ -304,7 +305,8 @@ class HistoryTest {
         "UPDATE reading SET judged_at_offset = 'here'",
         "UPDATE reading SET passes = 9000000000",
         "UPDATE patch SET hand_speed_mm_s = 9e999",
-        "INSERT INTO change (changed_at_utc, changed_at_offset, what, row_id) VALUES ('junk', 'Z', 'patch.note', '')"
+        "INSERT INTO change (changed_at_utc, changed_at_offset, what, row_id) VALUES ('junk', 'Z',"
+            + " 'patch.note', '')"
       })
   void a_check_reads_void_patches_and_the_history_too(String sql) throws SQLException {
     boathouse.burn("char");
@@ -313,7 +315,7 @@ class HistoryTest {
     raw(sql);
     assertThatThrownBy(() -> log.check())
         .isInstanceOfSatisfying(
-            Refused.class, r -> assertThat(r.kind()).isEqualTo(Refused.Kind.DATA))
+            Refusal.class, r -> assertThat(r.kind()).isEqualTo(Refusal.Kind.DATA))
         .hasMessageContaining("a row cannot be read: ");
   }
 
@@ -417,7 +419,7 @@ class HistoryTest {
         .hasMessageContaining(sentence);
     try (Store store = LogFile.openExisting(file)) {
       assertThatThrownBy(() -> store.update("DELETE FROM " + table))
-          .isInstanceOf(Refused.class)
+          .isInstanceOf(Refusal.class)
           .hasMessage(sentence);
     }
   }
@@ -485,7 +487,7 @@ class HistoryTest {
     fillEveryTable();
     try (Store store = LogFile.openExisting(file)) {
       assertThatThrownBy(() -> store.update(sql))
-          .isInstanceOf(Refused.class)
+          .isInstanceOf(Refusal.class)
           .hasMessage("Nothing was recorded: the log holds to the rule \"%s\".", rule);
     }
   }
@@ -500,10 +502,12 @@ class HistoryTest {
               "A patch burned with a pulsed rig must have a repetition rate; none was given.");
       assertThatThrownBy(() -> store.update("UPDATE rig SET emission = 'cw'"))
           .hasMessage(
-              "A rig that has burned patches stays pulsed or continuous as it was; add a new rig instead.");
+              "A rig that has burned patches stays pulsed or continuous as it was; add a new rig"
+                  + " instead.");
       assertThatThrownBy(() -> store.update("UPDATE board SET wood = 'glass'"))
           .hasMessage(
-              "Nothing was recorded: it refers to something that is not in this log; add that first.");
+              "Nothing was recorded: it refers to something that is not in this log; add that"
+                  + " first.");
     }
   }
 
@@ -536,7 +540,7 @@ class HistoryTest {
             OptionalDouble.empty(),
             List.of(boathouse.reading(1, "clean")));
     assertThatThrownBy(() -> log.add(Boathouse.entry(patch)))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageContaining("refers to something that is not in this log");
     assertThat(log.hasPatch("P-0001")).isFalse();
   }

@@ -4,6 +4,7 @@ import static charline.log.Boathouse.CLOCK;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -50,7 +51,7 @@ class LogFileTest {
     }
   }
 
-  /** Refused with that sentence, by both ways to open, and not a byte or file is different. */
+  /** Refusal with that sentence, by both ways to open, and not a byte or file is different. */
   private void refused(Path file, String sentence) throws IOException {
     byte[] before = Files.readAllBytes(file);
     for (Callable<Logbook> opening :
@@ -58,7 +59,7 @@ class LogFileTest {
             () -> Logbook.open(file, CLOCK), () -> Logbook.openExisting(file, CLOCK))) {
       assertThatThrownBy(opening::call)
           .isInstanceOfSatisfying(
-              Refused.class, r -> assertThat(r.kind()).isEqualTo(Refused.Kind.DATA))
+              Refusal.class, r -> assertThat(r.kind()).isEqualTo(Refusal.Kind.DATA))
           .hasMessageContaining(sentence)
           .hasMessageContaining(file.toString());
     }
@@ -82,9 +83,10 @@ class LogFileTest {
   void a_log_that_is_not_there_is_not_made_by_a_reading_command() {
     Path file = folder.resolve("boathouse.db");
     assertThatThrownBy(() -> Logbook.openExisting(file, CLOCK))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(
-            "There is no log at %s yet; record a patch or import a trial sheet first, or name another with --log.",
+            "There is no log at %s yet; record a patch or import a trial sheet first, or name"
+                + " another with --log.",
             file);
     assertThat(file).doesNotExist();
   }
@@ -176,7 +178,7 @@ class LogFileTest {
                 assertThat(log.check()).isEmpty();
               }
             })
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageContaining("is damaged (");
     assertThat(Files.readAllBytes(file)).isEqualTo(before);
   }
@@ -216,7 +218,7 @@ class LogFileTest {
   @Test
   void a_folder_is_refused() {
     assertThatThrownBy(() -> Logbook.open(folder, CLOCK))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage("%s is a folder; name a file for the log.", folder);
   }
 
@@ -224,7 +226,7 @@ class LogFileTest {
   void a_log_that_cannot_be_made_is_refused() throws IOException {
     Path inTheWay = Files.writeString(folder.resolve("logs"), "a file, not a folder");
     assertThatThrownBy(() -> Logbook.open(inTheWay.resolve("boathouse.db"), CLOCK))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageContaining("boathouse.db cannot be made (")
         .hasMessageEndingWith("check the folder or name another file.");
     assertThat(inTheWay).hasContent("a file, not a folder");
@@ -244,7 +246,7 @@ class LogFileTest {
                         IntStream.range(0, 2000).forEach(i -> boathouse.burn("tint"));
                         return null;
                       }))
-          .isInstanceOf(Refused.class)
+          .isInstanceOf(Refusal.class)
           .hasMessageStartingWith("The disk is full, so nothing was recorded in ");
       assertThat(log.patches(Filter.ALL)).hasSize(1);
     }
@@ -324,7 +326,7 @@ class LogFileTest {
         Statement statement = other.createStatement()) {
       statement.execute("BEGIN IMMEDIATE");
       assertThatThrownBy(() -> log.voidPatch("P-0001", "Ada", "wrong board"))
-          .isInstanceOf(Refused.class)
+          .isInstanceOf(Refusal.class)
           .hasMessageContaining("for more than 5 s, so nothing was recorded; try again.");
       statement.execute("ROLLBACK");
       log.voidPatch("P-0001", "Ada", "wrong board");

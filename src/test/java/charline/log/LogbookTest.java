@@ -16,6 +16,7 @@ import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
 import charline.exposure.TimedArea;
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Mark;
@@ -119,14 +120,15 @@ class LogbookTest {
             board.moisturePercent(),
             board.job());
     String sentence =
-        "of a board must hold no control character, and this one has U+%04X as its character %d; type it anew instead of pasting it.";
+        "of a board must hold no control character, and this one has U+%04X as its character %d;"
+            + " type it anew instead of pasting it.";
     int at =
         IntStream.range(0, name.length())
             .filter(i -> name.charAt(i) < ' ')
             .findFirst()
             .orElseThrow();
     assertThatThrownBy(() -> log.add(named, "Ada"))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage("The name " + sentence, (int) name.charAt(at), at + 1);
     assertThat(log.boards()).containsExactly(board);
     Board renamed =
@@ -179,10 +181,11 @@ class LogbookTest {
   void a_note_of_which_nothing_can_be_seen_is_none() {
     PatchEntry burned = boathouse.burn("char");
     String sentence =
-        "Char on P-0001 after 1 pass cannot be gone after 2 without a note; say in a note what happened, or amend the earlier reading.";
+        "Char on P-0001 after 1 pass cannot be gone after 2 without a note; say in a note what"
+            + " happened, or amend the earlier reading.";
     Reading gone = noted(2, "clean", "\u0007\u0000");
     assertThatThrownBy(() -> log.addReading("P-0001", gone))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(sentence);
     Patch patch =
         boathouse.patch(
@@ -436,7 +439,7 @@ class LogbookTest {
                 log.add(
                     Boathouse.entry(
                         boathouse.patch("p-0001", MORNING, boathouse.reading(1, "clean")))))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage("A patch p-0001 is in this log already; the next free code is P-0002.");
   }
 
@@ -452,7 +455,7 @@ class LogbookTest {
     boathouse.burn("clean");
     assertThatThrownBy(() -> log.rig("shop-20"))
         .isInstanceOfSatisfying(
-            Refused.class, r -> assertThat(r.kind()).isEqualTo(Refused.Kind.USAGE))
+            Refusal.class, r -> assertThat(r.kind()).isEqualTo(Refusal.Kind.USAGE))
         .hasMessage("No rig \"shop-20\" in this log; nearest: shop-200.");
     assertThatThrownBy(() -> log.board("rudder"))
         .hasMessage("No board \"rudder\" in this log; it has door stile.");
@@ -476,7 +479,7 @@ class LogbookTest {
             OptionalDouble.empty(),
             Optional.empty());
     assertThatThrownBy(() -> log.add(twin, null))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage("This log has a board \"door stile\" already; choose another name.");
   }
 
@@ -484,10 +487,10 @@ class LogbookTest {
   void a_further_reading_must_come_after_more_passes() {
     boathouse.burn("char");
     assertThatThrownBy(() -> log.addReading("P-0001", boathouse.reading(1, "char")))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageStartingWith("Passes on P-0001 must rise");
     assertThatThrownBy(() -> log.addReading("P-0001", boathouse.reading(2, "clean")))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageContaining("cannot be gone after 2 without a note");
     log.addReading("P-0001", boathouse.reading(3, "char"));
     assertThat(log.patch("P-0001").patch().readings())
@@ -631,7 +634,7 @@ class LogbookTest {
           boathouse.burn("clean");
           Patch twice =
               boathouse.patch("P-0002", MORNING, log.patch("P-0001").patch().lastReading());
-          assertThatThrownBy(() -> log.add(Boathouse.entry(twice))).isInstanceOf(Refused.class);
+          assertThatThrownBy(() -> log.add(Boathouse.entry(twice))).isInstanceOf(Refusal.class);
           return null;
         });
     assertThat(log.patches(Filter.ALL)).extracting(e -> e.patch().code()).containsExactly("P-0001");
@@ -759,7 +762,7 @@ class LogbookTest {
     for (String[] pair : new String[][] {{"Stile", "sTILE"}, {"Türblatt", "TÜRBLATT"}}) {
       log.add(named(pair[0]), "Ada");
       assertThatThrownBy(() -> log.add(named(pair[1]), "Ada"))
-          .isInstanceOf(Refused.class)
+          .isInstanceOf(Refusal.class)
           .hasMessage("This log has a board \"%s\" already; choose another name.", pair[0]);
       assertThat(log.board(pair[1]).name()).isEqualTo(pair[0]);
     }

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
@@ -67,8 +68,10 @@ class MergeTest {
     assertThat(merged.isEmpty()).isFalse();
     assertThat(merged.notes())
         .contains(
-            "The name shop-200 is taken by another rig here, so the one brought in is called shop-200 (2).",
-            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write that on its tape.");
+            "The name shop-200 is taken by another rig here, so the one brought in is called"
+                + " shop-200 (2).",
+            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write"
+                + " that on its tape.");
     PatchEntry ours = log.patch("P-0002");
     assertThat(ours.patch().id()).isEqualTo(theirs.patch().id());
     assertThat(ours.patch().readings()).isEqualTo(theirs.patch().readings());
@@ -145,7 +148,8 @@ class MergeTest {
       log.merge(there, Take.UNDECIDED, "Ada");
       assertThat(other.merge(log.file(), Take.UNDECIDED, "Bo").notes())
           .containsExactly(
-              "P-0001 is called P-0002 in boathouse.db since it was merged there, and is called so here now; write that on its tape.");
+              "P-0001 is called P-0002 in boathouse.db since it was merged there, and is called so"
+                  + " here now; write that on its tape.");
       assertThat(other.patches(Filter.ALL))
           .containsExactlyInAnyOrderElementsOf(log.patches(Filter.ALL));
       assertThat(other.history("P-0002")).isEqualTo(log.history("P-0002"));
@@ -172,7 +176,8 @@ class MergeTest {
       }
       assertThat(other.merge(log.file(), Take.UNDECIDED, "Bo").notes())
           .containsExactly(
-              "P-0001 is called P-0002 in boathouse.db, which is another patch here, so it is called P-0003 from now on; write that on its tape.");
+              "P-0001 is called P-0002 in boathouse.db, which is another patch here, so it is"
+                  + " called P-0003 from now on; write that on its tape.");
       assertThat(other.patch("P-0003").patch().id()).isEqualTo(tinted);
       assertThat(other.hasPatch("P-0002")).isEqualTo(burned);
       assertThat(other.check()).isEmpty();
@@ -182,10 +187,10 @@ class MergeTest {
   @Test
   void a_log_does_not_join_itself_nor_one_that_is_not_there() {
     assertThatThrownBy(() -> log.merge(log.file(), Take.UNDECIDED, "Ada"))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageEndingWith("is this log itself; name another one.");
     assertThatThrownBy(() -> log.merge(there, Take.UNDECIDED, "Ada"))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage("There is no log at %s; name the file of another bench's log.", there);
   }
 
@@ -193,9 +198,10 @@ class MergeTest {
   void what_is_no_log_is_refused_with_the_hint_for_a_merge() throws Exception {
     Files.writeString(there, "not a log at all, but a note somebody left in the folder");
     assertThatThrownBy(() -> log.merge(there, Take.UNDECIDED, "Ada"))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(
-            "%s is no charline log, or its beginning is damaged; it was left as it is. Name the file of another bench's log, or restore the latest backup.",
+            "%s is no charline log, or its beginning is damaged; it was left as it is. Name the"
+                + " file of another bench's log, or restore the latest backup.",
             there);
   }
 
@@ -210,7 +216,7 @@ class MergeTest {
     }
     byte[] before = Files.readAllBytes(copy);
     assertThatThrownBy(() -> log.backup(copy))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageEndingWith("is there already; name a new file for the backup.");
     assertThat(Files.readAllBytes(copy)).isEqualTo(before);
   }
@@ -234,9 +240,12 @@ class MergeTest {
     assertThat(log.check())
         .extracting(Finding::text)
         .containsExactly(
-            "Rig shop-200 metered 18 W at 100 % on 2026-03-10, 0.09 times what its rating says; record a new power check if that was wrong.",
-            "P-0001 has a hand speed of 3000 mm/s, far from the usual 5 to 60 mm/s; amend it if it was mistyped.",
-            "P-0001 has a power of 900 W, more than rig shop-200 is rated for (200 W); amend it if it was mistyped.",
+            "Rig shop-200 metered 18 W at 100 % on 2026-03-10, 0.09 times what its rating says;"
+                + " record a new power check if that was wrong.",
+            "P-0001 has a hand speed of 3000 mm/s, far from the usual 5 to 60 mm/s; amend it if it"
+                + " was mistyped.",
+            "P-0001 has a power of 900 W, more than rig shop-200 is rated for (200 W); amend it if"
+                + " it was mistyped.",
             "P-0001 was burned in the future (2026-03-12T09:30+01:00); amend the time.");
   }
 }

@@ -4,6 +4,7 @@ import static charline.log.Boathouse.CLOCK;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -128,9 +129,10 @@ class PlainCopyTest {
                       PlainCopy.bytes(from, to);
                       bench.burn("clean");
                     }))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(
-            "The log %s must lie still while it is copied, and somebody recorded in it on each of 5 tries; try again when nobody does.",
+            "The log %s must lie still while it is copied, and somebody recorded in it on each of 5"
+                + " tries; try again when nobody does.",
             there);
     assertThat(contents(copy.getParent())).isEmpty();
   }

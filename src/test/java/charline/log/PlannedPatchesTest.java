@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import charline.exposure.HandPass;
+import charline.refusal.Refusal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -73,10 +74,11 @@ class PlannedPatchesTest {
 
     assertThat(log.planned().open()).extracting(PlannedPatch::code).containsExactly("P-0002");
     assertThatThrownBy(() -> log.planned().open("P-0001"))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(
-            "Planned patch P-0001 was burned already; add a further reading with `charline patch read P-0001`.");
-    assertThatThrownBy(() -> log.planned().open("P-0009")).isInstanceOf(Refused.class);
+            "Planned patch P-0001 was burned already; add a further reading with `charline patch"
+                + " read P-0001`.");
+    assertThatThrownBy(() -> log.planned().open("P-0009")).isInstanceOf(Refusal.class);
   }
 
   @Test
@@ -95,7 +97,8 @@ class PlannedPatchesTest {
         .containsExactly(tuple("P-0001", false), tuple("P-0002", true), tuple("P-0003", false));
     assertThat(merged.notes())
         .contains(
-            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write that on its tape.");
+            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write"
+                + " that on its tape.");
     assertThat(log.merge(there, Take.UNDECIDED, "Ada").patches()).isZero();
   }
 
@@ -123,7 +126,8 @@ class PlannedPatchesTest {
       other.planned().reserve(List.of(plan(new Boathouse(other))));
       assertThat(log.merge(there, Take.UNDECIDED, "Ada").notes())
           .contains(
-              "The code P-0001 of the planned patch brought in is taken here, so it is planned as P-0002; write that on its tape and its list.");
+              "The code P-0001 of the planned patch brought in is taken here, so it is planned as"
+                  + " P-0002; write that on its tape and its list.");
       burn(boathouse, "P-0002");
       other.merge(log.file(), Take.UNDECIDED, "Bo");
       assertThat(other.planned().all())
@@ -149,7 +153,8 @@ class PlannedPatchesTest {
     assertThat(merged.patches()).isEqualTo(1);
     assertThat(merged.notes())
         .containsExactly(
-            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write that on its tape.");
+            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write"
+                + " that on its tape.");
     assertThat(log.planned().all())
         .extracting(PlannedPatch::code, PlannedPatch::fulfilled)
         .containsExactly(tuple("P-0001", true));
@@ -171,9 +176,10 @@ class PlannedPatchesTest {
             Optional.of("the stile split"), Optional.empty(), Optional.of("the stile split"));
     assertThat(log.nextPatchCode()).isEqualTo("P-0004");
     assertThatThrownBy(() -> log.planned().open("P-0001"))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(
-            "Planned patch P-0001 is void: the stile split. Its code stays taken; `charline next` plans anew.");
+            "Planned patch P-0001 is void: the stile split. Its code stays taken; `charline next`"
+                + " plans anew.");
     assertThat(log.history(log.planned().all().get(0)))
         .extracting(Change::what, Change::by, Change::after)
         .containsExactly(
@@ -186,11 +192,11 @@ class PlannedPatchesTest {
     burn(boathouse, "P-0002");
 
     assertThatThrownBy(() -> log.voidPlans(List.of("P-0001", "P-0002"), "Ben", "rain"))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageStartingWith("Planned patch P-0002 was burned already");
     assertThat(log.planned().open()).extracting(PlannedPatch::code).containsExactly("P-0001");
     assertThatThrownBy(() -> log.voidPlans(List.of("P-0001"), "Ben", " "))
-        .isInstanceOf(Refused.class);
+        .isInstanceOf(Refusal.class);
   }
 
   @Test

@@ -3,6 +3,7 @@ package charline.log;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Mark;
 import charline.trial.WoodForm;
@@ -264,7 +265,7 @@ class QuestionTest {
   void what_it_does_not_understand_is_refused_in_a_sentence(String question, String sentence) {
     assertThatThrownBy(() -> ask(question))
         .isInstanceOfSatisfying(
-            Refused.class, r -> assertThat(r.kind()).isEqualTo(Refused.Kind.USAGE))
+            Refusal.class, r -> assertThat(r.kind()).isEqualTo(Refusal.Kind.USAGE))
         .hasMessage(sentence);
   }
 

@@ -9,6 +9,7 @@ import charline.model.check.FitChecks;
 import charline.model.check.PatchCheck;
 import charline.pooling.Truth;
 import charline.pooling.Yard;
+import charline.refusal.Refusal;
 import charline.stat.Smooth;
 import charline.trial.Coat;
 import charline.trial.Patch;
@@ -150,7 +151,7 @@ class CoatEffectPropertyTest {
   void a_coat_that_was_not_tried_is_refused() {
     Trials trials = mixed(1);
     assertThatThrownBy(() -> asking(trials, Tone.MID))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(
             "The tone must be one that was tried, not mid: patches of latex on pine, pulsed 1064 nm"
                 + " have pale and dark coats only.");

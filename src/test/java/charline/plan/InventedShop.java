@@ -29,10 +29,10 @@ import java.util.UUID;
 import java.util.stream.IntStream;
 
 /** A shop with known laws that burns what it is told to. Invented, like everything in it. */
-final class InventedShop {
-  static final OffsetDateTime DAY = OffsetDateTime.parse("2026-11-02T08:00:00+01:00");
+public final class InventedShop {
+  public static final OffsetDateTime DAY = OffsetDateTime.parse("2026-11-02T08:00:00+01:00");
 
-  static final Rig HERON =
+  public static final Rig HERON =
       new Rig(
           new UUID(1, 0),
           "Heron",
@@ -47,7 +47,7 @@ final class InventedShop {
           Optional.empty(),
           List.of());
 
-  static final Bench BENCH = bench(HERON);
+  public static final Bench BENCH = bench(HERON);
   private static final Finish FINISH = new Finish(new UUID(2, 0), "shutter", "latex", List.of());
 
   final Truth truth;
@@ -76,11 +76,11 @@ final class InventedShop {
   }
 
   /** A shop whose laws are as the models have them. */
-  static InventedShop draw(double gap, double boardSpread, int number) {
+  public static InventedShop draw(double gap, double boardSpread, int number) {
     return draw(Scenario.usual().withGap(gap).withBoardSpread(boardSpread), number);
   }
 
-  List<Patch> patches() {
+  public List<Patch> patches() {
     return patches;
   }
 
@@ -101,7 +101,7 @@ final class InventedShop {
   }
 
   /** Burns a patch on a board, judging after every pass up to the first char. */
-  Patch burn(Settings settings, int board, int passes) {
+  public Patch burn(Settings settings, int board, int passes) {
     while (shifts.size() <= board) {
       shifts.add(new double[] {random.nextGaussian(), random.nextGaussian()});
     }

@@ -1,6 +1,6 @@
 package charline.plan;
 
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 import charline.shops.MarkdownTable;
 import charline.shops.Scenario;
 import charline.shops.Share;
@@ -105,11 +105,11 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
           found && share <= GOAL ? "reached" : "**not reached**");
     }
     return """
-        At most 70 %% of the ladder's median patches, and no more broken promises than the confidence allows.
+    At most 70 %% of the ladder's median patches, and no more broken promises than the confidence allows.
 
-        %s
-        Of the windows that `next` found in these shops, %s break the char promise and %s the clearing promise: %s.
-        """
+    %s
+    Of the windows that `next` found in these shops, %s break the char promise and %s the clearing promise: %s.
+    """
         .formatted(
             table.text(),
             broken(PlanningStudy.goal(), Manner.NEXT, Campaign::charBroken).words(),

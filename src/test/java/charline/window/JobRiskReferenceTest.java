@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import charline.refusal.Refusal;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -45,7 +46,7 @@ class JobRiskReferenceTest {
     assertThatThrownBy(() -> JobRisk.of(1, -3, 0.1, 0.2))
         .hasMessage("Patch size must be above 0 cm2, not -3 cm2.");
     assertThatThrownBy(() -> JobRisk.of(1, 25, Double.NaN, 0.2))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageContaining("Char risk must be between 0 and 1");
   }
 }

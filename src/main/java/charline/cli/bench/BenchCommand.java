@@ -1,12 +1,12 @@
 package charline.cli.bench;
 
-import charline.bench.BenchOptions;
-import charline.bench.BenchServer;
 import charline.cli.desk.Desk;
 import charline.cli.desk.Release;
 import charline.cli.desk.Typed;
 import charline.cli.desk.Work;
 import charline.log.Logbook;
+import charline.web.BenchOptions;
+import charline.web.BenchServer;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

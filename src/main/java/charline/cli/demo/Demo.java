@@ -2,7 +2,7 @@ package charline.cli.demo;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -69,8 +69,7 @@ public final class Demo extends Work {
   private static Path emptied(Path folder) throws IOException {
     Path log = folder.resolve("boathouse.db");
     if (Files.exists(log)) {
-      throw new Refused(
-          Refused.Kind.USAGE, "%s is there already; give another folder.".formatted(log));
+      throw Refusal.usage("%s is there already; give another folder.".formatted(log));
     }
     return Files.createDirectories(folder);
   }
@@ -103,8 +102,7 @@ public final class Demo extends Work {
   private static Path unpack(String name, Path folder) throws IOException {
     try (InputStream sample = Demo.class.getResourceAsStream(SAMPLES + name)) {
       if (sample == null) {
-        throw new Refused(
-            Refused.Kind.DATA, "The sample trials %s are missing from the jar.".formatted(name));
+        throw Refusal.data("The sample trials %s are missing from the jar.".formatted(name));
       }
       Path file = folder.resolve(name);
       Files.copy(sample, file);
@@ -123,7 +121,7 @@ public final class Demo extends Work {
     List<String> words = new ArrayList<>(List.of("--log", log.toString()));
     words.addAll(command);
     if (charline.applyAsInt(words) > NO) {
-      throw new Refused(Refused.Kind.DATA, "The demo stopped there; nothing of yours was touched.");
+      throw Refusal.data("The demo stopped there; nothing of yours was touched.");
     }
     desk.out().println();
   }

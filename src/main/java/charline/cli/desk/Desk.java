@@ -1,7 +1,7 @@
 package charline.cli.desk;
 
 import charline.log.Logbook;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -78,8 +78,7 @@ public final class Desk {
     try {
       Files.createDirectories(file.getParent());
     } catch (IOException e) {
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           "The log must lie in a folder that can be made, not %s; name another with --log."
               .formatted(file.getParent()),
           e);
@@ -102,8 +101,7 @@ public final class Desk {
   public Logbook logToRead() {
     Path file = logFile();
     if (!Files.exists(file)) {
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           "There is no log at %s; name one with --log or $%s, or begin one with `charline rig add`."
               .formatted(file, LogPlace.VARIABLE));
     }
@@ -144,7 +142,7 @@ public final class Desk {
       return given;
     }
     if (!asker.present()) {
-      throw new Refused(Refused.Kind.USAGE, missing);
+      throw Refusal.usage(missing);
     }
     String prompt = question + offered.map(o -> " [" + o + "]").orElse("");
     while (true) {
@@ -153,14 +151,13 @@ public final class Desk {
       try {
         check.accept(value);
         return value;
-      } catch (IllegalArgumentException | Refused e) {
+      } catch (Refusal e) {
         err.println(e.getMessage());
       }
     }
   }
 
-  private static Refused unanswered() {
-    return new Refused(
-        Refused.Kind.USAGE, "The questions were left unanswered, so nothing was recorded.");
+  private static Refusal unanswered() {
+    return Refusal.usage("The questions were left unanswered, so nothing was recorded.");
   }
 }

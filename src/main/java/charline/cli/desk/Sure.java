@@ -1,6 +1,6 @@
 package charline.cli.desk;
 
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import charline.trial.Plausibility.Doubt;
 import java.util.List;
 import picocli.CommandLine.Option;
@@ -15,7 +15,7 @@ public final class Sure {
   /** Refuses with a sentence that offers {@code --sure}, unless the person is sure. */
   public void doubt(String sentence) {
     if (!sure) {
-      throw new Refused(Refused.Kind.USAGE, sentence);
+      throw Refusal.usage(sentence);
     }
   }
 

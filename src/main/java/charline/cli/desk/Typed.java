@@ -1,10 +1,10 @@
 package charline.cli.desk;
 
-import charline.exposure.Invariant;
-import charline.exposure.Measure;
-import charline.exposure.Measure.Quantity;
 import charline.exposure.PowerSetting;
-import charline.log.Refused;
+import charline.quantity.Invariant;
+import charline.quantity.Measure;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.Plausibility;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,7 +18,7 @@ public final class Typed {
   public static double measure(String option, String text, Quantity quantity) {
     try {
       return Measure.parse(text, quantity).value();
-    } catch (IllegalArgumentException e) {
+    } catch (Refusal e) {
       throw refused(option, e.getMessage());
     }
   }
@@ -34,7 +34,7 @@ public final class Typed {
   public static double plainNumber(String option, String text) {
     try {
       return Measure.plainNumber(text);
-    } catch (IllegalArgumentException e) {
+    } catch (Refusal e) {
       throw refused(option, e.getMessage());
     }
   }
@@ -96,7 +96,7 @@ public final class Typed {
   }
 
   /** A refusal that names the option at fault. */
-  public static Refused refused(String option, String sentence) {
-    return new Refused(Refused.Kind.USAGE, option + ": " + sentence);
+  public static Refusal refused(String option, String sentence) {
+    return Refusal.usage(option + ": " + sentence);
   }
 }

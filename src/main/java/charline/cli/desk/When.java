@@ -1,6 +1,6 @@
 package charline.cli.desk;
 
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -114,7 +114,7 @@ public final class When {
     };
   }
 
-  private static Refused unread(String option, String what, String forms, String text) {
+  private static Refusal unread(String option, String what, String forms, String text) {
     return Typed.refused(option, "%s must read like %s, not \"%s\".".formatted(what, forms, text));
   }
 }

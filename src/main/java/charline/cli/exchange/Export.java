@@ -9,9 +9,9 @@ import charline.exposure.PowerSetting;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Refused;
 import charline.log.trialsheet.RigSheetExporter;
 import charline.log.trialsheet.TrialSheetExporter;
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import java.io.StringWriter;
@@ -86,9 +86,9 @@ public final class Export extends Work {
 
   private void requireFiles() {
     if (checksTo != null && rigsTo == null) {
-      throw new Refused(
-          Refused.Kind.USAGE,
-          "--power-checks goes with --rigs, since `charline import` reads the two together; name a file for --rigs too.");
+      throw Refusal.usage(
+          "--power-checks goes with --rigs, since `charline import` reads the two together; name a"
+              + " file for --rigs too.");
     }
     Set<Path> files = new HashSet<>();
     for (Path file : Arrays.asList(to, rigsTo, checksTo)) {
@@ -96,13 +96,11 @@ public final class Export extends Work {
         continue;
       }
       if (!files.add(file.toAbsolutePath().normalize())) {
-        throw new Refused(
-            Refused.Kind.USAGE,
+        throw Refusal.usage(
             "Each part of an export needs a file of its own; %s stands twice.".formatted(file));
       }
       if (!replace && Files.exists(file)) {
-        throw new Refused(
-            Refused.Kind.USAGE,
+        throw Refusal.usage(
             "%s is there already; give another name, or --replace to write over it."
                 .formatted(file));
       }

@@ -5,10 +5,10 @@ import charline.cli.desk.Work;
 import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.log.Logbook;
-import charline.log.Refused;
 import charline.log.trialsheet.RigSheet;
 import charline.log.trialsheet.TrialSheet;
 import charline.log.trialsheet.TrialSheetImporter;
+import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,10 +24,10 @@ import picocli.CommandLine.Parameters;
     name = "import",
     header = "Bring in trial sheets (CSV).",
     description =
-        "One line per reading; column heads name the units: power_pct in %%, hand_mm_s in mm/s, "
-            + "depth_um in um. Boards and finishes that the log does not know are made; rigs must be "
-            + "set up before, or come with --rigs. All of it is taken, or nothing; a sheet that "
-            + "was taken before does no harm.",
+        "One line per reading; column heads name the units: power_pct in %%, hand_mm_s in mm/s,"
+            + " depth_um in um. Boards and finishes that the log does not know are made; rigs must"
+            + " be set up before, or come with --rigs. All of it is taken, or nothing; a sheet that"
+            + " was taken before does no harm.",
     footer = {
       "",
       "Example, first without recording anything:",
@@ -70,12 +70,10 @@ public final class Import extends Work {
   @Override
   public Integer call() {
     if (files.isEmpty() && rigs == null) {
-      throw new Refused(
-          Refused.Kind.USAGE, "Name a trial sheet, such as `charline import boathouse.csv`.");
+      throw Refusal.usage("Name a trial sheet, such as `charline import boathouse.csv`.");
     }
     if (powerChecks != null && rigs == null) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           "--power-checks goes with --rigs; `charline rig check` records one alone.");
     }
     Optional<RigSheet> rigSheet = Optional.ofNullable(rigs).map(this::rigSheet);
@@ -122,8 +120,8 @@ public final class Import extends Work {
     try {
       String done = new TrialSheetImporter(log, desk.clock()).add(sheet, sure).words();
       return "%s: %s.".formatted(file.getFileName(), done);
-    } catch (Refused e) {
-      throw new Refused(e.kind(), e.getMessage().replace("say that you are sure", "add --sure"), e);
+    } catch (Refusal e) {
+      throw e.reworded(e.getMessage().replace("say that you are sure", "add --sure"));
     }
   }
 

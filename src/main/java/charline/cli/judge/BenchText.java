@@ -1,6 +1,6 @@
 package charline.cli.judge;
 
-import static charline.exposure.Invariant.plain;
+import static charline.quantity.Invariant.plain;
 
 import charline.cli.render.Figures;
 import charline.exposure.Pulses;

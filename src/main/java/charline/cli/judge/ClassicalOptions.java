@@ -12,6 +12,7 @@ import charline.model.classical.ClassicalOutcome;
 import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Comparison;
 import charline.model.classical.Method;
+import charline.refusal.Refusal;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
@@ -44,7 +45,8 @@ final class ClassicalOptions {
     if (method == null && (risk != null || confidence != null)) {
       throw Typed.refused(
           risk != null ? "--risk" : "--confidence",
-          "it goes with --classical ml or firth; the model's own limits are asked of `charline window`.");
+          "it goes with --classical ml or firth; the model's own limits are asked of `charline"
+              + " window`.");
     }
     return method != null;
   }
@@ -74,7 +76,7 @@ final class ClassicalOptions {
         AskedOptions.inside("--confidence", confidence == null ? "90%" : confidence, 0.51, 0.999);
     try {
       return new ClassicalRegression(Method.ofWord(method), share, sure);
-    } catch (IllegalArgumentException unknown) {
+    } catch (Refusal unknown) {
       throw Typed.refused("--classical", unknown.getMessage());
     }
   }

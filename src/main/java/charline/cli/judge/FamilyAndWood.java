@@ -1,7 +1,7 @@
 package charline.cli.judge;
 
 import charline.log.Logbook;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import charline.trial.Stratum;
 import java.util.List;
 import java.util.Optional;
@@ -19,13 +19,12 @@ record FamilyAndWood(String family, String wood) {
   /**
    * Reads {@code latex pine}, {@code latex over pine}, {@code clear coat longleaf pine}.
    *
-   * @throws Refused naming the word that the log does not know, with the nearest
+   * @throws Refusal naming the word that the log does not know, with the nearest
    */
   static FamilyAndWood read(List<String> typed, Logbook log) {
     List<String> words = typed.stream().filter(word -> !BETWEEN.contains(word)).toList();
     if (words.size() < 2) {
-      throw new Refused(
-          Refused.Kind.USAGE, "Name a coating family and a wood, such as `latex pine`.");
+      throw Refusal.usage("Name a coating family and a wood, such as `latex pine`.");
     }
     for (int cut = words.size() - 1; cut > 1; cut--) {
       Optional<FamilyAndWood> both = at(words, cut, log);
@@ -43,7 +42,7 @@ record FamilyAndWood(String family, String wood) {
           new FamilyAndWood(
               log.family(String.join(" ", words.subList(0, cut))),
               wood(String.join(" ", words.subList(cut, words.size())), log)));
-    } catch (Refused e) {
+    } catch (Refusal e) {
       return Optional.empty();
     }
   }

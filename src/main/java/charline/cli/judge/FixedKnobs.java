@@ -1,12 +1,12 @@
 package charline.cli.judge;
 
 import charline.cli.desk.Typed;
-import charline.exposure.Invariant;
-import charline.exposure.Measure.Quantity;
 import charline.exposure.Pulses;
 import charline.exposure.Spot;
 import charline.log.Nearest;
-import charline.log.Refused;
+import charline.quantity.Invariant;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.Rig;
 import charline.window.Bench;
 import charline.window.SpeedKnob;
@@ -123,8 +123,7 @@ record FixedKnobs(Map<String, Double> values) {
             .pulses()
             .orElseThrow(
                 () ->
-                    new Refused(
-                        Refused.Kind.USAGE,
+                    Refusal.usage(
                         "Rig %s is cw and has no pulses, so --at takes neither rep nor pulse."
                             .formatted(bench.rig().name())));
     return new Pulses(

@@ -9,12 +9,12 @@ import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.log.PlannedPatch;
+import charline.paper.BenchList;
+import charline.paper.SheetStamp;
 import charline.plan.NextPatches;
 import charline.plan.Planner;
 import charline.plan.Site;
 import charline.plan.Suggestion;
-import charline.sheet.BenchList;
-import charline.sheet.SheetStamp;
 import charline.trial.Board;
 import charline.trial.Stratum;
 import charline.window.Asked;
@@ -37,9 +37,10 @@ import picocli.CommandLine.Option;
     name = "next",
     header = "Choose the patches to burn next.",
     description =
-        "Settings on the rig's own steps (power in %%, speed in mm/s), in the order of burning, "
-            + "each with its reason and its char risk. Neither dose nor fluence is more than a "
-            + "quarter above what was burned without char. Exit code 1 means: nothing should be burned.",
+        "Settings on the rig's own steps (power in %%, speed in mm/s), in the order of burning,"
+            + " each with its reason and its char risk. Neither dose nor fluence is more than a"
+            + " quarter above what was burned without char. Exit code 1 means: nothing should be"
+            + " burned.",
     footer = {
       "",
       "Examples:",

@@ -1,7 +1,7 @@
 package charline.cli.judge;
 
 import charline.cli.desk.Typed;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -22,8 +22,7 @@ final class PageFile {
               .formatted(to.getFileName()));
     }
     if (!replace && Files.exists(to)) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           "%s is there already; give another name, or --replace to write over it.".formatted(to));
     }
   }

@@ -2,9 +2,9 @@ package charline.cli.judge;
 
 import charline.cli.desk.Typed;
 import charline.cli.render.Table;
-import charline.log.Refused;
 import charline.model.Event;
 import charline.model.Prior;
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
@@ -36,7 +36,7 @@ record PriorFile(Prior charring, Prior clearing) {
   /**
    * Reads a file.
    *
-   * @throws Refused naming the line, what it must be and what it is
+   * @throws Refusal naming the line, what it must be and what it is
    */
   static PriorFile read(Path file) {
     try {
@@ -58,7 +58,7 @@ record PriorFile(Prior charring, Prior clearing) {
       if (!line.isEmpty()) {
         try {
           priors = priors.with(line, seen);
-        } catch (IllegalArgumentException e) {
+        } catch (Refusal e) {
           throw Typed.refused("--prior", "%s, line %d: %s".formatted(name, i + 1, e.getMessage()));
         }
       }
@@ -69,18 +69,17 @@ record PriorFile(Prior charring, Prior clearing) {
   private PriorFile with(String line, Set<String> seen) {
     Matcher m = LINE.matcher(line);
     if (!m.matches()) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "a line must look like \"char dose = 30 x/ 4.5\", not \"%s\".".formatted(line));
     }
     String event = m.group(1).toLowerCase(Locale.ROOT);
     PriorLine parameter = parameter(m.group(2));
     if (!event.equals("char") && !event.equals("clearing")) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "the first word must be char or clearing, not \"%s\".".formatted(m.group(1)));
     }
     if (!seen.add(event + " " + parameter.word())) {
-      throw new IllegalArgumentException(
-          "%s %s is given twice; keep one.".formatted(event, parameter.word()));
+      throw Refusal.usage("%s %s is given twice; keep one.".formatted(event, parameter.word()));
     }
     Prior.Normal value = parameter.read(m.group(3));
     return event.equals("char")
@@ -95,7 +94,7 @@ record PriorFile(Prior charring, Prior clearing) {
             .findAny();
     return found.orElseThrow(
         () ->
-            new IllegalArgumentException(
+            Refusal.usage(
                 "the second word must be one of %s, not \"%s\"."
                     .formatted(
                         Arrays.stream(PriorLine.values())
@@ -109,7 +108,9 @@ record PriorFile(Prior charring, Prior clearing) {
     StringBuilder text = new StringBuilder();
     remark(
         text,
-        "What the models take for likely before any patch. Lines may be changed or left out; give the file to `charline window --prior FILE`. No window comes of these alone: it takes patches.");
+        "What the models take for likely before any patch. Lines may be changed or left out; give"
+            + " the file to `charline window --prior FILE`. No window comes of these alone: it"
+            + " takes patches.");
     for (PriorLine parameter : PriorLine.values()) {
       text.append('\n');
       remark(

@@ -2,6 +2,7 @@ package charline.cli.judge;
 
 import charline.model.Event;
 import charline.model.Prior;
+import charline.refusal.Refusal;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -17,31 +18,36 @@ enum PriorLine {
       "x/",
       p -> p.tau(),
       "J/cm2 of one pass with an even chance, times or over a factor",
-      "wood browns in the tens of J/cm2, paint comes off in about a third of that; a factor of 4.5 either way leaves it to the patches (common practice, no published source)"),
+      "wood browns in the tens of J/cm2, paint comes off in about a third of that; a factor of 4.5"
+          + " either way leaves it to the patches (common practice, no published source)"),
   PHI(
       "phi",
       "+/-",
       p -> p.phi(),
       "what ln fluence counts beside ln dose, not below 0",
-      "char comes of heat, so it hangs on dose more than on fluence; lifting a film takes fluence above a threshold (common practice, no published source)"),
+      "char comes of heat, so it hangs on dose more than on fluence; lifting a film takes fluence"
+          + " above a threshold (common practice, no published source)"),
   PSI(
       "psi",
       "+/-",
       p -> p.psi(),
       "what ln passes counts beside ln dose, not below 0",
-      "1 would mean that two passes do as much as one of twice the dose; the wood cools between passes, so less (common practice, no published source)"),
+      "1 would mean that two passes do as much as one of twice the dose; the wood cools between"
+          + " passes, so less (common practice, no published source)"),
   SIGMA(
       "sigma",
       "x/",
       p -> p.lnSigma(),
       "spread from patch to patch in ln dose, times or over a factor",
-      "at 0.25 it takes 4.4 times the dose to go from 5 to 95 % of patches; grain and hand allow little less (common practice, no published source)"),
+      "at 0.25 it takes 4.4 times the dose to go from 5 to 95 % of patches; grain and hand allow"
+          + " little less (common practice, no published source)"),
   OMEGA(
       "omega",
       "0 +/-",
       p -> new Prior.Normal(0, p.omegaScale()),
       "spread from board to board in ln dose; the upper half of this normal",
-      "boards of one wood mostly lie within a fifth of each other (common practice, no published source); promises also have to hold at one and a half times this");
+      "boards of one wood mostly lie within a fifth of each other (common practice, no published"
+          + " source); promises also have to hold at one and a half times this");
 
   private static final Pattern FACTOR =
       Pattern.compile("(\\S+)\\s*(?:x/|\u00d7/|\u00d7\u00f7)\\s*(\\S+)");
@@ -93,14 +99,14 @@ enum PriorLine {
 
   /** Five digits: more than any opinion has. */
   private static String figure(double value) {
-    return charline.exposure.Invariant.plain(
+    return charline.quantity.Invariant.plain(
         new java.math.BigDecimal(value).round(new java.math.MathContext(5)).doubleValue());
   }
 
   /**
    * The mean and spread that a value says.
    *
-   * @throws IllegalArgumentException saying what it must look like
+   * @throws Refusal saying what it must look like
    */
   Prior.Normal read(String value) {
     Pattern pattern =
@@ -111,7 +117,7 @@ enum PriorLine {
         };
     Matcher m = pattern.matcher(value.strip().toLowerCase(Locale.ROOT));
     if (!m.matches()) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "%s must look like \"%s\", not \"%s\".".formatted(word, example(), value.strip()));
     }
     double spread = number(m.group(2));
@@ -129,19 +135,19 @@ enum PriorLine {
 
   private static double above(String what, double value, double limit) {
     if (!(value > limit)) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "the %s must be above %s, not %s."
               .formatted(
                   what,
-                  charline.exposure.Invariant.plain(limit),
-                  charline.exposure.Invariant.plain(value)));
+                  charline.quantity.Invariant.plain(limit),
+                  charline.quantity.Invariant.plain(value)));
     }
     return value;
   }
 
   private double number(String text) {
     if (!text.matches("-?\\d{1,9}(\\.\\d{1,9})?")) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "%s takes plain numbers, not \"%s\"; write it like \"%s\"."
               .formatted(word, text, example()));
     }

@@ -7,12 +7,12 @@ import charline.cli.render.Figures;
 import charline.cli.render.Json;
 import charline.cli.render.JsonReply;
 import charline.cli.render.Table;
-import charline.exposure.Invariant;
-import charline.exposure.Measure.Quantity;
 import charline.log.Logbook;
 import charline.model.Fitter;
-import charline.plan.Quote;
-import charline.plan.Quoting;
+import charline.quantity.Invariant;
+import charline.quantity.Measure.Quantity;
+import charline.quote.Quote;
+import charline.quote.Quoting;
 import charline.window.Recommendation;
 import charline.window.Verdict;
 import charline.window.WindowFinder;
@@ -27,9 +27,9 @@ import picocli.CommandLine.Option;
     name = "quote",
     header = "Reckon the hours of a job from its window.",
     description =
-        "Hours (h) as a range with its parts: beam and handling at the window's start setting, "
-            + "cooling, test patches, set-up, masking and fire watch. Exit code 1 means: no window, "
-            + "so no quote.",
+        "Hours (h) as a range with its parts: beam and handling at the window's start setting,"
+            + " cooling, test patches, set-up, masking and fire watch. Exit code 1 means: no"
+            + " window, so no quote.",
     footer = {
       "",
       "Examples:",
@@ -77,8 +77,8 @@ public final class QuoteJob extends Work {
       names = "--fire-watch",
       paramLabel = "TIME",
       description =
-          "Watch after the last pass of a day, in min. Default: 60 (to 240), the least by NFPA 51B; "
-              + "your insurer or permit may ask for more.")
+          "Watch after the last pass of a day, in min. Default: 60 (to 240), the least by NFPA 51B;"
+              + " your insurer or permit may ask for more.")
   private String fireWatch;
 
   @Option(

@@ -6,12 +6,12 @@ import charline.cli.render.Figures;
 import charline.cli.render.Json;
 import charline.cli.render.JsonReply;
 import charline.cli.render.Table;
+import charline.drift.Drift;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.model.Fitter;
 import charline.model.Trials;
-import charline.plan.Drift;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
@@ -28,9 +28,10 @@ import picocli.CommandLine.Parameters;
     name = "drift",
     header = "See whether a rig still does what it did.",
     description =
-        "Adds up how far control patches (the setting burned most on coats of one tone and thickness, "
-            + "three times or more) and power checks (metered W) lie off, in standard deviations, and says since when the rig has "
-            + "drifted (cumulative sums, Page 1954). Exit code 1 means: it has.",
+        "Adds up how far control patches (the setting burned most on coats of one tone and"
+            + " thickness, three times or more) and power checks (metered W) lie off, in standard"
+            + " deviations, and says since when the rig has drifted (cumulative sums, Page 1954)."
+            + " Exit code 1 means: it has.",
     footer = {"", "Example:", "  charline rig drift Heron"})
 public final class RigDrift extends Work {
   private static final int BAR = 16;

@@ -1,17 +1,16 @@
 package charline.cli.judge;
 
 import charline.cli.desk.Desk;
-import charline.cli.desk.NothingThere;
 import charline.cli.desk.Typed;
 import charline.cli.render.Figures;
 import charline.exposure.Emission;
-import charline.exposure.Measure.Quantity;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Refused;
 import charline.model.Coating;
 import charline.model.Trials;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
@@ -96,14 +95,14 @@ final class StratumOptions {
         s -> s.family().equals(family) && (anyWood || s.wood().equals(wood));
     Map<Stratum, List<Patch>> strata = strata(log, wanted, anyWood);
     if (strata.isEmpty()) {
-      throw new NothingThere(
+      throw Refusal.nothingFound(
           "No patch of %s over %s is in the log; it has %s."
               .formatted(family, anyWood ? "any wood" : wood, inventory(strata(log))));
     }
     List<Stratum> fitting =
         strata.keySet().stream().filter(s -> rig.isEmpty() || isLightOf(rig.get(), s)).toList();
     if (fitting.isEmpty()) {
-      throw new NothingThere(
+      throw Refusal.nothingFound(
           "%s over %s was not tried with light like that of rig %s (%s, %d nm), and other light says nothing of it; the log has %s."
               .formatted(
                   family,
@@ -114,8 +113,7 @@ final class StratumOptions {
                   inventory(strata)));
     }
     if (fitting.size() > 1) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           "Trials with different light are never judged together, and the log has %s; say with --rig which it is."
               .formatted(inventory(strata)));
     }
@@ -128,7 +126,10 @@ final class StratumOptions {
     try {
       Case chosen = choose(log, desk);
       return new Beginning(chosen.trials().stratum(), Optional.of(chosen), chosen.bench());
-    } catch (NothingThere nothing) {
+    } catch (Refusal nothing) {
+      if (nothing.kind() != Refusal.Kind.NOTHING_FOUND) {
+        throw nothing;
+      }
       Rig rig = rigToBeginWith(log);
       FixedKnobs fixed = FixedKnobs.parse(at);
       Stratum stratum =
@@ -145,8 +146,7 @@ final class StratumOptions {
   private Rig rigToBeginWith(Logbook log) {
     List<Rig> rigs = log.rigs();
     if (rigName == null && rigs.size() != 1) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           rigs.isEmpty()
               ? "A patch needs a rig, and the log has none; set one up with `charline rig add`."
               : "The rig is missing: give --rig, as the log has %d of them."
@@ -166,7 +166,7 @@ final class StratumOptions {
   List<Case> all(Logbook log, Desk desk) {
     Map<Stratum, List<Patch>> strata = strata(log);
     if (strata.isEmpty()) {
-      throw new NothingThere("The log holds no patch yet, so there is nothing to judge.");
+      throw Refusal.nothingFound("The log holds no patch yet, so there is nothing to judge.");
     }
     Optional<Rig> rig = Optional.ofNullable(rigName).map(log::rig);
     return strata.entrySet().stream()
@@ -181,7 +181,7 @@ final class StratumOptions {
       Logbook log, Desk desk, Stratum stratum, List<Patch> patches, Optional<Rig> rig) {
     try {
       return Optional.of(of(log, desk, stratum, patches, rig));
-    } catch (IllegalArgumentException e) {
+    } catch (Refusal e) {
       desk.err().println(stratum.words() + " is left out: " + e.getMessage());
       return Optional.empty();
     }

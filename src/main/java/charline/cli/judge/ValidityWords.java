@@ -1,12 +1,12 @@
 package charline.cli.judge;
 
-import static charline.exposure.Invariant.plain;
+import static charline.quantity.Invariant.plain;
 
 import charline.cli.render.Json;
 import charline.cli.render.Table;
+import charline.drift.Validity;
 import charline.exposure.Spot;
 import charline.model.Fitter;
-import charline.plan.Validity;
 import charline.trial.Caution;
 import java.util.ArrayList;
 import java.util.List;

@@ -5,12 +5,12 @@ import charline.cli.desk.Typed;
 import charline.cli.desk.Work;
 import charline.cli.render.Json;
 import charline.cli.render.JsonReply;
-import charline.exposure.Invariant;
-import charline.exposure.Measure.Quantity;
 import charline.log.Logbook;
-import charline.log.Refused;
 import charline.model.Fitter;
 import charline.model.Trials;
+import charline.quantity.Invariant;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.Caution;
 import charline.window.Asked;
 import charline.window.JobRisk;
@@ -78,8 +78,7 @@ public final class Window extends Work {
     OptionalDouble area = Typed.ifGiven("--job-area", jobArea, Quantity.SURFACE);
     area.ifPresent(m2 -> Invariant.positive("Area of the job", m2, "m2"));
     if (all ? !trials.nothingNamed() : !trials.named()) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           "Name a coating family and a wood, such as `charline window latex pine`, or give --all.");
     }
     try (Logbook log = desk.logToRead()) {

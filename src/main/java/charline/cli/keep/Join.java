@@ -6,8 +6,8 @@ import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.log.Logbook;
 import charline.log.Merged;
-import charline.log.Refused;
 import charline.log.Take;
+import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,13 +20,13 @@ import picocli.CommandLine.Parameters;
     name = "merge",
     header = "Bring another bench's log into this one.",
     description =
-        "All of it comes in, or nothing; the other file is left as it is. Merging twice adds "
-            + "nothing. A code that is taken here gets a new one; the old one stays in the history. "
-            + "What only the other bench amended comes in as it is there. What both amended is "
-            + "named and stays as it is here, until you say which holds. A damaged photo stays out. "
-            + "Patches of one trial sheet that was imported into both logs would count twice, so "
-            + "they are refused. "
-            + "Exit codes: 0 all of it is in, 1 something is left to decide or was left out.",
+        "All of it comes in, or nothing; the other file is left as it is. Merging twice adds"
+            + " nothing. A code that is taken here gets a new one; the old one stays in the"
+            + " history. What only the other bench amended comes in as it is there. What both"
+            + " amended is named and stays as it is here, until you say which holds. A damaged"
+            + " photo stays out. Patches of one trial sheet that was imported into both logs would"
+            + " count twice, so they are refused. Exit codes: 0 all of it is in, 1 something is"
+            + " left to decide or was left out.",
     footer = {
       "",
       "Examples:",
@@ -90,9 +90,7 @@ public final class Join extends Work {
     return switch (take) {
       case "here" -> Take.HERE;
       case "there" -> Take.THERE;
-      default ->
-          throw new Refused(
-              Refused.Kind.USAGE, "--take must be here or there, not \"%s\".".formatted(take));
+      default -> throw Refusal.usage("--take must be here or there, not \"%s\".".formatted(take));
     };
   }
 

@@ -2,7 +2,7 @@ package charline.cli.record;
 
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 
 /** Patch codes as a person types them. */
 final class Codes {
@@ -27,7 +27,7 @@ final class Codes {
     return log.patch(word);
   }
 
-  private static Refused none() {
-    return new Refused(Refused.Kind.DATA, "There is no last patch: the log holds none yet.");
+  private static Refusal none() {
+    return Refusal.data("There is no last patch: the log holds none yet.");
   }
 }

@@ -6,14 +6,14 @@ import charline.exposure.DoseForm;
 import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.LineScan;
-import charline.exposure.Measure.Quantity;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.TimedArea;
 import charline.log.PatchEntry;
-import charline.log.Refused;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import java.util.ArrayList;
@@ -86,8 +86,7 @@ final class Knobs {
     first(scan, "--scan", spacing, "--spacing").ifPresent(given::add);
     first(area, "--area", seconds, "--seconds").ifPresent(given::add);
     if (given.size() > 1) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           "The dose must be given in one form: %s; %s are of different forms."
               .formatted(FORMS, String.join(" and ", given)));
     }
@@ -111,8 +110,7 @@ final class Knobs {
         && area == null
         && seconds == null) {
       if (!desk.someoneToAsk()) {
-        throw new Refused(
-            Refused.Kind.USAGE,
+        throw Refusal.usage(
             "The speed is missing: give " + FORMS + ", or copy a patch with --like last.");
       }
       askForm(desk, rig, last);
@@ -270,8 +268,7 @@ final class Knobs {
     Rig rig = source.rig;
     if (rig.emission() == Emission.CONTINUOUS) {
       if (rep != null || pulse != null) {
-        throw new Refused(
-            Refused.Kind.USAGE,
+        throw Refusal.usage(
             "Rig %s is cw and has no pulses, so --rep and --pulse do not go with it."
                 .formatted(rig.name()));
       }
@@ -315,9 +312,8 @@ final class Knobs {
     return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 
-  private static Refused missing(String option) {
-    return new Refused(
-        Refused.Kind.USAGE,
+  private static Refusal missing(String option) {
+    return Refusal.usage(
         "%s is missing, and neither the rig nor a copied patch has a value for it."
             .formatted(option));
   }
@@ -355,8 +351,7 @@ final class Knobs {
       }
       if (given == null && copied.isPresent() && usual.isEmpty()) {
         Patch other = base.orElseThrow().patch();
-        throw new Refused(
-            Refused.Kind.USAGE,
+        throw Refusal.usage(
             "The %s is missing: that of %s belongs to rig %s, and rig %s has no usual one; give --%s."
                 .formatted(words, other.code(), other.rig().name(), rig.name(), knob));
       }

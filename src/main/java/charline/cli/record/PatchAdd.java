@@ -9,7 +9,7 @@ import charline.cli.render.PatchView;
 import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Patch;
@@ -105,8 +105,7 @@ public final class PatchAdd extends Work {
   public Integer call() {
     knobs.check();
     if (plan != null && like != null) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           "A patch is burned as planned or like another one: give --plan or --like, not both.");
     }
     try (Logbook log = desk.logToWrite()) {
@@ -169,8 +168,7 @@ public final class PatchAdd extends Work {
     }
     List<Rig> rigs = log.rigs();
     if (rigs.isEmpty()) {
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           "A patch needs a rig, and the log has none; set one up with `charline rig add`.");
     }
     if (rigName == null && rigs.size() == 1) {

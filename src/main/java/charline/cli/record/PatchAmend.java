@@ -12,7 +12,7 @@ import charline.cli.render.Wording;
 import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Reading;
@@ -112,19 +112,16 @@ public final class PatchAmend extends Work {
   @Override
   public Integer call() {
     if (why.isBlank()) {
-      throw new Refused(Refused.Kind.USAGE, "--why: a record is amended for a reason; say it.");
+      throw Refusal.usage("--why: a record is amended for a reason; say it.");
     }
     try (Logbook log = desk.logToRead()) {
       PatchEntry old = bringBack ? Codes.recorded(log, code) : Codes.patch(log, code);
       if (bringBack && old.voided().isEmpty()) {
-        throw new Refused(
-            Refused.Kind.USAGE,
-            "%s is not void, so it counts as it is.".formatted(old.patch().code()));
+        throw Refusal.usage("%s is not void, so it counts as it is.".formatted(old.patch().code()));
       }
       PatchEntry amended = amended(log, old);
       if (amended.equals(old)) {
-        throw new Refused(
-            Refused.Kind.USAGE,
+        throw Refusal.usage(
             "Nothing in %s would change; say what to amend.".formatted(old.patch().code()));
       }
       log.amend(amended, desk.person(by), why.strip());
@@ -231,8 +228,7 @@ public final class PatchAmend extends Work {
             ? -1
             : counts.indexOf(Typed.count("--reading", "a count of passes", readingAfter));
     if (index < 0 && counts.size() == 1) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           "%s has a reading after %s and none after %s; give --reading %d."
               .formatted(
                   patch.code(),
@@ -241,8 +237,7 @@ public final class PatchAmend extends Work {
                   counts.get(0)));
     }
     if (index < 0) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           "%s has readings after %s passes; say with --reading which one to amend."
               .formatted(
                   patch.code(),

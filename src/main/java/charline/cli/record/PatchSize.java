@@ -2,9 +2,9 @@ package charline.cli.record;
 
 import charline.cli.desk.Sure;
 import charline.cli.desk.Typed;
-import charline.exposure.Invariant;
-import charline.exposure.Measure.Quantity;
 import charline.log.PatchEntry;
+import charline.quantity.Invariant;
+import charline.quantity.Measure.Quantity;
 import charline.trial.Plausibility.Knob;
 import java.util.Map;
 import java.util.Optional;

@@ -4,7 +4,7 @@ import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
 import charline.cli.render.Table;
 import charline.log.Logbook;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -46,7 +46,7 @@ public final class PatchVoid extends Work {
   @Override
   public Integer call() {
     if (why.isBlank()) {
-      throw new Refused(Refused.Kind.USAGE, "--why: a patch is void for a reason; say it.");
+      throw Refusal.usage("--why: a patch is void for a reason; say it.");
     }
     try (Logbook log = desk.logToRead()) {
       List<String> voided =

@@ -5,7 +5,7 @@ import charline.cli.desk.Work;
 import charline.cli.render.Table;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -48,7 +48,7 @@ public final class PlanVoid extends Work {
   @Override
   public Integer call() {
     if (why.isBlank()) {
-      throw new Refused(Refused.Kind.USAGE, "--why: a plan is given up for a reason; say it.");
+      throw Refusal.usage("--why: a plan is given up for a reason; say it.");
     }
     try (Logbook log = desk.logToRead()) {
       List<PlannedPatch> given = log.voidPlans(codes, desk.person(by), why.strip());

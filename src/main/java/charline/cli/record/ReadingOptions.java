@@ -3,8 +3,8 @@ package charline.cli.record;
 import charline.cli.desk.Desk;
 import charline.cli.desk.Sure;
 import charline.cli.desk.Typed;
-import charline.exposure.Measure.Quantity;
-import charline.log.Refused;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.Outcome;
 import charline.trial.Plausibility.Knob;
 import charline.trial.Reading;
@@ -83,7 +83,7 @@ final class ReadingOptions {
   /** The reading that the options describe. */
   Reading reading(UUID id, OffsetDateTime at, String by, Optional<String> note, Sure sure) {
     if (passes == null || outcome == null) {
-      throw new Refused(Refused.Kind.USAGE, passes == null ? MISSING_PASSES : MISSING_OUTCOME);
+      throw Refusal.usage(passes == null ? MISSING_PASSES : MISSING_OUTCOME);
     }
     Reading reading =
         new Reading(

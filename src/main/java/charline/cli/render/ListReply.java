@@ -1,6 +1,6 @@
 package charline.cli.render;
 
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.function.Supplier;
@@ -17,7 +17,7 @@ public final class ListReply {
   /** Refuses both at once; to be called before anything is done. */
   public void check() {
     if (json && csv) {
-      throw new Refused(Refused.Kind.USAGE, "Choose one of --json and --csv, not both.");
+      throw Refusal.usage("Choose one of --json and --csv, not both.");
     }
   }
 

@@ -6,11 +6,11 @@ import charline.cli.desk.Typed;
 import charline.cli.desk.Work;
 import charline.cli.render.Figures;
 import charline.cli.render.Table;
-import charline.exposure.Invariant;
-import charline.exposure.Measure.Quantity;
 import charline.log.Filter;
 import charline.log.Logbook;
-import charline.log.Refused;
+import charline.quantity.Invariant;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Plausibility.Knob;
 import charline.trial.WoodForm;
@@ -76,7 +76,7 @@ public final class BoardAmend extends Work {
   @Override
   public Integer call() {
     if (why.isBlank()) {
-      throw new Refused(Refused.Kind.USAGE, "--why: a record is amended for a reason; say it.");
+      throw Refusal.usage("--why: a record is amended for a reason; say it.");
     }
     OptionalDouble percent = Typed.ifGiven("--moisture", moisture, Quantity.SHARE);
     percent.ifPresent(value -> Invariant.within("Moisture", value, 0, 100, "%"));
@@ -93,9 +93,7 @@ public final class BoardAmend extends Work {
               percent.isPresent() ? percent : old.moisturePercent(),
               Optional.ofNullable(job).or(old::job));
       if (amended.equals(old)) {
-        throw new Refused(
-            Refused.Kind.USAGE,
-            "Nothing in %s would change; say what to amend.".formatted(old.name()));
+        throw Refusal.usage("Nothing in %s would change; say what to amend.".formatted(old.name()));
       }
       log.amend(amended, desk.person(by), why.strip());
       desk.out().println(Table.paragraph(sentence(amended, patches(log, amended))));

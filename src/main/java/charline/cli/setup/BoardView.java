@@ -2,7 +2,7 @@ package charline.cli.setup;
 
 import charline.cli.render.Facts;
 import charline.cli.render.Json;
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 import charline.trial.Board;
 import java.util.Optional;
 

@@ -4,9 +4,9 @@ import charline.cli.desk.Desk;
 import charline.cli.desk.Sure;
 import charline.cli.desk.Typed;
 import charline.cli.desk.Work;
-import charline.exposure.Measure.Quantity;
 import charline.log.Logbook;
-import charline.log.Refused;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Plausibility.Knob;
@@ -84,8 +84,7 @@ public final class FinishAdd extends Work {
   private static Coat coat(Logbook log, String text) {
     String[] parts = text.split(":", -1);
     if (parts.length > 3) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           "A coat must read FAMILY:TONE:THICKNESS, such as latex:pale:90um, not \"%s\"."
               .formatted(text));
     }

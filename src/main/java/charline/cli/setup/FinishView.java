@@ -2,7 +2,7 @@ package charline.cli.setup;
 
 import charline.cli.render.Facts;
 import charline.cli.render.Json;
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Tone;

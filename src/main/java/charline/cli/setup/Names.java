@@ -1,6 +1,6 @@
 package charline.cli.setup;
 
-import charline.log.Refused;
+import charline.refusal.Refusal;
 
 /** Names that a person gives to things. */
 final class Names {
@@ -14,8 +14,7 @@ final class Names {
     if (trimmed.isEmpty()
         || trimmed.length() > LONGEST
         || trimmed.chars().anyMatch(Character::isISOControl)) {
-      throw new Refused(
-          Refused.Kind.USAGE,
+      throw Refusal.usage(
           "The name of a %s must be 1 to %d characters in one line, not %d."
               .formatted(what, LONGEST, trimmed.length()));
     }

@@ -5,10 +5,10 @@ import charline.cli.desk.Sure;
 import charline.cli.desk.Typed;
 import charline.cli.desk.Work;
 import charline.exposure.Emission;
-import charline.exposure.Measure.Quantity;
 import charline.exposure.SpotDefinition;
 import charline.log.Logbook;
-import charline.log.Refused;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.Plausibility;
 import charline.trial.Rig;
 import java.util.List;
@@ -98,9 +98,7 @@ public final class RigAdd extends Work {
   public Integer call() {
     Emission emission = Emission.ofWord(kind);
     if (emission == Emission.CONTINUOUS && (rep != null || pulse != null)) {
-      throw new Refused(
-          Refused.Kind.USAGE,
-          "A cw rig has no pulses, so --rep and --pulse do not go with --kind cw.");
+      throw Refusal.usage("A cw rig has no pulses, so --rep and --pulse do not go with --kind cw.");
     }
     try (Logbook log = desk.logToWrite()) {
       Rig rig =

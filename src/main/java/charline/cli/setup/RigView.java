@@ -4,7 +4,7 @@ import charline.cli.render.Facts;
 import charline.cli.render.Figures;
 import charline.cli.render.Json;
 import charline.exposure.Emission;
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import java.time.OffsetDateTime;

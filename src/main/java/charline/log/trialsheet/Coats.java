@@ -1,6 +1,7 @@
 package charline.log.trialsheet;
 
-import charline.exposure.Measure;
+import charline.quantity.Measure;
+import charline.refusal.Refusal;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Tone;
@@ -18,14 +19,14 @@ final class Coats {
    * Reads a stack.
    *
    * @param family gives the log's own word for a family, or throws
-   * @throws IllegalArgumentException in one sentence
+   * @throws Refusal in one sentence
    */
   static List<Coat> parse(String text, UnaryOperator<String> family) {
     List<Coat> coats = new ArrayList<>();
     for (String part : text.split("\\s\\+\\s|\\+")) {
       String[] bits = part.strip().split(":", -1);
       if (bits.length > 3 || bits[0].isBlank()) {
-        throw new IllegalArgumentException(
+        throw Refusal.usage(
             "A coat must read family:tone:thickness, such as latex:pale:90um, not \"%s\"."
                 .formatted(part.strip()));
       }

@@ -1,6 +1,6 @@
 package charline.log.trialsheet;
 
-import charline.exposure.Measure.Quantity;
+import charline.quantity.Measure.Quantity;
 import charline.trial.Plausibility.Knob;
 import java.util.Arrays;
 import java.util.List;

@@ -1,6 +1,6 @@
 package charline.log.trialsheet;
 
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -43,7 +43,7 @@ final class CsvFile {
   /**
    * Writes a file at once: an existing one is replaced only by a whole sheet.
    *
-   * @throws Refused if the file cannot be written
+   * @throws Refusal if the file cannot be written
    */
   static void write(String text, Path file) {
     // Beside the file and not in the temporary folder: a move within one folder is at once.
@@ -56,8 +56,7 @@ final class CsvFile {
         Files.deleteIfExists(draft);
       }
     } catch (IOException e) {
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           "%s cannot be written; check that its folder exists and may be written to."
               .formatted(file),
           e);

@@ -1,6 +1,6 @@
 package charline.log.trialsheet;
 
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -54,7 +54,7 @@ final class Faults {
     if (faults.size() > SHOWN) {
       message.append("\n  and ").append(faults.size() - SHOWN).append(" more");
     }
-    throw new Refused(Refused.Kind.DATA, message.toString());
+    throw Refusal.data(message.toString());
   }
 
   private static String shortened(String value) {

@@ -11,6 +11,7 @@ import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.TimedArea;
+import charline.refusal.Refusal;
 import charline.trial.Rig;
 import java.util.HashMap;
 import java.util.List;
@@ -37,7 +38,7 @@ final class Knobs {
   OptionalDouble number(Row row, Column column) {
     try {
       return Numbers.parse(column, row.text(column), commaSeparates);
-    } catch (IllegalArgumentException e) {
+    } catch (Refusal e) {
       faults.add(row, column, e.getMessage());
       return OptionalDouble.empty();
     }

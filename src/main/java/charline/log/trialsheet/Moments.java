@@ -1,5 +1,6 @@
 package charline.log.trialsheet;
 
+import charline.refusal.Refusal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -14,7 +15,8 @@ import java.util.regex.Pattern;
 final class Moments {
   private static final Pattern FORM =
       Pattern.compile(
-          "(\\d{4}-\\d\\d-\\d\\d)(?:[Tt ]\\s*(\\d\\d:\\d\\d(?::\\d\\d(?:\\.\\d{1,9})?)?)\\s*([Zz]|[+-]\\d\\d:\\d\\d)?)?");
+          "(\\d{4}-\\d\\d-\\d\\d)(?:[Tt"
+              + " ]\\s*(\\d\\d:\\d\\d(?::\\d\\d(?:\\.\\d{1,9})?)?)\\s*([Zz]|[+-]\\d\\d:\\d\\d)?)?");
 
   private Moments() {}
 
@@ -23,7 +25,7 @@ final class Moments {
    * blank may stand for the T.
    *
    * @param zone of a time without an offset; a date without a time is its noon
-   * @throws IllegalArgumentException in one sentence
+   * @throws Refusal in one sentence
    */
   static OffsetDateTime parse(String text, ZoneId zone) {
     Matcher m = FORM.matcher(text);
@@ -40,7 +42,7 @@ final class Moments {
     } catch (DateTimeException e) {
       // a thirteenth month and the like: refused below
     }
-    throw new IllegalArgumentException(
+    throw Refusal.usage(
         "A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not \"%s\".".formatted(text));
   }
 

@@ -1,7 +1,8 @@
 package charline.log.trialsheet;
 
-import charline.exposure.Invariant;
-import charline.exposure.Measure;
+import charline.quantity.Invariant;
+import charline.quantity.Measure;
+import charline.refusal.Refusal;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
@@ -17,14 +18,14 @@ final class Numbers {
    * The number in a cell, empty if the cell is.
    *
    * @param commaSeparates true where a comma in a number is no sure sign of decimals
-   * @throws IllegalArgumentException in one sentence
+   * @throws Refusal in one sentence
    */
   static OptionalDouble parse(Column column, String text, boolean commaSeparates) {
     if (text.isEmpty()) {
       return OptionalDouble.empty();
     }
     if (commaSeparates && GROUPED.matcher(text).matches()) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "%s of %s can be read in two ways; write it without a comma."
               .formatted(column.words(), text));
     }
@@ -80,7 +81,7 @@ final class Numbers {
   private static boolean says(Column column, String typed, double value) {
     try {
       return same(parse(column, typed, true).orElse(Double.NaN), value);
-    } catch (IllegalArgumentException e) {
+    } catch (Refusal e) {
       return false;
     }
   }

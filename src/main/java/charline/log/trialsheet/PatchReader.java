@@ -5,6 +5,7 @@ import static charline.log.trialsheet.Column.*;
 import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Patch;
@@ -172,7 +173,7 @@ final class PatchReader {
                 .formatted(moment.getYear()));
       }
       return Optional.of(moment);
-    } catch (IllegalArgumentException e) {
+    } catch (Refusal e) {
       faults.add(row, column, e.getMessage());
       return Optional.empty();
     }
@@ -190,7 +191,7 @@ final class PatchReader {
     }
     try {
       Patch.requireFollows(code, earlier, reading);
-    } catch (IllegalArgumentException e) {
+    } catch (Refusal e) {
       faults.add(row, OUTCOME, e.getMessage());
     }
   }

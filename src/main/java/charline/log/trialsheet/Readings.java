@@ -2,6 +2,7 @@ package charline.log.trialsheet;
 
 import static charline.log.trialsheet.Column.*;
 
+import charline.refusal.Refusal;
 import charline.trial.Outcome;
 import charline.trial.Plausibility;
 import java.util.Locale;
@@ -31,7 +32,7 @@ final class Readings {
   static Optional<Outcome> outcome(Row row, Faults faults) {
     try {
       return Optional.of(Outcome.parse(row.text(OUTCOME)));
-    } catch (IllegalArgumentException e) {
+    } catch (Refusal e) {
       faults.add(row, OUTCOME, e.getMessage());
       return Optional.empty();
     }

@@ -1,11 +1,11 @@
 package charline.log.trialsheet;
 
 import charline.exposure.Emission;
-import charline.exposure.Measure;
-import charline.exposure.Measure.Quantity;
 import charline.exposure.SpotDefinition;
 import charline.log.Logbook;
-import charline.log.Refused;
+import charline.quantity.Measure;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import java.io.Reader;
@@ -63,8 +63,8 @@ public final class RigSheet {
   /**
    * Reads rigs and their power checks.
    *
-   * @throws charline.log.Refused in one sentence if a file is missing, empty, not text or has other
-   *     columns
+   * @throws charline.refusal.Refusal in one sentence if a file is missing, empty, not text or has
+   *     other columns
    */
   public static RigSheet read(Path rigs, Path checks) {
     return new RigSheet(SheetText.read(rigs), Optional.of(SheetText.read(checks)));
@@ -91,8 +91,8 @@ public final class RigSheet {
    *
    * @param clock gives the zone of times without one
    * @param by who sets them up
-   * @throws charline.log.Refused naming line, column and value of every fault, or the check of a
-   *     known rig that has another power
+   * @throws charline.refusal.Refusal naming line, column and value of every fault, or the check of
+   *     a known rig that has another power
    */
   public Brought addTo(Logbook log, Clock clock, String by) {
     return log.inTransaction(
@@ -123,8 +123,7 @@ public final class RigSheet {
         log.addCheck(rig.name(), check, by);
         added++;
       } else if (old.get().meteredWatts() != check.meteredWatts()) {
-        throw new Refused(
-            Refused.Kind.DATA,
+        throw Refusal.data(
             "Rig %s was metered at that time already, %s W at %s %% on %s and not %s W; correct the sheet."
                 .formatted(
                     rig.name(),
@@ -162,7 +161,7 @@ public final class RigSheet {
             made.add(rig(log, row, name(row), own, faults));
           } catch (BadCell e) {
             // told to the faults where it was found
-          } catch (IllegalArgumentException e) {
+          } catch (Refusal e) {
             faults.add(row.line(), e.getMessage());
           }
         });
@@ -224,7 +223,7 @@ public final class RigSheet {
         read.add(new Check(key(rig), new PowerCheck(log.newId(), at, percent, watts)));
       } catch (BadCell e) {
         // told to the faults where it was found
-      } catch (IllegalArgumentException e) {
+      } catch (Refusal e) {
         faults.add(row.line(), e.getMessage());
       }
     }
@@ -244,7 +243,7 @@ public final class RigSheet {
     String cell = cell(row, heading);
     try {
       return reader.apply(cell);
-    } catch (IllegalArgumentException e) {
+    } catch (Refusal e) {
       faults.add(row.line(), heading, cell, e.getMessage());
       throw new BadCell();
     }

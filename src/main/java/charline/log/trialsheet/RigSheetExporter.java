@@ -20,7 +20,7 @@ public final class RigSheetExporter {
   /**
    * Writes rigs without their checks, at once: an existing file is replaced only by a whole one.
    *
-   * @throws charline.log.Refused if the file cannot be written
+   * @throws charline.refusal.Refusal if the file cannot be written
    */
   public static void writeRigs(List<Rig> rigs, Path file) {
     CsvFile.write(
@@ -31,7 +31,7 @@ public final class RigSheetExporter {
    * Writes the power checks of rigs, likewise.
    *
    * @param rigs at least one of them with a check, as a sheet without a line is none
-   * @throws charline.log.Refused if the file cannot be written
+   * @throws charline.refusal.Refusal if the file cannot be written
    */
   public static void writeChecks(List<Rig> rigs, Path file) {
     List<List<String>> lines = new ArrayList<>();

@@ -1,6 +1,6 @@
 package charline.log.trialsheet;
 
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -36,16 +36,14 @@ record SheetText(String name, char separator, String body, List<Record> records)
   static SheetText read(Path file) {
     String name = String.valueOf(file.getFileName());
     if (Files.isDirectory(file)) {
-      throw new Refused(Refused.Kind.USAGE, name + " is a folder; name a CSV file.");
+      throw Refusal.usage(name + " is a folder; name a CSV file.");
     }
     try {
       return of(name, strictly(name, file));
     } catch (NoSuchFileException e) {
-      throw new Refused(
-          Refused.Kind.USAGE, "There is no file %s; check its name and folder.".formatted(file), e);
+      throw Refusal.usage("There is no file %s; check its name and folder.".formatted(file), e);
     } catch (IOException e) {
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           "%s cannot be read (%s); check that it may be opened.".formatted(file, e.getMessage()),
           e);
     }
@@ -57,8 +55,7 @@ record SheetText(String name, char separator, String body, List<Record> records)
     } catch (CharacterCodingException e) {
       // What is no text at all is better called that.
       refuseBinary(name, new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
-      throw new Refused(
-          Refused.Kind.DATA, name + " is not UTF-8 text; save it as CSV in UTF-8.", e);
+      throw Refusal.data(name + " is not UTF-8 text; save it as CSV in UTF-8.", e);
     }
   }
 
@@ -68,8 +65,7 @@ record SheetText(String name, char separator, String body, List<Record> records)
     String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
     body = body.replace("\r\n", "\n").replace('\r', '\n');
     if (body.isBlank()) {
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           name + " is empty; its first line must name the columns, such as patch,rig,board.");
     }
     char separator = separatorOf(body.stripLeading().lines().findFirst().orElseThrow());
@@ -86,8 +82,7 @@ record SheetText(String name, char separator, String body, List<Record> records)
   private static void refuseBinary(String name, String text) {
     boolean zip = text.startsWith("PK\u0003\u0004");
     if (zip || text.chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\r' && c != '\t')) {
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           name + " is not plain text; if it is a spreadsheet, save it as CSV in UTF-8.");
     }
   }
@@ -136,8 +131,7 @@ record SheetText(String name, char separator, String body, List<Record> records)
           line++;
         }
       } else if (quotedSince > 0) {
-        throw new Refused(
-            Refused.Kind.DATA,
+        throw Refusal.data(
             "A quote that opens on line %d of %s is never closed; close it or take it out."
                 .formatted(quotedSince, name));
       } else if (c == '\n') {

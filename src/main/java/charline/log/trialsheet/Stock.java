@@ -3,7 +3,7 @@ package charline.log.trialsheet;
 import static charline.log.trialsheet.Column.*;
 
 import charline.log.Logbook;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Coat;
 import charline.trial.Finish;
@@ -236,7 +236,7 @@ final class Stock {
     Map<String, Object> known = answers.computeIfAbsent(column, c -> new HashMap<>());
     try {
       return Optional.of((T) known.computeIfAbsent(row.text(column), answer));
-    } catch (Refused | IllegalArgumentException e) {
+    } catch (Refusal e) {
       faults.add(row, column, e.getMessage());
       return Optional.empty();
     }

@@ -1,7 +1,7 @@
 package charline.log.trialsheet;
 
 import charline.log.Nearest;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -37,7 +37,7 @@ record TextTable(String name, Table table) {
    * @param text the file
    * @param known headings that may stand, lower case
    * @param needed headings that must stand
-   * @throws Refused if the first line names no known heading, a heading is unknown, missing or
+   * @throws Refusal if the first line names no known heading, a heading is unknown, missing or
    *     stands twice, a line has too many or too few cells, or there is no line under the headings
    */
   static TextTable read(SheetText text, List<String> known, List<String> needed) {
@@ -58,8 +58,7 @@ record TextTable(String name, Table table) {
     name(table, text, known, needed);
     Table rows = table.dropRange(1);
     if (rows.isEmpty()) {
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           text.name() + " has column names and no lines under them; there is nothing to import.");
     }
     return new TextTable(text.name(), rows);
@@ -82,8 +81,7 @@ record TextTable(String name, Table table) {
                     .maxNumberOfColumns(Math.max(columns, 1))
                     .build());
     if (table.rowCount() != text.records().size()) {
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           "The quotes in %s do not pair up; write a quote inside a cell twice."
               .formatted(text.name()));
     }
@@ -156,8 +154,7 @@ record TextTable(String name, Table table) {
             .toList();
     if (cells.stream().noneMatch(c -> known.contains(c.toLowerCase(Locale.ROOT)))) {
       String read = String.join(", ", cells);
-      throw new Refused(
-          Refused.Kind.DATA,
+      throw Refusal.data(
           "Line %d of %s must name the columns, not read \"%s\"; take out any title above the names, and name at least %s, of %s."
               .formatted(
                   first.line(),

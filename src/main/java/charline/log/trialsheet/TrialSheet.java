@@ -33,8 +33,8 @@ public final class TrialSheet {
   /**
    * Reads a file.
    *
-   * @throws charline.log.Refused in one sentence if it is missing, empty, not text or not a trial
-   *     sheet
+   * @throws charline.refusal.Refusal in one sentence if it is missing, empty, not text or not a
+   *     trial sheet
    */
   public static TrialSheet read(Path file) {
     return new TrialSheet(SheetText.read(file));

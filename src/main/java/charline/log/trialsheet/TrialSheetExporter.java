@@ -33,7 +33,7 @@ public final class TrialSheetExporter {
   /**
    * Writes a file at once: an existing one is replaced only by a whole sheet.
    *
-   * @throws charline.log.Refused if the file cannot be written
+   * @throws charline.refusal.Refusal if the file cannot be written
    */
   public static void write(List<PatchEntry> entries, Path file) {
     CsvFile.write(text(entries), file);

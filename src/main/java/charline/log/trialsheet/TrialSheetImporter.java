@@ -36,7 +36,7 @@ public final class TrialSheetImporter {
   /**
    * Says what {@link #add} would do and leaves the log as it is.
    *
-   * @throws charline.log.Refused naming line, column and value of the first twenty faults
+   * @throws charline.refusal.Refusal naming line, column and value of the first twenty faults
    */
   public ImportResult check(TrialSheet sheet, boolean sure) {
     return read(sheet, sure, (entry, stock) -> {});
@@ -45,8 +45,8 @@ public final class TrialSheetImporter {
   /**
    * Records the sheet in one transaction.
    *
-   * @throws charline.log.Refused naming line, column and value of the first twenty faults; the log
-   *     is then as it was
+   * @throws charline.refusal.Refusal naming line, column and value of the first twenty faults; the
+   *     log is then as it was
    */
   public ImportResult add(TrialSheet sheet, boolean sure) {
     return log.inTransaction(

@@ -1,7 +1,7 @@
 package charline.model.check;
 
-import charline.exposure.Invariant;
 import charline.model.Event;
+import charline.quantity.Invariant;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

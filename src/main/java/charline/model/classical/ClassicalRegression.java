@@ -2,6 +2,7 @@ package charline.model.classical;
 
 import charline.model.Event;
 import charline.model.Trials;
+import charline.refusal.Refusal;
 import charline.stat.binomial.ClopperPearson;
 import charline.stat.regression.BinomialFit;
 import charline.stat.regression.BinomialSample;
@@ -34,11 +35,10 @@ public record ClassicalRegression(Method method, double risk, double confidence)
 
   public ClassicalRegression {
     if (!(risk > 0 && risk < 1)) {
-      throw new IllegalArgumentException(
-          "Risk must lie between 0 and 1, not " + risk + "; write 0.05 for 5 %.");
+      throw Refusal.usage("Risk must lie between 0 and 1, not " + risk + "; write 0.05 for 5 %.");
     }
     if (!(confidence > 0.5 && confidence < 1)) {
-      throw new IllegalArgumentException(
+      throw Refusal.usage(
           "Confidence must lie between 0.5 and 1, not "
               + confidence
               + "; a bound that holds less often than not is none.");
@@ -79,7 +79,8 @@ public record ClassicalRegression(Method method, double risk, double confidence)
           rows,
           event,
           separation,
-          "The limits must come from a profile, but its search was lost; look for a patch whose settings lie far from the rest.");
+          "The limits must come from a profile, but its search was lost; look for a patch whose"
+              + " settings lie far from the rest.");
     }
   }
 

@@ -1,7 +1,7 @@
 package charline.model.classical;
 
 import charline.exposure.Emission;
-import charline.exposure.Invariant;
+import charline.quantity.Invariant;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package charline.model.classical;
 
+import charline.refusal.Refusal;
 import charline.stat.regression.BinomialRegression;
 import charline.stat.regression.Estimator;
 import java.util.Arrays;
@@ -35,15 +36,13 @@ public enum Method {
   /**
    * The method a word names.
    *
-   * @throws IllegalArgumentException if it names neither
+   * @throws Refusal if it names neither
    */
   public static Method ofWord(String word) {
     return Arrays.stream(values())
         .filter(m -> m.word().equalsIgnoreCase(word.strip()))
         .findFirst()
         .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "the fit must be ml or firth, not \"" + word.strip() + "\"."));
+            () -> Refusal.usage("the fit must be ml or firth, not \"" + word.strip() + "\"."));
   }
 }

@@ -3,6 +3,7 @@ package charline.model.classical;
 import charline.model.CensoredPasses;
 import charline.model.Event;
 import charline.model.Trials;
+import charline.refusal.Refusal;
 import charline.stat.regression.BinomialSample;
 import charline.stat.regression.Bracket;
 import charline.stat.regression.Design;
@@ -96,7 +97,7 @@ final class PatchRows {
   /**
    * The sample for a fit.
    *
-   * @throws IllegalArgumentException where there are fewer rows than coefficients
+   * @throws Refusal where there are fewer rows than coefficients
    */
   BinomialSample sample() {
     return sample(IntStream.range(0, count()).toArray());

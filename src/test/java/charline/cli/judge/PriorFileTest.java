@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.log.Refused;
 import charline.model.Event;
 import charline.model.Prior;
+import charline.refusal.Refusal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -68,7 +68,7 @@ class PriorFileTest {
           """)
   void a_bad_line_is_named_with_what_it_must_be(String line, String complaint) {
     assertThatThrownBy(() -> PriorFile.read(List.of("# first", line), "boathouse.prior"))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage("--prior: boathouse.prior, line 2: " + complaint);
   }
 

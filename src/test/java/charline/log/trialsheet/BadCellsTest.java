@@ -3,7 +3,7 @@ package charline.log.trialsheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -156,7 +156,7 @@ class BadCellsTest {
   private void refuses(String lines, int line, String fault) {
     String sheet = String.join(",", Column.headings()) + "\n" + lines;
     assertThatThrownBy(() -> bench.add(sheet))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(
             "Nothing was imported: one place in the trial sheet must be put right.\n  line %d, %s"
                 .formatted(line, fault));

@@ -7,7 +7,7 @@ import charline.exposure.Emission;
 import charline.exposure.SpotDefinition;
 import charline.log.Filter;
 import charline.log.Logbook;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import charline.trial.Rig;
 import java.io.IOException;
 import java.io.StringReader;
@@ -96,7 +96,9 @@ class SampleSheetsTest {
                   "rig,emission,rated_w,wavelength_nm,spot_mm,spot_definition,rep_khz\n"
                       + "heron,pulsed,300,1064,500um,FWHM,60\n"),
               new StringReader(
-                  "rig,checked_at,power_pct,metered_w\nheron,2026-09-01,80,231\nheron,2026-10-01,50,0.14kW\n"))
+                  "rig,checked_at,power_pct,metered_w\n"
+                      + "heron,2026-09-01,80,231\n"
+                      + "heron,2026-10-01,50,0.14kW\n"))
           .addTo(log, SheetBench.CLOCK, "Runa");
       Rig rig = log.rig("heron");
       assertThat(rig.spotDefinition()).isEqualTo(SpotDefinition.FULL_WIDTH_HALF_MAXIMUM);
@@ -124,9 +126,10 @@ class SampleSheetsTest {
           .extracting(c -> c.factor(300))
           .containsExactly(0.9625, 0.5);
       assertThatThrownBy(() -> add(log, rigs, head + "heron,2026-10-01,80,200\n"))
-          .isInstanceOf(Refused.class)
+          .isInstanceOf(Refusal.class)
           .hasMessage(
-              "Rig heron was metered at that time already, 120 W at 80 % on 2026-10-01 and not 200 W; correct the sheet.");
+              "Rig heron was metered at that time already, 120 W at 80 % on 2026-10-01 and not 200"
+                  + " W; correct the sheet.");
       assertThat(log.rig("heron").checks()).hasSize(2);
     }
   }
@@ -134,11 +137,14 @@ class SampleSheetsTest {
   @Test
   void two_rigs_whose_names_differ_in_capitals_alone_are_one_that_stands_twice() {
     refuses(
-        "rig,emission,rated_w,wavelength_nm,spot_definition\nHeron,pulsed,300,1064,1/e2\nheron,cw,300,1064,1/e2\n",
+        "rig,emission,rated_w,wavelength_nm,spot_definition\n"
+            + "Heron,pulsed,300,1064,1/e2\n"
+            + "heron,cw,300,1064,1/e2\n",
         "rig,checked_at,power_pct,metered_w\nheron,2026-09-01,80,231\n",
         """
         Nothing was imported: one place in the rig sheet must be put right.
-          line 3, rig "heron": This rig stands twice; keep one line.""");
+          line 3, rig "heron": This rig stands twice; keep one line.\
+        """);
   }
 
   private static RigSheet.Brought add(Logbook log, String rigs, String checks) {
@@ -157,27 +163,30 @@ class SampleSheetsTest {
         """
         Nothing was imported: 2 places in the rig sheet must be put right.
           line 2, emission "pulse": Kind of laser must be pulsed or cw, not "pulse".
-          line 3, rated_w "lots": A power must be a number with an optional unit, such as 30W, not "lots".""");
+          line 3, rated_w "lots": A power must be a number with an optional unit, such as 30W, not "lots".\
+        """);
     refuses(
         good + "heron,cw,300,1064,1/e2\n",
         checkHead + "heron,2026-09-01,80,231\n",
         """
         Nothing was imported: one place in the rig sheet must be put right.
-          line 3, rig "heron": This rig stands twice; keep one line.""");
+          line 3, rig "heron": This rig stands twice; keep one line.\
+        """);
     refuses(
         good,
         checkHead + "hern,2026-09-01,80,231\nheron,2026-09-01,180,231\n",
         """
         Nothing was imported: 2 places in the power checks must be put right.
           line 2, rig "hern": There is no such rig in the rig sheet; it has heron.
-          line 3: Power setting must be between 0 and 100 %, not 180 %.""");
+          line 3: Power setting must be between 0 and 100 %, not 180 %.\
+        """);
   }
 
   private void refuses(String rigs, String checks, String message) {
     try (Logbook log = open()) {
       RigSheet sheet = RigSheet.read(new StringReader(rigs), new StringReader(checks));
       assertThatThrownBy(() -> sheet.addTo(log, SheetBench.CLOCK, "Runa"))
-          .isInstanceOf(Refused.class)
+          .isInstanceOf(Refusal.class)
           .hasMessage(message);
       assertThat(log.rigs()).isEmpty();
     }

@@ -8,7 +8,7 @@ import charline.exposure.LineScan;
 import charline.exposure.PowerSetting;
 import charline.exposure.TimedArea;
 import charline.log.PatchEntry;
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import charline.trial.Reading;
 import charline.trial.WoodForm;
 import java.nio.file.Path;
@@ -105,7 +105,8 @@ class TrialSheetImporterTest {
     assertThat(bench.patches()).hasSize(3);
     assertThat(bench.add(sheet).words())
         .isEqualTo(
-            "0 patches with 0 readings, 0 new boards, 0 new finishes; 3 patches were there already");
+            "0 patches with 0 readings, 0 new boards, 0 new finishes; 3 patches were there"
+                + " already");
   }
 
   @Test
@@ -113,10 +114,12 @@ class TrialSheetImporterTest {
     bench.add(HEAD + A1);
     refuses(
         HEAD + A1.replace(",18,", ",20,"),
-        "  line 2, patch \"A\": A is in the log and differs in its settings; give this patch a code of its own, or amend the one in the log.");
+        "  line 2, patch \"A\": A is in the log and differs in its settings; give this patch a code"
+            + " of its own, or amend the one in the log.");
     refuses(
         HEAD + A1 + A2,
-        "  line 2, patch \"A\": A is in the log and differs in its readings; give this patch a code of its own, or amend the one in the log.");
+        "  line 2, patch \"A\": A is in the log and differs in its readings; give this patch a code"
+            + " of its own, or amend the one in the log.");
   }
 
   @Test
@@ -130,7 +133,7 @@ class TrialSheetImporterTest {
   @Test
   void one_bad_line_keeps_everything_out() {
     assertThatThrownBy(() -> bench.add(HEAD + A1 + A1.replaceFirst("A", "B").replace("heron", "?")))
-        .isInstanceOf(Refused.class);
+        .isInstanceOf(Refusal.class);
     assertThat(bench.patches()).isEmpty();
     assertThat(bench.log.boards()).isEmpty();
   }
@@ -142,10 +145,11 @@ class TrialSheetImporterTest {
       sheet.append(A1.replaceFirst("A", "B" + i).replace(",1,residue", ",1,burnt"));
     }
     assertThatThrownBy(() -> bench.add(sheet.toString()))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessageStartingWith(
             "Nothing was imported: 23 places in the trial sheet must be put right.\n"
-                + "  line 5, outcome \"burnt\": An outcome is clean, or tint, char and residue joined by +, not \"burnt\".\n"
+                + "  line 5, outcome \"burnt\": An outcome is clean, or tint, char and residue"
+                + " joined by +, not \"burnt\".\n"
                 + "  line 6, ")
         .hasMessageEndingWith("\n  and 3 more");
   }
@@ -155,7 +159,8 @@ class TrialSheetImporterTest {
     String sheet = HEAD + A1.replace(",18,1,", ",18,900,");
     refuses(
         sheet,
-        "  line 2, passes \"900\": Passes of 900 is outside 1 to 50 (usual: 1 to 10); correct it, or say that you are sure.");
+        "  line 2, passes \"900\": Passes of 900 is outside 1 to 50 (usual: 1 to 10); correct it,"
+            + " or say that you are sure.");
     new TrialSheetImporter(bench.log, SheetBench.CLOCK).add(SheetBench.sheet(sheet), true);
     assertThat(bench.log.patch("A").patch().lastReading().passes()).isEqualTo(900);
   }
@@ -175,10 +180,12 @@ class TrialSheetImporterTest {
     bench.add(HEAD + A1);
     refuses(
         HEAD + A1.replaceFirst("A", "B").replace(",pine,", ",oak,"),
-        "  line 2, wood \"oak\": Board panel 1 has wood pine in the log; correct it or use another name.");
+        "  line 2, wood \"oak\": Board panel 1 has wood pine in the log; correct it or use another"
+            + " name.");
     refuses(
         HEAD + A1.replaceFirst("A", "B").replace(",latex,pale,", ",latex,dark,"),
-        "  line 2, tone \"dark\": Finish wall latex has tone pale in the log; correct it or use another name.");
+        "  line 2, tone \"dark\": Finish wall latex has tone pale in the log; correct it or use"
+            + " another name.");
   }
 
   @Test
@@ -192,20 +199,22 @@ class TrialSheetImporterTest {
         A-4,2026-09-01,heron,sill,pine,weathered,19,ferry pier,wall,latex,50,20,1,clean
         """;
     assertThatThrownBy(() -> bench.add(sheet))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(
             """
             Nothing was imported: 3 places in the trial sheet must be put right.
               line 5, condition "weathered": Board sill has no condition on line 2; correct it or use another name.
               line 5, moisture_pct "19": Board sill has moisture_pct 9 on line 2; correct it or use another name.
-              line 5, job "ferry pier": Board sill has job boathouse on line 2; correct it or use another name.""");
+              line 5, job "ferry pier": Board sill has job boathouse on line 2; correct it or use another name.\
+            """);
   }
 
   @Test
   void a_finish_may_be_named_by_its_family_alone_and_boards_carry_more_where_given() {
     bench.add(
         "patch,burned_at,rig,board,wood,form,condition,moisture_pct,job,family,tone,coats,power_pct,hand_mm_s,passes,outcome\n"
-            + "A,2026-09-03,heron,locker,plywood,plywood,dented,8.5,boathouse,enamel,dark,alkyd:dark:60um + primer::1.5mil,60,18,1,clean\n");
+            + "A,2026-09-03,heron,locker,plywood,plywood,dented,8.5,boathouse,enamel,dark,alkyd:dark:60um"
+            + " + primer::1.5mil,60,18,1,clean\n");
     PatchEntry entry = bench.log.patch("A");
     assertThat(entry.patch().finish().name()).isEqualTo("dark alkyd");
     assertThat(entry.patch().finish().thicknessMicrometres()).hasValue(60 + 1.5 * 25.4);
@@ -217,10 +226,10 @@ class TrialSheetImporterTest {
   private void refuses(String sheet, String faults) {
     int before = bench.patches().size();
     assertThatThrownBy(() -> bench.add(sheet))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage(
             "Nothing was imported: one place in the trial sheet must be put right.\n" + faults);
-    assertThatThrownBy(() -> bench.check(sheet)).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> bench.check(sheet)).isInstanceOf(Refusal.class);
     assertThat(List.of(bench.patches().size())).containsExactly(before);
   }
 }

@@ -3,7 +3,7 @@ package charline.log.trialsheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import charline.log.Refused;
+import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -89,21 +89,28 @@ class TrialSheetTest {
   }
 
   private static final String COLUMNS =
-      "patch, burned_at, rig, board, wood, finish, family, tone, power_pct, power_w, rep_khz, pulse_ns, spot_mm, scan_mm_s, spacing_mm, width_mm, hand_mm_s, area_cm2, seconds, passes, outcome, soot, depth_um, by, note, patch_cm2, form, condition, moisture_pct, job, coats, read_at, burned_by, patch_note";
+      "patch, burned_at, rig, board, wood, finish, family, tone, power_pct, power_w, rep_khz,"
+          + " pulse_ns, spot_mm, scan_mm_s, spacing_mm, width_mm, hand_mm_s, area_cm2, seconds,"
+          + " passes, outcome, soot, depth_um, by, note, patch_cm2, form, condition, moisture_pct,"
+          + " job, coats, read_at, burned_by, patch_note";
   private static final String NO_NAMES =
-      "Line %d of the trial sheet must name the columns, not read \"%s\"; take out any title above the names, and name at least burned_at, rig, board, passes, outcome, of %s.";
+      "Line %d of the trial sheet must name the columns, not read \"%s\"; take out any title above"
+          + " the names, and name at least burned_at, rig, board, passes, outcome, of %s.";
 
   static Stream<Arguments> bad_sheets() {
     return Stream.of(
         Arguments.of(
             "",
-            "the trial sheet is empty; its first line must name the columns, such as patch,rig,board."),
+            "the trial sheet is empty; its first line must name the columns, such as"
+                + " patch,rig,board."),
         Arguments.of(
             " \r\n\r\n",
-            "the trial sheet is empty; its first line must name the columns, such as patch,rig,board."),
+            "the trial sheet is empty; its first line must name the columns, such as"
+                + " patch,rig,board."),
         Arguments.of(
             NEEDED + "\n",
-            "the trial sheet has column names and no lines under them; there is nothing to import."),
+            "the trial sheet has column names and no lines under them; there is nothing to"
+                + " import."),
         Arguments.of(
             "PK\u0003\u0004x",
             "the trial sheet is not plain text; if it is a spreadsheet, save it as CSV in UTF-8."),
@@ -139,38 +146,42 @@ class TrialSheetTest {
         Arguments.of(
             "patch,board,passes\nA,b1,1\n",
             "Nothing was imported: one place in the trial sheet must be put right.\n"
-                + "  line 1: Columns burned_at, rig, outcome are missing; every sheet needs burned_at, rig, board, passes, outcome."),
+                + "  line 1: Columns burned_at, rig, outcome are missing; every sheet needs"
+                + " burned_at, rig, board, passes, outcome."),
         Arguments.of(
             NEEDED + "\n" + LINE + "\n" + LINE + ",x\n2026-09-03,heron\n",
             "Nothing was imported: 2 places in the trial sheet must be put right.\n"
-                + "  line 3: It has 6 cells under 5 column names; check its separators and quotes.\n"
-                + "  line 4: It has 2 cells under 5 column names; check its separators and quotes."),
+                + "  line 3: It has 6 cells under 5 column names; check its separators and"
+                + " quotes.\n"
+                + "  line 4: It has 2 cells under 5 column names; check its separators and"
+                + " quotes."),
         Arguments.of(
             NEEDED + ",note\n" + LINE + ",\"open\n" + LINE + ",\n",
-            "A quote that opens on line 2 of the trial sheet is never closed; close it or take it out."));
+            "A quote that opens on line 2 of the trial sheet is never closed; close it or take it"
+                + " out."));
   }
 
   @ParameterizedTest
   @MethodSource("bad_sheets")
   void a_sheet_that_is_none_is_refused_in_plain_words(String text, String message) {
-    assertThatThrownBy(() -> sheet(text)).isInstanceOf(Refused.class).hasMessage(message);
+    assertThatThrownBy(() -> sheet(text)).isInstanceOf(Refusal.class).hasMessage(message);
   }
 
   @Test
   void a_missing_file_a_folder_and_another_encoding_are_told_apart() throws IOException {
     Path missing = folder.resolve("none.csv");
     assertThatThrownBy(() -> TrialSheet.read(missing))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage("There is no file %s; check its name and folder.".formatted(missing));
     Path inner = Files.createDirectory(folder.resolve("inner"));
     assertThatThrownBy(() -> TrialSheet.read(inner))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage("inner is a folder; name a CSV file.");
     Path latin = folder.resolve("latin.csv");
     Files.write(
         latin, (NEEDED + ",by\n" + LINE + ",Zo\u00eb\n").getBytes(StandardCharsets.ISO_8859_1));
     assertThatThrownBy(() -> TrialSheet.read(latin))
-        .isInstanceOf(Refused.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage("latin.csv is not UTF-8 text; save it as CSV in UTF-8.");
   }
 }

@@ -2,10 +2,11 @@ package charline.model.classical;
 
 import static charline.model.classical.Bench.seen;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import charline.model.Event;
+import charline.refusal.Refusal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,7 +19,8 @@ class ClassicalBadInputTest {
   void one_patch_is_no_curve(Method method) {
     assertThat(reason(new Bench().burn(10, 1, seen(1, "char")), method))
         .isEqualTo(
-            "A curve needs patches that charred and some that did not, but there is only one patch; burn more, at different doses.");
+            "A curve needs patches that charred and some that did not, but there is only one patch;"
+                + " burn more, at different doses.");
   }
 
   @ParameterizedTest
@@ -34,10 +36,14 @@ class ClassicalBadInputTest {
     // 1 - 0.1^(1/10) = 20.6 %: Clopper and Pearson 1934 for no event in ten
     assertThat(reason(never, method))
         .isEqualTo(
-            "A curve needs patches that charred and some that did not, but none of 10 charred; patches burned like these char in at most 20.6 % of cases (90 % confidence, Clopper-Pearson); burn some hotter.");
+            "A curve needs patches that charred and some that did not, but none of 10 charred;"
+                + " patches burned like these char in at most 20.6 % of cases (90 % confidence,"
+                + " Clopper-Pearson); burn some hotter.");
     assertThat(reason(always, method))
         .isEqualTo(
-            "A curve needs patches that charred and some that did not, but char was seen at the first look on all 10; patches burned like these char in at least 79.4 % of cases (90 % confidence, Clopper-Pearson); burn some with less dose.");
+            "A curve needs patches that charred and some that did not, but char was seen at the"
+                + " first look on all 10; patches burned like these char in at least 79.4 % of"
+                + " cases (90 % confidence, Clopper-Pearson); burn some with less dose.");
   }
 
   @Test
@@ -49,7 +55,8 @@ class ClassicalBadInputTest {
 
     assertThat(reason(bench, Method.FIRTH))
         .startsWith(
-            "A curve needs settings that differ, but all 6 patches had the same: 2 of them charred, which at those settings means a chance between 6.28 and 72.9 %");
+            "A curve needs settings that differ, but all 6 patches had the same: 2 of them charred,"
+                + " which at those settings means a chance between 6.28 and 72.9 %");
   }
 
   @Test
@@ -88,7 +95,8 @@ class ClassicalBadInputTest {
     assertThat(fit.at().movedAlong()).containsExactly("fluence");
     assertThat(fit.notes())
         .contains(
-            "ln fluence / F0 is left out: in these trials it moved only together with ln dose (J/cm2), so its share cannot be told; burn some patches where it moves alone.");
+            "ln fluence / F0 is left out: in these trials it moved only together with ln dose"
+                + " (J/cm2), so its share cannot be told; burn some patches where it moves alone.");
   }
 
   @Test
@@ -142,7 +150,9 @@ class ClassicalBadInputTest {
     assertThat(separating.kind()).isEqualTo("complete");
     assertThat(separating.words())
         .startsWith(
-            "Every charred patch had more dose than every uncharred one (9 J/cm2 against at most 8), so a step anywhere between explains them all. That is complete separation: ")
+            "Every charred patch had more dose than every uncharred one (9 J/cm2 against at most"
+                + " 8), so a step anywhere between explains them all. That is complete separation:"
+                + " ")
         .contains("maximum likelihood has no finite answer; Firth's has");
     assertThat(none.reason())
         .isEqualTo("There is no fit by maximum likelihood; ask for firth instead.");
@@ -179,19 +189,22 @@ class ClassicalBadInputTest {
     assertThat(law(none)).isEmpty();
     assertThat(law(alike))
         .containsExactly(
-            "The ablation law needs depths at more than one fluence, but all 5 were measured at 1 J/cm2; change the power.");
+            "The ablation law needs depths at more than one fluence, but all 5 were measured at 1"
+                + " J/cm2; change the power.");
     assertThat(law(falling).get(0)).startsWith("Depth per pulse must rise with fluence");
     assertThat(law(few))
         .containsExactly(
-            "The ablation law needs depths on 3 patches or more that still had residue, but there are 2; measure more.");
+            "The ablation law needs depths on 3 patches or more that still had residue, but there"
+                + " are 2; measure more.");
   }
 
   @Test
   void a_confidence_that_bounds_nothing_is_refused() {
-    assertThatIllegalArgumentException()
+    assertThatExceptionOfType(Refusal.class)
         .isThrownBy(() -> new ClassicalRegression(Method.ML, 0.05, 0.5))
         .withMessage(
-            "Confidence must lie between 0.5 and 1, not 0.5; a bound that holds less often than not is none.");
+            "Confidence must lie between 0.5 and 1, not 0.5; a bound that holds less often than not"
+                + " is none.");
   }
 
   /** Overlapping outcomes at settings that all move. */

@@ -1,2 +1,0 @@
-/** What was tapped at the bench, read, checked and recorded once. Knows no HTTP. */
-package charline.bench.entry;

@@ -1,2 +1,0 @@
-/** Fitted models kept at hand while the log grows. Knows no HTTP. */
-package charline.bench.live;

@@ -1,0 +1,74 @@
+package charline.drift;
+
+import charline.exposure.Settings;
+import charline.model.Coating;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The control patch of a rig: one setting in the middle of the trials, burned again every eighth
+ * patch, so that a change of the rig can be told from a change of the settings (common practice, no
+ * published source).
+ */
+public final class ControlPatch {
+  /** So many patches from one control patch to the next, that one included. */
+  public static final int EVERY = 8;
+
+  /** A setting burned so often is taken for the control setting, planned as one or not. */
+  static final int REPEATS = 3;
+
+  /** Another coat clears sooner or later by itself, so that only the same coat is a repeat. */
+  private record Repeated(Settings settings, Coating coat) {}
+
+  private ControlPatch() {}
+
+  /**
+   * The setting that a rig repeated most on one coat in these trials, at least three times; of
+   * equally common ones the first. Coats are the same where tone and thickness are.
+   */
+  public static Optional<Settings> setting(List<Patch> patches, Rig rig) {
+    return repeated(patches, rig, REPEATS);
+  }
+
+  /** The setting to burn again as a control: what was burned twice has begun to be one. */
+  public static Optional<Settings> begun(List<Patch> patches, Rig rig) {
+    return repeated(patches, rig, 2);
+  }
+
+  private static Optional<Settings> repeated(List<Patch> patches, Rig rig, int atLeast) {
+    Map<Repeated, Integer> counts = new LinkedHashMap<>();
+    patches.stream()
+        .filter(p -> p.rig().id().equals(rig.id()))
+        .forEach(
+            p -> counts.merge(new Repeated(p.settings(), Coating.of(p.finish())), 1, Integer::sum));
+    Optional<Settings> most = Optional.empty();
+    int best = atLeast - 1;
+    for (Map.Entry<Repeated, Integer> entry : counts.entrySet()) {
+      if (entry.getValue() > best) {
+        best = entry.getValue();
+        most = Optional.of(entry.getKey().settings());
+      }
+    }
+    return most;
+  }
+
+  /**
+   * How many patches a rig has burned since its latest control patch, on any coat; all of them
+   * where there was none.
+   *
+   * @param patches trials in the order of burning
+   */
+  public static int since(List<Patch> patches, Rig rig, Optional<Settings> control) {
+    int count = 0;
+    for (Patch patch : patches) {
+      if (patch.rig().id().equals(rig.id())) {
+        count = control.filter(patch.settings()::equals).isPresent() ? 0 : count + 1;
+      }
+    }
+    return count;
+  }
+}

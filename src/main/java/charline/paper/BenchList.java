@@ -1,0 +1,40 @@
+package charline.paper;
+
+import charline.plan.NextPatches;
+import charline.trial.Stratum;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.TemplateOutput;
+import gg.jte.output.StringOutput;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The patches to burn next as a page for the bench, with boxes to tick for what is seen after every
+ * pass.
+ *
+ * @param stratum what the patches are about
+ * @param next the patches
+ * @param codes codes reserved for them, one each in their order
+ * @param stamp who prints it from which log, and when
+ */
+public record BenchList(Stratum stratum, NextPatches next, List<String> codes, SheetStamp stamp) {
+  private static final TemplateEngine PAGES =
+      TemplateEngine.createPrecompiled(null, ContentType.Html, null, "charline.paper.templates");
+
+  public BenchList {
+    codes = List.copyOf(codes);
+    if (codes.size() != next.suggestions().size()) {
+      throw new IllegalArgumentException(
+          "A bench list needs one code for each patch, not %d for %d."
+              .formatted(codes.size(), next.suggestions().size()));
+    }
+  }
+
+  /** The page: the same in, the same bytes out. */
+  public String html() {
+    TemplateOutput output = new StringOutput();
+    PAGES.render("benchlist.jte", Map.of("page", BenchListPage.of(this)), output);
+    return output.toString();
+  }
+}

@@ -1,0 +1,78 @@
+package charline.paper;
+
+import charline.paper.SheetPage.Line;
+import charline.paper.SheetPage.Refusal;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Shares one page out. The cautions come first and the map takes the height they leave; where that
+ * is little, the type gets smaller and the last lines of evidence go. Heights are estimates in mm
+ * for the type sizes of the template.
+ *
+ * @param plotHeight height of the map's plotting area in drawing units of a tenth of a millimetre
+ * @param tight true where the page needs its smaller type
+ */
+record PageRoom(int plotHeight, boolean tight) {
+  /** Left empty for fonts that run wider than those that the estimates are for. */
+  private static final double SPARE = 3;
+
+  private static final double HEADER = 16;
+  private static final double START = 41;
+  private static final double MAP_WITHOUT_PLOT = 28;
+  private static final double LOWER = 35;
+  private static final double FOOTER = 10;
+  private static final double GAPS = 5 * 1.8;
+
+  private static final int LOWEST = 340;
+  private static final int TIGHT_BELOW = 420;
+  private static final int HIGHEST = 720;
+  private static final int FEWEST_LINES = 4;
+
+  static PageRoom of(SheetPage page, Paper paper) {
+    double others =
+        HEADER
+            + 9 * (lines(page.title(), 32) - 1)
+            + page.warning().map(w -> 6 + 4.7 * lines(w, 95)).orElse(0.0)
+            + page.refusal().map(PageRoom::refusal).orElse(START)
+            + LOWER
+            + cautions(page)
+            + FOOTER
+            + GAPS;
+    long plot = Math.round(10 * (paper.usableMillimetres() - SPARE - others - MAP_WITHOUT_PLOT));
+    return new PageRoom((int) Math.max(LOWEST, Math.min(HIGHEST, plot)), plot < TIGHT_BELOW);
+  }
+
+  /** The lines that have room beside the map: the last go first, never the first four. */
+  List<Line> fitting(List<Line> lines) {
+    List<Line> kept = new ArrayList<>(lines);
+    while (kept.size() > FEWEST_LINES && beside(kept) > MAP_WITHOUT_PLOT + plotHeight / 10.0) {
+      kept.remove(kept.size() - 1);
+    }
+    return kept;
+  }
+
+  private static double beside(List<Line> lines) {
+    return 6
+        + lines.stream().mapToDouble(l -> 3.6 * lines(l.label() + ": " + l.text(), 49) + 0.7).sum();
+  }
+
+  private static double refusal(Refusal refusal) {
+    return 24
+        + 5.4 * (lines("Why: " + refusal.reason(), 92) + lines("Now: " + refusal.nextStep(), 92))
+        + 4.5 * refusal.rules().stream().mapToInt(r -> lines(r, 108)).sum();
+  }
+
+  private static double cautions(SheetPage page) {
+    int inTwoColumns =
+        page.cautions().stream().mapToInt(c -> lines(c.topic() + ". " + c.text(), 72)).sum();
+    return 12
+        + 3.4 * Math.ceil(inTwoColumns / 2.0)
+        + 0.4 * page.cautions().size()
+        + 3.4 * lines(page.rules(), 60);
+  }
+
+  private static int lines(String text, int charactersPerLine) {
+    return Math.max(1, (text.length() + charactersPerLine - 1) / charactersPerLine);
+  }
+}

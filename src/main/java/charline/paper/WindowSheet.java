@@ -1,0 +1,84 @@
+package charline.paper;
+
+import charline.trial.Caution;
+import charline.window.Bench;
+import charline.window.Box;
+import charline.window.JobRisk;
+import charline.window.Recommendation;
+import charline.window.Verdict;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.TemplateOutput;
+import gg.jte.output.StringOutput;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The one-page window sheet: self-contained HTML that loads nothing and prints on one page.
+ *
+ * <p>A verdict without a window gets a sheet too, and never a start setting. The cautions given are
+ * completed by those that no sheet goes without: beam, fire, lead and fume.
+ *
+ * @param recommendation the answer to print
+ * @param cautions hazards of this family, wood and kind of laser, the gravest first
+ * @param stamp where and when it is printed
+ * @param job risk over a whole job, printed beside the risk per area
+ */
+public record WindowSheet(
+    Recommendation recommendation,
+    List<Caution> cautions,
+    SheetStamp stamp,
+    Optional<JobRisk> job) {
+  private static final TemplateEngine PAGES =
+      TemplateEngine.createPrecompiled(null, ContentType.Html, null, "charline.paper.templates");
+
+  public WindowSheet {
+    cautions = List.copyOf(cautions);
+  }
+
+  /** A sheet that says nothing of a job. */
+  public WindowSheet(Recommendation recommendation, List<Caution> cautions, SheetStamp stamp) {
+    this(recommendation, cautions, stamp, Optional.empty());
+  }
+
+  /** The page for whatever paper the printer holds. */
+  public String html() {
+    return html(Paper.ANY);
+  }
+
+  /** The page for a paper: the same in, the same bytes out. */
+  public String html(Paper paper) {
+    return rendered("sheet.jte", Map.of("page", page(paper), "paper", paper));
+  }
+
+  /** The words of the page. */
+  SheetPage page(Paper paper) {
+    return new SheetWords(this).page(paper);
+  }
+
+  /** What stays as it is while power, speed and passes vary: "spot 0.6 mm (1/e2), 40 kHz, ...". */
+  public static String fixedKnobs(Bench bench) {
+    return new BenchWords(bench).fixed();
+  }
+
+  /**
+   * The map alone with its legend, as an HTML fragment with its own style; empty where the
+   * recommendation has none.
+   */
+  public static Optional<String> mapHtml(Recommendation recommendation) {
+    return MapPicture.of(recommendation, MapPicture.USUAL_PLOT_HEIGHT)
+        .map(map -> rendered("map.jte", Map.of("map", map, "tallied", true)));
+  }
+
+  /** The box to print: none unless the verdict is a window, whatever else was passed. */
+  static Optional<Box> box(Recommendation recommendation) {
+    return recommendation.chosen().filter(b -> recommendation.verdict() == Verdict.WINDOW);
+  }
+
+  private static String rendered(String template, Map<String, Object> values) {
+    TemplateOutput output = new StringOutput();
+    PAGES.render(template, values, output);
+    return output.toString();
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * The printed page: values in, HTML out.
+ *
+ * <p>This package must not know of the log or of commands.
+ */
+package charline.paper;

@@ -1,0 +1,84 @@
+package charline.quote;
+
+import charline.exposure.AreaRate;
+import charline.quantity.Invariant;
+import charline.refusal.Refusal;
+import java.util.List;
+
+/**
+ * What a job will take, in hours, with its parts.
+ *
+ * @param areaSquareMetres area of the job
+ * @param parts what the time is made of
+ * @param warnings where less is reckoned than the cautions ask for, a sentence or two each
+ * @param assumptions what was taken for granted, a sentence each
+ */
+public record Quote(
+    double areaSquareMetres, List<Part> parts, List<String> warnings, List<String> assumptions) {
+  /**
+   * Hours as a range.
+   *
+   * @param low where all goes well
+   * @param usual to be expected
+   * @param high where it does not
+   */
+  public record Hours(double low, double usual, double high) {
+    public Hours {
+      if (!(0 <= low && low <= usual && usual <= high)) {
+        throw Refusal.usage(
+            "Hours must not fall from the low to the high end, as %s, %s, %s do."
+                .formatted(Invariant.plain(low), Invariant.plain(usual), Invariant.plain(high)));
+      }
+    }
+
+    static Hours minutes(double low, double usual, double high) {
+      return new Hours(low / 60, usual / 60, high / 60);
+    }
+
+    Hours times(double factor) {
+      return new Hours(low * factor, usual * factor, high * factor);
+    }
+  }
+
+  /**
+   * One part of the time.
+   *
+   * @param name what is done
+   * @param hours how long
+   * @param how what it was reckoned from
+   */
+  public record Part(String name, Hours hours, String how) {}
+
+  public Quote {
+    parts = List.copyOf(parts);
+    warnings = List.copyOf(warnings);
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /** All parts together; the ends add up as if all went well, or none did. */
+  public Hours total() {
+    double low = 0;
+    double usual = 0;
+    double high = 0;
+    for (Part part : parts) {
+      low += part.hours().low();
+      usual += part.hours().usual();
+      high += part.hours().high();
+    }
+    return new Hours(low, usual, high);
+  }
+
+  /**
+   * Hours over the work with the beam on and the handling between: area x passes / (rate of one
+   * pass x hand efficiency).
+   *
+   * @param areaSquareMetres area of the job, above 0
+   * @param onePass area rate of one pass
+   * @param passes passes over all of it, 1 or more
+   * @param handEfficiency share of the time in which the beam works, above 0 and up to 1
+   */
+  public static double workHours(
+      double areaSquareMetres, AreaRate onePass, int passes, double handEfficiency) {
+    return onePass.netOf(passes).hoursFor(areaSquareMetres, handEfficiency);
+  }
+}

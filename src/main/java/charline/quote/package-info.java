@@ -1,0 +1,2 @@
+/** Hours of a job, from its window. Knows no files, pages or commands. */
+package charline.quote;

@@ -1,0 +1,60 @@
+package charline.refusal;
+
+/**
+ * The program does not do what was asked, and the user can put that right. The message is one
+ * sentence: what must hold, what came, what to do. Every other exception is a fault of the program.
+ */
+public final class Refusal extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  /** What kind of fault it is, and so which exit code a command ends with. */
+  public enum Kind {
+    /** There is nothing of that kind in the log: the answer is no. */
+    NOTHING_FOUND,
+    /** What was asked makes no sense here: an unknown word, a number out of range, a taken name. */
+    USAGE,
+    /** The data or the file are not fit for what was asked. */
+    DATA
+  }
+
+  private final Kind kind;
+
+  private Refusal(Kind kind, String sentence, Throwable cause) {
+    super(sentence, cause);
+    this.kind = kind;
+  }
+
+  /** Nothing of what was asked about is in the log. */
+  public static Refusal nothingFound(String sentence) {
+    return new Refusal(Kind.NOTHING_FOUND, sentence, null);
+  }
+
+  /** The request must be changed. */
+  public static Refusal usage(String sentence) {
+    return new Refusal(Kind.USAGE, sentence, null);
+  }
+
+  /** The same for a failure that something else caused. */
+  public static Refusal usage(String sentence, Throwable cause) {
+    return new Refusal(Kind.USAGE, sentence, cause);
+  }
+
+  /** The data or the file must be changed. */
+  public static Refusal data(String sentence) {
+    return new Refusal(Kind.DATA, sentence, null);
+  }
+
+  /** The same for a failure that something else caused. */
+  public static Refusal data(String sentence, Throwable cause) {
+    return new Refusal(Kind.DATA, sentence, cause);
+  }
+
+  /** The same fault in other words, as where a line or an option is named. */
+  public Refusal reworded(String sentence) {
+    return new Refusal(kind, sentence, this);
+  }
+
+  public Kind kind() {
+    return kind;
+  }
+}

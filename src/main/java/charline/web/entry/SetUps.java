@@ -1,0 +1,164 @@
+package charline.web.entry;
+
+import charline.exposure.Emission;
+import charline.exposure.SpotDefinition;
+import charline.log.Logbook;
+import charline.quantity.Measure;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
+import charline.trial.Board;
+import charline.trial.Coat;
+import charline.trial.Finish;
+import charline.trial.Plausibility;
+import charline.trial.Plausibility.Doubt;
+import charline.trial.Plausibility.Knob;
+import charline.trial.PowerCheck;
+import charline.trial.Rig;
+import charline.trial.Tone;
+import charline.trial.WoodForm;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+
+/** Sets up what patches are burned with and on, from the named values of a form. */
+public final class SetUps {
+  private static final int MOST_COATS = 6;
+  private static final String[] NAMES = {
+    "name", "kind", "rated", "wavelength", "spot", "spot_means", "rep", "pulse", "width", "lens",
+    "sure", "rig", "percent", "metered", "wood", "form", "condition", "moisture", "job", "family"
+  };
+
+  private final Logbook log;
+  private final Clock clock;
+
+  public SetUps(Logbook log, Clock clock) {
+    this.log = log;
+    this.clock = clock;
+  }
+
+  /** Sets up a rig. */
+  public void rig(UnaryOperator<String> form, String by) {
+    Fields f = fields(form);
+    Emission emission = Emission.ofWord(f.need("kind", "The kind of laser"));
+    boolean pulsed = emission == Emission.PULSED;
+    Rig rig =
+        new Rig(
+            log.newId(),
+            name(f),
+            emission,
+            measure(f.need("rated", "The rated power"), Quantity.POWER),
+            measure(f.need("wavelength", "The wavelength"), Quantity.WAVELENGTH),
+            SpotDefinition.ofWord(f.need("spot_means", "What the spot diameter means")),
+            given(f, "spot", Quantity.LENGTH),
+            pulsed ? given(f, "rep", Quantity.RATE) : OptionalDouble.empty(),
+            pulsed ? given(f, "pulse", Quantity.PULSE_DURATION) : OptionalDouble.empty(),
+            given(f, "width", Quantity.LENGTH),
+            Optional.ofNullable(f.line("lens")),
+            List.of());
+    Doubtful.require(f.yes("sure"), Plausibility.about(rig));
+    log.add(rig, by);
+  }
+
+  /** Records a metered power, as of now. */
+  public void check(UnaryOperator<String> form, String by) {
+    Fields f = fields(form);
+    Rig rig = log.rig(f.need("rig", "The rig"));
+    PowerCheck check =
+        new PowerCheck(
+            log.newId(),
+            OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
+            measure(f.need("percent", "The power setting"), Quantity.SHARE),
+            measure(f.need("metered", "The metered power"), Quantity.POWER));
+    Doubtful.require(f.yes("sure"), Plausibility.about(check, rig));
+    log.addCheck(rig.name(), check, by);
+  }
+
+  /** Sets up a board. */
+  public void board(UnaryOperator<String> form, String by) {
+    Fields f = fields(form);
+    OptionalDouble moisture = given(f, "moisture", Quantity.SHARE);
+    Board board =
+        new Board(
+            log.newId(),
+            name(f),
+            log.wood(f.need("wood", "The wood")),
+            WoodForm.ofWord(f.need("form", "The form of the board")),
+            Optional.ofNullable(f.line("condition")),
+            moisture,
+            Optional.ofNullable(f.line("job")));
+    moisture.ifPresent(m -> Doubtful.require(f.yes("sure"), Knob.MOISTURE.doubts(m)));
+    log.add(board, by);
+  }
+
+  /** Sets up a finish: coats 1, 2, ..., outermost first; a coat without family is left out. */
+  public void finish(UnaryOperator<String> form, String by) {
+    Fields f = fields(form);
+    List<Coat> coats = new ArrayList<>();
+    List<Doubt> doubts = new ArrayList<>();
+    for (int i = 1; i <= MOST_COATS; i++) {
+      String family = f.line("coat" + i);
+      if (family != null) {
+        OptionalDouble thickness = given(f, "thickness" + i, Quantity.THICKNESS);
+        thickness.ifPresent(um -> doubts.addAll(Knob.THICKNESS.doubts(um)));
+        coats.add(
+            new Coat(
+                log.family(family),
+                Optional.ofNullable(f.line("tone" + i)).map(Tone::ofWord),
+                thickness));
+      } else if (f.line("thickness" + i) != null || f.line("tone" + i) != null) {
+        throw Refusal.usage(
+            "Coat %d has a tone or a thickness and no kind; choose what coat it is, or empty its line."
+                .formatted(i));
+      }
+    }
+    if (coats.isEmpty()) {
+      throw Refusal.usage("A finish needs at least one coat; choose what the outermost one is.");
+    }
+    Doubtful.require(f.yes("sure"), doubts);
+    String family = f.line("family");
+    log.add(
+        new Finish(
+            log.newId(),
+            name(f),
+            family == null ? coats.get(0).family() : log.family(family),
+            coats),
+        by);
+  }
+
+  private static Fields fields(UnaryOperator<String> form) {
+    Map<String, Object> values = new HashMap<>();
+    for (String name : NAMES) {
+      values.put(name, form.apply(name));
+    }
+    for (int i = 1; i <= MOST_COATS; i++) {
+      for (String part : List.of("coat", "tone", "thickness")) {
+        values.put(part + i, form.apply(part + i));
+      }
+    }
+    return new Fields(values);
+  }
+
+  private static String name(Fields f) {
+    String name = f.need("name", "A name");
+    if (name.chars().anyMatch(Character::isISOControl)) {
+      throw Refusal.usage("A name must be one line of text.");
+    }
+    return name;
+  }
+
+  private static double measure(String text, Quantity quantity) {
+    return Measure.parse(text, quantity).value();
+  }
+
+  private static OptionalDouble given(Fields f, String name, Quantity quantity) {
+    String text = f.line(name);
+    return text == null ? OptionalDouble.empty() : OptionalDouble.of(measure(text, quantity));
+  }
+}

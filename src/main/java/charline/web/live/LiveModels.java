@@ -1,0 +1,252 @@
+package charline.web.live;
+
+import charline.drift.Validity;
+import charline.log.Logbook;
+import charline.model.Fitter;
+import charline.model.Trials;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import charline.trial.Stratum;
+import charline.window.Asked;
+import charline.window.Bench;
+import charline.window.LiveForecast;
+import charline.window.Recommendation;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
+
+/**
+ * Models of every stratum that was asked for, fitted once per change of its patches. While a fit
+ * runs, the one before it answers and says so: a person at the bench never waits for a fit.
+ */
+public final class LiveModels implements AutoCloseable {
+  private static final int KEPT_ANSWERS = 32;
+  private static final Duration LONGEST = Duration.ofSeconds(30);
+
+  private final Logbook log;
+  private final Fitter fitter;
+  private final Function<Trials, LiveForecast> fit;
+  private final Duration longest;
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          task -> {
+            Thread thread = new Thread(task, "fitting");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private final Map<Subject, Fitting> fittings = new LinkedHashMap<>();
+  private final Map<Question, Recommendation> answers = new LastAsked<>();
+  private final Map<Standing, CompletableFuture<Validity>> validities = new LastAsked<>();
+  private Shelf shelf;
+
+  public LiveModels(Logbook log, Fitter fitter) {
+    this(log, fitter, trials -> LiveForecast.fitted(fitter, trials), LONGEST);
+  }
+
+  /** With a fit that can be made to wait. */
+  LiveModels(Logbook log, Fitter fitter, Function<Trials, LiveForecast> fit, Duration longest) {
+    this.log = log;
+    this.fitter = fitter;
+    this.fit = fit;
+    this.longest = longest;
+  }
+
+  /** How long a person waits who asked for one window. */
+  public Duration longest() {
+    return longest;
+  }
+
+  private record Subject(Stratum stratum, boolean acceptTint) {}
+
+  /** Models are the same object for as long as their patches stay the same. */
+  private record Question(LiveForecast models, Bench bench, Asked asked) {}
+
+  /** A rig with another power check is another rig. */
+  private record Standing(LiveForecast models, Rig rig) {}
+
+  /** Answers to what was asked last. */
+  private static final class LastAsked<K, V> extends LinkedHashMap<K, V> {
+    private static final long serialVersionUID = 1L;
+
+    LastAsked() {
+      super(16, 0.75f, true);
+    }
+
+    @Override
+    protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+      return size() > KEPT_ANSWERS;
+    }
+  }
+
+  /**
+   * A fit, done or under way.
+   *
+   * @param edition the newest edition of the shelf that was seen to hold these patches
+   * @param before the newest models from before these patches
+   */
+  private record Fitting(
+      long edition,
+      List<Patch> patches,
+      Optional<LiveForecast> before,
+      CompletableFuture<LiveForecast> now) {}
+
+  /**
+   * What is known of a stratum now.
+   *
+   * @param models the newest that are ready; empty where there is no patch yet, or no fit yet
+   * @param renewing true while newer ones are being fitted
+   */
+  public record Known(Optional<LiveForecast> models, boolean renewing) {}
+
+  /**
+   * How models of a stratum stand to what the log holds now.
+   *
+   * @param models older ones that answer while newer ones are being fitted
+   */
+  public Behind behind(LiveForecast models) {
+    Trials trials = models.trials();
+    return Behind.of(trials.patches(), shelf().strata().getOrDefault(trials.stratum(), List.of()));
+  }
+
+  /** What the log holds now. */
+  public synchronized Shelf shelf() {
+    String state = log.state();
+    if (shelf == null || !shelf.state().equals(state)) {
+      shelf = Shelf.read(log, shelf == null ? 1 : shelf.edition() + 1, state);
+    }
+    return shelf;
+  }
+
+  /**
+   * Models of a stratum.
+   *
+   * @param patience how long to wait for a fit before an older one will do
+   */
+  public Known of(Stratum stratum, boolean acceptTint, Duration patience) {
+    return of(shelf(), stratum, acceptTint, patience);
+  }
+
+  /** The same for a request that saw the log as it was then; never older than others saw it. */
+  Known of(Shelf seen, Stratum stratum, boolean acceptTint, Duration patience) {
+    List<Patch> patches = seen.strata().get(stratum);
+    if (patches == null) {
+      return new Known(Optional.empty(), false);
+    }
+    Subject subject = new Subject(stratum, acceptTint);
+    long deadline = System.nanoTime() + patience.toNanos();
+    while (true) {
+      Fitting fitting = fitting(subject, seen.edition(), patches);
+      try {
+        long left = Math.max(0, deadline - System.nanoTime());
+        return new Known(Optional.of(fitting.now().get(left, TimeUnit.NANOSECONDS)), false);
+      } catch (CancellationException e) {
+        // Another device recorded a patch meanwhile: the fit with it has the time that is left.
+      } catch (TimeoutException e) {
+        return new Known(fitting.before(), true);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        return new Known(fitting.before(), true);
+      } catch (ExecutionException e) {
+        throw new IllegalStateException("The models of " + stratum.words() + " failed.", e);
+      }
+    }
+  }
+
+  /** The fit for these patches, or for those of a newer edition where there is one already. */
+  private synchronized Fitting fitting(Subject subject, long edition, List<Patch> patches) {
+    Fitting known = fittings.get(subject);
+    if (known != null && known.edition() >= edition) {
+      return known;
+    }
+    if (known != null && known.patches().equals(patches)) {
+      Fitting same = new Fitting(edition, known.patches(), known.before(), known.now());
+      fittings.put(subject, same);
+      return same;
+    }
+    Trials trials = new Trials(subject.stratum(), patches, subject.acceptTint());
+    Fitting fresh =
+        new Fitting(
+            edition,
+            patches,
+            known == null ? Optional.empty() : newest(known),
+            CompletableFuture.supplyAsync(() -> fit.apply(trials), worker));
+    fittings.put(subject, fresh);
+    if (known != null) {
+      known.now().cancel(false); // only now, so that whoever waits for it finds the fresh one
+    }
+    return fresh;
+  }
+
+  private static Optional<LiveForecast> newest(Fitting fitting) {
+    if (!fitting.now().isDone()) {
+      return fitting.before();
+    }
+    try {
+      return Optional.of(fitting.now().join());
+    } catch (CompletionException e) {
+      return fitting.before();
+    }
+  }
+
+  /** The window of models, computed once per question. */
+  public Recommendation recommend(LiveForecast models, Bench bench, Asked asked) {
+    Question question = new Question(models, bench, asked);
+    synchronized (answers) {
+      Recommendation known = answers.get(question);
+      if (known != null) {
+        return known;
+      }
+    }
+    Recommendation found = models.recommend(bench, asked);
+    synchronized (answers) {
+      answers.put(question, found);
+    }
+    return found;
+  }
+
+  /**
+   * Whether the window of models may be used on a rig, decided once per change of their patches and
+   * of the rig. Control patches cost a fit, so it is decided where the models are fitted.
+   *
+   * @param rig with all its power checks up to now
+   * @param patience how long to wait
+   * @return empty where that was not long enough
+   */
+  public Optional<Validity> validity(LiveForecast models, Rig rig, Duration patience) {
+    CompletableFuture<Validity> validity;
+    synchronized (validities) {
+      validity =
+          validities.computeIfAbsent(
+              new Standing(models, rig),
+              standing ->
+                  CompletableFuture.supplyAsync(
+                      () -> Validity.of(rig, models.trials(), fitter), worker));
+    }
+    try {
+      return Optional.of(validity.get(patience.toNanos(), TimeUnit.NANOSECONDS));
+    } catch (TimeoutException e) {
+      return Optional.empty();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return Optional.empty();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("The drift of rig " + rig.name() + " failed.", e);
+    }
+  }
+
+  @Override
+  public void close() {
+    worker.shutdownNow();
+  }
+}

@@ -1,0 +1,92 @@
+package charline.web.pages;
+
+import charline.log.Photo;
+import charline.web.entry.Entries;
+import charline.web.entry.Fields;
+import charline.web.entry.Kept;
+import charline.web.entry.Photos;
+import charline.web.security.Door;
+import charline.web.security.Headers;
+import charline.web.security.Seat;
+import charline.web.security.Turned;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Where devices send what was tapped, and photographs are taken in and shown. */
+final class EntryPages {
+  private final Entries entries;
+  private final Photos photos;
+  private final String person;
+
+  EntryPages(Entries entries, Photos photos, String person) {
+    this.entries = entries;
+    this.photos = photos;
+    this.person = person;
+  }
+
+  void add(RoutesConfig routes) {
+    routes.get("/pulse", EntryPages::pulse);
+    routes.post("/entries/patch", ctx -> reply(ctx, entries.patch(fields(ctx), person)));
+    routes.post("/entries/reading", ctx -> reply(ctx, entries.reading(fields(ctx), person)));
+    routes.post("/entries/undo", ctx -> reply(ctx, entries.undo(fields(ctx), person)));
+    routes.post("/photos", this::photo);
+    routes.get("/photo/{code}/{id}", this::show);
+  }
+
+  /** Tells a device that the bench is there, and what its entries must carry now. */
+  private static void pulse(Context ctx) {
+    Pages.json(ctx, Map.of("token", Door.seatOf(ctx).map(Seat::formToken).orElse("")));
+  }
+
+  private static Fields fields(Context ctx) {
+    if (!ctx.isJson()) {
+      throw new Turned(415, "An entry must be sent as application/json.");
+    }
+    return Fields.parse(ctx.body());
+  }
+
+  private static void reply(Context ctx, Kept kept) {
+    Map<String, Object> words = new LinkedHashMap<>();
+    words.put("id", kept.id().toString());
+    words.put("patch", kept.patch().toString());
+    words.put("code", kept.code());
+    words.put("passes", kept.passes());
+    words.put("outcome", kept.outcome());
+    words.put("again", kept.again());
+    Pages.json(ctx, words);
+  }
+
+  private void photo(Context ctx) throws IOException {
+    String declared = ctx.header("Content-Length");
+    if (declared != null
+        && declared.matches("\\d{1,18}")
+        && Long.parseLong(declared) > Photos.MOST_BYTES) {
+      throw new Turned(413, Photos.TOO_LARGE);
+    }
+    byte[] content;
+    try (InputStream in = ctx.bodyInputStream()) {
+      content = in.readNBytes(Photos.MOST_BYTES + 1);
+    }
+    if (content.length > Photos.MOST_BYTES) {
+      throw new Turned(413, Photos.TOO_LARGE);
+    }
+    String by = ctx.queryParam("by");
+    Photo photo =
+        photos.keep(
+            ctx.queryParam("id"),
+            ctx.queryParam("patch"),
+            content,
+            by == null || by.isBlank() ? person : by);
+    Pages.json(ctx, Map.of("id", photo.id().toString(), "sha256", photo.sha256()));
+  }
+
+  private void show(Context ctx) {
+    Photo photo = photos.of(ctx.pathParam("code"), ctx.pathParam("id"));
+    Headers.pictureOnly(ctx, photo.fileName().replaceAll("[^A-Za-z0-9._-]", "_"));
+    ctx.contentType(Photos.safeType(photo)).result(photo.content());
+  }
+}

@@ -1,0 +1,59 @@
+package charline.web.pages;
+
+import charline.web.security.Door;
+import charline.web.security.Headers;
+import com.fasterxml.jackson.jr.ob.JSON;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.TemplateOutput;
+import gg.jte.output.StringOutput;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Fills templates and sends what comes out. */
+final class Pages {
+  private static final TemplateEngine TEMPLATES =
+      TemplateEngine.createPrecompiled(null, ContentType.Html, null, "charline.web.templates");
+
+  private final boolean shared;
+
+  Pages(boolean shared) {
+    this.shared = shared;
+  }
+
+  Frame frame(Context ctx, String title, String tab, String... scripts) {
+    return new Frame(title, tab, Door.seatOf(ctx), shared, List.of(scripts));
+  }
+
+  /** Sends a page made from a template. */
+  void send(Context ctx, String template, Frame frame, Map<String, Object> values) {
+    Map<String, Object> all = new HashMap<>(values);
+    all.put("frame", frame);
+    send(ctx, filled(template, all));
+  }
+
+  /** Sends a page whose inline styles are our own. */
+  static void send(Context ctx, String html) {
+    Headers.allowStylesOf(ctx, html);
+    ctx.contentType("text/html; charset=utf-8").result(html);
+  }
+
+  static String filled(String template, Map<String, Object> values) {
+    TemplateOutput output = new StringOutput();
+    TEMPLATES.render(template + ".jte", values, output);
+    return output.toString();
+  }
+
+  /** Sends a JSON object. */
+  static void json(Context ctx, Object value) {
+    try {
+      ctx.contentType("application/json; charset=utf-8").result(JSON.std.asString(value));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // memory to memory: nothing outside can fail
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package charline.web.pages;
+
+import charline.exposure.Exposure;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.refusal.Refusal;
+import charline.trial.Board;
+import charline.trial.Finish;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import charline.trial.Stratum;
+import charline.web.entry.Dial;
+import charline.web.live.LiveModels;
+import charline.web.live.Shelf;
+import charline.window.Asked;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** The page where patches are recorded, and what it asks before each is fired. */
+final class RecordPages {
+  /** Long enough for a small fit, too short to be felt as waiting. */
+  private static final Duration PATIENCE = Duration.ofMillis(150);
+
+  private final Logbook log;
+  private final LiveModels models;
+  private final Clock clock;
+  private final String person;
+  private final Pages pages;
+
+  RecordPages(Logbook log, LiveModels models, Clock clock, String person, Pages pages) {
+    this.log = log;
+    this.models = models;
+    this.clock = clock;
+    this.person = person;
+    this.pages = pages;
+  }
+
+  void add(RoutesConfig routes) {
+    routes.get("/record", this::record);
+    routes.get("/live", this::live);
+  }
+
+  private void record(Context ctx) {
+    Shelf shelf = models.shelf();
+    Frame frame = pages.frame(ctx, "Record", "/record", "record.js");
+    Optional<String> missing = RecordView.missing(shelf);
+    if (missing.isPresent()) {
+      pages.send(ctx, "record-empty", frame, Map.of("sentence", missing.get()));
+      return;
+    }
+    Optional<PatchEntry> read = Optional.ofNullable(ctx.queryParam("reading")).map(log::patch);
+    Optional<PatchEntry> like =
+        read.or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch)).or(shelf::last);
+    pages.send(ctx, "record", frame, Map.of("view", RecordView.of(shelf, like, read, ctx, person)));
+  }
+
+  private void live(Context ctx) {
+    Shelf shelf = models.shelf();
+    Rig rig = shelf.rig(named(ctx, "rig")).orElseThrow(() -> gone("rig"));
+    Board board = shelf.board(named(ctx, "board")).orElseThrow(() -> gone("board"));
+    Finish finish = shelf.finish(named(ctx, "finish")).orElseThrow(() -> gone("finish"));
+    Map<String, Object> words = new LinkedHashMap<>();
+    try {
+      Dial dial = Dial.read(ctx::queryParam);
+      int passes = passes(ctx);
+      var settings = dial.settings(rig);
+      Exposure exposure =
+          Exposure.of(
+              rig.emission(),
+              rig.deliveredWatts(settings.power(), OffsetDateTime.now(clock)),
+              settings);
+      Stratum stratum =
+          new Stratum(
+              finish.family(),
+              board.wood(),
+              rig.emission(),
+              (int) Math.round(rig.wavelengthNanometres()));
+      words.putAll(
+          LiveWords.of(
+              stratum, models.of(stratum, false, PATIENCE), exposure, passes, Asked.USUAL));
+      LiveWords.doubt(words, dial.doubts(rig));
+    } catch (Refusal e) {
+      words.put("note", e.getMessage());
+    }
+    Pages.json(ctx, words);
+  }
+
+  private static String named(Context ctx, String what) {
+    String name = ctx.queryParam(what);
+    return name == null ? "" : name;
+  }
+
+  private static Refusal gone(String what) {
+    return Refusal.usage("Choose a " + what + " first.");
+  }
+
+  private static int passes(Context ctx) {
+    String text = ctx.queryParam("passes");
+    if (text == null || !text.matches("[1-9]\\d{0,3}")) {
+      throw Refusal.usage("Passes must be a whole number, 1 or more.");
+    }
+    return Integer.parseInt(text);
+  }
+
+  /** What stands behind the address of a patch's settings, for links from other pages. */
+  static String likeLink(Patch patch) {
+    return "/record?like=" + Links.escaped(patch.code());
+  }
+}

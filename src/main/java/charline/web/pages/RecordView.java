@@ -1,0 +1,210 @@
+package charline.web.pages;
+
+import charline.exposure.Emission;
+import charline.log.PatchEntry;
+import charline.paper.PatchSign;
+import charline.quantity.Invariant;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import charline.trial.Rig;
+import charline.web.entry.Dial;
+import charline.web.entry.Form;
+import charline.web.entry.Knob;
+import charline.web.live.Shelf;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the Record page shows at first.
+ *
+ * @param choices rig, board and finish to choose from, with the ones that stand
+ * @param dial the knobs as they stand
+ * @param passes where the pass counter begins
+ * @param reading the patch that a further reading is for, if the page was opened for one
+ * @param person who stands in where the device does not know who is at the bench
+ * @param copied code of the patch that the settings come from, blank for none
+ */
+public record RecordView(
+    List<Choice> choices,
+    Dial dial,
+    int passes,
+    Optional<Further> reading,
+    String person,
+    String copied) {
+
+  /** One thing to choose, by name. */
+  public record Choice(String key, String label, String chosen, List<Option> options) {}
+
+  /** One name with what a device needs to know of it. */
+  public record Option(
+      String name, String hint, String kind, String spot, String rep, String pulse, String width) {}
+
+  /** A patch that takes a further reading; last seen as outcome, a bar and the passes. */
+  public record Further(String id, String code, String lastSeen) {}
+
+  /** An outcome to tap. */
+  public record Tap(PatchSign sign, String hint) {}
+
+  static RecordView of(
+      Shelf shelf,
+      Optional<PatchEntry> like,
+      Optional<PatchEntry> read,
+      Context ctx,
+      String person) {
+    Optional<Patch> base = like.map(PatchEntry::patch);
+    Optional<Rig> named = Optional.ofNullable(ctx.queryParam("rig")).flatMap(shelf::rig);
+    Rig rig =
+        named
+            .or(() -> base.flatMap(p -> shelf.rig(p.rig().name())))
+            .orElseGet(() -> shelf.rigs().get(0));
+    // What another rig was dialled to says nothing of this one.
+    Dial dial =
+        base.filter(p -> p.rig().id().equals(rig.id())).map(Dial::of).orElseGet(() -> Dial.of(rig));
+    return new RecordView(
+        List.of(
+            new Choice(
+                "board",
+                "Board",
+                base.map(p -> p.board().name()).orElse(shelf.boards().get(0).name()),
+                shelf.boards().stream().map(b -> plain(b.name(), b.wood())).toList()),
+            new Choice(
+                "finish",
+                "Finish",
+                base.map(p -> p.finish().name()).orElse(shelf.finishes().get(0).name()),
+                shelf.finishes().stream().map(f -> plain(f.name(), f.family())).toList()),
+            new Choice(
+                "rig", "Rig", rig.name(), shelf.rigs().stream().map(RecordView::option).toList())),
+        turned(dial, ctx),
+        read.map(e -> e.patch().lastReading().passes() + 1)
+            .or(() -> passes(ctx))
+            .or(() -> base.map(p -> p.readings().get(0).passes()))
+            .orElse(1),
+        read.map(PatchEntry::patch).map(RecordView::further),
+        person,
+        base.map(Patch::code).orElse(""));
+  }
+
+  private static Optional<Integer> passes(Context ctx) {
+    return Optional.ofNullable(ctx.queryParam("passes"))
+        .filter(text -> text.matches("[1-9]\\d{0,3}"))
+        .map(Integer::valueOf);
+  }
+
+  /** A link may bring settings along, such as the start of a window. */
+  private static Dial turned(Dial dial, Context ctx) {
+    String power = ctx.queryParam("power");
+    String pace = ctx.queryParam("pace");
+    if (power == null || pace == null) {
+      return dial;
+    }
+    String form = ctx.queryParam("form");
+    return Dial.read(
+        key ->
+            switch (key) {
+              case "power" -> power;
+              case "power_unit" -> "%";
+              case "form" -> "scan".equals(form) ? "scan" : "hand";
+              case "hand", "scan" ->
+                  key.equals("scan".equals(form) ? "scan" : "hand") ? pace : null;
+              case "width", "spacing" ->
+                  ctx.queryParam("across") != null
+                          && key.equals("scan".equals(form) ? "spacing" : "width")
+                      ? ctx.queryParam("across")
+                      : textOf(dial, key);
+              case "spot", "rep", "pulse" ->
+                  Optional.ofNullable(ctx.queryParam(key)).orElseGet(() -> textOf(dial, key));
+              default -> textOf(dial, key);
+            });
+  }
+
+  private static String textOf(Dial dial, String key) {
+    return Arrays.stream(Knob.values())
+        .filter(k -> k.key().equals(key))
+        .map(dial::text)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static Option plain(String name, String hint) {
+    return new Option(name, hint, "", "", "", "", "");
+  }
+
+  private static Option option(Rig rig) {
+    return new Option(
+        rig.name(),
+        rig.emission().word(),
+        rig.emission().word(),
+        text(rig.spotMillimetres()),
+        text(rig.repetitionKilohertz()),
+        text(rig.pulseNanoseconds()),
+        text(rig.scanWidthMillimetres()));
+  }
+
+  private static String text(OptionalDouble value) {
+    return value.isPresent() ? Invariant.plain(value.getAsDouble()) : "";
+  }
+
+  private static Further further(Patch patch) {
+    Reading last = patch.lastReading();
+    return new Further(
+        patch.id().toString(),
+        patch.code(),
+        "%s|%d".formatted(last.outcome().text(), last.passes()));
+  }
+
+  /** What must be set up before anything can be recorded; empty if all is there. */
+  static Optional<String> missing(Shelf shelf) {
+    List<String> missing = new ArrayList<>();
+    if (shelf.rigs().isEmpty()) {
+      missing.add("a rig");
+    }
+    if (shelf.boards().isEmpty()) {
+      missing.add("a board");
+    }
+    if (shelf.finishes().isEmpty()) {
+      missing.add("a finish");
+    }
+    return missing.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "A patch needs a rig, a board and a finish; set up "
+                + String.join(" and ", missing)
+                + " first.");
+  }
+
+  /** The ways to give the speed. */
+  public List<Form> forms() {
+    return List.of(Form.values());
+  }
+
+  /** Knobs that mostly stay, below the others. */
+  public List<Knob> lesser() {
+    return List.of(Knob.SPOT, Knob.REP, Knob.PULSE, Knob.PATCH);
+  }
+
+  /** True for knobs that only a pulsed rig has. */
+  public boolean pulsedOnly(Knob knob) {
+    return knob == Knob.REP || knob == Knob.PULSE;
+  }
+
+  /** True if the rig that stands is pulsed. */
+  public boolean pulsed() {
+    Choice rigs = choices.get(2);
+    return rigs.options().stream()
+        .filter(o -> o.name().equals(rigs.chosen()))
+        .anyMatch(o -> o.kind().equals(Emission.PULSED.word()));
+  }
+
+  /** The outcomes, each with how to tell it. */
+  public List<Tap> taps() {
+    return List.of(
+        new Tap(PatchSign.CLEAN, "bare wood, unharmed"),
+        new Tap(PatchSign.TINT, "colour in the grain"),
+        new Tap(PatchSign.CHAR, "dark that stays"),
+        new Tap(PatchSign.RESIDUE, "finish left"));
+  }
+}

@@ -1,0 +1,107 @@
+package charline.web.pages;
+
+import charline.log.Logbook;
+import charline.refusal.Refusal;
+import charline.trial.FamilyFacts;
+import charline.trial.WoodFacts;
+import charline.web.entry.Doubtful;
+import charline.web.entry.SetUps;
+import charline.web.live.LiveModels;
+import charline.web.live.Shelf;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HttpStatus;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.function.UnaryOperator;
+
+/** The page where rigs, power checks, boards and finishes are set up. */
+public final class SetUpPages {
+  private static final Map<String, String> PLACES =
+      Map.of("rig", "rigs", "check", "rigs", "board", "boards", "finish", "finishes");
+
+  private final Logbook log;
+  private final LiveModels models;
+  private final SetUps setUps;
+  private final String person;
+  private final Pages pages;
+
+  SetUpPages(Logbook log, LiveModels models, SetUps setUps, String person, Pages pages) {
+    this.log = log;
+    this.models = models;
+    this.setUps = setUps;
+    this.person = person;
+    this.pages = pages;
+  }
+
+  void add(RoutesConfig routes) {
+    routes.get("/set-up", ctx -> show(ctx, "", "", false));
+    routes.post("/set-up/rig", taking("rig", setUps::rig));
+    routes.post("/set-up/check", taking("check", setUps::check));
+    routes.post("/set-up/board", taking("board", setUps::board));
+    routes.post("/set-up/finish", taking("finish", setUps::finish));
+  }
+
+  /**
+   * The page's content.
+   *
+   * @param form which form was refused, blank for none
+   * @param trouble why
+   * @param doubtful true if the person may say that they are sure
+   * @param given what was typed in the refused form
+   */
+  public record SetUpView(
+      Shelf shelf,
+      List<WoodFacts> woods,
+      List<FamilyFacts> families,
+      String form,
+      String trouble,
+      boolean doubtful,
+      Map<String, String> given) {
+    /** What a field of a form shows at first. */
+    public String given(String ofForm, String field) {
+      return ofForm.equals(form) ? given.getOrDefault(field, "") : "";
+    }
+
+    /** Fields of a stack of coats. */
+    public List<Integer> coats() {
+      return List.of(1, 2, 3, 4, 5, 6);
+    }
+  }
+
+  private Handler taking(String form, BiConsumer<UnaryOperator<String>, String> work) {
+    return ctx -> {
+      String by = ctx.formParam("by");
+      try {
+        work.accept(ctx::formParam, by == null || by.isBlank() ? person : by);
+      } catch (Doubtful e) {
+        ctx.status(409);
+        show(ctx, form, e.getMessage(), true);
+        return;
+      } catch (Refusal e) {
+        ctx.status(422);
+        show(ctx, form, e.getMessage(), false);
+        return;
+      }
+      ctx.redirect("/set-up#" + PLACES.get(form), HttpStatus.SEE_OTHER);
+    };
+  }
+
+  private void show(Context ctx, String form, String trouble, boolean doubtful) {
+    Map<String, String> given = new HashMap<>();
+    if (!form.isEmpty()) {
+      ctx.formParamMap().forEach((name, values) -> given.put(name, values.get(0)));
+    }
+    pages.send(
+        ctx,
+        "set-up",
+        pages.frame(ctx, "Set up", "/set-up", "set-up.js"),
+        Map.of(
+            "view",
+            new SetUpView(
+                models.shelf(), log.woods(), log.families(), form, trouble, doubtful, given)));
+  }
+}

@@ -1,0 +1,210 @@
+package charline.web.pages;
+
+import charline.exposure.Pulses;
+import charline.paper.Figures;
+import charline.paper.WindowSheet;
+import charline.trial.Caution;
+import charline.trial.Stratum;
+import charline.window.Asked;
+import charline.window.Bench;
+import charline.window.Box;
+import charline.window.Forecast;
+import charline.window.Recommendation;
+import charline.window.SpeedKnob;
+import charline.window.Verdict;
+import charline.window.WindowMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One window as the page shows it.
+ *
+ * @param behind what the answer does not hold yet, in a line, if so
+ * @param notValid why the window must not be used any more, if so
+ * @param start the start setting, only where there is a window
+ * @param map the map with where its edges lie
+ * @param query part of the address that asks the same again
+ */
+public record WindowView(
+    Stratum stratum,
+    Asked asked,
+    Optional<String> behind,
+    Optional<Caution> notValid,
+    String verdict,
+    String reason,
+    String nextStep,
+    Optional<Start> start,
+    Optional<Map> map,
+    List<Caution> cautions,
+    String speedWords,
+    String query) {
+
+  /** The start setting with the ranges to stay in. */
+  public record Start(List<Line> lines, String risk, String fixed, String recordLink) {}
+
+  /** A knob with its start and its range. */
+  public record Line(String name, String value, String range) {}
+
+  /**
+   * The map.
+   *
+   * @param html the drawing
+   * @param passes for how many passes it is drawn
+   * @param lowPower power at the lower edge of the plot
+   * @param highPower power at the upper edge
+   * @param lowSpeed speed at the left edge
+   * @param highSpeed speed at the right edge
+   * @param power where the marker begins
+   * @param speed where the marker begins
+   */
+  public record Map(
+      String html,
+      int passes,
+      double lowPower,
+      double highPower,
+      double lowSpeed,
+      double highSpeed,
+      String power,
+      String speed) {}
+
+  static WindowView of(
+      Recommendation found,
+      Asked asked,
+      Optional<String> behind,
+      Optional<Caution> notValid,
+      List<Caution> cautions,
+      OptionalDouble width) {
+    String query =
+        "%s&risk=%s&confidence=%s&clear=%s%s%s"
+            .formatted(
+                Links.of(found.stratum()),
+                percent(asked.charRisk()),
+                percent(asked.confidence()),
+                percent(asked.clearChance()),
+                asked.acceptTint() ? "&tint=yes" : "",
+                width.isPresent() ? "&width=" + Figures.shortest(width.getAsDouble()) : "");
+    Optional<Box> box = found.chosen().filter(b -> found.verdict() == Verdict.WINDOW);
+    return new WindowView(
+        found.stratum(),
+        asked,
+        behind,
+        notValid,
+        found.verdict().word(),
+        found.reason(),
+        found.nextStep(),
+        box.map(b -> start(b, found)),
+        WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
+        cautions,
+        found.bench().speed().kind().words(),
+        query);
+  }
+
+  static String percent(double share) {
+    return Figures.shortest(100 * share);
+  }
+
+  private static Start start(Box box, Recommendation found) {
+    Forecast start = box.start();
+    return new Start(
+        List.of(
+            new Line(
+                "Power",
+                Figures.shortest(start.powerPercent()) + " %",
+                "stay in %s to %s %%"
+                    .formatted(
+                        Figures.shortest(box.powerPercent().low()),
+                        Figures.shortest(box.powerPercent().high()))),
+            new Line(
+                capital(found.bench().speed().kind().words()),
+                Figures.shortest(start.speedMillimetresPerSecond()) + " mm/s",
+                "stay in %s to %s mm/s"
+                    .formatted(
+                        Figures.shortest(box.speedMillimetresPerSecond().low()),
+                        Figures.shortest(box.speedMillimetresPerSecond().high()))),
+            new Line(
+                "Passes",
+                String.valueOf(box.passes()),
+                box.passes() == 1 ? "once, then look" : "cool in between")),
+        "At the start: char risk %s, at most %s; clears %s, at least %s; %s cm²/min in all."
+            .formatted(
+                Figures.chance(start.charRiskMean()),
+                Figures.atMost(start.charRiskUpper()),
+                Figures.chance(start.clearChanceMean()),
+                Figures.atLeast(start.clearChanceLower()),
+                Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2)),
+        "Rig %s: %s.".formatted(found.bench().rig().name(), WindowSheet.fixedKnobs(found.bench())),
+        recordLink(box, found));
+  }
+
+  /**
+   * Record with this setting on the window's rig; board and finish as the latest patch had them.
+   */
+  private static String recordLink(Box box, Recommendation found) {
+    Bench bench = found.bench();
+    boolean scan = bench.speed().kind() == SpeedKnob.Kind.SCAN;
+    String like = found.patches().get(found.patches().size() - 1).code();
+    String link =
+        "/record?like=%s&rig=%s&power=%s&pace=%s&form=%s&across=%s&spot=%s&passes=%d"
+            .formatted(
+                Links.escaped(like),
+                Links.escaped(bench.rig().name()),
+                Figures.shortest(box.start().powerPercent()),
+                Figures.shortest(box.start().speedMillimetresPerSecond()),
+                scan ? "scan" : "hand",
+                Figures.shortest(bench.speed().acrossMillimetres()),
+                Figures.shortest(bench.spot().diameterMillimetres()),
+                box.passes());
+    return link + bench.pulses().map(WindowView::pulses).orElse("");
+  }
+
+  private static String pulses(Pulses pulses) {
+    String rate = "&rep=" + Figures.shortest(pulses.repetitionKilohertz());
+    OptionalDouble duration = pulses.durationNanoseconds();
+    return duration.isPresent()
+        ? rate + "&pulse=" + Figures.shortest(duration.getAsDouble())
+        : rate;
+  }
+
+  private static Map map(String html, WindowMap map, Optional<Box> box) {
+    List<Double> powers = map.powersPercent();
+    List<Double> speeds = map.speedsMillimetresPerSecond();
+    double power = box.map(b -> b.start().powerPercent()).orElse(powers.get(powers.size() / 2));
+    double speed =
+        box.map(b -> b.start().speedMillimetresPerSecond()).orElse(speeds.get(speeds.size() / 2));
+    return new Map(
+        html,
+        map.passes(),
+        powers.get(0) / halfCell(powers),
+        powers.get(powers.size() - 1) * halfCell(powers),
+        speeds.get(0) / halfCell(speeds),
+        speeds.get(speeds.size() - 1) * halfCell(speeds),
+        Figures.significant(power, 3),
+        Figures.significant(speed, 3));
+  }
+
+  /** The drawing ends half a cell beyond the outermost cell centres. */
+  private static double halfCell(List<Double> centres) {
+    return Math.pow(centres.get(centres.size() - 1) / centres.get(0), 0.5 / (centres.size() - 1));
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** Shares to choose from, in percent. */
+  public List<String> risks() {
+    return List.of("1", "2", "5", "10");
+  }
+
+  /** Shares to choose from, in percent. */
+  public List<String> sureties() {
+    return List.of("80", "90", "95");
+  }
+
+  /** Whether a share to choose is the one asked. */
+  public boolean stands(String percent, double share) {
+    return percent.equals(percent(share));
+  }
+}

@@ -1,0 +1,2 @@
+/** The pages: each group of addresses with the words it shows. */
+package charline.web.pages;

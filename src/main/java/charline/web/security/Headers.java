@@ -1,0 +1,67 @@
+package charline.web.security;
+
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** What every answer tells the browser to refuse. */
+public final class Headers {
+  private static final String POLICY =
+      "default-src 'none'; script-src 'self'; style-src 'self'%s; img-src 'self' blob: data:;"
+          + " connect-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'none';"
+          + " frame-ancestors 'none'";
+
+  private static final Pattern STYLE = Pattern.compile("(?s)<style>(.*?)</style>");
+  private static final Pattern ATTRIBUTE = Pattern.compile(" style=\"([^\"]*)\"");
+
+  private Headers() {}
+
+  /** The strictest: only files of this server, nothing inline. */
+  static void strict(Context ctx) {
+    ctx.header("Content-Security-Policy", POLICY.formatted(""));
+    ctx.header("X-Content-Type-Options", "nosniff");
+    ctx.header("X-Frame-Options", "DENY");
+    ctx.header("Referrer-Policy", "same-origin");
+    ctx.header("Cross-Origin-Opener-Policy", "same-origin");
+    ctx.header("Cross-Origin-Resource-Policy", "same-origin");
+    ctx.header("Permissions-Policy", "geolocation=(), microphone=(), payment=(), usb=()");
+    ctx.header("Cache-Control", "no-store");
+  }
+
+  /**
+   * Lets through exactly the inline styles that a page of ours has, each by its checksum: a sheet
+   * carries its style with it, so that it can be saved and mailed.
+   */
+  public static void allowStylesOf(Context ctx, String html) {
+    Set<String> allowed = new LinkedHashSet<>();
+    STYLE.matcher(html).results().forEach(m -> allowed.add(hash(m.group(1))));
+    boolean attributes = ATTRIBUTE.matcher(html).find();
+    ATTRIBUTE.matcher(html).results().forEach(m -> allowed.add(hash(m.group(1))));
+    String sources =
+        allowed.isEmpty()
+            ? ""
+            : (attributes ? " 'unsafe-hashes' " : " ") + String.join(" ", allowed);
+    ctx.header("Content-Security-Policy", POLICY.formatted(sources));
+  }
+
+  /** For what was uploaded: shown as the picture it is, and never as anything else. */
+  public static void pictureOnly(Context ctx, String fileName) {
+    ctx.header("Content-Security-Policy", "default-src 'none'; sandbox");
+    ctx.header("Content-Disposition", "inline; filename=\"" + fileName + "\"");
+  }
+
+  private static String hash(String text) {
+    try {
+      byte[] digest =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java has SHA-256.", e);
+    }
+  }
+}

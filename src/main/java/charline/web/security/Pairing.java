@@ -1,0 +1,99 @@
+package charline.web.security;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/**
+ * The pairing code. It serves one device and ten minutes; guessing is slowed per address and over
+ * all, and a code that was guessed at too often is replaced.
+ */
+public final class Pairing {
+  private static final Duration LIFETIME = Duration.ofMinutes(10);
+  private static final Duration MINUTE = Duration.ofMinutes(1);
+  private static final int TRIES_PER_ADDRESS = 5;
+  private static final int TRIES_IN_ALL = 20;
+  private static final int WRONG_PER_CODE = 10;
+
+  private final Secrets secrets;
+  private final Clock clock;
+  private final Consumer<String> announce;
+  private final Map<String, Deque<Instant>> triesByAddress = new HashMap<>();
+  private final Deque<Instant> tries = new ArrayDeque<>();
+  private String code;
+  private Instant expiresAt;
+  private int wrong;
+
+  /**
+   * @param announce is told every new code, for the screen of the serving machine
+   */
+  Pairing(Secrets secrets, Clock clock, Consumer<String> announce) {
+    this.secrets = secrets;
+    this.clock = clock;
+    this.announce = announce;
+    renew();
+  }
+
+  /** The code that holds now. */
+  public synchronized String code() {
+    if (!clock.instant().isBefore(expiresAt)) {
+      renew();
+    }
+    return code;
+  }
+
+  /** Until when it holds. */
+  public synchronized Instant expiresAt() {
+    return expiresAt;
+  }
+
+  /**
+   * Takes a code as typed, blanks and hyphens aside; a right one is used up.
+   *
+   * @throws Turned 429 if tried too often, 403 if wrong
+   */
+  synchronized void redeem(String typed, String address) {
+    slow(address);
+    String digits = typed.replaceAll("[\\s-]", "");
+    if (!Secrets.same(digits, code())) {
+      if (++wrong >= WRONG_PER_CODE) {
+        renew();
+      }
+      throw new Turned(
+          403,
+          "The pairing code must be the one that the serving machine shows now; that was another"
+              + " one.");
+    }
+    renew();
+  }
+
+  private void slow(String address) {
+    Instant since = clock.instant().minus(MINUTE);
+    triesByAddress.values().forEach(d -> d.removeIf(t -> t.isBefore(since)));
+    triesByAddress.values().removeIf(Deque::isEmpty);
+    tries.removeIf(t -> t.isBefore(since));
+    Deque<Instant> own = triesByAddress.computeIfAbsent(address, a -> new ArrayDeque<>());
+    if (own.size() >= TRIES_PER_ADDRESS || tries.size() >= TRIES_IN_ALL) {
+      throw new Turned(429, "Too many pairing codes were tried; wait a minute, then try again.");
+    }
+    own.add(clock.instant());
+    tries.add(clock.instant());
+  }
+
+  private void renew() {
+    code = secrets.code();
+    expiresAt = clock.instant().plus(LIFETIME);
+    wrong = 0;
+    announce.accept(spaced(code));
+  }
+
+  /** In two halves, for reading aloud. */
+  public static String spaced(String code) {
+    return code.substring(0, 4) + " " + code.substring(4);
+  }
+}

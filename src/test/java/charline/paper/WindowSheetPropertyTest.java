@@ -1,0 +1,272 @@
+package charline.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import charline.exposure.Emission;
+import charline.trial.Board;
+import charline.trial.Caution;
+import charline.trial.Finish;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import charline.trial.Stratum;
+import charline.window.Bench;
+import charline.window.Box;
+import charline.window.Forecast;
+import charline.window.JobRisk;
+import charline.window.MapCell;
+import charline.window.Recommendation;
+import charline.window.Verdict;
+import charline.window.WindowMap;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class WindowSheetPropertyTest {
+  private static final String HOSTILE = "</title><script>alert('x')</script>\" onload=\"alert(1)";
+
+  @ParameterizedTest
+  @EnumSource(Verdict.class)
+  void a_sheet_loads_nothing_and_runs_nothing(Verdict verdict) {
+    assertThat(sheet(Boathouse.latexOnPine(verdict)))
+        .doesNotContain("http:", "https:", "//", "@import", "<link", "<script", "src=", "<img");
+  }
+
+  @ParameterizedTest
+  @EnumSource(Verdict.class)
+  void text_from_the_log_is_never_read_as_markup(Verdict verdict) {
+    String html =
+        new WindowSheet(
+                hostile(Boathouse.latexOnPine(verdict)),
+                List.of(new Caution(HOSTILE, HOSTILE, HOSTILE)),
+                new SheetStamp(HOSTILE, HOSTILE, Boathouse.BURNED, Optional.of(HOSTILE)))
+            .html();
+
+    assertThat(html)
+        .doesNotContain("<script", "</title><script")
+        .doesNotContainPattern("<[^>]*onload"); // in no tag; between tags it is only words
+    assertThat(html.split("&lt;script&gt;", -1)).hasSizeGreaterThan(10);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Verdict.class)
+  void every_paper_and_verdict_stays_light(Verdict verdict) {
+    for (Paper paper : Paper.values()) {
+      String html =
+          new WindowSheet(Boathouse.latexOnPine(verdict), Boathouse.LATEX, Boathouse.STAMP)
+              .html(paper);
+      assertThat(html.getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(60_000);
+      assertThat(html).contains("@page{size:" + paper.pageSize());
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(value = Verdict.class, names = "WINDOW", mode = EnumSource.Mode.EXCLUDE)
+  void without_a_window_there_is_no_start_setting_even_if_a_box_is_passed(Verdict verdict) {
+    Recommendation window = Boathouse.latexOnPine(Verdict.WINDOW);
+    Recommendation muddled = with(Boathouse.latexOnPine(verdict), window.chosen(), window.map());
+
+    assertThat(sheet(muddled))
+        .doesNotContain("START", "stay inside", "stay in ", "start at", "At the start", "Or 1 pass")
+        .contains(VerdictWords.headline(verdict));
+  }
+
+  @Test
+  void numbers_that_are_missing_are_named_and_never_printed_as_nan() {
+    Recommendation window = Boathouse.latexOnPine(Verdict.WINDOW);
+    double none = Double.NaN;
+    Box box = window.chosen().orElseThrow();
+    Forecast blank =
+        new Forecast(
+            box.start().powerPercent(),
+            none,
+            box.start().speedMillimetresPerSecond(),
+            2,
+            none,
+            none,
+            none,
+            none,
+            none,
+            Double.POSITIVE_INFINITY,
+            none);
+    Box blanked =
+        new Box(2, box.powerPercent(), box.speedMillimetresPerSecond(), blank, blank, blank);
+    WindowMap map =
+        new WindowMap(
+            2,
+            List.of(20.0, 40.0),
+            List.of(10.0, 20.0),
+            List.of(
+                List.of(
+                    new MapCell(20, 10, true, false, false),
+                    new MapCell(20, 20, true, true, false)),
+                List.of(
+                    new MapCell(40, 10, true, false, true),
+                    new MapCell(40, 20, false, false, false))));
+
+    assertThat(sheet(with(window, Optional.of(blanked), Optional.of(map))))
+        .doesNotContain("NaN", "Infinity")
+        .contains("char not known, at most not known");
+  }
+
+  @ParameterizedTest
+  @EnumSource(Verdict.class)
+  void a_sheet_without_trials_or_map_still_says_why(Verdict verdict) {
+    Recommendation full = Boathouse.latexOnPine(verdict);
+    Recommendation bare =
+        new Recommendation(
+            full.stratum(),
+            full.asked(),
+            full.evidence(),
+            full.bench(),
+            verdict,
+            "Nothing has been burned yet.",
+            "Burn six patches.",
+            Double.NaN,
+            Optional.empty(),
+            List.of(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of());
+
+    assertThat(sheet(bare))
+        .contains("Nothing has been burned yet.", "No map: the models could not be fitted")
+        .contains("per 25 cm² (size not logged)")
+        .doesNotContain("NaN", "<figure");
+  }
+
+  @Test
+  void the_map_alone_carries_its_style_legend_and_counts() {
+    String map = WindowSheet.mapHtml(Boathouse.latexOnPine(Verdict.WINDOW)).orElseThrow();
+
+    assertThat(map)
+        .startsWith("<figure")
+        .contains("<style>", "START", "both kept", "not tried", "clean 14", "residue 4")
+        .doesNotContain("<html", "http");
+  }
+
+  @Test
+  void a_continuous_beam_is_warned_of_before_anything_else() {
+    Recommendation pulsed = Boathouse.latexOnPine(Verdict.NOT_YET);
+    Bench bench = Boathouse.bench(Emission.CONTINUOUS);
+    Recommendation continuous =
+        new Recommendation(
+            new Stratum("latex", "pine", Emission.CONTINUOUS, 1064),
+            pulsed.asked(),
+            pulsed.evidence(),
+            bench,
+            pulsed.verdict(),
+            pulsed.reason(),
+            pulsed.nextStep(),
+            pulsed.chanceAnyWindow(),
+            Optional.empty(),
+            List.of(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of());
+    String html = sheet(continuous);
+
+    assertThat(html).contains("CW on wood is not recommended");
+    assertThat(html.indexOf("CW on wood")).isLessThan(html.indexOf("No start setting yet"));
+  }
+
+  private static String sheet(Recommendation recommendation) {
+    return new WindowSheet(
+            recommendation,
+            Boathouse.LATEX,
+            Boathouse.STAMP,
+            recommendation
+                .chosen()
+                .filter(b -> Double.isFinite(b.start().charRiskMean()))
+                .flatMap(b -> JobRisk.of(recommendation, 4.5)))
+        .html();
+  }
+
+  private static Recommendation with(
+      Recommendation r, Optional<Box> chosen, Optional<WindowMap> map) {
+    return new Recommendation(
+        r.stratum(),
+        r.asked(),
+        r.evidence(),
+        r.bench(),
+        r.verdict(),
+        r.reason(),
+        r.nextStep(),
+        r.chanceAnyWindow(),
+        chosen,
+        r.alternatives(),
+        map,
+        r.medianPatchSquareCentimetres(),
+        r.charFit(),
+        r.clearingFit(),
+        r.patches());
+  }
+
+  /** The same with every text that a person can type turned into an attack. */
+  private static Recommendation hostile(Recommendation r) {
+    return new Recommendation(
+        new Stratum(HOSTILE, HOSTILE, r.stratum().emission(), 1064),
+        r.asked(),
+        r.evidence(),
+        new Bench(
+            hostile(r.bench().rig()),
+            r.bench().at(),
+            r.bench().spot(),
+            r.bench().pulses(),
+            r.bench().speed()),
+        r.verdict(),
+        HOSTILE,
+        HOSTILE,
+        r.chanceAnyWindow(),
+        r.chosen(),
+        r.alternatives(),
+        r.map(),
+        r.medianPatchSquareCentimetres(),
+        r.charFit(),
+        r.clearingFit(),
+        r.patches().stream().map(WindowSheetPropertyTest::hostile).toList());
+  }
+
+  private static Rig hostile(Rig rig) {
+    return new Rig(
+        rig.id(),
+        HOSTILE,
+        rig.emission(),
+        rig.ratedWatts(),
+        rig.wavelengthNanometres(),
+        rig.spotDefinition(),
+        rig.spotMillimetres(),
+        rig.repetitionKilohertz(),
+        rig.pulseNanoseconds(),
+        rig.scanWidthMillimetres(),
+        Optional.of(HOSTILE),
+        rig.checks());
+  }
+
+  private static Patch hostile(Patch p) {
+    return new Patch(
+        p.id(),
+        p.code() + HOSTILE,
+        p.burnedAt(),
+        p.rig(),
+        new Board(
+            p.board().id(),
+            HOSTILE,
+            HOSTILE,
+            p.board().form(),
+            Optional.of(HOSTILE),
+            OptionalDouble.empty(),
+            Optional.of(HOSTILE)),
+        new Finish(p.finish().id(), HOSTILE, HOSTILE, List.of()),
+        p.settings(),
+        p.areaSquareCentimetres(),
+        p.readings());
+  }
+}

@@ -1,0 +1,514 @@
+package charline.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import charline.cli.Main;
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the server lets in and what it does not, over a bare socket. */
+class BenchServerTest {
+  private static final String PATCH = "019a0000-0000-7000-8000-00000000000";
+  private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 1, 2, 3};
+
+  @TempDir Path folder;
+
+  private final List<String> codes = new ArrayList<>();
+  private final Ticking clock = new Ticking();
+  private Logbook log;
+  private BenchServer server;
+  private String name;
+
+  /** Stands still until it is moved. */
+  private static final class Ticking extends Clock {
+    private Instant now = Instant.parse("2026-11-02T09:00:00Z");
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      return this;
+    }
+
+    @Override
+    public Instant instant() {
+      return now;
+    }
+  }
+
+  @BeforeEach
+  void serve() throws IOException {
+    Path file = folder.resolve("boathouse.db");
+    for (String line :
+        List.of(
+            "rig add heron --kind pulsed --rated 300W --spot 0.5mm --rep 60kHz --width 60mm",
+            "board add offcut --wood pine",
+            "finish add wall-latex --coat latex:pale:90um")) {
+      String[] words = ("--log " + file + " " + line).split(" ");
+      PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
+      assertThat(
+              Main.run(
+                  words,
+                  new ByteArrayInputStream(new byte[0]),
+                  nowhere,
+                  System.err,
+                  Map.of(),
+                  clock))
+          .isZero();
+    }
+    log = Logbook.open(file, clock);
+    server = BenchServer.start(log, new BenchOptions(0, true, "Runa", "test", clock, codes::add));
+    name = server.sharedAddresses().get(0).replaceAll("http://|/$", "");
+  }
+
+  @AfterEach
+  void close() {
+    server.close();
+    log.close();
+  }
+
+  private record Answer(int status, String head, String body) {
+    String cookie() {
+      Matcher m = Pattern.compile("(?i)set-cookie: ([^;]+);(.*)").matcher(head);
+      assertThat(m.find()).isTrue();
+      assertThat(m.group(2)).contains("HttpOnly").contains("SameSite=Strict");
+      return m.group(1);
+    }
+  }
+
+  private Answer send(String requestLine, String host, String headers, byte[] body)
+      throws IOException {
+    try (Socket socket = new Socket("127.0.0.1", server.port())) {
+      socket.setSoTimeout(20_000);
+      String head =
+          "%s HTTP/1.1\r\nHost: %s\r\nConnection: close\r\n%s%s\r\n"
+              .formatted(
+                  requestLine,
+                  host,
+                  headers,
+                  body.length == 0 ? "" : "Content-Length: " + body.length + "\r\n");
+      socket.getOutputStream().write(head.getBytes(StandardCharsets.UTF_8));
+      socket.getOutputStream().write(body);
+      socket.getOutputStream().flush();
+      String all = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      int end = all.indexOf("\r\n\r\n");
+      return new Answer(
+          Integer.parseInt(all.substring(9, 12)),
+          all.substring(0, end) + "\r\n",
+          all.substring(end + 4));
+    }
+  }
+
+  private String here() {
+    return "127.0.0.1:" + server.port();
+  }
+
+  private Answer get(String path) throws IOException {
+    return send("GET " + path, here(), "", new byte[0]);
+  }
+
+  private String token() throws IOException {
+    Matcher m = Pattern.compile("\"token\":\"([^\"]+)\"").matcher(get("/pulse").body());
+    assertThat(m.find()).isTrue();
+    return m.group(1);
+  }
+
+  private Answer post(String path, String json) throws IOException {
+    return send(
+        "POST " + path,
+        here(),
+        "Content-Type: application/json\r\nX-Bench-Token: " + token() + "\r\n",
+        json.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static String entry(int id, String more) {
+    return """
+    {"id":"%s%d","rig":"heron","board":"offcut","finish":"wall-latex","form":"hand","power":"60",
+     "hand":"20","width":"60","spot":"0.5","rep":"60","patch":"33","passes":"2","outcome":"clean"%s}\
+    """
+        .formatted(PATCH, id, more);
+  }
+
+  private List<PatchEntry> recorded() {
+    return log.patches(Filter.ALL);
+  }
+
+  @Test
+  void an_entry_sent_again_is_recorded_once() throws IOException {
+    Answer first = post("/entries/patch", entry(1, ",\"at\":\"2026-11-02T08:59:00+01:00\""));
+    assertThat(first.status()).isEqualTo(200);
+    assertThat(first.body()).contains("\"code\":\"P-0001\"", "\"again\":false");
+    Answer again = post("/entries/patch", entry(1, ""));
+    assertThat(again.status()).isEqualTo(200);
+    assertThat(again.body()).contains("\"code\":\"P-0001\"", "\"again\":true");
+    assertThat(recorded())
+        .singleElement()
+        .satisfies(
+            e -> {
+              assertThat(e.patch().burnedAt()).isEqualTo("2026-11-02T08:59:00+01:00");
+              assertThat(e.typed())
+                  .isEqualTo(Map.of("power", "60%", "hand", "20mm/s", "patch", "33cm2"));
+            });
+    String reading =
+        "{\"id\":\"%s7\",\"of_patch\":\"%s1\",\"passes\":\"3\",\"outcome\":\"char\"}"
+            .formatted(PATCH, PATCH);
+    assertThat(post("/entries/reading", reading).body()).contains("\"again\":false");
+    assertThat(post("/entries/reading", reading).body()).contains("\"again\":true");
+    String undo = "{\"of\":\"%s7\",\"of_patch\":\"%s1\"}".formatted(PATCH, PATCH);
+    assertThat(post("/entries/undo", undo).body()).contains("\"again\":false");
+    assertThat(post("/entries/undo", undo).body()).contains("\"again\":true");
+    assertThat(post("/entries/reading", reading).body()).contains("\"again\":true");
+    assertThat(recorded().get(0).patch().readings()).hasSize(1);
+    assertThat(log.history("P-0001")).isNotEmpty();
+  }
+
+  @Test
+  void a_clock_that_is_far_off_does_not_date_an_entry() throws IOException {
+    post("/entries/patch", entry(1, ",\"at\":\"2031-01-01T00:00:00Z\""));
+    assertThat(recorded().get(0).patch().burnedAt()).isEqualTo("2026-11-02T09:00:00Z");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "\"id\":\"019a0000-0000-7000-8000-000000000001\"|\"id\":\"1\"|An entry's identity must be a"
+            + " UUID of version 7",
+        "\"outcome\":\"clean\"|\"outcome\":\"clean+char\"|Clean stands alone in an outcome",
+        "\"rig\":\"heron\"|\"rig\":\"herron\"|heron",
+        "\"passes\":\"2\"|\"passes\":\"0\"|Passes must be a whole number, 1 or more",
+        "\"passes\":\"2\"|\"passes\":[1]|must be a text or a number",
+        "\"power\":\"60\"|\"power\":\"160\"|Power must be between 0 and 100 %, not 160 %.",
+        "\"hand\":\"20\"|\"hand\":\"\"|Hand speed is not set",
+        "\"hand\":\"20\"|\"hand\":\"twenty\"|A speed must be a number",
+        "\"hand\":\"20\"|\"hand\":\"1,200\"|A speed of 1,200 can be read in two ways; write it"
+            + " without a comma, as 1200 or 1.2.",
+      })
+  void a_bad_entry_gets_one_sentence_and_nothing_is_recorded(String good, String bad, String why)
+      throws IOException {
+    Answer answer = post("/entries/patch", entry(1, "").replace(good, bad));
+    assertThat(answer.status()).isEqualTo(422);
+    assertThat(answer.body()).startsWith("{\"sentence\":\"").contains(why.replace("\"", "\\\""));
+    assertThat(recorded()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "0.6 | Power of 0.6 can mean 60 % or 0.6 %; correct it, or say that you are sure of 0.6 %.",
+        "0,6 | Power of 0.6 can mean 60 % or 0.6 %; correct it, or say that you are sure of 0.6 %.",
+        "1 | Power of 1 can mean 100 % or 1 %; correct it, or say that you are sure of 1 %.",
+      })
+  void a_power_that_may_be_a_fraction_is_kept_only_by_a_person_who_is_sure(String power, String why)
+      throws IOException {
+    String bare = entry(1, "").replace("\"power\":\"60\"", "\"power\":\"" + power + "\"");
+    Answer answer = post("/entries/patch", bare);
+    assertThat(answer.status()).isEqualTo(409);
+    assertThat(answer.body()).isEqualTo("{\"sentence\":\"" + why + "\"}");
+    assertThat(get("/live?" + settings(power)).body()).contains("\"note\":\"" + why);
+    assertThat(recorded()).isEmpty();
+    assertThat(post("/entries/patch", bare.replace("}", ",\"sure\":true}")).status())
+        .isEqualTo(200);
+    assertThat(recorded().get(0).patch().settings().power().value())
+        .isEqualTo(Double.parseDouble(power.replace(',', '.')));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0.6%", "1.1", "0.9W", "0.9kW"})
+  void a_power_that_says_what_it_is_of_is_no_fraction(String power) throws IOException {
+    assertThat(get("/live?" + settings(power.replace("%", "%25"))).body())
+        .doesNotContain("can mean");
+    assertThat(
+            post(
+                    "/entries/patch",
+                    entry(1, "").replace("\"power\":\"60\"", "\"power\":\"" + power + "\""))
+                .body())
+        .doesNotContain("can mean");
+  }
+
+  @Test
+  void all_doubts_are_told_before_a_person_is_sure() throws IOException {
+    String slips =
+        entry(1, ",\"depth\":\"9000\"")
+            .replace("\"power\":\"60\"", "\"power\":\"0.6\"")
+            .replace("\"hand\":\"20\"", "\"hand\":\"900\"")
+            .replace("\"passes\":\"2\"", "\"passes\":\"60\"");
+    assertThat(post("/entries/patch", slips).body())
+        .contains(
+            "Power of 0.6 can", "Hand speed of 900", "Passes of 60 is", "Depth removed of 9000 um");
+  }
+
+  private static String settings(String power) {
+    return "rig=heron&board=offcut&finish=wall-latex&form=hand&power=%s&hand=20&width=60&spot=0.5&rep=60&passes=2"
+        .formatted(power);
+  }
+
+  @Test
+  void broken_and_oversized_entries_are_refused_without_a_trace_of_the_program()
+      throws IOException {
+    for (String broken : List.of("", "{", "[]", "null", "{\"id\":", "[".repeat(5000))) {
+      Answer answer = post("/entries/patch", broken);
+      assertThat(answer.status()).isBetween(400, 422);
+      assertThat(answer.body())
+          .contains("sentence")
+          .doesNotContain("Exception", "charline.", "jackson");
+    }
+    assertThat(
+            post("/entries/patch", entry(1, ",\"note\":\"" + "x".repeat(70_000) + "\"")).status())
+        .isEqualTo(413);
+    assertThat(post("/entries/patch", entry(1, ",\"note\":\"" + "x".repeat(5_000) + "\"")).body())
+        .contains("at most 4000 characters");
+    assertThat(recorded()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "application/x-www-form-urlencoded | name=%zz | 400 | In a form, a % must be followed by"
+            + " two hexadecimal digits",
+        "application/x-www-form-urlencoded; charset=utf-99 | name=x | 415 | must be text in UTF-8",
+        "application/json;charset=UTF-16 | {} | 415 | must be text in UTF-8",
+        "multipart/form-data; boundary=x | --x-- | 415 | A photo must be sent as the picture alone",
+      })
+  void a_body_in_a_form_that_nothing_reads_is_turned_away(
+      String type, String body, int status, String why) throws IOException {
+    for (String path : List.of("/set-up/board", "/pair")) {
+      Answer answer =
+          send(
+              "POST " + path,
+              here(),
+              "Content-Type: " + type + "\r\nX-Bench-Token: " + token() + "\r\n",
+              body.getBytes(StandardCharsets.UTF_8));
+      assertThat(answer.status()).as(path + answer.body()).isEqualTo(status);
+      assertThat(answer.body()).contains(why);
+    }
+    assertThat(log.boards()).hasSize(1);
+  }
+
+  @Test
+  void only_a_known_host_is_answered() throws IOException {
+    for (String host :
+        List.of(
+            "evil.example",
+            "evil.example:" + server.port(),
+            "127.0.0.1:1",
+            "127.0.0.1.evil.example:" + server.port())) {
+      Answer answer = send("GET /pulse", host, "", new byte[0]);
+      assertThat(answer.status()).as(host).isEqualTo(421);
+      assertThat(answer.body()).doesNotContain("token\":\"");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Origin: http://evil.example\r\n",
+        "Origin: null\r\n",
+        "Sec-Fetch-Site: cross-site\r\n",
+        "Sec-Fetch-Site: same-site\r\n"
+      })
+  void a_post_from_another_site_is_refused_even_with_the_token(String header) throws IOException {
+    Answer answer =
+        send(
+            "POST /entries/patch",
+            here(),
+            header + "Content-Type: application/json\r\nX-Bench-Token: " + token() + "\r\n",
+            entry(1, "").getBytes(StandardCharsets.UTF_8));
+    assertThat(answer.status()).isEqualTo(403);
+    assertThat(answer.body()).contains("Only pages of this bench may send entries");
+    assertThat(recorded()).isEmpty();
+  }
+
+  @Test
+  void a_post_without_the_form_token_is_refused() throws IOException {
+    String form = "name=x&wood=pine&form=solid";
+    for (String token : List.of("", "&token=guess")) {
+      Answer answer =
+          send(
+              "POST /set-up/board",
+              here(),
+              "Content-Type: application/x-www-form-urlencoded\r\n",
+              (form + token).getBytes(StandardCharsets.UTF_8));
+      assertThat(answer.status()).isEqualTo(403);
+    }
+    assertThat(log.boards()).hasSize(1);
+    assertThat(send("DELETE /patch/P-0001", here(), "", new byte[0]).status()).isEqualTo(405);
+  }
+
+  @Test
+  void who_asks_for_a_code_comes_to_that_patch() throws IOException {
+    post("/entries/patch", entry(1, ""));
+    Answer answer = get("/ask?q=p-0001");
+    assertThat(answer.status()).isEqualTo(303);
+    assertThat(answer.head()).contains("Location: /patch/P-0001");
+    assertThat(get("/ask?q=P-0002").body()).contains("I do not know");
+  }
+
+  @Test
+  void every_answer_tells_the_browser_to_be_strict() throws IOException {
+    for (String path : List.of("/", "/record", "/no-such-page", "/bench.js", "/pulse")) {
+      assertThat(get(path).head())
+          .as(path)
+          .contains("default-src 'none'", "script-src 'self';", "frame-ancestors 'none'")
+          .contains("X-Content-Type-Options: nosniff", "X-Frame-Options: DENY")
+          .doesNotContain("unsafe-inline", "unsafe-eval", "Server:", "Jetty");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/../../etc/passwd",
+        "/..%2f..%2fetc%2fpasswd",
+        "/%2e%2e/%2e%2e/etc/passwd",
+        "/bench.js/../../log.db",
+        "/photo/../../x",
+        "/photo/P-0001/..%2f..%2fetc%2fpasswd",
+        "/patch/..%00",
+        "//etc/passwd",
+        "/bench/bench.js"
+      })
+  void paths_lead_nowhere_but_to_pages(String path) throws IOException {
+    Answer answer = get(path);
+    assertThat(answer.status()).isBetween(400, 422);
+    assertThat(answer.body()).doesNotContain("root:", "Exception", "\tat ", "Jetty");
+  }
+
+  @Test
+  void a_photo_must_be_a_picture_of_a_fair_size_and_is_served_as_nothing_else() throws IOException {
+    post("/entries/patch", entry(1, ""));
+    String query = "/photos?patch=" + PATCH + "1&id=" + PATCH;
+    String headers = "Content-Type: image/png\r\nX-Bench-Token: " + token() + "\r\n";
+    byte[] page = "<html><script>hit=1</script>".getBytes(StandardCharsets.UTF_8);
+    Answer mistyped = send("POST " + query + "2", here(), headers, page);
+    assertThat(mistyped.status()).isEqualTo(422);
+    assertThat(mistyped.body()).contains("A photo must be a JPEG, PNG or WebP picture");
+    Answer large =
+        send("POST " + query + "3", here(), headers + "Content-Length: 99999999\r\n", new byte[0]);
+    assertThat(large.status()).isEqualTo(413);
+    assertThat(large.body()).contains("A photo must be at most 12 MB");
+    assertThat(log.photos("P-0001")).isEmpty();
+
+    String lying = headers.replace("image/png", "text/html");
+    for (int i = 0; i < 2; i++) {
+      assertThat(send("POST " + query + "4", here(), lying, PNG).status()).isEqualTo(200);
+    }
+    assertThat(log.photos("P-0001")).hasSize(1);
+    Answer shown = get("/photo/P-0001/" + PATCH + "4");
+    assertThat(shown.head())
+        .contains("Content-Type: image/png", "default-src 'none'; sandbox", "nosniff")
+        .contains("filename=\"P-0001.png\"");
+  }
+
+  @Test
+  void an_unpaired_device_sees_the_pairing_page_and_nothing_else() throws IOException {
+    assertThat(send("GET /record", name, "", new byte[0]).head())
+        .contains("302")
+        .containsIgnoringCase("location: ")
+        .contains("/pair");
+    assertThat(send("GET /pair", name, "", new byte[0]).status()).isEqualTo(200);
+    for (String path : List.of("/live", "/pulse", "/window/at", "/record.js")) {
+      assertThat(send("GET " + path, name, "Accept: application/json\r\n", new byte[0]).status())
+          .as(path)
+          .isEqualTo(401);
+    }
+    Answer answer =
+        send(
+            "POST /entries/patch",
+            name,
+            "Content-Type: application/json\r\nX-Bench-Token: " + token() + "\r\n",
+            entry(1, "").getBytes(StandardCharsets.UTF_8));
+    assertThat(answer.status()).isEqualTo(401);
+    assertThat(recorded()).isEmpty();
+  }
+
+  private Answer pair(String code) throws IOException {
+    return send(
+        "POST /pair",
+        name,
+        "Content-Type: application/x-www-form-urlencoded\r\n",
+        ("name=phone&code=" + code).getBytes(StandardCharsets.UTF_8));
+  }
+
+  private Answer asDevice(String path, String cookie) throws IOException {
+    return send(
+        "GET " + path, name, "Accept: application/json\r\nCookie: " + cookie + "\r\n", new byte[0]);
+  }
+
+  @Test
+  void a_code_lets_one_device_in_for_a_working_day() throws IOException {
+    String code = codes.get(0).replace(" ", "");
+    String cookie = pair(code).cookie();
+    assertThat(asDevice("/pulse", cookie).status()).isEqualTo(200);
+    assertThat(asDevice("/devices", cookie).status()).isEqualTo(403);
+    assertThat(pair(code).status()).as("the code is used up").isEqualTo(403);
+    assertThat(codes).hasSize(2);
+    clock.now = clock.now.plus(Duration.ofHours(12));
+    assertThat(asDevice("/pulse", cookie).status()).as("a day later").isEqualTo(401);
+  }
+
+  @Test
+  void a_code_is_good_for_ten_minutes_and_guessing_is_slowed() throws IOException {
+    String code = codes.get(0).replace(" ", "");
+    for (int i = 0; i < 5; i++) {
+      assertThat(pair("00000000").status()).isEqualTo(403);
+    }
+    assertThat(pair(code).status()).as("even the right one, too soon").isEqualTo(429);
+    clock.now = clock.now.plusSeconds(61);
+    for (int i = 0; i < 5; i++) {
+      assertThat(pair("00000000").status()).isEqualTo(403);
+    }
+    assertThat(codes).as("ten wrong guesses replace the code").hasSize(2);
+    clock.now = clock.now.plus(Duration.ofMinutes(11));
+    assertThat(pair(codes.get(1).replace(" ", "")).status()).as("too late").isEqualTo(403);
+    assertThat(codes).hasSize(3);
+    assertThat(pair(codes.get(2).replace(" ", "")).status()).isEqualTo(303);
+  }
+
+  @Test
+  void a_page_that_is_not_shared_listens_to_this_machine_alone() throws IOException {
+    try (BenchServer own =
+        BenchServer.start(log, new BenchOptions(0, false, "Runa", "test", clock, codes::add))) {
+      assertThat(own.sharedAddresses()).isEmpty();
+      try (Socket socket = new Socket()) {
+        String address = name.replaceAll(":\\d+$", "").replaceAll("[\\[\\]]", "");
+        org.assertj.core.api.Assertions.assertThatThrownBy(
+                () -> socket.connect(new java.net.InetSocketAddress(address, own.port()), 2000))
+            .isInstanceOf(IOException.class);
+      }
+    }
+    assertThat(codes).hasSize(1);
+  }
+}

@@ -1,0 +1,110 @@
+package charline.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Pages of windows before and after the rig has lost a fifth of its power. */
+class NotValidWindowsTest {
+  private static final String LATEX = "?family=latex&wood=pine";
+  private static final String CLEAR_COAT = "?family=clear+coat&wood=larch";
+
+  @TempDir Path folder;
+
+  private ServedLog served;
+
+  @BeforeEach
+  void serve() {
+    served = new ServedLog(folder, "latex-on-pine", "clear-coat-on-larch");
+  }
+
+  @AfterEach
+  void close() {
+    served.close();
+  }
+
+  /** The list waits for no models, so each is asked for before. */
+  private String list() throws IOException, InterruptedException {
+    served.page("window" + LATEX);
+    served.page("window" + CLEAR_COAT);
+    return served.page("window");
+  }
+
+  private void losePower() {
+    served.charline("rig check heron --power 100% --metered 240");
+  }
+
+  /** What the command line's sheet says of it, with its topic. */
+  private String cautionOfTheCommandLine() throws IOException {
+    Path sheet = folder.resolve("latex.html");
+    served.charline("sheet latex pine --to " + sheet);
+    Matcher caution = Pattern.compile("<b>Not valid\\.</b> [^<]+").matcher(Files.readString(sheet));
+    assertThat(caution.find()).isTrue();
+    assertThat(caution.group())
+        .startsWith("<b>Not valid.</b> Rig heron has drifted since 2026-11-20: check the")
+        .endsWith("Trials from before do not speak for the rig as it is.");
+    return caution.group();
+  }
+
+  @Test
+  void while_the_rig_is_what_it_was_no_page_says_not_valid() throws Exception {
+    assertThat(served.page("window" + LATEX))
+        .contains("Start setting")
+        .doesNotContainIgnoringCase("not valid");
+    assertThat(list())
+        .contains("<span class=\"verdict\">window</span>")
+        .doesNotContain("being worked out")
+        .doesNotContainIgnoringCase("not valid");
+    assertThat(served.page("sheet" + LATEX)).doesNotContainIgnoringCase("not valid");
+  }
+
+  @Test
+  void a_window_says_before_all_else_that_the_rig_has_drifted() throws Exception {
+    served.page("window" + LATEX); // so that the models and what was said of them are at hand
+    losePower();
+
+    String window = served.page("window" + LATEX);
+    assertThat(window).containsOnlyOnce(cautionOfTheCommandLine());
+    assertThat(window.indexOf("Not valid")).isLessThan(window.indexOf("class=\"verdict"));
+  }
+
+  @Test
+  void a_sheet_has_the_caution_of_the_command_lines_sheet_before_the_others() throws Exception {
+    losePower();
+
+    String caution = cautionOfTheCommandLine();
+    assertThat(served.page("sheet" + LATEX))
+        .containsOnlyOnce(caution)
+        .containsPattern("<div class=\"cautions\">\\s*<p>" + Pattern.quote(caution));
+  }
+
+  @Test
+  void a_window_and_a_sheet_say_that_the_rigs_last_patch_had_another_spot() throws Exception {
+    served.charline("patch add --like LP-24 --spot 0.35mm --outcome clean --by Runa");
+
+    String caution =
+        "<b>Other spot of late.</b> The last patch on rig heron had a spot of 0.35 mm, and this is"
+            + " for 0.5 mm, as most patches had.";
+    assertThat(served.page("window" + LATEX)).containsOnlyOnce(caution);
+    assertThat(served.page("sheet" + LATEX))
+        .containsPattern("<div class=\"cautions\">\\s*<p>" + Pattern.quote(caution));
+  }
+
+  @Test
+  void a_list_marks_the_windows_of_the_rig_and_says_once_what_to_do() throws Exception {
+    losePower();
+
+    assertThat(list())
+        .contains("<span class=\"verdict\">window, not valid</span>")
+        .contains("<span class=\"verdict\">none</span>")
+        .containsOnlyOnce(cautionOfTheCommandLine());
+  }
+}

@@ -1,0 +1,99 @@
+package charline.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import charline.cli.Main;
+import charline.log.Logbook;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** A log of some of the boathouse's trials with its bench page, and the command line beside it. */
+final class ServedLog implements AutoCloseable {
+  private final HttpClient client = HttpClient.newHttpClient();
+  private final Clock clock = Clock.fixed(Instant.parse("2026-11-20T09:00:00Z"), ZoneOffset.UTC);
+  private final Path file;
+  private final Logbook log;
+  private final BenchServer server;
+
+  /**
+   * @param sheets names of trial sheets, without ending
+   */
+  ServedLog(Path folder, String... sheets) {
+    file = folder.resolve("boathouse.db");
+    charline(
+        "import %s --rigs sample-trials/rigs.csv --power-checks sample-trials/power-checks.csv"
+            .formatted(
+                String.join(
+                    " ", Arrays.stream(sheets).map("sample-trials/%s.csv"::formatted).toList())));
+    log = Logbook.open(file, clock);
+    server = BenchServer.start(log, new BenchOptions(0, false, "Runa", "test", clock, code -> {}));
+  }
+
+  Logbook log() {
+    return log;
+  }
+
+  /** What the command line answers; it must succeed. */
+  String charline(String line) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    int code =
+        Main.run(
+            Stream.concat(Stream.of("--log", file.toString()), Arrays.stream(line.split(" ")))
+                .toArray(String[]::new),
+            new ByteArrayInputStream(new byte[0]),
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            System.err,
+            Map.of("CHARLINE_BY", "Runa"),
+            clock);
+    assertThat(code).isZero();
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  /** A page; it must be there. */
+  String page(String path) throws IOException, InterruptedException {
+    var answer =
+        client.send(
+            HttpRequest.newBuilder(URI.create(server.address() + path)).build(),
+            BodyHandlers.ofString());
+    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+    return answer.body();
+  }
+
+  /** What comes back when a form is sent, whatever its status. */
+  String post(String path, String form) throws IOException, InterruptedException {
+    Matcher token =
+        Pattern.compile("name=\"bench-token\" content=\"([^\"]+)\"").matcher(page("set-up"));
+    assertThat(token.find()).isTrue();
+    return client
+        .send(
+            HttpRequest.newBuilder(URI.create(server.address() + path))
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .header("X-Bench-Token", token.group(1))
+                .POST(HttpRequest.BodyPublishers.ofString(form))
+                .build(),
+            BodyHandlers.ofString())
+        .body();
+  }
+
+  @Override
+  public void close() {
+    server.close();
+    log.close();
+  }
+}
