@@ -1,14 +1,12 @@
 package charline.log;
 
-import charline.exposure.HandPass;
-import charline.exposure.LineScan;
-import charline.exposure.PowerSetting;
-import charline.exposure.Pulses;
 import charline.exposure.Settings;
-import charline.exposure.TimedArea;
 import charline.quantity.Invariant;
 import charline.trial.Board;
+import charline.trial.Knob;
+import charline.trial.KnobValues;
 import charline.trial.Patch;
+import charline.trial.Plausibility;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
@@ -16,14 +14,8 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Recorded values that are far from what is usual and may have been mistyped. The ranges are those
- * usual on hand-held units (common practice, no published source), taken three times wider, so that
- * a slipped decimal point is caught and an odd machine is not.
- */
+/** Recorded values that are far from what is usual ({@link Knob}) and may have been mistyped. */
 final class Doubts {
-  private static final double SLACK = 3;
-
   private final List<Finding> found = new ArrayList<>();
   private final OffsetDateTime now;
 
@@ -40,11 +32,11 @@ final class Doubts {
 
   private void rig(Rig rig) {
     String who = "Rig " + rig.name();
-    range(who, "wavelength", rig.wavelengthNanometres(), 355, 10_600, "nm");
-    range(who, "rated power", rig.ratedWatts(), 50, 3000, "W");
+    range(who, Knob.WAVELENGTH, rig.wavelengthNanometres());
+    range(who, "rated power", Knob.ratedPower(rig.emission()), rig.ratedWatts());
     for (PowerCheck check : rig.checks()) {
       double factor = check.factor(rig.ratedWatts());
-      if (factor < 0.5 || factor > 1.2) {
+      if (!Plausibility.isOfNominal(factor)) {
         doubt(
             "%s metered %s W at %s %% on %s, %s times what its rating says; record a new power check if that was wrong."
                 .formatted(
@@ -58,31 +50,15 @@ final class Doubts {
   }
 
   private void board(Board board) {
-    board
-        .moisturePercent()
-        .ifPresent(m -> range("Board " + board.name(), "moisture", m, 4, 30, "%"));
+    board.moisturePercent().ifPresent(m -> range("Board " + board.name(), Knob.MOISTURE, m));
   }
 
   private void patch(Patch patch) {
     String who = patch.code();
     Settings settings = patch.settings();
-    range(who, "spot diameter", settings.spot().diameterMillimetres(), 0.1, 2, "mm");
-    settings.pulses().ifPresent(pulses -> pulses(who, pulses));
-    if (settings.form() instanceof HandPass hand) {
-      range(who, "hand speed", hand.handSpeedMillimetresPerSecond(), 5, 60, "mm/s");
-      range(who, "scan width", hand.scanWidthMillimetres(), 10, 100, "mm");
-    } else if (settings.form() instanceof LineScan lines) {
-      range(who, "spot speed", lines.spotSpeedMillimetresPerSecond(), 500, 15_000, "mm/s");
-      range(who, "line spacing", lines.lineSpacingMillimetres(), 0.03, 0.5, "mm");
-    } else if (settings.form() instanceof TimedArea timed) {
-      range(who, "marked area", timed.areaSquareCentimetres(), 5, 100, "cm2");
-      range(who, "time per pass", timed.secondsPerPass(), 1, 60, "s");
-    }
-    patch.areaSquareCentimetres().ifPresent(cm2 -> range(who, "patch size", cm2, 5, 60, "cm2"));
-    boolean tooStrong =
-        settings.power().unit() == PowerSetting.Unit.WATTS
-            && settings.power().value() > 1.2 * patch.rig().ratedWatts();
-    if (tooStrong) {
+    KnobValues.of(settings).forEach((knob, value) -> range(who, knob, value));
+    patch.areaSquareCentimetres().ifPresent(cm2 -> range(who, Knob.PATCH_AREA, cm2));
+    if (Plausibility.isTooStrong(settings.power(), patch.rig().ratedWatts())) {
       doubt(
           "%s has a power of %s W, more than rig %s is rated for (%s W); amend it if it was mistyped."
               .formatted(
@@ -100,28 +76,21 @@ final class Doubts {
             "%s was judged (%s) before it was burned (%s); amend the time if a clock was wrong."
                 .formatted(who, reading.at(), patch.burnedAt()));
       }
-      range(who, "number of passes", reading.passes(), 1, 10, "passes");
-      reading.depthMicrometres().ifPresent(um -> range(who, "depth removed", um, 0, 200, "um"));
+      range(who, "number of passes", Knob.PASSES, reading.passes());
+      reading.depthMicrometres().ifPresent(um -> range(who, Knob.DEPTH, um));
     }
   }
 
-  private void pulses(String who, Pulses pulses) {
-    range(who, "repetition rate", pulses.repetitionKilohertz(), 10, 100, "kHz");
-    pulses.durationNanoseconds().ifPresent(ns -> range(who, "pulse duration", ns, 20, 500, "ns"));
+  private void range(String who, Knob knob, double value) {
+    range(who, knob.noun(), knob, value);
   }
 
-  private void range(String who, String what, double value, double low, double high, String unit) {
-    if (value < low / SLACK || value > high * SLACK) {
+  private void range(String who, String what, Knob knob, double value) {
+    if (knob.isFarFromUsual(value)) {
+      String unit = knob == Knob.PASSES ? "passes" : knob.unit();
       doubt(
-          "%s has a %s of %s %s, far from the usual %s to %s %s; amend it if it was mistyped."
-              .formatted(
-                  who,
-                  what,
-                  Invariant.plain(value),
-                  unit,
-                  Invariant.plain(low),
-                  Invariant.plain(high),
-                  unit));
+          "%s has a %s of %s %s, far from the usual %s %s; amend it if it was mistyped."
+              .formatted(who, what, Invariant.plain(value), unit, knob.usually(), unit));
     }
   }
 

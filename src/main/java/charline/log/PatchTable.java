@@ -55,7 +55,8 @@ final class PatchTable {
     return read(
         "p.voided_why IS NOT NULL",
         "ORDER BY p.recorded",
-        "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND p.voided_why IS NOT NULL ORDER BY r.patch_id, r.passes");
+        "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND"
+            + " p.voided_why IS NOT NULL ORDER BY r.patch_id, r.passes");
   }
 
   /** The patch of that code, void or not. */
@@ -82,7 +83,8 @@ final class PatchTable {
     return read(
             condition,
             "",
-            "SELECT r.* FROM reading r JOIN patch p ON p.id = r.patch_id WHERE r.voided_why IS NULL AND "
+            "SELECT r.* FROM reading r JOIN patch p ON p.id = r.patch_id WHERE r.voided_why IS NULL"
+                + " AND "
                 + condition
                 + " ORDER BY r.passes",
             value)
@@ -178,7 +180,7 @@ final class PatchTable {
             readings);
     return new PatchEntry(
         patch,
-        Typed.of(row.text("typed_json")),
+        TypedJson.of(row.text("typed_json")),
         row.optionalText("burned_by"),
         row.optionalText("note"),
         row.optionalText("voided_why"));
@@ -223,7 +225,7 @@ final class PatchTable {
     values.add(patch.finish().id());
     values.addAll(Arrays.asList(SettingsColumns.of(patch.settings())));
     values.add(patch.areaSquareCentimetres());
-    values.add(Typed.json(entry.typed()));
+    values.add(TypedJson.json(entry.typed()));
     values.add(entry.by());
     values.add(entry.note());
     values.add(entry.voided());

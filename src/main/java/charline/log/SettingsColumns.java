@@ -1,19 +1,36 @@
 package charline.log;
 
-import charline.exposure.DoseForm;
-import charline.exposure.HandPass;
-import charline.exposure.LineScan;
 import charline.exposure.PowerSetting;
-import charline.exposure.Pulses;
 import charline.exposure.Settings;
-import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
-import charline.exposure.TimedArea;
+import charline.trial.Knob;
+import charline.trial.KnobValues;
 import java.sql.SQLException;
-import java.util.Optional;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /** The settings of a patch as columns: those of the other dose forms stay empty. */
 final class SettingsColumns {
+  private static final String DEFINITION = "spot_definition";
+
+  /** The column of each knob, in the order of the table; the definition follows the spot. */
+  private static final Map<Knob, String> COLUMNS = new LinkedHashMap<>();
+
+  static {
+    COLUMNS.put(Knob.POWER_PCT, "power_pct");
+    COLUMNS.put(Knob.POWER_W, "power_w");
+    COLUMNS.put(Knob.SCAN, "spot_speed_mm_s");
+    COLUMNS.put(Knob.SPACING, "line_spacing_mm");
+    COLUMNS.put(Knob.WIDTH, "scan_width_mm");
+    COLUMNS.put(Knob.HAND, "hand_speed_mm_s");
+    COLUMNS.put(Knob.AREA, "timed_area_cm2");
+    COLUMNS.put(Knob.SECONDS, "seconds_per_pass");
+    COLUMNS.put(Knob.SPOT, "spot_mm");
+    COLUMNS.put(Knob.RATE, "repetition_khz");
+    COLUMNS.put(Knob.PULSE, "pulse_ns");
+  }
+
   private SettingsColumns() {}
 
   /**
@@ -22,48 +39,29 @@ final class SettingsColumns {
    * pulse_ns.
    */
   static Object[] of(Settings settings) {
-    boolean percent = settings.power().unit() == PowerSetting.Unit.PERCENT;
-    Object[] columns = new Object[12];
-    columns[percent ? 0 : 1] = settings.power().value();
-    if (settings.form() instanceof LineScan lines) {
-      columns[2] = lines.spotSpeedMillimetresPerSecond();
-      columns[3] = lines.lineSpacingMillimetres();
-    } else if (settings.form() instanceof HandPass hand) {
-      columns[4] = hand.scanWidthMillimetres();
-      columns[5] = hand.handSpeedMillimetresPerSecond();
-    } else if (settings.form() instanceof TimedArea timed) {
-      columns[6] = timed.areaSquareCentimetres();
-      columns[7] = timed.secondsPerPass();
+    Map<Knob, Double> values = KnobValues.of(settings);
+    Object[] columns = new Object[COLUMNS.size() + 1];
+    int next = 0;
+    for (Knob knob : COLUMNS.keySet()) {
+      columns[next++] = values.get(knob);
+      if (knob == Knob.SPOT) {
+        columns[next++] = settings.spot().definition().word();
+      }
     }
-    columns[8] = settings.spot().diameterMillimetres();
-    columns[9] = settings.spot().definition().word();
-    columns[10] = settings.pulses().map(Pulses::repetitionKilohertz);
-    columns[11] = settings.pulses().map(Pulses::durationNanoseconds);
     return columns;
   }
 
   static Settings read(Row row) throws SQLException {
-    Spot spot = new Spot(row.number("spot_mm"), SpotDefinition.ofWord(row.text("spot_definition")));
-    Optional<Pulses> pulses =
-        row.has("repetition_khz")
-            ? Optional.of(new Pulses(row.number("repetition_khz"), row.optionalNumber("pulse_ns")))
-            : Optional.empty();
-    return new Settings(power(row), form(row), spot, pulses);
+    Map<Knob, Double> values = new EnumMap<>(Knob.class);
+    for (Map.Entry<Knob, String> column : COLUMNS.entrySet()) {
+      row.optionalNumber(column.getValue()).ifPresent(v -> values.put(column.getKey(), v));
+    }
+    return KnobValues.settings(values, SpotDefinition.ofWord(row.text(DEFINITION)));
   }
 
   static PowerSetting power(Row row) throws SQLException {
     return row.has("power_pct")
         ? PowerSetting.percent(row.number("power_pct"))
         : PowerSetting.watts(row.number("power_w"));
-  }
-
-  private static DoseForm form(Row row) throws SQLException {
-    if (row.has("spot_speed_mm_s")) {
-      return new LineScan(row.number("spot_speed_mm_s"), row.number("line_spacing_mm"));
-    }
-    if (row.has("hand_speed_mm_s")) {
-      return new HandPass(row.number("scan_width_mm"), row.number("hand_speed_mm_s"));
-    }
-    return new TimedArea(row.number("timed_area_cm2"), row.number("seconds_per_pass"));
   }
 }

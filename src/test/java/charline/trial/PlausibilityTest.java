@@ -12,7 +12,6 @@ import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
 import charline.exposure.TimedArea;
-import charline.trial.Plausibility.Knob;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;

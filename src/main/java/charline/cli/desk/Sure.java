@@ -1,28 +1,27 @@
 package charline.cli.desk;
 
+import charline.record.Assurance;
 import charline.refusal.Refusal;
 import charline.trial.Plausibility.Doubt;
 import java.util.List;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 
 /** The person's word that an unlikely value is meant as it stands. */
-public final class Sure {
+public final class Sure implements Assurance {
+  /** What to do to insist. */
+  public static final String HINT = "add --sure";
+
   @Option(
       names = "--sure",
       description = "Take it as it stands, even if a value looks like a slip.")
   private boolean sure;
 
-  /** Refuses with a sentence that offers {@code --sure}, unless the person is sure. */
-  public void doubt(String sentence) {
-    if (!sure) {
-      throw Refusal.usage(sentence);
-    }
-  }
-
-  /** Refuses what is doubtful, unless the person is sure. */
+  @Override
   public void require(List<Doubt> doubts) {
-    if (!doubts.isEmpty()) {
-      doubt(doubts.get(0).sentence().replace("say that you are sure", "add --sure"));
+    if (!sure && !doubts.isEmpty()) {
+      throw Refusal.usage(
+          doubts.stream().map(d -> d.sentence(HINT)).collect(Collectors.joining(" ")));
     }
   }
 }

@@ -1,7 +1,7 @@
 package charline.log.trialsheet;
 
 import charline.quantity.Measure.Quantity;
-import charline.trial.Plausibility.Knob;
+import charline.trial.Knob;
 import java.util.Arrays;
 import java.util.List;
 
@@ -18,28 +18,28 @@ enum Column {
   FINISH("finish"),
   FAMILY("family"),
   TONE("tone"),
-  POWER_PCT("power_pct", "Power", "power", Quantity.SHARE, null),
-  POWER_W("power_w", "Power", "power", Quantity.POWER, Knob.PULSED_POWER),
-  REP_KHZ("rep_khz", "Repetition rate", "rep", Quantity.RATE, Knob.RATE),
-  PULSE_NS("pulse_ns", "Pulse duration", "pulse", Quantity.PULSE_DURATION, Knob.PULSE),
-  SPOT_MM("spot_mm", "Spot diameter", "spot", Quantity.LENGTH, Knob.SPOT),
-  SCAN_MM_S("scan_mm_s", "Spot speed", "scan", Quantity.SPEED, Knob.SCAN),
-  SPACING_MM("spacing_mm", "Line spacing", "spacing", Quantity.LENGTH, Knob.SPACING),
-  WIDTH_MM("width_mm", "Scan width", "width", Quantity.LENGTH, Knob.WIDTH),
-  HAND_MM_S("hand_mm_s", "Hand speed", "hand", Quantity.SPEED, Knob.HAND),
-  AREA_CM2("area_cm2", "Marked area", "area", Quantity.AREA, Knob.AREA),
-  SECONDS("seconds", "Time per pass", "seconds", Quantity.TIME, Knob.SECONDS),
+  POWER_PCT(Knob.POWER_PCT),
+  POWER_W(Knob.POWER_W),
+  REP_KHZ(Knob.RATE),
+  PULSE_NS(Knob.PULSE),
+  SPOT_MM(Knob.SPOT),
+  SCAN_MM_S(Knob.SCAN),
+  SPACING_MM(Knob.SPACING),
+  WIDTH_MM(Knob.WIDTH),
+  HAND_MM_S(Knob.HAND),
+  AREA_CM2(Knob.AREA),
+  SECONDS(Knob.SECONDS),
   PASSES("passes"),
   OUTCOME("outcome"),
   SOOT("soot"),
-  DEPTH_UM("depth_um", "Depth removed", null, Quantity.THICKNESS, Knob.DEPTH),
+  DEPTH_UM(Knob.DEPTH),
   BY("by"),
   NOTE("note"),
   /** Size of the patch. This column and those below are written only where the log has more. */
-  PATCH_CM2("patch_cm2", "Patch size", "patch", Quantity.AREA, Knob.PATCH_AREA),
+  PATCH_CM2(Knob.PATCH_AREA),
   FORM("form"),
   CONDITION("condition"),
-  MOISTURE_PCT("moisture_pct", "Moisture", null, Quantity.SHARE, Knob.MOISTURE),
+  MOISTURE_PCT(Knob.MOISTURE),
   JOB("job"),
   /** The stack, outermost first: {@code latex:pale:90um + primer::40um}. */
   COATS("coats"),
@@ -70,40 +70,40 @@ enum Column {
           PATCH_CM2);
 
   private final String heading;
-  private final String words;
-  private final String knob;
-  private final Quantity quantity;
-  private final Knob limits;
+  private final Knob knob;
 
   Column(String heading) {
-    this(heading, heading, null, null, null);
+    this.heading = heading;
+    this.knob = null;
   }
 
-  Column(String heading, String words, String knob, Quantity quantity, Knob limits) {
-    this.heading = heading;
-    this.words = words;
+  Column(Knob knob) {
+    this.heading = knob.column();
     this.knob = knob;
-    this.quantity = quantity;
-    this.limits = limits;
   }
 
   String heading() {
     return heading;
   }
 
-  /** What the number is, to start a sentence with. */
-  String words() {
-    return words;
+  /** What the number is, null for text. */
+  Knob knob() {
+    return knob;
   }
 
-  /** Key in {@link charline.log.PatchEntry#typed()}, null where the log keeps no typed text. */
-  String knob() {
-    return knob;
+  /** Key in {@link charline.log.PatchEntry#typed()}. */
+  String key() {
+    return knob.key();
+  }
+
+  /** What the number is, to start a sentence with. */
+  String words() {
+    return knob == null ? heading : knob.words();
   }
 
   /** Kind of number, null for text. */
   Quantity quantity() {
-    return quantity;
+    return knob == null ? null : knob.quantity();
   }
 
   /** True for what a person wrote in free words, where blanks and line breaks count. */
@@ -113,18 +113,15 @@ enum Column {
 
   /** True for text that came from a person and could be taken for a formula. */
   boolean isPersonal() {
-    return quantity == null && this != PASSES && this != OUTCOME && this != SOOT;
+    return knob == null && this != PASSES && this != OUTCOME && this != SOOT;
   }
 
-  /** Where a doubt about a knob belongs, null for one about several columns together. */
-  static Column ofDoubt(Knob knob) {
-    if (knob == Knob.CONTINUOUS_POWER) {
-      return POWER_W;
-    }
+  /** The column of a knob, null where a sheet has none for it. */
+  static Column of(Knob knob) {
     if (knob == Knob.PASSES) {
       return PASSES;
     }
-    return Arrays.stream(values()).filter(c -> c.limits == knob).findFirst().orElse(null);
+    return Arrays.stream(values()).filter(c -> c.knob == knob).findFirst().orElse(null);
   }
 
   static List<String> headings() {

@@ -1,6 +1,5 @@
 package charline.log.trialsheet;
 
-import charline.quantity.Invariant;
 import charline.quantity.Measure;
 import charline.refusal.Refusal;
 import java.math.BigDecimal;
@@ -31,16 +30,7 @@ final class Numbers {
     }
     // Where a comma cannot stand between cells it is one of decimals, as 12,125 in many countries.
     String plain = commaSeparates ? text : text.replace(',', '.');
-    double value = Measure.parse(plain, column.quantity()).value();
-    String unit = column.quantity().base();
-    if (column == Column.DEPTH_UM || column == Column.MOISTURE_PCT) {
-      Invariant.notNegative(column.words(), value, unit);
-    } else {
-      Invariant.positive(column.words(), value, unit);
-    }
-    if (column == Column.POWER_PCT) {
-      Invariant.within(column.words(), value, 0, 100, unit);
-    }
+    double value = column.knob().checked(Measure.parse(plain, column.quantity()).value());
     return OptionalDouble.of(value);
   }
 

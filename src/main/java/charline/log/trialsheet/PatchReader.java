@@ -8,6 +8,7 @@ import charline.log.PatchEntry;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
+import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Reading;
@@ -22,8 +23,6 @@ import java.util.OptionalDouble;
 
 /** Turns the lines of one patch into an entry for the log; whatever is wrong goes to the faults. */
 final class PatchReader {
-  private static final int EARLIEST_YEAR = 1990;
-
   /** Columns of which every line of a patch must say the same or nothing. */
   private static final List<Column> NAMES =
       List.of(
@@ -45,25 +44,25 @@ final class PatchReader {
   private final Clock clock;
   private final TrialSheet sheet;
   private final Faults faults;
-  private final Knobs knobs;
+  private final KnobCells knobs;
   private final Stock stock;
-  private final boolean sure;
+  private final CellDoubts doubts;
 
   PatchReader(
       Logbook log,
       Clock clock,
       TrialSheet sheet,
       Faults faults,
-      Knobs knobs,
+      KnobCells knobs,
       Stock stock,
-      boolean sure) {
+      CellDoubts doubts) {
     this.log = log;
     this.clock = clock;
     this.sheet = sheet;
     this.faults = faults;
     this.knobs = knobs;
     this.stock = stock;
-    this.sure = sure;
+    this.doubts = doubts;
   }
 
   /** The entry, with an empty code where the sheet gives none; nothing if there were faults. */
@@ -76,9 +75,12 @@ final class PatchReader {
     Optional<Settings> settings = rig.flatMap(r -> knobs.settings(first, r));
     OptionalDouble size = knobs.number(first, PATCH_CM2);
     if (settings.isPresent()) {
-      Map<Column, Double> values = KnobValues.of(settings.get(), rig.get().spotDefinition(), size);
+      Map<Column, Double> values =
+          KnobCells.values(settings.get(), rig.get().spotDefinition(), size);
       rows.stream().skip(1).forEach(r -> mustAgree(first, r, values));
-      doubt(first, rig.get(), settings.get(), size);
+      doubts.report(
+          first, Plausibility.about(rig.get().emission(), rig.get().ratedWatts(), settings.get()));
+      size.ifPresent(cm2 -> doubts.report(first, Knob.PATCH_AREA.doubts(cm2)));
     }
     Optional<OffsetDateTime> burned = burnedAt(first);
     List<Reading> readings = readings(rows, burned);
@@ -131,17 +133,14 @@ final class PatchReader {
     } else if (!isFirst && row.has(BURNED_AT)) {
       at = moment(row, BURNED_AT);
     }
-    int passes = Readings.passes(row, faults, sure);
+    int passes = Readings.passes(row, faults);
     var outcome = Readings.outcome(row, faults);
     Optional<Boolean> soot = Readings.soot(row, faults);
     OptionalDouble depth = knobs.number(row, DEPTH_UM);
-    if (!sure) {
-      depth.ifPresent(d -> report(row, Plausibility.Knob.DEPTH.doubts(d)));
-    }
     if (faults.count() > before || at.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
+    Reading reading =
         new Reading(
             log.newId(),
             passes,
@@ -150,7 +149,9 @@ final class PatchReader {
             depth,
             at.orElseThrow(),
             Stock.text(row, BY),
-            Stock.text(row, NOTE)));
+            Stock.text(row, NOTE));
+    doubts.report(row, Plausibility.about(reading));
+    return faults.count() > before ? Optional.empty() : Optional.of(reading);
   }
 
   private Optional<OffsetDateTime> burnedAt(Row row) {
@@ -165,13 +166,7 @@ final class PatchReader {
     try {
       OffsetDateTime moment = Moments.parse(row.text(column), clock.getZone());
       int thisYear = clock.instant().atZone(clock.getZone()).getYear();
-      if (!sure && (moment.getYear() < EARLIEST_YEAR || moment.getYear() > thisYear + 1)) {
-        faults.add(
-            row,
-            column,
-            "The year %d is not one of trials with these lasers; correct it, or say that you are sure."
-                .formatted(moment.getYear()));
-      }
+      doubts.report(row, column, Plausibility.aboutYear(moment.getYear(), thisYear));
       return Optional.of(moment);
     } catch (Refusal e) {
       faults.add(row, column, e.getMessage());
@@ -222,24 +217,5 @@ final class PatchReader {
         column,
         "All lines of %s must agree, and line %d has %s; give other settings a patch code of their own."
             .formatted(row.text(PATCH), first.line(), there.isEmpty() ? "nothing" : there));
-  }
-
-  private void doubt(Row first, Rig rig, Settings settings, OptionalDouble size) {
-    if (sure) {
-      return;
-    }
-    report(first, Plausibility.about(rig.emission(), rig.ratedWatts(), settings));
-    size.ifPresent(s -> report(first, Plausibility.Knob.PATCH_AREA.doubts(s)));
-  }
-
-  private void report(Row row, List<Plausibility.Doubt> doubts) {
-    for (Plausibility.Doubt doubt : doubts) {
-      Column column = Column.ofDoubt(doubt.knob());
-      if (column == null) {
-        faults.add(row.line(), doubt.sentence());
-      } else {
-        faults.add(row, column, doubt.sentence());
-      }
-    }
   }
 }

@@ -4,7 +4,6 @@ import static charline.log.trialsheet.Column.*;
 
 import charline.refusal.Refusal;
 import charline.trial.Outcome;
-import charline.trial.Plausibility;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -16,17 +15,13 @@ final class Readings {
   private Readings() {}
 
   /** Passes so far, 0 if there was a fault. */
-  static int passes(Row row, Faults faults, boolean sure) {
+  static int passes(Row row, Faults faults) {
     String text = row.text(PASSES);
     if (!COUNT.matcher(text).matches()) {
       faults.add(row, PASSES, "Passes must be a whole number, 1 or more.");
       return 0;
     }
-    int passes = Integer.parseInt(text);
-    if (!sure) {
-      Plausibility.Knob.PASSES.doubts(passes).forEach(d -> faults.add(row, PASSES, d.sentence()));
-    }
-    return passes;
+    return Integer.parseInt(text);
   }
 
   static Optional<Outcome> outcome(Row row, Faults faults) {

@@ -59,9 +59,9 @@ final class Recorded {
     if (!p.finish().name().equals(q.finish().name())) {
       return Optional.of("finish");
     }
-    if (!KnobValues.same(
-        KnobValues.of(p.settings(), p.rig().spotDefinition(), p.areaSquareCentimetres()),
-        KnobValues.of(q.settings(), q.rig().spotDefinition(), q.areaSquareCentimetres()))) {
+    if (!KnobCells.same(
+        KnobCells.values(p.settings(), p.rig().spotDefinition(), p.areaSquareCentimetres()),
+        KnobCells.values(q.settings(), q.rig().spotDefinition(), q.areaSquareCentimetres()))) {
       return Optional.of("settings");
     }
     if (!same(p.readings(), q.readings())) {

@@ -7,7 +7,8 @@ import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Coat;
 import charline.trial.Finish;
-import charline.trial.Plausibility.Knob;
+import charline.trial.Knob;
+import charline.trial.Plausibility;
 import charline.trial.Rig;
 import charline.trial.Tone;
 import charline.trial.WoodForm;
@@ -33,8 +34,8 @@ final class Stock {
 
   private final Logbook log;
   private final Faults faults;
-  private final Knobs knobs;
-  private final boolean sure;
+  private final KnobCells knobs;
+  private final CellDoubts doubts;
   private final Map<Column, Map<String, Object>> answers = new EnumMap<>(Column.class);
   private final Map<String, Met<Board>> boards = new HashMap<>();
   private final Map<String, Met<Finish>> finishes = new HashMap<>();
@@ -46,11 +47,11 @@ final class Stock {
   private int boardsBrought;
   private int finishesBrought;
 
-  Stock(Logbook log, Faults faults, Knobs knobs, boolean sure) {
+  Stock(Logbook log, Faults faults, KnobCells knobs, CellDoubts doubts) {
     this.log = log;
     this.faults = faults;
     this.knobs = knobs;
-    this.sure = sure;
+    this.doubts = doubts;
     log.boards().forEach(b -> boards.put(key(b.name()), new Met<>(b, "in the log")));
     log.finishes().forEach(f -> finishes.put(key(f.name()), new Met<>(f, "in the log")));
   }
@@ -90,11 +91,7 @@ final class Stock {
     Optional<String> wood = row.has(WOOD) ? ask(row, WOOD, log::wood) : Optional.empty();
     Optional<WoodForm> form = row.has(FORM) ? ask(row, FORM, WoodForm::ofWord) : Optional.empty();
     OptionalDouble moisture = knobs.number(row, MOISTURE_PCT);
-    if (!sure && moisture.isPresent()) {
-      Knob.MOISTURE
-          .doubts(moisture.getAsDouble())
-          .forEach(d -> faults.add(row, MOISTURE_PCT, d.sentence()));
-    }
+    moisture.ifPresent(m -> doubts.report(row, Knob.MOISTURE.doubts(m)));
     if (faults.count() > before) {
       return Optional.empty();
     }
@@ -191,13 +188,7 @@ final class Stock {
       faults.add(row, TONE, "The tone must be that of the outermost coat in coats.");
       return Optional.empty();
     }
-    if (!sure) {
-      for (Coat coat : finish.coats()) {
-        coat.thicknessMicrometres()
-            .ifPresent(
-                t -> Knob.THICKNESS.doubts(t).forEach(d -> faults.add(row, COATS, d.sentence())));
-      }
-    }
+    doubts.report(row, COATS, Plausibility.about(finish));
     finishes.put(key(name), new Met<>(finish, "on line " + row.line()));
     newFinishes.put(finish, text(row, BY).orElse(null));
     finishesBrought++;

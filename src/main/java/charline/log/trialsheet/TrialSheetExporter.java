@@ -82,10 +82,10 @@ public final class TrialSheetExporter {
     put(cells, RIG, patch.rig().name());
     putBoard(cells, patch.board());
     putFinish(cells, patch.finish());
-    KnobValues.of(patch.settings(), patch.rig().spotDefinition(), patch.areaSquareCentimetres())
+    KnobCells.values(patch.settings(), patch.rig().spotDefinition(), patch.areaSquareCentimetres())
         .forEach(
             (column, value) ->
-                put(cells, column, Numbers.cell(column, value, entry.typed().get(column.knob()))));
+                put(cells, column, Numbers.cell(column, value, entry.typed().get(column.key()))));
     put(cells, PASSES, Integer.toString(reading.passes()));
     put(cells, OUTCOME, reading.outcome().text());
     reading.soot().ifPresent(s -> put(cells, SOOT, s ? "yes" : "no"));

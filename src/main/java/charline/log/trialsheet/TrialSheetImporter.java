@@ -22,6 +22,7 @@ import java.util.function.BiConsumer;
 public final class TrialSheetImporter {
   private final Logbook log;
   private final Clock clock;
+  private final String hint;
 
   /**
    * An importer into a log.
@@ -29,8 +30,19 @@ public final class TrialSheetImporter {
    * @param clock gives the zone of times without one, and the year
    */
   public TrialSheetImporter(Logbook log, Clock clock) {
+    this(log, clock, "say that you are sure");
+  }
+
+  /**
+   * An importer into a log.
+   *
+   * @param clock gives the zone of times without one, and the year
+   * @param hint how a person says that doubtful values are meant as they stand
+   */
+  public TrialSheetImporter(Logbook log, Clock clock, String hint) {
     this.log = log;
     this.clock = clock;
+    this.hint = hint;
   }
 
   /**
@@ -76,9 +88,10 @@ public final class TrialSheetImporter {
    */
   private ImportResult read(TrialSheet sheet, boolean sure, BiConsumer<PatchEntry, Stock> taker) {
     Faults faults = new Faults(sheet.name());
-    Knobs knobs = new Knobs(faults, sheet.separator());
-    Stock stock = new Stock(log, faults, knobs, sure);
-    PatchReader reader = new PatchReader(log, clock, sheet, faults, knobs, stock, sure);
+    KnobCells knobs = new KnobCells(faults, sheet.separator());
+    CellDoubts doubts = new CellDoubts(faults, sure ? Optional.empty() : Optional.of(hint));
+    Stock stock = new Stock(log, faults, knobs, doubts);
+    PatchReader reader = new PatchReader(log, clock, sheet, faults, knobs, stock, doubts);
     Recorded recorded = new Recorded(log, sheet.hasPatchesWithoutCode());
     int patches = 0;
     int readings = 0;

@@ -1,5 +1,6 @@
 package charline.web.entry;
 
+import charline.record.Assurance;
 import charline.trial.Plausibility.Doubt;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -8,13 +9,16 @@ import java.util.stream.Collectors;
 public final class Doubtful extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  private Doubtful(String sentences) {
-    super(sentences);
+  private Doubtful(List<Doubt> doubts) {
+    super(doubts.stream().map(Doubt::sentence).collect(Collectors.joining(" ")));
   }
 
-  static void require(boolean sure, List<Doubt> doubts) {
-    if (!sure && !doubts.isEmpty()) {
-      throw new Doubtful(doubts.stream().map(Doubt::sentence).collect(Collectors.joining(" ")));
-    }
+  /** What a form says of the person being sure. */
+  static Assurance unless(boolean sure) {
+    return doubts -> {
+      if (!sure && !doubts.isEmpty()) {
+        throw new Doubtful(doubts);
+      }
+    };
   }
 }

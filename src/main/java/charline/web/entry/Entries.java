@@ -1,16 +1,14 @@
 package charline.web.entry;
 
-import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.quantity.Invariant;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
+import charline.record.PatchDraft;
+import charline.record.Patches;
 import charline.refusal.Refusal;
 import charline.trial.Outcome;
 import charline.trial.Patch;
-import charline.trial.Plausibility;
-import charline.trial.Plausibility.Doubt;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import java.time.Clock;
@@ -18,8 +16,6 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
@@ -61,32 +57,24 @@ public final class Entries {
             return known.get();
           }
           Rig rig = log.rig(fields.need("rig", "The rig"));
-          Dial dial = Dial.read(fields::line);
-          Settings settings = dial.settings(rig);
-          Reading reading = reading(fields, log.newId(), person);
-          OptionalDouble size = dial.patchSize();
-          size.ifPresent(cm2 -> Invariant.positive("Patch size", cm2, "cm2"));
-          // All at once: a person who is sure of one value has not seen the next doubt.
-          List<Doubt> doubts = new ArrayList<>(dial.doubts(rig));
-          doubts.addAll(Plausibility.about(rig.emission(), rig.ratedWatts(), settings));
-          doubts.addAll(doubts(reading));
-          Doubtful.require(fields.yes("sure"), doubts);
-          Patch patch =
-              new Patch(
+          DialledKnobs dialled = DialledKnobs.read(fields::line);
+          PatchDraft draft =
+              new PatchDraft(
                   id,
-                  code(fields),
-                  reading.at(),
                   rig,
                   log.board(fields.need("board", "The board")),
                   log.finish(fields.need("finish", "The finish")),
-                  settings,
-                  size,
-                  List.of(reading));
-          log.add(
-              new PatchEntry(
-                  patch, dial.typed(rig), reading.by(), fields.note("note"), Optional.empty()));
-          return kept(id, patch, reading, false);
+                  dialled.on(rig),
+                  reading(fields, log.newId(), person),
+                  fields.note("note"),
+                  dialled.doubts());
+          Patch patch = patches(fields).add(draft, () -> code(fields)).patch();
+          return kept(id, patch, draft.reading(), false);
         });
+  }
+
+  private Patches patches(Fields fields) {
+    return new Patches(log, Doubtful.unless(fields.yes("sure")));
   }
 
   private Optional<Kept> known(UUID id) {
@@ -115,8 +103,7 @@ public final class Entries {
             return kept(id, entry.patch(), entry.patch().lastReading(), true);
           }
           Reading reading = reading(fields, id, person, fields.note("note"));
-          Doubtful.require(fields.yes("sure"), doubts(reading));
-          log.addReading(entry.patch().code(), reading);
+          patches(fields).read(entry.patch(), reading);
           return kept(id, entry.patch(), reading, false);
         });
   }
@@ -127,47 +114,9 @@ public final class Entries {
         () -> {
           UUID of = fields.id("of");
           PatchEntry entry = entry(fields.id("of_patch"));
-          String by = by(fields, person);
-          Patch patch = entry.patch();
-          boolean again = false;
-          if (of.equals(patch.id())) {
-            again = entry.voided().isPresent();
-            if (!again) {
-              log.voidPatch(patch.code(), by, UNDONE);
-            }
-          } else {
-            again = !strike(entry, of, by);
-          }
-          return kept(of, patch, patch.lastReading(), again);
+          boolean undone = patches(fields).undo(entry, of, by(fields, person), UNDONE);
+          return kept(of, entry.patch(), entry.patch().lastReading(), !undone);
         });
-  }
-
-  private boolean strike(PatchEntry entry, UUID reading, String by) {
-    Patch p = entry.patch();
-    List<Reading> left = p.readings().stream().filter(r -> !r.id().equals(reading)).toList();
-    if (left.size() == p.readings().size()) {
-      return false;
-    }
-    if (left.isEmpty()) {
-      log.voidPatch(p.code(), by, UNDONE);
-      return true;
-    }
-    Patch without =
-        new Patch(
-            p.id(),
-            p.code(),
-            p.burnedAt(),
-            p.rig(),
-            p.board(),
-            p.finish(),
-            p.settings(),
-            p.areaSquareCentimetres(),
-            left);
-    log.amend(
-        new PatchEntry(without, entry.typed(), entry.by(), entry.note(), entry.voided()),
-        by,
-        UNDONE);
-    return true;
   }
 
   private PatchEntry entry(UUID patch) {
@@ -199,12 +148,6 @@ public final class Entries {
         at(fields),
         Optional.of(by(fields, person)),
         note);
-  }
-
-  private static List<Doubt> doubts(Reading reading) {
-    List<Doubt> doubts = new ArrayList<>(Plausibility.Knob.PASSES.doubts(reading.passes()));
-    reading.depthMicrometres().ifPresent(um -> doubts.addAll(Plausibility.Knob.DEPTH.doubts(um)));
-    return doubts;
   }
 
   private static String by(Fields fields, String person) {

@@ -3,10 +3,12 @@ package charline.web.entry;
 import charline.refusal.Refusal;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** The named values of an entry as a device sent it. */
 public final class Fields {
@@ -17,6 +19,15 @@ public final class Fields {
 
   Fields(Map<String, Object> values) {
     this.values = values;
+  }
+
+  /** The values of some names, as a form or an address gives them. */
+  public static Fields of(UnaryOperator<String> value, String... names) {
+    Map<String, Object> values = new HashMap<>();
+    for (String name : names) {
+      values.put(name, value.apply(name));
+    }
+    return new Fields(values);
   }
 
   /** Reads a JSON object. */
@@ -30,7 +41,7 @@ public final class Fields {
   }
 
   /** A short text, or null if it was not given. */
-  String line(String name) {
+  public String line(String name) {
     return text(name, LONGEST_LINE);
   }
 
@@ -65,7 +76,7 @@ public final class Fields {
   }
 
   /** An identity that a device made: a UUID of version 7. */
-  UUID id(String name) {
+  public UUID id(String name) {
     String text = need(name, "The identity of the entry");
     try {
       UUID id = UUID.fromString(text);

@@ -5,13 +5,10 @@ import charline.exposure.SpotDefinition;
 import charline.log.Logbook;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
+import charline.record.Setup;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Coat;
-import charline.trial.Finish;
-import charline.trial.Plausibility;
-import charline.trial.Plausibility.Doubt;
-import charline.trial.Plausibility.Knob;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.trial.Tone;
@@ -51,7 +48,7 @@ public final class SetUps {
     Rig rig =
         new Rig(
             log.newId(),
-            name(f),
+            f.need("name", "A name"),
             emission,
             measure(f.need("rated", "The rated power"), Quantity.POWER),
             measure(f.need("wavelength", "The wavelength"), Quantity.WAVELENGTH),
@@ -62,8 +59,7 @@ public final class SetUps {
             given(f, "width", Quantity.LENGTH),
             Optional.ofNullable(f.line("lens")),
             List.of());
-    Doubtful.require(f.yes("sure"), Plausibility.about(rig));
-    log.add(rig, by);
+    setup(f, by).add(rig);
   }
 
   /** Records a metered power, as of now. */
@@ -76,60 +72,47 @@ public final class SetUps {
             OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
             measure(f.need("percent", "The power setting"), Quantity.SHARE),
             measure(f.need("metered", "The metered power"), Quantity.POWER));
-    Doubtful.require(f.yes("sure"), Plausibility.about(check, rig));
-    log.addCheck(rig.name(), check, by);
+    setup(f, by).add(rig, check);
   }
 
   /** Sets up a board. */
   public void board(UnaryOperator<String> form, String by) {
     Fields f = fields(form);
-    OptionalDouble moisture = given(f, "moisture", Quantity.SHARE);
     Board board =
         new Board(
             log.newId(),
-            name(f),
+            f.need("name", "A name"),
             log.wood(f.need("wood", "The wood")),
             WoodForm.ofWord(f.need("form", "The form of the board")),
             Optional.ofNullable(f.line("condition")),
-            moisture,
+            given(f, "moisture", Quantity.SHARE),
             Optional.ofNullable(f.line("job")));
-    moisture.ifPresent(m -> Doubtful.require(f.yes("sure"), Knob.MOISTURE.doubts(m)));
-    log.add(board, by);
+    setup(f, by).add(board);
   }
 
   /** Sets up a finish: coats 1, 2, ..., outermost first; a coat without family is left out. */
   public void finish(UnaryOperator<String> form, String by) {
     Fields f = fields(form);
     List<Coat> coats = new ArrayList<>();
-    List<Doubt> doubts = new ArrayList<>();
     for (int i = 1; i <= MOST_COATS; i++) {
       String family = f.line("coat" + i);
       if (family != null) {
-        OptionalDouble thickness = given(f, "thickness" + i, Quantity.THICKNESS);
-        thickness.ifPresent(um -> doubts.addAll(Knob.THICKNESS.doubts(um)));
         coats.add(
             new Coat(
                 log.family(family),
                 Optional.ofNullable(f.line("tone" + i)).map(Tone::ofWord),
-                thickness));
+                given(f, "thickness" + i, Quantity.THICKNESS)));
       } else if (f.line("thickness" + i) != null || f.line("tone" + i) != null) {
         throw Refusal.usage(
             "Coat %d has a tone or a thickness and no kind; choose what coat it is, or empty its line."
                 .formatted(i));
       }
     }
-    if (coats.isEmpty()) {
-      throw Refusal.usage("A finish needs at least one coat; choose what the outermost one is.");
-    }
-    Doubtful.require(f.yes("sure"), doubts);
-    String family = f.line("family");
-    log.add(
-        new Finish(
-            log.newId(),
-            name(f),
-            family == null ? coats.get(0).family() : log.family(family),
-            coats),
-        by);
+    setup(f, by).addFinish(f.need("name", "A name"), f.line("family"), coats);
+  }
+
+  private Setup setup(Fields f, String by) {
+    return new Setup(log, Doubtful.unless(f.yes("sure")), by);
   }
 
   private static Fields fields(UnaryOperator<String> form) {
@@ -143,14 +126,6 @@ public final class SetUps {
       }
     }
     return new Fields(values);
-  }
-
-  private static String name(Fields f) {
-    String name = f.need("name", "A name");
-    if (name.chars().anyMatch(Character::isISOControl)) {
-      throw Refusal.usage("A name must be one line of text.");
-    }
-    return name;
   }
 
   private static double measure(String text, Quantity quantity) {

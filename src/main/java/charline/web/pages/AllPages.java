@@ -1,9 +1,9 @@
 package charline.web.pages;
 
 import charline.log.Logbook;
+import charline.record.Photos;
 import charline.web.BenchOptions;
 import charline.web.entry.Entries;
-import charline.web.entry.Photos;
 import charline.web.entry.SetUps;
 import charline.web.live.LiveModels;
 import charline.web.security.Door;

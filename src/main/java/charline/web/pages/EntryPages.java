@@ -1,10 +1,10 @@
 package charline.web.pages;
 
 import charline.log.Photo;
+import charline.record.Photos;
 import charline.web.entry.Entries;
 import charline.web.entry.Fields;
 import charline.web.entry.Kept;
-import charline.web.entry.Photos;
 import charline.web.security.Door;
 import charline.web.security.Headers;
 import charline.web.security.Seat;
@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** Where devices send what was tapped, and photographs are taken in and shown. */
 final class EntryPages {
@@ -74,13 +75,13 @@ final class EntryPages {
     if (content.length > Photos.MOST_BYTES) {
       throw new Turned(413, Photos.TOO_LARGE);
     }
-    String by = ctx.queryParam("by");
+    Fields fields = Fields.of(ctx::queryParam, "id", "patch", "by");
     Photo photo =
         photos.keep(
-            ctx.queryParam("id"),
-            ctx.queryParam("patch"),
+            fields.id("id"),
+            fields.id("patch"),
             content,
-            by == null || by.isBlank() ? person : by);
+            Optional.ofNullable(fields.line("by")).orElse(person));
     Pages.json(ctx, Map.of("id", photo.id().toString(), "sha256", photo.sha256()));
   }
 

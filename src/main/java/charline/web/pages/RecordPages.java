@@ -9,7 +9,7 @@ import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
-import charline.web.entry.Dial;
+import charline.web.entry.DialledKnobs;
 import charline.web.live.LiveModels;
 import charline.web.live.Shelf;
 import charline.window.Asked;
@@ -67,9 +67,9 @@ final class RecordPages {
     Finish finish = shelf.finish(named(ctx, "finish")).orElseThrow(() -> gone("finish"));
     Map<String, Object> words = new LinkedHashMap<>();
     try {
-      Dial dial = Dial.read(ctx::queryParam);
+      DialledKnobs dial = DialledKnobs.read(ctx::queryParam);
       int passes = passes(ctx);
-      var settings = dial.settings(rig);
+      var settings = dial.on(rig).orRefuse();
       Exposure exposure =
           Exposure.of(
               rig.emission(),
@@ -84,7 +84,7 @@ final class RecordPages {
       words.putAll(
           LiveWords.of(
               stratum, models.of(stratum, false, PATIENCE), exposure, passes, Asked.USUAL));
-      LiveWords.doubt(words, dial.doubts(rig));
+      LiveWords.doubt(words, dial.doubts());
     } catch (Refusal e) {
       words.put("note", e.getMessage());
     }

@@ -4,16 +4,15 @@ import charline.exposure.Emission;
 import charline.log.PatchEntry;
 import charline.paper.PatchSign;
 import charline.quantity.Invariant;
+import charline.trial.DoseKnobs;
+import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
-import charline.web.entry.Dial;
-import charline.web.entry.Form;
-import charline.web.entry.Knob;
+import charline.web.entry.DialledKnobs;
 import charline.web.live.Shelf;
 import io.javalin.http.Context;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,7 +29,7 @@ import java.util.OptionalDouble;
  */
 public record RecordView(
     List<Choice> choices,
-    Dial dial,
+    DialledKnobs dial,
     int passes,
     Optional<Further> reading,
     String person,
@@ -62,8 +61,10 @@ public record RecordView(
             .or(() -> base.flatMap(p -> shelf.rig(p.rig().name())))
             .orElseGet(() -> shelf.rigs().get(0));
     // What another rig was dialled to says nothing of this one.
-    Dial dial =
-        base.filter(p -> p.rig().id().equals(rig.id())).map(Dial::of).orElseGet(() -> Dial.of(rig));
+    DialledKnobs dial =
+        base.filter(p -> p.rig().id().equals(rig.id()))
+            .map(DialledKnobs::of)
+            .orElseGet(() -> DialledKnobs.of(rig));
     return new RecordView(
         List.of(
             new Choice(
@@ -95,14 +96,14 @@ public record RecordView(
   }
 
   /** A link may bring settings along, such as the start of a window. */
-  private static Dial turned(Dial dial, Context ctx) {
+  private static DialledKnobs turned(DialledKnobs dial, Context ctx) {
     String power = ctx.queryParam("power");
     String pace = ctx.queryParam("pace");
     if (power == null || pace == null) {
       return dial;
     }
     String form = ctx.queryParam("form");
-    return Dial.read(
+    return DialledKnobs.read(
         key ->
             switch (key) {
               case "power" -> power;
@@ -114,19 +115,11 @@ public record RecordView(
                   ctx.queryParam("across") != null
                           && key.equals("scan".equals(form) ? "spacing" : "width")
                       ? ctx.queryParam("across")
-                      : textOf(dial, key);
+                      : dial.text(key);
               case "spot", "rep", "pulse" ->
-                  Optional.ofNullable(ctx.queryParam(key)).orElseGet(() -> textOf(dial, key));
-              default -> textOf(dial, key);
+                  Optional.ofNullable(ctx.queryParam(key)).orElseGet(() -> dial.text(key));
+              default -> dial.text(key);
             });
-  }
-
-  private static String textOf(Dial dial, String key) {
-    return Arrays.stream(Knob.values())
-        .filter(k -> k.key().equals(key))
-        .map(dial::text)
-        .findFirst()
-        .orElse(null);
   }
 
   private static Option plain(String name, String hint) {
@@ -177,18 +170,18 @@ public record RecordView(
   }
 
   /** The ways to give the speed. */
-  public List<Form> forms() {
-    return List.of(Form.values());
+  public List<DoseKnobs> forms() {
+    return List.of(DoseKnobs.values());
   }
 
   /** Knobs that mostly stay, below the others. */
   public List<Knob> lesser() {
-    return List.of(Knob.SPOT, Knob.REP, Knob.PULSE, Knob.PATCH);
+    return List.of(Knob.SPOT, Knob.RATE, Knob.PULSE, Knob.PATCH_AREA);
   }
 
   /** True for knobs that only a pulsed rig has. */
   public boolean pulsedOnly(Knob knob) {
-    return knob == Knob.REP || knob == Knob.PULSE;
+    return knob == Knob.RATE || knob == Knob.PULSE;
   }
 
   /** True if the rig that stands is pulsed. */

@@ -3,11 +3,10 @@ package charline.web.pages;
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
 import charline.paper.Figures;
+import charline.trial.DoseKnobs;
+import charline.trial.Knob;
 import charline.trial.Patch;
-import charline.web.entry.Dial;
-import charline.web.entry.Form;
-import charline.web.entry.Knob;
-import java.util.Locale;
+import charline.web.entry.DialledKnobs;
 
 /** Settings of a patch in a line or two. */
 public final class SettingsWords {
@@ -15,22 +14,18 @@ public final class SettingsWords {
 
   /** "60 %, hand speed 18 mm/s, scan width 60 mm". */
   public static String dialled(Patch patch) {
-    Dial dial = Dial.of(patch);
-    Form form = dial.form();
+    DialledKnobs dial = DialledKnobs.of(patch);
+    DoseKnobs form = dial.form();
     return "%s %s, %s %s %s, %s %s %s"
         .formatted(
-            dial.text(Knob.POWER),
+            dial.text(Knob.POWER_PCT),
             dial.powerUnit(),
-            lower(form.pace()),
+            form.pace().noun(),
             dial.text(form.pace()),
-            form.pace().unit(),
-            lower(form.across()),
+            form.pace().printedUnit(),
+            form.across().noun(),
             dial.text(form.across()),
-            form.across().unit());
-  }
-
-  private static String lower(Knob knob) {
-    return knob.label().substring(0, 1).toLowerCase(Locale.ROOT) + knob.label().substring(1);
+            form.across().printedUnit());
   }
 
   /** "11.2 J/cm² a pass, fluence 1.02 J/cm²". */
@@ -46,10 +41,10 @@ public final class SettingsWords {
 
   /** "spot 0.5 mm, 60 kHz, 100 ns". */
   public static String fixed(Patch patch) {
-    Dial dial = Dial.of(patch);
+    DialledKnobs dial = DialledKnobs.of(patch);
     StringBuilder words = new StringBuilder("spot " + dial.text(Knob.SPOT) + " mm");
     if (patch.rig().emission() == Emission.PULSED) {
-      words.append(", ").append(dial.text(Knob.REP)).append(" kHz");
+      words.append(", ").append(dial.text(Knob.RATE)).append(" kHz");
       if (!dial.text(Knob.PULSE).isEmpty()) {
         words.append(", ").append(dial.text(Knob.PULSE)).append(" ns");
       }

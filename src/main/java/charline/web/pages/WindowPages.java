@@ -13,10 +13,10 @@ import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;
 import charline.trial.Caution;
 import charline.trial.Patch;
+import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.Rig;
 import charline.trial.Stratum;
-import charline.web.entry.Dial;
 import charline.web.live.LiveModels;
 import charline.web.security.Turned;
 import charline.window.Asked;
@@ -311,7 +311,7 @@ public final class WindowPages {
     List<Doubt> doubts;
     try {
       double power = Measure.parse(text(ctx, "power"), Quantity.SHARE).value();
-      doubts = Dial.bareShare(bench.rig().emission(), text(ctx, "power"));
+      doubts = Plausibility.aboutTypedShare(text(ctx, "power"));
       Invariant.positive("Power", power, "%");
       Invariant.within("Power", power, 0, 100, "%");
       double speed = Measure.parse(text(ctx, "speed"), Quantity.SPEED).value();

@@ -1,0 +1,77 @@
+package charline.cli.board;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
+import charline.cli.desk.Work;
+import charline.log.Logbook;
+import charline.record.Setup;
+import charline.trial.Board;
+import charline.trial.WoodForm;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code board add}. */
+@Command(
+    name = "add",
+    header = "Set up a board: one piece of wood to burn patches on.",
+    description =
+        "Boards differ, so patches on three boards or more say much more than the same "
+            + "number on one.",
+    footer = {
+      "",
+      "Example:",
+      "  charline board add boathouse-1 --wood pine --form solid --moisture 9%% \\",
+      "      --job boathouse"
+    })
+public final class BoardAdd extends Work {
+  @Parameters(paramLabel = "NAME", description = "Your name for the board.")
+  private String name;
+
+  @Option(
+      names = "--wood",
+      paramLabel = "WOOD",
+      required = true,
+      description = "The wood, such as pine or oak.")
+  private String wood;
+
+  @Option(
+      names = "--form",
+      paramLabel = "FORM",
+      defaultValue = "solid",
+      description = "solid, veneer, plywood or mdf. Default: solid.")
+  private String form;
+
+  @Mixin private BoardOptions more;
+
+  @Option(names = "--by", paramLabel = "WHO", description = "Who sets it up.")
+  private String by;
+
+  @Mixin private Sure sure;
+
+  public BoardAdd(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToWrite()) {
+      Board board =
+          new Board(
+              log.newId(),
+              name.strip(),
+              log.wood(wood),
+              WoodForm.ofWord(form),
+              more.condition(),
+              more.moisturePercent(),
+              more.job());
+      new Setup(log, sure, desk.person(by)).add(board);
+      desk.out()
+          .println(
+              "Board %s is set up: %s, %s."
+                  .formatted(board.name(), board.wood(), board.form().word()));
+    }
+    return DONE;
+  }
+}

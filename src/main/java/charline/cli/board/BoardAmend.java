@@ -1,0 +1,106 @@
+package charline.cli.board;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
+import charline.cli.desk.Why;
+import charline.cli.desk.Work;
+import charline.cli.render.Figures;
+import charline.cli.render.Table;
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.record.Setup;
+import charline.trial.Board;
+import charline.trial.WoodForm;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code board amend}. */
+@Command(
+    name = "amend",
+    header = "Put right what is recorded of a board; the old values stay in the history.",
+    description =
+        "What you do not give stays as it is. The patches on the board go with it: with another "
+            + "wood they count among those of that wood. Moisture is in %%.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline board amend boathouse-1 --wood oak --why \"planed a corner\"",
+      "  charline board amend boathouse-1 --name \"door stile\" --why \"labelled anew\""
+    })
+public final class BoardAmend extends Work {
+  @Parameters(paramLabel = "NAME", description = "The board.")
+  private String name;
+
+  @Option(names = "--name", paramLabel = "NAME", description = "What it is called from now on.")
+  private String newName;
+
+  @Option(names = "--wood", paramLabel = "WOOD", description = "The wood, such as pine or oak.")
+  private String wood;
+
+  @Option(names = "--form", paramLabel = "FORM", description = "solid, veneer, plywood or mdf.")
+  private String form;
+
+  @Mixin private BoardOptions more;
+  @Mixin private Why why;
+  @Mixin private Sure sure;
+
+  public BoardAmend(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    String reason = why.reason("a record is amended");
+    OptionalDouble percent = more.moisturePercent();
+    try (Logbook log = desk.logToRead()) {
+      Board old = log.board(name);
+      Board amended =
+          new Board(
+              old.id(),
+              newName == null ? old.name() : newName.strip(),
+              wood == null ? old.wood() : log.wood(wood),
+              form == null ? old.form() : WoodForm.ofWord(form),
+              more.condition().or(old::condition),
+              percent.isPresent() ? percent : old.moisturePercent(),
+              more.job().or(old::job));
+      new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
+      desk.out().println(Table.paragraph(sentence(amended, patches(log, amended))));
+    }
+    return DONE;
+  }
+
+  private static int patches(Logbook log, Board board) {
+    Optional<OffsetDateTime> always = Optional.empty();
+    return log.patches(
+            new Filter(
+                Set.of(),
+                Set.of(),
+                Set.of(),
+                always,
+                always,
+                Set.of(),
+                Set.of(board.name()),
+                Set.of(),
+                Set.of(),
+                Set.of()))
+        .size();
+  }
+
+  private static String sentence(Board board, int patches) {
+    return "Board %s now reads: %s, %s%s%s%s. %s with it."
+        .formatted(
+            board.name(),
+            board.wood(),
+            board.form().word(),
+            board.condition().map(c -> ", " + c).orElse(""),
+            BoardView.moisture(board).map(m -> ", moisture " + m).orElse(""),
+            board.job().map(j -> ", job " + j).orElse(""),
+            Figures.count(patches, "patch goes", "patches go"));
+  }
+}

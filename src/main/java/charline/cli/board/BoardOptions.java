@@ -1,0 +1,34 @@
+package charline.cli.board;
+
+import charline.cli.desk.Typed;
+import charline.quantity.Measure.Quantity;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Option;
+
+/** What is said of a board besides its wood and form, as options. */
+final class BoardOptions {
+  @Option(names = "--condition", paramLabel = "TEXT", description = "In your words.")
+  private String condition;
+
+  @Option(
+      names = "--moisture",
+      paramLabel = "SHARE",
+      description = "What the moisture meter shows, in %%.")
+  private String moisture;
+
+  @Option(names = "--job", paramLabel = "TEXT", description = "The job that it belongs to.")
+  private String job;
+
+  Optional<String> condition() {
+    return Optional.ofNullable(condition);
+  }
+
+  OptionalDouble moisturePercent() {
+    return Typed.ifGiven("--moisture", moisture, Quantity.SHARE);
+  }
+
+  Optional<String> job() {
+    return Optional.ofNullable(job);
+  }
+}

@@ -1,0 +1,43 @@
+package charline.cli.board;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.ChangesView;
+import charline.cli.render.JsonReply;
+import charline.log.Change;
+import charline.log.Logbook;
+import charline.trial.Board;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code board show}. */
+@Command(
+    name = "show",
+    header = "Show a board and what was changed since.",
+    description = "Its wood, form, condition, moisture in %% and job.",
+    footer = {"", "Example:", "  charline board show boathouse-1"})
+public final class BoardShow extends Work {
+  @Parameters(paramLabel = "NAME", description = "The board.")
+  private String name;
+
+  @Mixin private JsonReply reply;
+
+  public BoardShow(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      Board board = log.board(name);
+      List<Change> changes = log.history(board);
+      reply.print(
+          desk.out(),
+          () -> BoardView.json(board).put("changes", ChangesView.json(changes)),
+          () -> BoardView.text(board) + ChangesView.text(changes));
+    }
+    return DONE;
+  }
+}

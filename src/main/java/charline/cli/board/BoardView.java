@@ -1,0 +1,38 @@
+package charline.cli.board;
+
+import charline.cli.render.Facts;
+import charline.cli.render.Json;
+import charline.quantity.Invariant;
+import charline.trial.Board;
+import java.util.Optional;
+
+/** A board as text and as JSON. */
+final class BoardView {
+  private BoardView() {}
+
+  static Optional<String> moisture(Board board) {
+    return board.moisturePercent().isEmpty()
+        ? Optional.empty()
+        : Optional.of(Invariant.plain(board.moisturePercent().getAsDouble()) + " %");
+  }
+
+  static String text(Board board) {
+    return new Facts("Board " + board.name())
+        .add("wood", board.wood())
+        .add("form", board.form().word())
+        .add("condition", board.condition())
+        .add("moisture", moisture(board))
+        .add("job", board.job())
+        .text();
+  }
+
+  static Json json(Board board) {
+    return new Json()
+        .put("board", board.name())
+        .put("wood", board.wood())
+        .put("form", board.form().word())
+        .put("condition", board.condition())
+        .put("moisture_pct", board.moisturePercent())
+        .put("job", board.job());
+  }
+}

@@ -1,0 +1,2 @@
+/** Commands about boards: the wood that patches are burned on. */
+package charline.cli.board;

@@ -1,0 +1,36 @@
+package charline.cli.finish;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.log.Logbook;
+import charline.trial.Finish;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code finish show}. */
+@Command(
+    name = "show",
+    header = "Show a finish with its coats.",
+    description = "Coats stand outermost first, thickness in um.",
+    footer = {"", "Example:", "  charline finish show wall-latex"})
+public final class FinishShow extends Work {
+  @Parameters(paramLabel = "NAME", description = "The finish.")
+  private String name;
+
+  @Mixin private JsonReply reply;
+
+  public FinishShow(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      Finish finish = log.finish(name);
+      reply.print(desk.out(), () -> FinishView.json(finish), () -> FinishView.text(finish));
+    }
+    return DONE;
+  }
+}

@@ -1,0 +1,64 @@
+package charline.cli.finish;
+
+import charline.cli.render.Facts;
+import charline.cli.render.Json;
+import charline.quantity.Invariant;
+import charline.trial.Coat;
+import charline.trial.Finish;
+import charline.trial.Tone;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A finish as text and as JSON. */
+final class FinishView {
+  private FinishView() {}
+
+  /** "pale latex 90 um over pale primer". */
+  static String stack(Finish finish) {
+    return finish.coats().isEmpty()
+        ? "coats not recorded"
+        : finish.coats().stream().map(FinishView::coat).collect(Collectors.joining(" over "));
+  }
+
+  private static String coat(Coat coat) {
+    return coat.tone().map(tone -> tone.word() + " ").orElse("")
+        + coat.family()
+        + (coat.thicknessMicrometres().isEmpty()
+            ? ""
+            : " " + Invariant.plain(coat.thicknessMicrometres().getAsDouble()) + " um");
+  }
+
+  static String text(Finish finish) {
+    Facts facts = new Facts("Finish " + finish.name()).add("counted as", finish.family());
+    for (int i = 0; i < finish.coats().size(); i++) {
+      facts.add(i == 0 ? "outermost coat" : "below it", coat(finish.coats().get(i)));
+    }
+    return facts.text();
+  }
+
+  static Json json(Finish finish) {
+    List<Json> coats =
+        finish.coats().stream()
+            .map(
+                coat ->
+                    new Json()
+                        .put("family", coat.family())
+                        .put("tone", coat.tone().map(Tone::word))
+                        .put("thickness_um", coat.thicknessMicrometres()))
+            .toList();
+    return new Json()
+        .put("finish", finish.name())
+        .put("family", finish.family())
+        .put("coats", coats);
+  }
+
+  /** The same in one line per finish, for CSV. */
+  static Json flat(Finish finish) {
+    return new Json()
+        .put("finish", finish.name())
+        .put("family", finish.family())
+        .put("tone", finish.tone().map(Tone::word))
+        .put("thickness_um", finish.thicknessMicrometres())
+        .put("coats", stack(finish));
+  }
+}

@@ -1,0 +1,2 @@
+/** Commands about finishes: the coats on the wood. */
+package charline.cli.finish;

@@ -1,0 +1,50 @@
+package charline.cli.log;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.Table;
+import charline.log.Logbook;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** {@code backup}. */
+@Command(
+    name = "backup",
+    header = "Copy the log, also while others record in it.",
+    description =
+        "The copy is a whole log at one moment, and is found whole or not at all. Given a folder,"
+            + " it is named after the log and the time. To go back to a copy, name it with --log,"
+            + " or put it in the place of the log while no charline runs.",
+    footer = {"", "Example:", "  charline backup log-before-the-panels.db"})
+public final class Backup extends Work {
+  private static final DateTimeFormatter STAMP =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmmss", Locale.ROOT);
+
+  @Parameters(paramLabel = "FILE", description = "A new file, or a folder.")
+  private Path to;
+
+  public Backup(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      Path copy = Files.isDirectory(to) ? to.resolve(stamped(log.file())) : to;
+      log.backup(copy);
+      try (Logbook copied = Logbook.openExisting(copy, desk.clock())) {
+        desk.out().println(Table.paragraph("%s holds %s.".formatted(copy, Holding.of(copied))));
+      }
+    }
+    return DONE;
+  }
+
+  private String stamped(Path log) {
+    String name = log.getFileName().toString().replaceFirst("\\.db$", "");
+    return "%s-%s.db".formatted(name, STAMP.format(desk.now()));
+  }
+}

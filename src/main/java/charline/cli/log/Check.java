@@ -1,0 +1,77 @@
+package charline.cli.log;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.Figures;
+import charline.cli.render.Json;
+import charline.cli.render.JsonReply;
+import charline.cli.render.Table;
+import charline.log.Finding;
+import charline.log.Logbook;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code check}. */
+@Command(
+    name = "check",
+    header = "Look whether the log is sound.",
+    description =
+        "Reads the whole file: its pages, indexes, rules and references, the steps that made it, "
+            + "and its photos. Then it names values that may have been mistyped, such as a hand "
+            + "speed of 3000 mm/s. It changes nothing. Exit codes: 0 sound, 1 sound but with "
+            + "doubtful values, 3 broken.",
+    footer = {"", "Example:", "  charline check"})
+public final class Check extends Work {
+  @Mixin private JsonReply reply;
+
+  public Check(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      List<Finding> findings = log.check();
+      boolean broken = findings.stream().anyMatch(f -> f.kind() == Finding.Kind.FAULT);
+      reply.print(
+          desk.out(),
+          () ->
+              new Json()
+                  .put("log", log.file().toString())
+                  .put("sound", !broken)
+                  .put("findings", findings.stream().map(Check::json).toList()),
+          () -> text(log, findings, broken));
+      return broken ? DATA : findings.isEmpty() ? DONE : NO;
+    }
+  }
+
+  private static Json json(Finding finding) {
+    return new Json()
+        .put("kind", finding.kind().name().toLowerCase(Locale.ROOT))
+        .put("text", finding.text());
+  }
+
+  private static String text(Logbook log, List<Finding> findings, boolean broken) {
+    StringBuilder text = new StringBuilder();
+    for (Finding finding : findings) {
+      text.append(Table.paragraph(finding.text())).append('\n');
+    }
+    return text.append(Table.paragraph(verdict(log, findings.size(), broken)))
+        .append('\n')
+        .toString();
+  }
+
+  private static String verdict(Logbook log, int findings, boolean broken) {
+    if (broken) {
+      return "%s is broken. Copy it away, then go back to the latest backup; `charline export` may still save its patches."
+          .formatted(log.file());
+    }
+    String doubts =
+        findings == 0
+            ? "nothing looks mistyped"
+            : Figures.count(findings, "value looks", "values look") + " mistyped";
+    return "%s is sound: %s; %s.".formatted(log.file(), Holding.of(log), doubts);
+  }
+}

@@ -1,0 +1,172 @@
+package charline.cli.log;
+
+import charline.cli.ask.FilterOptions;
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.Figures;
+import charline.cli.render.Table;
+import charline.exposure.PowerSetting;
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.trialsheet.RigSheetExporter;
+import charline.log.trialsheet.TrialSheetExporter;
+import charline.refusal.Refusal;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code export}. */
+@Command(
+    name = "export",
+    header = "Write patches as a trial sheet (CSV).",
+    description =
+        "One line per reading; column heads name the units: power_pct in %%, hand_mm_s in mm/s, "
+            + "depth_um in um. Doses rest on the rigs and their power checks too; with those, "
+            + "`charline import` gives every patch back with its doses. Void patches are left out, "
+            + "and what was changed, planned or photographed; `charline backup` keeps it all.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline export --family latex --since 2026-06-01 --to latex.csv",
+      "  charline export --to all.csv --rigs rigs.csv --power-checks checks.csv"
+    })
+public final class Export extends Work {
+  @Option(
+      names = "--to",
+      paramLabel = "FILE",
+      description = "Write to this file. Default: print it.")
+  private Path to;
+
+  @Option(names = "--replace", description = "Write over a file that is there already.")
+  private boolean replace;
+
+  @Option(
+      names = "--rigs",
+      paramLabel = "FILE",
+      description = "Write the rigs of these patches too, as `charline import --rigs` reads them.")
+  private Path rigsTo;
+
+  @Option(
+      names = "--power-checks",
+      paramLabel = "FILE",
+      description = "Write the metered powers of those rigs too; goes with --rigs.")
+  private Path checksTo;
+
+  @Mixin private FilterOptions options;
+
+  public Export(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    requireFiles();
+    try (Logbook log = desk.logToRead()) {
+      List<PatchEntry> entries = log.patches(options.with(Filter.ALL, log, desk));
+      if (entries.isEmpty()) {
+        desk.err().println("No patch matches, so there is nothing to export.");
+        return NO;
+      }
+      writePatches(entries);
+      writeRigs(rigsOf(entries));
+    }
+    return DONE;
+  }
+
+  private void requireFiles() {
+    if (checksTo != null && rigsTo == null) {
+      throw Refusal.usage(
+          "--power-checks goes with --rigs, since `charline import` reads the two together; name a"
+              + " file for --rigs too.");
+    }
+    Set<Path> files = new HashSet<>();
+    for (Path file : Arrays.asList(to, rigsTo, checksTo)) {
+      if (file == null) {
+        continue;
+      }
+      if (!files.add(file.toAbsolutePath().normalize())) {
+        throw Refusal.usage(
+            "Each part of an export needs a file of its own; %s stands twice.".formatted(file));
+      }
+      if (!replace && Files.exists(file)) {
+        throw Refusal.usage(
+            "%s is there already; give another name, or --replace to write over it."
+                .formatted(file));
+      }
+    }
+  }
+
+  private void writePatches(List<PatchEntry> entries) {
+    if (to == null) {
+      StringWriter text = new StringWriter();
+      TrialSheetExporter.write(entries, text);
+      desk.out().print(text);
+    } else {
+      TrialSheetExporter.write(entries, to);
+      say(Figures.count(entries.size(), "patch", "patches"), to);
+    }
+    long metered = entries.stream().map(PatchEntry::patch).filter(Export::isMetered).count();
+    if (checksTo == null && metered > 0) {
+      desk.err()
+          .println(
+              Table.paragraph(
+                  "%s on power checks, which this sheet does not hold: write them too with --rigs FILE --power-checks FILE, and import all three together."
+                      .formatted(
+                          metered == 1
+                              ? "The dose of 1 patch rests"
+                              : "The doses of %d patches rest".formatted(metered))));
+    }
+  }
+
+  private void writeRigs(List<Rig> rigs) {
+    if (rigsTo != null) {
+      RigSheetExporter.writeRigs(rigs, rigsTo);
+      say(Figures.count(rigs.size(), "rig", "rigs"), rigsTo);
+    }
+    if (checksTo == null) {
+      return;
+    }
+    int checks = rigs.stream().mapToInt(rig -> rig.checks().size()).sum();
+    if (checks == 0) {
+      // Column names with no line under them are a sheet that no import takes.
+      desk.err()
+          .println(
+              Table.paragraph(
+                  "None of these rigs has a power check, so %s is not written."
+                      .formatted(checksTo)));
+    } else {
+      RigSheetExporter.writeChecks(rigs, checksTo);
+      say(Figures.count(checks, "power check", "power checks"), checksTo);
+    }
+  }
+
+  /** True if a power check says what the patch got; power given in watts is taken as it is. */
+  private static boolean isMetered(Patch patch) {
+    return patch.settings().power().unit() == PowerSetting.Unit.PERCENT
+        && patch.rig().checkAt(patch.burnedAt()).isPresent();
+  }
+
+  private static List<Rig> rigsOf(List<PatchEntry> entries) {
+    return entries.stream()
+        .map(entry -> entry.patch().rig())
+        .distinct()
+        .sorted(Comparator.comparing(Rig::name))
+        .toList();
+  }
+
+  /** Not where the sheet itself is printed, which would be spoilt. */
+  private void say(String what, Path file) {
+    (to == null ? desk.err() : desk.out()).println("%s written to %s.".formatted(what, file));
+  }
+}

@@ -1,0 +1,134 @@
+package charline.cli.log;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
+import charline.cli.desk.Work;
+import charline.cli.render.Figures;
+import charline.cli.render.Table;
+import charline.log.Logbook;
+import charline.log.trialsheet.ImportResult;
+import charline.log.trialsheet.RigSheet;
+import charline.log.trialsheet.TrialSheet;
+import charline.log.trialsheet.TrialSheetImporter;
+import charline.refusal.Refusal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code import}. */
+@Command(
+    name = "import",
+    header = "Bring in trial sheets (CSV).",
+    description =
+        "One line per reading; column heads name the units: power_pct in %%, hand_mm_s in mm/s,"
+            + " depth_um in um. Boards and finishes that the log does not know are made; rigs must"
+            + " be set up before, or come with --rigs. All of it is taken, or nothing; a sheet that"
+            + " was taken before does no harm.",
+    footer = {
+      "",
+      "Example, first without recording anything:",
+      "  charline import boathouse.csv --check",
+      "  charline import boathouse.csv"
+    })
+public final class Import extends Work {
+  @Parameters(paramLabel = "FILE.csv", arity = "0..*", description = "Trial sheets.")
+  private List<Path> files = List.of();
+
+  @Option(
+      names = "--rigs",
+      paramLabel = "FILE.csv",
+      description = "Rigs to set up first (rated_w, wavelength_nm, spot_mm and so on).")
+  private Path rigs;
+
+  @Option(
+      names = "--power-checks",
+      paramLabel = "FILE.csv",
+      description =
+          "Metered powers of those rigs, also of those that the log knows (power_pct, metered_w).")
+  private Path powerChecks;
+
+  @Option(names = "--check", description = "Only say what would be done.")
+  private boolean check;
+
+  @Option(names = "--sure", description = "Take values that look like slips as they stand.")
+  private boolean sure;
+
+  @Option(
+      names = "--by",
+      paramLabel = "WHO",
+      description = "Who sets up the rigs. Default: $$CHARLINE_BY, else your login name.")
+  private String by;
+
+  public Import(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    if (files.isEmpty() && rigs == null) {
+      throw Refusal.usage("Name a trial sheet, such as `charline import boathouse.csv`.");
+    }
+    if (powerChecks != null && rigs == null) {
+      throw Refusal.usage(
+          "--power-checks goes with --rigs; `charline rig check` records one alone.");
+    }
+    Optional<RigSheet> rigSheet = Optional.ofNullable(rigs).map(this::rigSheet);
+    Map<Path, TrialSheet> sheets = new LinkedHashMap<>();
+    files.forEach(file -> sheets.put(file, TrialSheet.read(file)));
+    try (Logbook log = desk.logToWrite()) {
+      List<String> done = new ArrayList<>();
+      try {
+        log.inTransaction(
+            () -> {
+              rigSheet.ifPresent(sheet -> done.add(addRigs(sheet, log)));
+              sheets.forEach((file, sheet) -> done.add(addTrials(file, sheet, log)));
+              if (check) {
+                throw new OnlyChecked();
+              }
+              return null;
+            });
+      } catch (OnlyChecked e) {
+        desk.out().println("Nothing is recorded yet. This would be imported:");
+      }
+      done.forEach(line -> desk.out().println(Table.paragraph(line)));
+    }
+    return DONE;
+  }
+
+  private RigSheet rigSheet(Path file) {
+    return powerChecks == null ? RigSheet.read(file) : RigSheet.read(file, powerChecks);
+  }
+
+  private String addRigs(RigSheet sheet, Logbook log) {
+    RigSheet.Brought brought = sheet.addTo(log, desk.clock(), desk.person(by));
+    String further =
+        brought.furtherChecks() == 0
+            ? ""
+            : ", "
+                + Figures.count(
+                    brought.furtherChecks(), "further power check", "further power checks");
+    return "%s: %s%s."
+        .formatted(
+            rigs.getFileName(), Figures.count(brought.rigs(), "new rig", "new rigs"), further);
+  }
+
+  private String addTrials(Path file, TrialSheet sheet, Logbook log) {
+    ImportResult done = new TrialSheetImporter(log, desk.clock(), Sure.HINT).add(sheet, sure);
+    return "%s: %s.".formatted(file.getFileName(), done.words());
+  }
+
+  /** Undoes the transaction of a dry run. */
+  private static final class OnlyChecked extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    OnlyChecked() {
+      super("only checked", null, false, false);
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package charline.cli.patch;
+
+import charline.cli.desk.Typed;
+import charline.cli.desk.When;
+import charline.cli.render.Wording;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+
+/** When a patch is judged: not before it was burned. */
+final class Judging {
+  private Judging() {}
+
+  /**
+   * The moment of a reading as typed, which means the burning where it is no more exact than that.
+   *
+   * @param text what was typed
+   * @param when the moment that it names
+   */
+  static OffsetDateTime at(String text, OffsetDateTime when, Patch patch) {
+    OffsetDateTime burned = patch.burnedAt();
+    if (!when.isBefore(burned)) {
+      return when;
+    }
+    boolean sameDay = when.toLocalDate().equals(burned.toLocalDate());
+    boolean sameMinute = !when.isBefore(burned.truncatedTo(ChronoUnit.MINUTES));
+    if (sameDay && When.isDay(text) || sameMinute) {
+      return burned;
+    }
+    throw Typed.refused(
+        "--at",
+        "a patch is judged after it was burned, and %s was burned on %s; correct the %s."
+            .formatted(
+                patch.code(),
+                sameDay ? Wording.minute(burned) : burned.toLocalDate(),
+                sameDay ? "time" : "day"));
+  }
+
+  /** Refuses a time of burning after which a patch was not judged any more. */
+  static void requireAfterBurning(Patch patch) {
+    for (Reading reading : patch.readings()) {
+      if (reading.at().isBefore(patch.burnedAt().truncatedTo(ChronoUnit.MINUTES))) {
+        throw Typed.refused(
+            "--at",
+            "%s was judged after %s on %s, which is before %s; put that reading right first with --reading %d --at."
+                .formatted(
+                    patch.code(),
+                    Wording.passes(reading.passes()),
+                    Wording.minute(reading.at()),
+                    Wording.minute(patch.burnedAt()),
+                    reading.passes()));
+      }
+    }
+  }
+}

@@ -1,0 +1,233 @@
+package charline.cli.patch;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
+import charline.cli.desk.Typed;
+import charline.cli.desk.When;
+import charline.cli.desk.Why;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.cli.render.PatchView;
+import charline.cli.render.Table;
+import charline.cli.render.Wording;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.record.Codes;
+import charline.record.Patches;
+import charline.refusal.Refusal;
+import charline.trial.KnobReader;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import charline.trial.Rig;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code patch amend}. */
+@Command(
+    name = "amend",
+    header = "Put a record right; the old values stay in the history.",
+    description =
+        "What you do not give stays as it is. Options are those of patch add, in the same "
+            + "units (mm/s, mm, kHz, ns, um).",
+    footer = {
+      "",
+      "Examples:",
+      "  charline patch amend P-0042 --hand 18mm/s --why \"misread the dial\"",
+      "  charline patch amend P-0042 --reading 2 --outcome char --why \"by daylight\"",
+      "  charline patch amend P-0042 --burned-by Bo --why \"was recorded for Bo\""
+    })
+public final class PatchAmend extends Work {
+  @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
+  private String code;
+
+  @Option(names = "--rig", paramLabel = "NAME", description = "The rig.")
+  private String rigName;
+
+  @Option(names = "--board", paramLabel = "NAME", description = "The board.")
+  private String boardName;
+
+  @Option(names = "--finish", paramLabel = "NAME", description = "The finish.")
+  private String finishName;
+
+  @Mixin private KnobOptions knobs;
+
+  @Option(
+      names = "--reading",
+      paramLabel = "COUNT",
+      description = "Amend the reading made after this many passes. Default: the only one.")
+  private String readingAfter;
+
+  @Mixin private ReadingOptions seen;
+
+  @Option(
+      names = "--note",
+      paramLabel = "TEXT",
+      description = "The note: on the reading if --reading is given, else on the patch.")
+  private String note;
+
+  @Option(names = "--bring-back", description = "Let a void patch count again.")
+  private boolean bringBack;
+
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description = "When it was burned; with --reading, when that was judged.")
+  private String at;
+
+  @Option(
+      names = "--burned-by",
+      paramLabel = "WHO",
+      description = "Who burned it. What was judged on burning goes along.")
+  private String burnedBy;
+
+  @Option(
+      names = "--judged-by",
+      paramLabel = "WHO",
+      description = "Who judged the reading. Default: as it is.")
+  private String judgedBy;
+
+  @Mixin private Why why;
+  @Mixin private Sure sure;
+  @Mixin private JsonReply reply;
+
+  public PatchAmend(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    String reason = why.reason("a record is amended");
+    try (Logbook log = desk.logToRead()) {
+      PatchEntry old = bringBack ? Codes.recorded(log, code) : Codes.patch(log, code);
+      if (bringBack && old.voided().isEmpty()) {
+        throw Refusal.usage("%s is not void, so it counts as it is.".formatted(old.patch().code()));
+      }
+      PatchEntry amended = amended(log, old);
+      new Patches(log, sure).amend(old, amended, why.person(desk), reason);
+      reply.print(
+          desk.out(),
+          () -> PatchView.json(amended),
+          () -> Table.paragraph(sentence(amended.patch()) + standing(amended)) + "\n");
+    }
+    return DONE;
+  }
+
+  private static String sentence(Patch patch) {
+    return "%s now reads: %s: %s; %s."
+        .formatted(
+            patch.code(),
+            Wording.settings(patch.settings()),
+            Wording.dose(patch),
+            patch.readings().stream()
+                .map(r -> r.outcome().text() + " after " + Wording.passes(r.passes()))
+                .collect(Collectors.joining(", ")));
+  }
+
+  private String standing(PatchEntry amended) {
+    if (bringBack) {
+      return " It counts again.";
+    }
+    return amended.voided().isEmpty() ? "" : " It is void and stays so.";
+  }
+
+  private PatchEntry amended(Logbook log, PatchEntry old) {
+    Patch patch = old.patch();
+    Rig rig = rigName == null ? patch.rig() : log.rig(rigName);
+    KnobReader.Result dialled = knobs.read(rig, Optional.of(old));
+    OffsetDateTime burned = at == null || readingAfter != null ? patch.burnedAt() : time();
+    Optional<String> burner = Optional.ofNullable(burnedBy).map(String::strip).or(old::by);
+    Patch now =
+        new Patch(
+            patch.id(),
+            patch.code(),
+            burned,
+            rig,
+            boardName == null ? patch.board() : log.board(boardName),
+            finishName == null ? patch.finish() : log.finish(finishName),
+            dialled.orRefuse(),
+            dialled.size(),
+            readings(patch, withBurning(old, burned, burner)));
+    if (at != null) {
+      Judging.requireAfterBurning(now);
+    }
+    Optional<String> newNote =
+        note != null && readingAfter == null ? Optional.of(note) : old.note();
+    return new PatchEntry(
+        now, dialled.typed(), burner, newNote, bringBack ? Optional.empty() : old.voided());
+  }
+
+  private OffsetDateTime time() {
+    return When.past("--at", at, desk.now(), desk.clock().getZone());
+  }
+
+  /** Readings where what was judged on burning, by whoever burned, follows the burning. */
+  private static List<Reading> withBurning(
+      PatchEntry old, OffsetDateTime burned, Optional<String> burner) {
+    return old.patch().readings().stream()
+        .map(
+            r ->
+                r.at().isEqual(old.patch().burnedAt()) && r.by().equals(old.by())
+                    ? new Reading(
+                        r.id(),
+                        r.passes(),
+                        r.outcome(),
+                        r.soot(),
+                        r.depthMicrometres(),
+                        burned,
+                        burner,
+                        r.note())
+                    : r)
+        .toList();
+  }
+
+  private List<Reading> readings(Patch patch, List<Reading> withBurning) {
+    List<Reading> readings = new ArrayList<>(withBurning);
+    if (seen.nothingGiven() && readingAfter == null && judgedBy == null) {
+      return readings;
+    }
+    int index = index(patch);
+    Reading reading = readings.get(index);
+    Optional<String> readingNote =
+        readingAfter == null ? Optional.empty() : Optional.ofNullable(note);
+    OffsetDateTime judged =
+        at == null || readingAfter == null ? reading.at() : Judging.at(at, time(), patch);
+    Optional<String> judge = Optional.ofNullable(judgedBy).map(String::strip).or(reading::by);
+    readings.set(index, seen.amended(reading, judged, judge, readingNote));
+    return readings;
+  }
+
+  private int index(Patch patch) {
+    List<Integer> counts = patch.readings().stream().map(Reading::passes).toList();
+    if (readingAfter == null && counts.size() == 1) {
+      return 0;
+    }
+    int index =
+        readingAfter == null
+            ? -1
+            : counts.indexOf(Typed.count("--reading", "a count of passes", readingAfter));
+    if (index < 0 && counts.size() == 1) {
+      throw Refusal.usage(
+          "%s has a reading after %s and none after %s; give --reading %d."
+              .formatted(
+                  patch.code(),
+                  Wording.passes(counts.get(0)),
+                  readingAfter.strip(),
+                  counts.get(0)));
+    }
+    if (index < 0) {
+      throw Refusal.usage(
+          "%s has readings after %s passes; say with --reading which one to amend."
+              .formatted(
+                  patch.code(),
+                  counts.stream().map(String::valueOf).collect(Collectors.joining(", "))));
+    }
+    return index;
+  }
+}

@@ -1,0 +1,74 @@
+package charline.cli.patch;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
+import charline.cli.desk.When;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.cli.render.PatchView;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.record.Codes;
+import charline.record.Patches;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code patch read}. */
+@Command(
+    name = "read",
+    header = "Record a further reading of a patch.",
+    description =
+        "Passes count all that were made so far, so they rise from reading to reading. "
+            + "Depth is in um.",
+    footer = {"", "Example:", "  charline patch read P-0042 --passes 3 --outcome char"})
+public final class PatchRead extends Work {
+  @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
+  private String code;
+
+  @Mixin private ReadingOptions seen;
+
+  @Option(names = "--note", paramLabel = "TEXT", description = "A note on this reading.")
+  private String note;
+
+  @Option(
+      names = "--by",
+      paramLabel = "WHO",
+      description = "Who judged it. Default: $$CHARLINE_BY, else your login name.")
+  private String by;
+
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description = "When: 14:30, 2026-06-01 or \"2026-06-01 14:30\". Default: now.")
+  private String at;
+
+  @Mixin private Sure sure;
+  @Mixin private JsonReply reply;
+
+  public PatchRead(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      Patch patch = Codes.patch(log, code).patch();
+      seen.ask(desk, Optional.of(patch.lastReading().passes() + 1));
+      OffsetDateTime when =
+          at == null
+              ? desk.now()
+              : Judging.at(at, When.past("--at", at, desk.now(), desk.clock().getZone()), patch);
+      Reading reading = seen.reading(log.newId(), when, desk.person(by), Optional.ofNullable(note));
+      PatchEntry now = new Patches(log, sure).read(patch, reading);
+      reply.print(
+          desk.out(), () -> PatchView.json(now), () -> PatchReply.read(now.patch(), reading));
+    }
+    return DONE;
+  }
+}

@@ -1,0 +1,75 @@
+package charline.cli.patch;
+
+import charline.cli.render.Figures;
+import charline.cli.render.Table;
+import charline.cli.render.Wording;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What is said after something was recorded of a patch. */
+final class PatchReply {
+  /** Cautions that say not to do this at all; they come with every patch. */
+  private static final Set<String> ALWAYS =
+      Set.of("Continuous wave", "Chlorinated film", "Asbestos");
+
+  /** Cautions that come once, with the first patch of a finish: the bench has no room for more. */
+  private static final Set<String> AT_FIRST = Set.of("Lead", "Older coats", "Nitrocellulose");
+
+  private PatchReply() {}
+
+  /** The code to write on the tape, what was recorded, and a caution where one fits. */
+  static String recorded(PatchEntry entry, Logbook log) {
+    Patch patch = entry.patch();
+    Reading reading = patch.lastReading();
+    String edge = "  +" + "-".repeat(patch.code().length() + 4) + "+\n";
+    String sentence =
+        "%s recorded: %s, %s: %s; %s."
+            .formatted(
+                patch.code(),
+                Wording.settings(patch.settings()),
+                Wording.passes(reading.passes()),
+                Wording.dose(patch),
+                reading.outcome().text());
+    return edge
+        + "  |  "
+        + patch.code()
+        + "  |  on %s, %s\n".formatted(patch.board().name(), what(patch))
+        + edge
+        + Table.paragraph(sentence)
+        + "\n"
+        + cautions(patch, log);
+  }
+
+  private static String what(Patch patch) {
+    return "%s over %s".formatted(patch.finish().family(), patch.board().wood());
+  }
+
+  /** The reading just made, with the dose so far. */
+  static String read(Patch patch, Reading reading) {
+    double soFar = reading.passes() * patch.exposure().doseJoulesPerCm2();
+    return Table.paragraph(
+            "%s after %s, %s J/cm2 in all: %s."
+                .formatted(
+                    patch.code(),
+                    Wording.passes(reading.passes()),
+                    Figures.three(soFar),
+                    reading.outcome().text()))
+        + "\n";
+  }
+
+  private static String cautions(Patch patch, Logbook log) {
+    boolean first = log.isFirstOfItsFinish(patch);
+    return log.cautions(patch.finish(), patch.board(), patch.rig().emission()).stream()
+        .filter(c -> ALWAYS.contains(c.topic()) || first && AT_FIRST.contains(c.topic()))
+        .map(
+            c ->
+                Table.paragraph("Caution, " + c.topic().toLowerCase(Locale.ROOT) + ": " + c.text()))
+        .map(line -> line + "\n")
+        .collect(Collectors.joining());
+  }
+}

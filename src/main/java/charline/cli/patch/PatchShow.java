@@ -1,0 +1,52 @@
+package charline.cli.patch;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.ChangesView;
+import charline.cli.render.JsonReply;
+import charline.cli.render.PatchView;
+import charline.log.Change;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.Photo;
+import charline.record.Codes;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code patch show}. */
+@Command(
+    name = "show",
+    header = "Show a patch, its readings and photos, and what was changed since.",
+    description =
+        "Settings are shown as they were typed too, and with what one pass of them does at a point"
+            + " of the wood: pulses, overlaps, dwell. Dose per pass is in J/cm2.",
+    footer = {"", "Example:", "  charline patch show P-0042"})
+public final class PatchShow extends Work {
+  @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
+  private String code;
+
+  @Mixin private JsonReply reply;
+
+  public PatchShow(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      PatchEntry entry = Codes.patch(log, code);
+      List<Photo> photos = log.photos(entry.patch().code());
+      List<Change> changes = log.history(entry.patch().code());
+      reply.print(
+          desk.out(),
+          () ->
+              PatchView.json(entry)
+                  .put("photos", photos.stream().map(PatchView::photo).toList())
+                  .put("changes", ChangesView.json(changes)),
+          () -> PatchView.text(entry, photos) + ChangesView.text(changes));
+    }
+    return DONE;
+  }
+}

@@ -1,0 +1,57 @@
+package charline.cli.patch;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
+import charline.cli.desk.Why;
+import charline.cli.desk.Work;
+import charline.cli.render.Table;
+import charline.log.Logbook;
+import charline.record.Patches;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code patch void}. */
+@Command(
+    name = "void",
+    header = "Take patches out of every analysis.",
+    description =
+        "They stay in the log with the reason; nothing is ever deleted, and `charline patch amend` "
+            + "can let one count again.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline patch void P-0042 --why \"fired 30 mm/s on the wrong board\"",
+      "  charline patch void 42 43 44 --why \"burned through a dirty window\""
+    })
+public final class PatchVoid extends Work {
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "CODE",
+      description = "The patches: P-0042, 42 or last. All of them are void, or none.")
+  private List<String> codes;
+
+  @Mixin private Why why;
+
+  public PatchVoid(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    String reason = why.reason("a patch is void");
+    try (Logbook log = desk.logToRead()) {
+      List<String> voided = new Patches(log, new Sure()).takeOut(codes, why.person(desk), reason);
+      desk.out().println(Table.paragraph(sentence(voided, reason)));
+    }
+    return DONE;
+  }
+
+  private static String sentence(List<String> voided, String reason) {
+    String all = String.join(", ", voided);
+    return voided.size() == 1
+        ? "%s is void: %s. It counts in no analysis and stays in the log.".formatted(all, reason)
+        : "%s are void: %s. They count in no analysis and stay in the log.".formatted(all, reason);
+  }
+}

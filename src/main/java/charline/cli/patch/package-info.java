@@ -1,0 +1,2 @@
+/** Commands about patches: record, read, show, put right, take out. */
+package charline.cli.patch;

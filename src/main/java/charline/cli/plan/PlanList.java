@@ -1,0 +1,105 @@
+package charline.cli.plan;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.Json;
+import charline.cli.render.ListReply;
+import charline.cli.render.PatchView;
+import charline.cli.render.Table;
+import charline.cli.render.Wording;
+import charline.log.Logbook;
+import charline.log.PlannedPatch;
+import charline.plan.Purpose;
+import charline.trial.Board;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code plan list}. */
+@Command(
+    name = "list",
+    header = "List the codes that are reserved and not burned yet.",
+    description =
+        "What the bench lists of `charline next` have reserved, with power (%%) and speed (mm/s). "
+            + "Record such a patch under its code with `charline patch add`, or give it up with "
+            + "`charline plan void`.",
+    footer = {"", "Examples:", "  charline plan list", "  charline plan list --all --csv"})
+public final class PlanList extends Work {
+  @Option(names = "--all", description = "Those that were burned or given up, too.")
+  private boolean all;
+
+  @Mixin private ListReply reply;
+
+  public PlanList(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    reply.check();
+    try (Logbook log = desk.logToRead()) {
+      List<PlannedPatch> plans = all ? log.planned().all() : log.planned().open();
+      reply.print(desk.out(), plans.stream().map(PlanList::json).toList(), () -> text(plans));
+      return plans.isEmpty() ? NO : DONE;
+    }
+  }
+
+  private static String state(PlannedPatch plan) {
+    if (plan.fulfilled()) {
+      return "burned";
+    }
+    return plan.open() ? "open" : "void";
+  }
+
+  private static Json json(PlannedPatch plan) {
+    Json json =
+        new Json()
+            .put("code", plan.code())
+            .put("state", state(plan))
+            .put("family", plan.family())
+            .put("wood", plan.wood())
+            .put("rig", plan.rig().name())
+            .put("board", plan.board().map(Board::name))
+            .put("place", plan.place())
+            .put("passes", plan.passes());
+    PatchView.settings(json, plan.settings());
+    return json.put("purpose", plan.purpose())
+        .put("reason", plan.reason())
+        .put("planned_at", plan.plannedAt().toString())
+        .put("by", plan.by())
+        .put("void_because", plan.voided());
+  }
+
+  private String text(List<PlannedPatch> plans) {
+    if (plans.isEmpty()) {
+      return Table.paragraph(
+              all
+                  ? "No patch was ever planned in this log; `charline next FAMILY WOOD --to"
+                        + " FILE.html` does."
+                  : "No planned patch is open; `charline next FAMILY WOOD --to FILE.html` plans.")
+          + "\n";
+    }
+    Table table =
+        all
+            ? new Table("code", "state", "planned", "coating, wood, rig", "to burn")
+            : new Table("code", "planned", "coating, wood, rig", "to burn");
+    plans.forEach(plan -> table.row(cells(plan)));
+    return table.text();
+  }
+
+  private String[] cells(PlannedPatch plan) {
+    String planned = plan.plannedAt().toLocalDate().toString();
+    String what = "%s on %s, %s".formatted(plan.family(), plan.wood(), plan.rig().name());
+    String burn =
+        "%s, %s, on %s: %s"
+            .formatted(
+                Wording.settings(plan.settings()),
+                Wording.plannedPasses(plan.passes(), Purpose.ofWord(plan.purpose())),
+                plan.place(),
+                plan.voided().map(why -> "given up, " + why).orElse(plan.reason()));
+    return all
+        ? new String[] {plan.code(), state(plan), planned, what, burn}
+        : new String[] {plan.code(), planned, what, burn};
+  }
+}

@@ -1,0 +1,59 @@
+package charline.cli.plan;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Why;
+import charline.cli.desk.Work;
+import charline.cli.render.Table;
+import charline.log.Logbook;
+import charline.log.PlannedPatch;
+import java.util.List;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code plan void}. */
+@Command(
+    name = "void",
+    header = "Give up patches that are planned and will not be burned.",
+    description =
+        "They stay in the log with the reason, and their codes stay taken: they may stand on a "
+            + "list or on tape already.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline plan void P-0051 --why \"the offcut is used up\"",
+      "  charline plan void 51 52 53 --why \"window stands at 60 %%\""
+    })
+public final class PlanVoid extends Work {
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "CODE",
+      description = "The planned patches: P-0051 or 51. All of them are given up, or none.")
+  private List<String> codes;
+
+  @Mixin private Why why;
+
+  public PlanVoid(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    String reason = why.reason("a plan is given up");
+    try (Logbook log = desk.logToRead()) {
+      List<PlannedPatch> given = log.voidPlans(codes, why.person(desk), reason);
+      desk.out().println(Table.paragraph(sentence(given, reason)));
+    }
+    return DONE;
+  }
+
+  private static String sentence(List<PlannedPatch> given, String reason) {
+    String all = given.stream().map(PlannedPatch::code).collect(Collectors.joining(", "));
+    return given.size() == 1
+        ? "%s is given up: %s. Its code stays taken; strike it out on the list and off the tape."
+            .formatted(all, reason)
+        : "%s are given up: %s. Their codes stay taken; strike them out on the list and off the tape."
+            .formatted(all, reason);
+  }
+}

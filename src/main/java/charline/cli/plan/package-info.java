@@ -1,0 +1,2 @@
+/** Commands about planned patches. */
+package charline.cli.plan;

@@ -1,2 +1,0 @@
-/** Commands that record patches and put records right. */
-package charline.cli.record;

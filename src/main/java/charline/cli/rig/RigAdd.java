@@ -1,0 +1,119 @@
+package charline.cli.rig;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Sure;
+import charline.cli.desk.Typed;
+import charline.cli.desk.Work;
+import charline.exposure.Emission;
+import charline.exposure.SpotDefinition;
+import charline.log.Logbook;
+import charline.quantity.Measure.Quantity;
+import charline.record.Setup;
+import charline.trial.Rig;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code rig add}. */
+@Command(
+    name = "add",
+    header = "Set up a rig: one laser source with its head and lens.",
+    description =
+        "Its usual settings stand in wherever a patch gives none of its own. With another lens or "
+            + "head it is another rig: set it up under a name of its own.",
+    footer = {
+      "",
+      "Example:",
+      "  charline rig add Heron --kind pulsed --rated 200W --wavelength 1064nm \\",
+      "      --spot 0.6mm --rep 40kHz --pulse 100ns --width 60mm"
+    })
+public final class RigAdd extends Work {
+  @Parameters(paramLabel = "NAME", description = "Your name for the rig.")
+  private String name;
+
+  @Option(names = "--kind", paramLabel = "KIND", required = true, description = "pulsed or cw.")
+  private String kind;
+
+  @Option(
+      names = "--rated",
+      paramLabel = "POWER",
+      required = true,
+      description = "Mean power at 100 %%, in W.")
+  private String rated;
+
+  @Option(
+      names = "--wavelength",
+      paramLabel = "LENGTH",
+      defaultValue = "1064",
+      description = "In nm. Default: 1064.")
+  private String wavelength;
+
+  @Option(
+      names = "--spot",
+      paramLabel = "DIAMETER",
+      description = "Usual spot diameter on the work, in mm.")
+  private String spot;
+
+  @Option(
+      names = "--spot-means",
+      paramLabel = "WORD",
+      defaultValue = "1/e2",
+      description =
+          "How the maker measures the spot: 1/e2, D4sigma, 1/e or FWHM. The same beam has a"
+              + " different number under each. Default: 1/e2.")
+  private String spotMeans;
+
+  @Option(
+      names = "--rep",
+      paramLabel = "RATE",
+      description = "Usual repetition rate of a pulsed rig, in kHz.")
+  private String rep;
+
+  @Option(
+      names = "--pulse",
+      paramLabel = "TIME",
+      description = "Usual pulse duration of a pulsed rig, in ns.")
+  private String pulse;
+
+  @Option(names = "--width", paramLabel = "WIDTH", description = "Usual scan width, in mm.")
+  private String width;
+
+  @Option(names = "--lens", paramLabel = "TEXT", description = "The lens, in your words.")
+  private String lens;
+
+  @Option(names = "--by", paramLabel = "WHO", description = "Who sets it up.")
+  private String by;
+
+  @Mixin private Sure sure;
+
+  public RigAdd(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    Emission emission = Emission.ofWord(kind);
+    try (Logbook log = desk.logToWrite()) {
+      Rig rig =
+          new Rig(
+              log.newId(),
+              name.strip(),
+              emission,
+              Typed.measure("--rated", rated, Quantity.POWER),
+              Typed.measure("--wavelength", wavelength, Quantity.WAVELENGTH),
+              SpotDefinition.ofWord(spotMeans),
+              Typed.ifGiven("--spot", spot, Quantity.LENGTH),
+              Typed.ifGiven("--rep", rep, Quantity.RATE),
+              Typed.ifGiven("--pulse", pulse, Quantity.PULSE_DURATION),
+              Typed.ifGiven("--width", width, Quantity.LENGTH),
+              Optional.ofNullable(lens),
+              List.of());
+      new Setup(log, sure, desk.person(by)).add(rig);
+      desk.out().println("Rig %s is set up: %s.".formatted(rig.name(), RigView.inShort(rig)));
+    }
+    return DONE;
+  }
+}

@@ -1,0 +1,36 @@
+package charline.cli.rig;
+
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.log.Logbook;
+import charline.trial.Rig;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code rig show}. */
+@Command(
+    name = "show",
+    header = "Show a rig with its power checks.",
+    description = "Usual settings are in W, nm, mm, kHz and ns; power checks in W.",
+    footer = {"", "Example:", "  charline rig show Heron"})
+public final class RigShow extends Work {
+  @Parameters(paramLabel = "NAME", description = "The rig.")
+  private String name;
+
+  @Mixin private JsonReply reply;
+
+  public RigShow(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      Rig rig = log.rig(name);
+      reply.print(desk.out(), () -> RigView.jsonWithChecks(rig), () -> RigView.text(rig));
+    }
+    return DONE;
+  }
+}

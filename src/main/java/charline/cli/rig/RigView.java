@@ -1,0 +1,103 @@
+package charline.cli.rig;
+
+import charline.cli.render.Facts;
+import charline.cli.render.Figures;
+import charline.cli.render.Json;
+import charline.exposure.Emission;
+import charline.quantity.Invariant;
+import charline.trial.PowerCheck;
+import charline.trial.Rig;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A rig as text and as JSON. */
+final class RigView {
+  private RigView() {}
+
+  /** "pulsed, 200 W, 1064 nm". */
+  static String inShort(Rig rig) {
+    return "%s, %s W, %s nm"
+        .formatted(
+            rig.emission().word(),
+            Invariant.plain(rig.ratedWatts()),
+            Invariant.plain(rig.wavelengthNanometres()));
+  }
+
+  static String spot(Rig rig) {
+    return rig.spotMillimetres().isEmpty()
+        ? "-"
+        : Invariant.plain(rig.spotMillimetres().getAsDouble());
+  }
+
+  /** The latest power check as "187 W at 100 % on 2026-06-01". */
+  static Optional<String> lastCheck(Rig rig, OffsetDateTime now) {
+    return rig.checkAt(now).map(check -> check(rig, check));
+  }
+
+  private static String check(Rig rig, PowerCheck check) {
+    return "%s W at %s %% on %s (%s of the nominal power)"
+        .formatted(
+            Invariant.plain(check.meteredWatts()),
+            Invariant.plain(check.percent()),
+            check.at().toLocalDate(),
+            Figures.percent(check.factor(rig.ratedWatts())));
+  }
+
+  static String text(Rig rig) {
+    Facts facts =
+        new Facts("Rig " + rig.name())
+            .add("kind", rig.emission().word())
+            .add("rated power", Invariant.plain(rig.ratedWatts()) + " W")
+            .add("wavelength", Invariant.plain(rig.wavelengthNanometres()) + " nm")
+            .add(
+                "usual spot",
+                with(rig.spotMillimetres(), "mm")
+                    .map(d -> d + " (" + rig.spotDefinition().word() + ")"));
+    if (rig.emission() == Emission.PULSED) {
+      facts
+          .add("usual rate", with(rig.repetitionKilohertz(), "kHz"))
+          .add("usual pulse", with(rig.pulseNanoseconds(), "ns"));
+    }
+    facts.add("usual width", with(rig.scanWidthMillimetres(), "mm")).add("lens", rig.lens());
+    rig.checks().forEach(check -> facts.add("power check", check(rig, check)));
+    return facts.text();
+  }
+
+  private static Optional<String> with(OptionalDouble value, String unit) {
+    return value.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Invariant.plain(value.getAsDouble()) + " " + unit);
+  }
+
+  /** Flat, for lists. */
+  static Json json(Rig rig) {
+    return new Json()
+        .put("rig", rig.name())
+        .put("kind", rig.emission().word())
+        .put("rated_w", rig.ratedWatts())
+        .put("wavelength_nm", rig.wavelengthNanometres())
+        .put("spot_mm", rig.spotMillimetres())
+        .put("spot_means", rig.spotDefinition().word())
+        .put("rep_khz", rig.repetitionKilohertz())
+        .put("pulse_ns", rig.pulseNanoseconds())
+        .put("width_mm", rig.scanWidthMillimetres())
+        .put("lens", rig.lens());
+  }
+
+  /** With the power checks, oldest first. */
+  static Json jsonWithChecks(Rig rig) {
+    return json(rig)
+        .put(
+            "power_checks",
+            rig.checks().stream()
+                .map(
+                    c ->
+                        new Json()
+                            .put("at", c.at().toString())
+                            .put("power_pct", c.percent())
+                            .put("metered_w", c.meteredWatts())
+                            .put("factor", c.factor(rig.ratedWatts())))
+                .toList());
+  }
+}

@@ -1,0 +1,117 @@
+package charline.record;
+
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.refusal.Refusal;
+import charline.trial.Patch;
+import charline.trial.Plausibility;
+import charline.trial.Plausibility.Doubt;
+import charline.trial.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Supplier;
+
+/** Records patches and readings, puts them right and takes them out. */
+public final class Patches {
+  private final Logbook log;
+  private final Assurance sure;
+
+  public Patches(Logbook log, Assurance sure) {
+    this.log = log;
+    this.sure = sure;
+  }
+
+  /**
+   * Records a patch with its first reading.
+   *
+   * @param code gives its code, asked inside the transaction that records it
+   */
+  public PatchEntry add(PatchDraft draft, Supplier<String> code) {
+    List<Doubt> doubts = new ArrayList<>(draft.doubts());
+    doubts.addAll(Plausibility.about(draft.patch("")));
+    sure.require(doubts);
+    return log.inTransaction(
+        () -> {
+          PatchEntry entry =
+              new PatchEntry(
+                  draft.patch(code.get()),
+                  draft.typed(),
+                  draft.reading().by(),
+                  draft.note(),
+                  Optional.empty());
+          log.add(entry);
+          return entry;
+        });
+  }
+
+  /** Records a further reading; gives the patch with it. */
+  public PatchEntry read(Patch patch, Reading reading) {
+    sure.require(Plausibility.about(reading));
+    Patch.requireFollows(patch.code(), patch.lastReading(), reading);
+    log.addReading(patch.code(), reading);
+    return log.patch(patch.code());
+  }
+
+  /** Replaces what is recorded of a patch and its readings; only what is new is doubted. */
+  public void amend(PatchEntry old, PatchEntry amended, String by, String why) {
+    if (amended.equals(old)) {
+      throw Refusal.usage(
+          "Nothing in %s would change; say what to amend.".formatted(old.patch().code()));
+    }
+    List<Doubt> doubts = new ArrayList<>(Plausibility.about(amended.patch()));
+    doubts.removeAll(Plausibility.about(old.patch()));
+    sure.require(doubts);
+    log.amend(amended, by, why);
+  }
+
+  /** Takes patches out of every analysis, all of them or none; gives their codes. */
+  public List<String> takeOut(List<String> words, String by, String why) {
+    return log.inTransaction(
+        () -> {
+          List<String> codes =
+              words.stream()
+                  .map(word -> Codes.recorded(log, word).patch().code())
+                  .distinct()
+                  .toList();
+          codes.forEach(code -> log.voidPatch(code, by, why));
+          return codes;
+        });
+  }
+
+  /**
+   * Takes back a patch or one of its readings; it stays in the log with its history.
+   *
+   * @param what identity of the patch or the reading
+   * @return false if it was taken back before
+   */
+  public boolean undo(PatchEntry entry, UUID what, String by, String why) {
+    Patch p = entry.patch();
+    List<Reading> left = p.readings().stream().filter(r -> !r.id().equals(what)).toList();
+    boolean whole = what.equals(p.id());
+    if (whole ? entry.voided().isPresent() : left.size() == p.readings().size()) {
+      return false;
+    }
+    if (whole || left.isEmpty()) {
+      log.voidPatch(p.code(), by, why);
+    } else {
+      Patch without =
+          new Patch(
+              p.id(),
+              p.code(),
+              p.burnedAt(),
+              p.rig(),
+              p.board(),
+              p.finish(),
+              p.settings(),
+              p.areaSquareCentimetres(),
+              left);
+      log.amend(
+          new PatchEntry(without, entry.typed(), entry.by(), entry.note(), entry.voided()),
+          by,
+          why);
+    }
+    return true;
+  }
+}

@@ -1,0 +1,63 @@
+package charline.record;
+
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.PlannedPatch;
+import charline.trial.Board;
+import charline.trial.Finish;
+import charline.trial.Patch;
+import charline.trial.Plausibility.Doubt;
+import charline.trial.Stratum;
+import java.util.List;
+import java.util.Optional;
+
+/** What a planned patch is burned on, and whether that is what was planned. */
+public final class Plans {
+  private final Logbook log;
+
+  public Plans(Logbook log) {
+    this.log = log;
+  }
+
+  /** The finish last burned of the plan's family, else the only one of it; empty if it is open. */
+  public Optional<Finish> finish(PlannedPatch plan) {
+    List<Finish> known = finishes(plan);
+    return log.patches(Filter.ALL).stream()
+        .map(PatchEntry::patch)
+        .map(Patch::finish)
+        .filter(f -> f.family().equals(plan.family()))
+        .reduce((a, b) -> b)
+        .or(() -> known.size() == 1 ? Optional.of(known.get(0)) : Optional.empty());
+  }
+
+  /** The finishes of the plan's family. */
+  public List<Finish> finishes(PlannedPatch plan) {
+    return log.finishes().stream().filter(f -> f.family().equals(plan.family())).toList();
+  }
+
+  /** A doubt about a board of another wood. */
+  public static List<Doubt> doubts(PlannedPatch plan, Board board) {
+    boolean planned = plan.board().filter(own -> own.id().equals(board.id())).isPresent();
+    return planned || plan.wood().equals(Stratum.ANY_WOOD) || plan.wood().equals(board.wood())
+        ? List.of()
+        : List.of(
+            new Doubt(
+                null,
+                "%s is planned for %s, and board %s is %s"
+                    .formatted(plan.code(), plan.wood(), board.name(), board.wood()),
+                "give a board of " + plan.wood()));
+  }
+
+  /** A doubt about a finish of another family. */
+  public static List<Doubt> doubts(PlannedPatch plan, Finish finish) {
+    return plan.family().equals(finish.family())
+        ? List.of()
+        : List.of(
+            new Doubt(
+                null,
+                "%s is planned for %s, and finish %s is %s"
+                    .formatted(plan.code(), plan.family(), finish.name(), finish.family()),
+                "give a finish of " + plan.family()));
+  }
+}

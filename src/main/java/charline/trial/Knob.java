@@ -1,0 +1,265 @@
+package charline.trial;
+
+import static charline.quantity.Invariant.plain;
+
+import charline.exposure.Emission;
+import charline.quantity.Invariant;
+import charline.quantity.Measure.Quantity;
+import charline.trial.Plausibility.Doubt;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Every number that a person sets, measures or types, with its names, its unit and its limits: the
+ * one list that command line, page, trial sheet, log and check of the log go by.
+ *
+ * <p>Each has two ranges. Usual is what hand-held units are run at. Doubtful is outside the widest
+ * range that an entry passes unasked: there a point or a unit has probably slipped. Source of both:
+ * common practice, no published source.
+ */
+public enum Knob {
+  POWER_PCT("power", "power_pct", "Power", Quantity.SHARE, "5", Limit.PERCENT),
+  POWER_W("power", "power_w", "Power", Quantity.POWER, "5", Limit.ABOVE_ZERO),
+  RATE("rep", "rep_khz", "Repetition rate", Quantity.RATE, "5", 1, 2000, 10, 100),
+  PULSE("pulse", "pulse_ns", "Pulse duration", Quantity.PULSE_DURATION, "10", 0.5, 2000, 20, 500),
+  SPOT("spot", "spot_mm", "Spot diameter", Quantity.LENGTH, "0.05", 0.02, 20, 0.1, 2),
+  SCAN("scan", "scan_mm_s", "Scan speed", Quantity.SPEED, "500", 10, 100_000, 500, 15_000),
+  SPACING("spacing", "spacing_mm", "Line spacing", Quantity.LENGTH, "0.01", 0.005, 10, 0.03, 0.5),
+  WIDTH("width", "width_mm", "Scan width", Quantity.LENGTH, "5", 1, 400, 10, 100),
+  HAND("hand", "hand_mm_s", "Hand speed", Quantity.SPEED, "1", 0.5, 500, 5, 60),
+  AREA("area", "area_cm2", "Marked area", Quantity.AREA, "5", 0.1, 10_000, 5, 100),
+  SECONDS("seconds", "seconds", "Time per pass", Quantity.TIME, "0.5", 0.05, 3600, 1, 60),
+  PATCH_AREA("patch", "patch_cm2", "Patch size", Quantity.AREA, "5", 0.2, 10_000, 5, 60),
+  PASSES("passes", "passes", "Passes", null, "1", 1, 50, 1, 10),
+  DEPTH("depth", "depth_um", "Depth removed", Quantity.THICKNESS, "5", 0, 5000, 0, 200),
+  THICKNESS(
+      "thickness", "thickness_um", "Coat thickness", Quantity.THICKNESS, "5", 1, 5000, 20, 200),
+  MOISTURE("moisture", "moisture_pct", "Moisture", Quantity.SHARE, "1", 2, 60, 6, 20),
+  WAVELENGTH(
+      "wavelength",
+      "wavelength_nm",
+      "Wavelength",
+      Quantity.WAVELENGTH,
+      "1",
+      150,
+      12_000,
+      355,
+      10_600),
+  PULSED_POWER("rated", "rated_w", "Power of a pulsed unit", Quantity.POWER, "5", 5, 2000, 50, 500),
+  CONTINUOUS_POWER(
+      "rated", "rated_w", "Power of a cw unit", Quantity.POWER, "5", 50, 6000, 200, 3000),
+  METERED("metered", "metered_w", "Metered power", Quantity.POWER, "5", Limit.ABOVE_ZERO),
+  DOSE("dose", "dose_j_cm2", "Dose of one pass", "J/cm2", 0.01, 1000, 1, 40),
+  FLUENCE("fluence", "fluence_j_cm2", "Mean fluence", "J/cm2", 0.01, 100, 0.3, 10),
+  IRRADIANCE(
+      "irradiance", "irradiance_w_cm2", "Mean irradiance", "W/cm2", 10, 1e7, 10_000, 1_000_000);
+
+  /** How many times beyond the usual range a recorded value is asked about. */
+  private static final double SLACK = 3;
+
+  private enum Limit {
+    ABOVE_ZERO,
+    ZERO_OR_MORE,
+    PERCENT
+  }
+
+  private final String key;
+  private final String column;
+  private final String words;
+  private final Quantity quantity;
+  private final String unit;
+  private final String step;
+  private final Limit limit;
+  private final Range usual;
+  private final Range passing;
+
+  private record Range(double low, double high) {
+    static final Range ANY = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+    boolean has(double value) {
+      return value >= low && value <= high;
+    }
+
+    Range widened(double factor) {
+      return new Range(low / factor, high * factor);
+    }
+  }
+
+  /** A number of which every value within its limits passes. */
+  Knob(String key, String column, String words, Quantity quantity, String step, Limit limit) {
+    this(key, column, words, quantity, quantity.base(), step, limit, Range.ANY, Range.ANY);
+  }
+
+  Knob(
+      String key,
+      String column,
+      String words,
+      Quantity quantity,
+      String step,
+      double low,
+      double high,
+      double usualLow,
+      double usualHigh) {
+    this(
+        key,
+        column,
+        words,
+        quantity,
+        quantity == null ? "" : quantity.base(),
+        step,
+        quantity == Quantity.SHARE
+            ? Limit.PERCENT
+            : low == 0 ? Limit.ZERO_OR_MORE : Limit.ABOVE_ZERO,
+        new Range(low, high),
+        new Range(usualLow, usualHigh));
+  }
+
+  /** What follows from other numbers and is typed by nobody. */
+  Knob(
+      String key,
+      String column,
+      String words,
+      String unit,
+      double low,
+      double high,
+      double usualLow,
+      double usualHigh) {
+    this(
+        key,
+        column,
+        words,
+        null,
+        unit,
+        "",
+        Limit.ABOVE_ZERO,
+        new Range(low, high),
+        new Range(usualLow, usualHigh));
+  }
+
+  Knob(
+      String key,
+      String column,
+      String words,
+      Quantity quantity,
+      String unit,
+      String step,
+      Limit limit,
+      Range passing,
+      Range usual) {
+    this.key = key;
+    this.column = column;
+    this.words = words;
+    this.quantity = quantity;
+    this.unit = unit;
+    this.step = step;
+    this.limit = limit;
+    this.passing = passing;
+    this.usual = usual;
+  }
+
+  /** Its name as an option, in forms, and in the log's record of what was typed. */
+  public String key() {
+    return key;
+  }
+
+  /** Its heading on a trial sheet, which names the unit. */
+  public String column() {
+    return column;
+  }
+
+  /** What it is, to start a sentence or a label with. */
+  public String words() {
+    return words;
+  }
+
+  /** What it is, within a sentence. */
+  public String noun() {
+    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** Kind of number; null for a count and for what nobody types. */
+  public Quantity quantity() {
+    return quantity;
+  }
+
+  /** Unit of a number given without one; blank for a count. */
+  public String unit() {
+    return unit;
+  }
+
+  /** The same as it is printed for people, with a raised 2. */
+  public String printedUnit() {
+    return unit.replace("cm2", "cm²");
+  }
+
+  /** What one tap on a step button adds. */
+  public String step() {
+    return step;
+  }
+
+  /**
+   * The value if it can be one of this kind at all.
+   *
+   * @throws charline.refusal.Refusal "Hand speed must be above 0 mm/s, not -1 mm/s."
+   */
+  public double checked(double value) {
+    if (limit == Limit.ZERO_OR_MORE) {
+      return Invariant.notNegative(words, value, unit);
+    }
+    if (this == MOISTURE) { // bone dry wood has none
+      return Invariant.within(words, value, 0, 100, unit);
+    }
+    Invariant.positive(words, value, unit);
+    return limit == Limit.PERCENT ? Invariant.within(words, value, 0, 100, unit) : value;
+  }
+
+  /** A doubt about a value to be entered, or none if it passes. */
+  public List<Doubt> doubts(double value) {
+    if (passing.has(value)) {
+      return List.of();
+    }
+    String u = unit.isEmpty() ? "" : " " + unit;
+    return List.of(
+        new Doubt(
+            this,
+            "%s of %s%s is outside %s to %s%s (usual: %s)"
+                .formatted(
+                    words,
+                    plain(value),
+                    u,
+                    plain(passing.low),
+                    plain(passing.high),
+                    u,
+                    usually())));
+  }
+
+  /** The usual range as "5 to 60". */
+  public String usually() {
+    return plain(usual.low) + " to " + plain(usual.high);
+  }
+
+  /**
+   * True if a recorded value is far from usual. That is stricter than {@link #doubts}, as it stops
+   * nobody at the bench: a third of the lowest usual value and three times the highest pass, so
+   * that a slipped decimal point is caught and an odd machine is not.
+   */
+  public boolean isFarFromUsual(double value) {
+    return !usual.widened(SLACK).has(value);
+  }
+
+  /** The knob that holds what a rig is rated at. */
+  public static Knob ratedPower(Emission emission) {
+    return emission == Emission.PULSED ? PULSED_POWER : CONTINUOUS_POWER;
+  }
+
+  /** The knob of that name among those of a patch's settings; both powers are one name. */
+  public static Optional<Knob> ofKey(String key) {
+    for (Knob knob : values()) {
+      if (knob.key.equals(key)) {
+        return Optional.of(knob);
+      }
+    }
+    return Optional.empty();
+  }
+}
