@@ -9,11 +9,12 @@ import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
 import charline.exposure.TimedArea;
+import charline.log.database.ResultRow;
 import java.sql.SQLException;
 import java.util.Optional;
 
 /** The settings of a patch as columns: those of the other dose forms stay empty. */
-final class SettingsColumns {
+public final class SettingsColumns {
   private SettingsColumns() {}
 
   /**
@@ -42,7 +43,7 @@ final class SettingsColumns {
     return columns;
   }
 
-  static Settings read(Row row) throws SQLException {
+  static Settings read(ResultRow row) throws SQLException {
     Spot spot = new Spot(row.number("spot_mm"), SpotDefinition.ofWord(row.text("spot_definition")));
     Optional<Pulses> pulses =
         row.has("repetition_khz")
@@ -51,13 +52,13 @@ final class SettingsColumns {
     return new Settings(power(row), form(row), spot, pulses);
   }
 
-  static PowerSetting power(Row row) throws SQLException {
+  public static PowerSetting power(ResultRow row) throws SQLException {
     return row.has("power_pct")
         ? PowerSetting.percent(row.number("power_pct"))
         : PowerSetting.watts(row.number("power_w"));
   }
 
-  private static DoseForm form(Row row) throws SQLException {
+  private static DoseForm form(ResultRow row) throws SQLException {
     if (row.has("spot_speed_mm_s")) {
       return new LineScan(row.number("spot_speed_mm_s"), row.number("line_spacing_mm"));
     }
