@@ -2,7 +2,7 @@ package charline.cli;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.log.Nearest;
+import charline.log.reference.Nearest;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.UncheckedIOException;

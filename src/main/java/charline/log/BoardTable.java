@@ -1,5 +1,8 @@
 package charline.log;
 
+import charline.log.database.Database;
+import charline.log.database.ResultRow;
+import charline.log.database.Timestamps;
 import charline.trial.Board;
 import charline.trial.WoodForm;
 import java.sql.SQLException;
@@ -10,9 +13,9 @@ import java.util.UUID;
 
 /** Boards. */
 final class BoardTable {
-  private final Store store;
+  private final Database store;
 
-  BoardTable(Store store) {
+  BoardTable(Database store) {
     this.store = store;
   }
 
@@ -39,7 +42,7 @@ final class BoardTable {
     return store.first("SELECT * FROM board WHERE name = ?", BoardTable::read, name);
   }
 
-  private static Board read(Row row) throws SQLException {
+  private static Board read(ResultRow row) throws SQLException {
     return new Board(
         row.id("id"),
         row.text("name"),
@@ -64,8 +67,8 @@ final class BoardTable {
         board.condition(),
         board.moisturePercent(),
         board.job(),
-        Moments.utc(now),
-        Moments.offset(now),
+        Timestamps.utc(now),
+        Timestamps.offset(now),
         by);
   }
 

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  * @param unit what stands after a number, such as " mm/s"; empty where there is no unit
  * @param spelled words for values that are not stored as words
  */
-record ColumnWords(String name, String unit, Map<String, String> spelled) {
+public record ColumnWords(String name, String unit, Map<String, String> spelled) {
   private static final Map<String, ColumnWords> KNOWN =
       Map.ofEntries(
           known("power_pct", "power", " %"),
@@ -58,7 +58,7 @@ record ColumnWords(String name, String unit, Map<String, String> spelled) {
   }
 
   /** Words for "table.column"; a column without words of its own goes by its name. */
-  static ColumnWords of(String what) {
+  public static ColumnWords of(String what) {
     String column = what.substring(what.indexOf('.') + 1);
     ColumnWords words = KNOWN.getOrDefault(what, KNOWN.get(column));
     return words != null ? words : new ColumnWords(column.replace('_', ' '), "", Map.of());
@@ -71,7 +71,7 @@ record ColumnWords(String name, String unit, Map<String, String> spelled) {
   }
 
   /** A value as a person writes it: without a tail of zeros, with its unit. */
-  String value(String stored) {
+  public String value(String stored) {
     if (name.startsWith("time of") && MOMENT.matcher(stored).matches()) {
       return minute(stored);
     }

@@ -1,5 +1,8 @@
 package charline.log;
 
+import charline.log.database.Database;
+import charline.log.database.ResultRow;
+import charline.log.database.Timestamps;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Tone;
@@ -13,9 +16,9 @@ import java.util.UUID;
 
 /** Finishes and their coats. */
 final class FinishTable {
-  private final Store store;
+  private final Database store;
 
-  FinishTable(Store store) {
+  FinishTable(Database store) {
     this.store = store;
   }
 
@@ -35,7 +38,7 @@ final class FinishTable {
                 coats.getOrDefault(row.id("id"), List.of())));
   }
 
-  private static Coat coat(Row row) throws SQLException {
+  private static Coat coat(ResultRow row) throws SQLException {
     return new Coat(
         row.text("family"),
         row.optionalText("tone").map(Tone::ofWord),
@@ -51,13 +54,14 @@ final class FinishTable {
         finish.id(),
         finish.name(),
         finish.family(),
-        Moments.utc(now),
-        Moments.offset(now),
+        Timestamps.utc(now),
+        Timestamps.offset(now),
         by);
     int position = 0;
     for (Coat coat : finish.coats()) {
       store.update(
-          "INSERT INTO coat (finish_id, position, family, tone, thickness_um) VALUES (?, ?, ?, ?, ?)",
+          "INSERT INTO coat (finish_id, position, family, tone, thickness_um) VALUES (?, ?, ?, ?,"
+              + " ?)",
           finish.id(),
           ++position,
           coat.family(),

@@ -1,5 +1,8 @@
 package charline.log;
 
+import charline.log.database.Database;
+import charline.log.database.ResultRow;
+import charline.log.database.Timestamps;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -7,21 +10,22 @@ import java.util.Optional;
 import java.util.UUID;
 
 /** Changes to what is recorded. The database's triggers write them; this names who and why. */
-final class History {
-  private final Store store;
+public final class History {
+  private final Database store;
 
-  History(Store store) {
+  public History(Database store) {
     this.store = store;
   }
 
   /** Runs work that amends, in a transaction, under a name and a reason. */
-  void amending(OffsetDateTime now, String by, String why, Runnable work) {
+  public void amending(OffsetDateTime now, String by, String why, Runnable work) {
     store.inTransaction(
         () -> {
           store.update(
-              "INSERT INTO amending (only, at_utc, at_offset, person, reason) VALUES (1, ?, ?, ?, ?)",
-              Moments.utc(now),
-              Moments.offset(now),
+              "INSERT INTO amending (only, at_utc, at_offset, person, reason) VALUES (1, ?, ?, ?,"
+                  + " ?)",
+              Timestamps.utc(now),
+              Timestamps.offset(now),
               by,
               why);
           work.run();
@@ -76,7 +80,7 @@ final class History {
         patch);
   }
 
-  private static Change change(Row row) throws SQLException {
+  private static Change change(ResultRow row) throws SQLException {
     Change change =
         new Change(
             row.moment("changed_at"),
@@ -89,11 +93,11 @@ final class History {
   }
 
   /** A value as it stands, or a moment with the zone in which it was noted. */
-  private static Optional<String> time(Row row, String column) throws SQLException {
+  private static Optional<String> time(ResultRow row, String column) throws SQLException {
     Optional<String> value = row.optionalText(column);
     Optional<String> offset = row.optionalText(column + "_offset");
     return value.isPresent() && offset.isPresent()
-        ? Optional.of(Moments.of(value.get(), offset.get()).toString())
+        ? Optional.of(Timestamps.of(value.get(), offset.get()).toString())
         : value;
   }
 }

@@ -1,6 +1,13 @@
 package charline.log;
 
 import charline.exposure.Emission;
+import charline.log.database.Database;
+import charline.log.database.SqliteFile;
+import charline.log.database.Upgrade;
+import charline.log.reference.Nearest;
+import charline.log.reference.Reference;
+import charline.log.upgrade.LogCopy;
+import charline.log.upgrade.Migrations;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Caution;
@@ -15,7 +22,6 @@ import charline.trial.WoodFacts;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -32,7 +38,7 @@ import java.util.function.Supplier;
  * the millisecond.
  */
 public final class Logbook implements AutoCloseable {
-  private final Store store;
+  private final Database store;
   private final Clock clock;
   private final Identity identity;
   private final RigTable rigs;
@@ -45,9 +51,9 @@ public final class Logbook implements AutoCloseable {
   private final ReadingTable readings;
   private final PhotoTable photos;
   private final Reference reference;
-  private final Names names;
+  private final NameRules names;
 
-  private Logbook(Store store, Clock clock) {
+  private Logbook(Database store, Clock clock) {
     this.store = store;
     this.clock = clock;
     identity = new Identity(clock, store.randomBits());
@@ -61,7 +67,7 @@ public final class Logbook implements AutoCloseable {
     amendment = new Amendment(patches, readings);
     photos = new PhotoTable(store);
     reference = new Reference(store);
-    names = new Names(store);
+    names = new NameRules(store);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -74,7 +80,7 @@ public final class Logbook implements AutoCloseable {
     return over(LogFile.openExisting(file), clock);
   }
 
-  static Logbook over(Store store, Clock clock) {
+  static Logbook over(Database store, Clock clock) {
     try {
       return new Logbook(store, clock);
     } catch (RuntimeException e) {
@@ -85,12 +91,17 @@ public final class Logbook implements AutoCloseable {
 
   /** The version that a log has after it was opened. */
   public static int newestVersion() {
-    return LogFile.SCHEMA_VERSION;
+    return Migrations.NEWEST;
   }
 
   /** The version of the SQLite that logs are read and written with. */
   public static String sqliteVersion() {
-    return LogFile.sqliteVersion();
+    return SqliteFile.version();
+  }
+
+  /** The open file, for the other packages of the log alone: nobody else writes SQL. */
+  public Database database() {
+    return store;
   }
 
   /** The file that the log lies in. */
@@ -119,7 +130,7 @@ public final class Logbook implements AutoCloseable {
 
   /** The rig of that name; refuses an unknown one and offers the nearest names. */
   public Rig rig(String name) {
-    return Names.pick("rig", name, rigs(), Rig::name);
+    return NameRules.pick("rig", name, rigs(), Rig::name);
   }
 
   /** Records a rig with its power checks. */
@@ -150,7 +161,7 @@ public final class Logbook implements AutoCloseable {
   public Board board(String name) {
     return boards
         .byName(name.strip())
-        .orElseGet(() -> Names.pick("board", name, boards(), Board::name));
+        .orElseGet(() -> NameRules.pick("board", name, boards(), Board::name));
   }
 
   /** Records a board; its wood must be a word of {@link #woods}. */
@@ -170,7 +181,7 @@ public final class Logbook implements AutoCloseable {
 
   /** The finish of that name; refuses an unknown one and offers the nearest names. */
   public Finish finish(String name) {
-    return Names.pick("finish", name, finishes(), Finish::name);
+    return NameRules.pick("finish", name, finishes(), Finish::name);
   }
 
   /** Records a finish; its families must be words of {@link #families}. */
@@ -215,11 +226,6 @@ public final class Logbook implements AutoCloseable {
     return reference.cautions(finish, board, emission);
   }
 
-  /** The words of this log that a question may use. */
-  public Vocabulary vocabulary() {
-    return store.inSnapshot(() -> Vocabulary.of(store, reference));
-  }
-
   /**
    * The code the next patch gets: P-0001, P-0002, ...; planned ones are left out. Take it inside
    * the transaction that adds the patch.
@@ -248,7 +254,7 @@ public final class Logbook implements AutoCloseable {
     inTransaction(
         () -> {
           String code = entry.patch().code();
-          Names.requireSeen("The code of a patch", code);
+          NameRules.requireSeen("The code of a patch", code);
           if (patches.has(code)) {
             throw Refusal.usage(
                 "A patch %s is in this log already; the next free code is %s."
@@ -293,7 +299,7 @@ public final class Logbook implements AutoCloseable {
    * ones included: whoever sends an entry twice records it once.
    */
   public boolean holds(UUID id) {
-    return Traces.of(store, id);
+    return LogState.knows(store, id);
   }
 
   /**
@@ -301,12 +307,12 @@ public final class Logbook implements AutoCloseable {
    * the log since.
    */
   public String state() {
-    return Traces.state(store);
+    return LogState.token(store);
   }
 
   /** Patches that match, oldest first; void ones are left out. */
   public List<PatchEntry> patches(Filter filter) {
-    return patches.wanted(filter);
+    return patches.matching(filter);
   }
 
   /** The patch recorded last, void or not. */
@@ -392,34 +398,6 @@ public final class Logbook implements AutoCloseable {
     return store.upgrade();
   }
 
-  /**
-   * Joins another log into this one, all of it or nothing; the other file is left as it is. Rows
-   * are told apart by identity, so joining twice adds nothing. What only the other log amended
-   * comes in as it is there; what both amended is a conflict, left as it is here and named, unless
-   * {@code take} says which holds.
-   */
-  public Merged merge(Path other, Take take, String by) {
-    return merge(other, take, by, false);
-  }
-
-  /**
-   * Joins another log into this one, as {@link #merge(Path, Take, String)} does.
-   *
-   * @param sure true if patches there that look like ones of this log are others
-   * @throws Refusal if {@code sure} is false and patches of one code, time, board, setting and
-   *     first reading have identities of their own in both logs, so that they would count twice
-   */
-  public Merged merge(Path other, Take take, String by, boolean sure) {
-    if (LogCopy.same(other, file())) {
-      throw Refusal.usage("%s is this log itself; name another one.".formatted(other));
-    }
-    Signature signature = new Signature(now(), Optional.ofNullable(person(by)));
-    String name = other.getFileName().toString();
-    return LogCopy.withReadable(
-        other,
-        copy -> new Merge(store, rigs, patches, planned, name, signature).from(copy, take, sure));
-  }
-
   /** Writes a consistent copy to a new file, also while others record. */
   public void backup(Path copy) {
     LogCopy.backup(file(), copy);
@@ -427,25 +405,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Faults of the file, then values that may have been mistyped; empty where all is well. */
   public List<Finding> check() {
-    return store.inSnapshot(
-        () -> {
-          List<Finding> faults = new ArrayList<>(Checkup.faults(store));
-          photos.altered().forEach(code -> faults.add(Checkup.alteredPhoto(code)));
-          if (faults.isEmpty()) {
-            requireReadable();
-          }
-          return faults.isEmpty()
-              ? new Doubts(now()).of(rigs.all(), boards.all(), patches(Filter.ALL))
-              : faults;
-        });
-  }
-
-  /** Reads what no analysis does, so that a row that cannot be read is found by a check. */
-  private void requireReadable() {
-    patches.voided();
-    planned.all();
-    history.requireReadable();
-    photos.requireReadable();
+    return store.inSnapshot(() -> new LogCheck(this, patches, history, photos).findings());
   }
 
   @Override
@@ -453,7 +413,8 @@ public final class Logbook implements AutoCloseable {
     store.close();
   }
 
-  private OffsetDateTime now() {
+  /** The time by the clock of this log, in its zone. */
+  public OffsetDateTime now() {
     return OffsetDateTime.now(clock);
   }
 

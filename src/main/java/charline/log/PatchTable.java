@@ -1,5 +1,8 @@
 package charline.log;
 
+import charline.log.database.Database;
+import charline.log.database.ResultRow;
+import charline.log.database.Timestamps;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Patch;
@@ -19,17 +22,21 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Patches with their readings. Any number of them is read with five queries. */
-final class PatchTable {
+public final class PatchTable {
   private static final String OWN_NUMBER = "CAST(substr(code, 3) AS INTEGER)";
 
-  private final Store store;
+  private final Database store;
   private final RigTable rigs;
   private final BoardTable boards;
   private final FinishTable finishes;
   private final ReadingTable readings;
 
   PatchTable(
-      Store store, RigTable rigs, BoardTable boards, FinishTable finishes, ReadingTable readings) {
+      Database store,
+      RigTable rigs,
+      BoardTable boards,
+      FinishTable finishes,
+      ReadingTable readings) {
     this.store = store;
     this.rigs = rigs;
     this.boards = boards;
@@ -37,14 +44,14 @@ final class PatchTable {
     this.readings = readings;
   }
 
-  List<PatchEntry> wanted(Filter filter) {
-    Wanted wanted = Wanted.by(filter);
+  List<PatchEntry> matching(Filter filter) {
+    FilterSql sql = FilterSql.by(filter);
     return read(
-            wanted.condition(),
+            sql.condition(),
             "ORDER BY p.burned_at_utc, p.recorded",
             "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND %s ORDER BY r.patch_id, r.passes"
-                .formatted(wanted.condition()),
-            wanted.values())
+                .formatted(sql.condition()),
+            sql.values())
         .stream()
         .filter(e -> e.patch().lastReading().outcome().marks().containsAll(filter.marks()))
         .toList();
@@ -152,7 +159,7 @@ final class PatchTable {
         });
   }
 
-  private static <T> T held(Map<UUID, T> byId, Row row, String column) throws SQLException {
+  private static <T> T held(Map<UUID, T> byId, ResultRow row, String column) throws SQLException {
     T found = byId.get(row.id(column));
     if (found == null) {
       throw new NoSuchElementException(
@@ -166,7 +173,8 @@ final class PatchTable {
   }
 
   private static PatchEntry entry(
-      Row row, Rig rig, Board board, Finish finish, List<Reading> readings) throws SQLException {
+      ResultRow row, Rig rig, Board board, Finish finish, List<Reading> readings)
+      throws SQLException {
     Patch patch =
         new Patch(
             row.id("id"),
@@ -197,7 +205,7 @@ final class PatchTable {
           id, code, recorded_at_utc, recorded_at_offset)
         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
         """,
-        values(entry, patch.id(), patch.code(), Moments.utc(now), Moments.offset(now)));
+        values(entry, patch.id(), patch.code(), Timestamps.utc(now), Timestamps.offset(now)));
     readings.add(patch.id(), patch.readings());
   }
 
@@ -218,8 +226,8 @@ final class PatchTable {
   private static Object[] values(PatchEntry entry, Object... last) {
     Patch patch = entry.patch();
     List<Object> values = new ArrayList<>();
-    values.add(Moments.utc(patch.burnedAt()));
-    values.add(Moments.offset(patch.burnedAt()));
+    values.add(Timestamps.utc(patch.burnedAt()));
+    values.add(Timestamps.offset(patch.burnedAt()));
     values.add(patch.rig().id());
     values.add(patch.board().id());
     values.add(patch.finish().id());

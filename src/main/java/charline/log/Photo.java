@@ -35,7 +35,7 @@ public record Photo(
     return sha256(content);
   }
 
-  static String sha256(byte[] content) {
+  public static String sha256(byte[] content) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
     } catch (NoSuchAlgorithmException e) {

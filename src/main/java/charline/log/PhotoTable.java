@@ -1,13 +1,15 @@
 package charline.log;
 
+import charline.log.database.Database;
+import charline.log.database.Timestamps;
 import java.util.List;
 import java.util.UUID;
 
 /** Photographs of patches. */
 final class PhotoTable {
-  private final Store store;
+  private final Database store;
 
-  PhotoTable(Store store) {
+  PhotoTable(Database store) {
     this.store = store;
   }
 
@@ -37,8 +39,8 @@ final class PhotoTable {
         photo.fileName(),
         photo.mediaType(),
         photo.content(),
-        Moments.utc(photo.takenAt()),
-        Moments.offset(photo.takenAt()),
+        Timestamps.utc(photo.takenAt()),
+        Timestamps.offset(photo.takenAt()),
         photo.caption(),
         by,
         photo.sha256());

@@ -22,6 +22,7 @@ import java.util.UUID;
  * @param passes to be read after every pass up to this one
  * @param purpose why, in a word
  * @param reason why, in a few words
+ * @param condition what must have happened on another plan before, if anything
  * @param plannedAt when it was planned
  * @param by who planned it, if noted
  * @param fulfilled true once a patch is recorded under its code
@@ -39,6 +40,7 @@ public record PlannedPatch(
     int passes,
     String purpose,
     String reason,
+    Optional<PlanCondition> condition,
     OffsetDateTime plannedAt,
     Optional<String> by,
     boolean fulfilled,
@@ -50,6 +52,11 @@ public record PlannedPatch(
     voided = voided.map(PlainText::of);
   }
 
+  /** The reason with the condition: "next rung up; only if P-0050 did not char". */
+  public String reasonInFull() {
+    return reason + condition.map(c -> "; " + c.words()).orElse("");
+  }
+
   /** True if it is still to be burned. */
   public boolean open() {
     return !fulfilled && voided.isEmpty();
@@ -58,7 +65,7 @@ public record PlannedPatch(
   /** The same under a code. */
   public PlannedPatch coded(String reserved) {
     return new PlannedPatch(
-        id, reserved, family, wood, rig, board, place, settings, passes, purpose, reason, plannedAt,
-        by, fulfilled, voided);
+        id, reserved, family, wood, rig, board, place, settings, passes, purpose, reason, condition,
+        plannedAt, by, fulfilled, voided);
   }
 }

@@ -1,5 +1,9 @@
 package charline.log;
 
+import charline.log.database.Database;
+import charline.log.database.ResultRow;
+import charline.log.database.Timestamps;
+import charline.log.reference.Nearest;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Rig;
@@ -13,12 +17,12 @@ import java.util.stream.Stream;
 
 /** The patches that are to be burned, and the codes they hold. */
 public final class PlannedPatches {
-  private final Store store;
+  private final Database store;
   private final RigTable rigs;
   private final BoardTable boards;
   private final PatchTable patches;
 
-  PlannedPatches(Store store, RigTable rigs, BoardTable boards, PatchTable patches) {
+  PlannedPatches(Database store, RigTable rigs, BoardTable boards, PatchTable patches) {
     this.store = store;
     this.rigs = rigs;
     this.boards = boards;
@@ -74,8 +78,10 @@ public final class PlannedPatches {
       plan.passes(),
       plan.purpose(),
       plan.reason(),
-      Moments.utc(plan.plannedAt()),
-      Moments.offset(plan.plannedAt()),
+      plan.condition().map(PlanCondition::plan),
+      plan.condition().map(c -> c.kind().word()),
+      Timestamps.utc(plan.plannedAt()),
+      Timestamps.offset(plan.plannedAt()),
       plan.by()
     };
     store.update(
@@ -83,8 +89,8 @@ public final class PlannedPatches {
         INSERT INTO planned_patch (id, code, family, wood, rig_id, board_id, place, power_pct,
           power_w, spot_speed_mm_s, line_spacing_mm, scan_width_mm, hand_speed_mm_s,
           timed_area_cm2, seconds_per_pass, spot_mm, spot_definition, repetition_khz, pulse_ns,
-          passes, purpose, reason, planned_at_utc, planned_at_offset, planned_by)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+          passes, purpose, reason, depends_on, condition, planned_at_utc, planned_at_offset, planned_by)
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
         """,
         Stream.of(first, SettingsColumns.of(plan.settings()), rest)
             .flatMap(Arrays::stream)
@@ -94,7 +100,14 @@ public final class PlannedPatches {
   /** All plans in the order of their codes, fulfilled and void ones included. */
   public List<PlannedPatch> all() {
     return store.inSnapshot(
-        () -> store.query("SELECT * FROM planned_patch ORDER BY length(code), code", this::read));
+        () ->
+            store.query(
+                """
+                SELECT p.*, earlier.code AS depends_on_code FROM planned_patch p
+                LEFT JOIN planned_patch earlier ON earlier.id = p.depends_on
+                ORDER BY length(p.code), p.code
+                """,
+                this::read));
   }
 
   /** Plans that are still to be burned. */
@@ -121,14 +134,14 @@ public final class PlannedPatches {
                         "planned patch", code, all.stream().map(PlannedPatch::code).toList()));
     if (plan.fulfilled()) {
       throw Refusal.usage(
-          "Planned patch %s was burned already; add a further reading with `charline patch read %s`."
-              .formatted(plan.code(), plan.code()));
+          "Planned patch %s was burned already; add a further reading to it."
+              .formatted(plan.code()));
     }
     plan.voided()
         .ifPresent(
             why -> {
               throw Refusal.usage(
-                  "Planned patch %s is void: %s. Its code stays taken; `charline next` plans anew."
+                  "Planned patch %s is void: %s. Its code stays taken; plan a new patch instead."
                       .formatted(plan.code(), why));
             });
     return plan;
@@ -141,7 +154,7 @@ public final class PlannedPatches {
             store.update("UPDATE planned_patch SET voided_why = ? WHERE id = ?", why, plan.id()));
   }
 
-  private PlannedPatch read(Row row) throws SQLException {
+  private PlannedPatch read(ResultRow row) throws SQLException {
     UUID rigId = row.id("rig_id");
     Rig rig = rigs.all().stream().filter(r -> r.id().equals(rigId)).findFirst().orElseThrow();
     Optional<UUID> boardId = row.optionalText("board_id").map(UUID::fromString);
@@ -157,10 +170,21 @@ public final class PlannedPatches {
         row.whole("passes"),
         row.text("purpose"),
         row.text("reason"),
+        condition(row),
         row.moment("planned_at"),
         row.optionalText("planned_by"),
         row.has("patch_id"),
         row.optionalText("voided_why"));
+  }
+
+  private static Optional<PlanCondition> condition(ResultRow row) throws SQLException {
+    return row.has("condition")
+        ? Optional.of(
+            new PlanCondition(
+                row.id("depends_on"),
+                row.text("depends_on_code"),
+                PlanCondition.Kind.ofWord(row.text("condition"))))
+        : Optional.empty();
   }
 
   /** Ticks off the plan that holds a patch's code, if one does. */

@@ -1,5 +1,8 @@
 package charline.log;
 
+import charline.log.database.Database;
+import charline.log.database.ResultRow;
+import charline.log.database.Timestamps;
 import charline.trial.Outcome;
 import charline.trial.Reading;
 import java.sql.SQLException;
@@ -17,13 +20,13 @@ final class ReadingTable {
   /** Few different statements, each kept ready; far below the 32,766 values of one. */
   private static final int AT_ONCE = 20;
 
-  private final Store store;
+  private final Database store;
 
-  ReadingTable(Store store) {
+  ReadingTable(Database store) {
     this.store = store;
   }
 
-  static Reading read(Row row) throws SQLException {
+  static Reading read(ResultRow row) throws SQLException {
     return new Reading(
         row.id("id"),
         row.whole("passes"),
@@ -55,8 +58,8 @@ final class ReadingTable {
       values.add(reading.outcome().text());
       values.add(reading.soot());
       values.add(reading.depthMicrometres());
-      values.add(Moments.utc(reading.at()));
-      values.add(Moments.offset(reading.at()));
+      values.add(Timestamps.utc(reading.at()));
+      values.add(Timestamps.offset(reading.at()));
       values.add(reading.by());
       values.add(reading.note());
     }
@@ -81,8 +84,8 @@ final class ReadingTable {
         reading.outcome().text(),
         reading.soot(),
         reading.depthMicrometres(),
-        Moments.utc(reading.at()),
-        Moments.offset(reading.at()),
+        Timestamps.utc(reading.at()),
+        Timestamps.offset(reading.at()),
         reading.by(),
         reading.note(),
         reading.id());

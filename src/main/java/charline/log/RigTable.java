@@ -2,6 +2,9 @@ package charline.log;
 
 import charline.exposure.Emission;
 import charline.exposure.SpotDefinition;
+import charline.log.database.Database;
+import charline.log.database.ResultRow;
+import charline.log.database.Timestamps;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import java.sql.SQLException;
@@ -13,10 +16,10 @@ import java.util.Map;
 import java.util.UUID;
 
 /** Rigs and their power checks. */
-final class RigTable {
-  private final Store store;
+public final class RigTable {
+  private final Database store;
 
-  RigTable(Store store) {
+  RigTable(Database store) {
     this.store = store;
   }
 
@@ -31,12 +34,12 @@ final class RigTable {
         row -> rig(row, checks.getOrDefault(row.id("id"), List.of())));
   }
 
-  private static PowerCheck check(Row row) throws SQLException {
+  private static PowerCheck check(ResultRow row) throws SQLException {
     return new PowerCheck(
         row.id("id"), row.moment("metered_at"), row.number("setting_pct"), row.number("metered_w"));
   }
 
-  private static Rig rig(Row row, List<PowerCheck> checks) throws SQLException {
+  private static Rig rig(ResultRow row, List<PowerCheck> checks) throws SQLException {
     return new Rig(
         row.id("id"),
         row.text("name"),
@@ -71,8 +74,8 @@ final class RigTable {
         rig.pulseNanoseconds(),
         rig.scanWidthMillimetres(),
         rig.lens(),
-        Moments.utc(now),
-        Moments.offset(now),
+        Timestamps.utc(now),
+        Timestamps.offset(now),
         by);
     rig.checks().forEach(check -> addCheck(rig.id(), check, by));
   }
@@ -86,8 +89,8 @@ final class RigTable {
         """,
         check.id(),
         rig,
-        Moments.utc(check.at()),
-        Moments.offset(check.at()),
+        Timestamps.utc(check.at()),
+        Timestamps.offset(check.at()),
         check.percent(),
         check.meteredWatts(),
         by);

@@ -3,6 +3,7 @@ package charline.log;
 import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.exposure.SpotDefinition;
+import charline.log.database.ResultRow;
 import charline.trial.Knob;
 import charline.trial.KnobValues;
 import java.sql.SQLException;
@@ -11,7 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** The settings of a patch as columns: those of the other dose forms stay empty. */
-final class SettingsColumns {
+public final class SettingsColumns {
   private static final String DEFINITION = "spot_definition";
 
   /** The column of each knob, in the order of the table; the definition follows the spot. */
@@ -51,7 +52,7 @@ final class SettingsColumns {
     return columns;
   }
 
-  static Settings read(Row row) throws SQLException {
+  static Settings read(ResultRow row) throws SQLException {
     Map<Knob, Double> values = new EnumMap<>(Knob.class);
     for (Map.Entry<Knob, String> column : COLUMNS.entrySet()) {
       row.optionalNumber(column.getValue()).ifPresent(v -> values.put(column.getKey(), v));
@@ -59,7 +60,7 @@ final class SettingsColumns {
     return KnobValues.settings(values, SpotDefinition.ofWord(row.text(DEFINITION)));
   }
 
-  static PowerSetting power(Row row) throws SQLException {
+  public static PowerSetting power(ResultRow row) throws SQLException {
     return row.has("power_pct")
         ? PowerSetting.percent(row.number("power_pct"))
         : PowerSetting.watts(row.number("power_w"));

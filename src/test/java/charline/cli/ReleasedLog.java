@@ -34,6 +34,8 @@ final class ReleasedLog {
     shell.mustDo("next latex pine --count 2 --to " + folder.resolve("list.html"));
     shell.mustDo(
         "patch add --plan P-0002 --board \"wall panel offcut 4\" --passes 2 --outcome clean");
+    String ladder = "next varnish ash --rig heron --count 4 --to " + folder.resolve("ladder.html");
+    shell.mustDo(ladder); // whose steps hang on each other
     photograph(folder.resolve("boathouse.db"));
     Files.createDirectories(OLD);
     String version = "version-" + Logbook.newestVersion();

@@ -26,16 +26,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The lakeside boathouse in a log: one pulsed rig, one board, one finish, and patches at will. */
-final class Boathouse {
-  static final OffsetDateTime MORNING = OffsetDateTime.parse("2026-03-10T09:30:00+01:00");
-  static final Clock CLOCK = Clock.fixed(MORNING.toInstant(), ZoneId.of("Europe/Zurich"));
+public final class Boathouse {
+  public static final OffsetDateTime MORNING = OffsetDateTime.parse("2026-03-10T09:30:00+01:00");
+  public static final Clock CLOCK = Clock.fixed(MORNING.toInstant(), ZoneId.of("Europe/Zurich"));
 
-  final Logbook log;
-  final Rig rig;
-  final Board board;
-  final Finish finish;
+  public final Logbook log;
+  public final Rig rig;
+  public final Board board;
+  public final Finish finish;
 
-  Boathouse(Logbook log) {
+  public Boathouse(Logbook log) {
     this.log = log;
     rig =
         new Rig(
@@ -81,12 +81,12 @@ final class Boathouse {
   }
 
   /** The same from a log that holds it already. */
-  static Boathouse alreadySetUp(Logbook log) {
+  public static Boathouse alreadySetUp(Logbook log) {
     return new Boathouse(
         log, log.rig("shop-200"), log.board("door stile"), log.finish("white over grey"));
   }
 
-  static Settings pulsed(DoseForm form) {
+  public static Settings pulsed(DoseForm form) {
     return new Settings(
         PowerSetting.percent(60),
         form,
@@ -94,7 +94,7 @@ final class Boathouse {
         Optional.of(new Pulses(20, OptionalDouble.of(100))));
   }
 
-  Reading reading(int passes, String outcome) {
+  public Reading reading(int passes, String outcome) {
     return new Reading(
         log.newId(),
         passes,
@@ -106,7 +106,7 @@ final class Boathouse {
         Optional.empty());
   }
 
-  Patch patch(String code, OffsetDateTime burnedAt, Reading... readings) {
+  public Patch patch(String code, OffsetDateTime burnedAt, Reading... readings) {
     return new Patch(
         log.newId(),
         code,
@@ -119,17 +119,17 @@ final class Boathouse {
         List.of(readings));
   }
 
-  static PatchEntry entry(Patch patch) {
+  public static PatchEntry entry(Patch patch) {
     return new PatchEntry(
         patch, Map.of("power", "60%"), Optional.of("Ada"), Optional.empty(), Optional.empty());
   }
 
   /** Records a patch with one reading and the next code. */
-  PatchEntry burn(String outcome) {
+  public PatchEntry burn(String outcome) {
     return burn(MORNING, outcome);
   }
 
-  PatchEntry burn(OffsetDateTime at, String outcome) {
+  public PatchEntry burn(OffsetDateTime at, String outcome) {
     return log.inTransaction(
         () -> {
           PatchEntry entry = entry(patch(log.nextPatchCode(), at, reading(1, outcome)));

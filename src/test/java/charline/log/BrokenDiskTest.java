@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import charline.log.merge.Merge;
+import charline.log.merge.Resolution;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -107,7 +109,8 @@ class BrokenDiskTest {
         .hasMessage(
             "The log %s is write-protected; make it writable or name another with --log.", file);
     try (Logbook elsewhere = Logbook.open(folder.resolve("elsewhere.db"), CLOCK)) {
-      assertThat(elsewhere.merge(file, Take.UNDECIDED, "Ada").patches()).isEqualTo(3);
+      assertThat(Merge.into(elsewhere, "Ada").from(file, Resolution.UNDECIDED).patches())
+          .isEqualTo(3);
     }
     assertThat(Files.readAllBytes(file)).isEqualTo(before);
     assertThat(run("mount", "-o", "remount,rw", disk.toString())).isTrue();
@@ -134,7 +137,7 @@ class BrokenDiskTest {
     byte[] rows = Files.readAllBytes(disk.resolve("slipway.db-wal"));
     assertThat(run("mount", "-o", "remount,ro", disk.toString())).isTrue();
     try (Logbook log = Logbook.open(folder.resolve("boathouse.db"), CLOCK)) {
-      assertThat(log.merge(there, Take.UNDECIDED, "Ada").patches()).isEqualTo(1);
+      assertThat(Merge.into(log, "Ada").from(there, Resolution.UNDECIDED).patches()).isEqualTo(1);
       assertThat(log.check()).isEmpty();
     }
     assertThat(Files.readAllBytes(disk.resolve("slipway.db-wal"))).isEqualTo(rows);
@@ -152,7 +155,7 @@ class BrokenDiskTest {
     Files.write(there, bytes);
     assertThat(run("mount", "-o", "remount,ro", disk.toString())).isTrue();
     try (Logbook log = Logbook.open(folder.resolve("boathouse.db"), CLOCK)) {
-      assertThatThrownBy(() -> log.merge(there, Take.UNDECIDED, "Ada"))
+      assertThatThrownBy(() -> Merge.into(log, "Ada").from(there, Resolution.UNDECIDED))
           .isInstanceOf(Refusal.class)
           .hasMessageStartingWith("The log %s is damaged (", there);
     }

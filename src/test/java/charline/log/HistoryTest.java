@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
+import charline.log.database.Database;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Patch;
@@ -336,7 +337,7 @@ class HistoryTest {
 
   @Test
   void every_column_that_can_be_amended_is_watched() throws SQLException {
-    try (Store store = LogFile.openExisting(file)) {
+    try (Database store = LogFile.openExisting(file)) {
       for (String table :
           List.of("rig", "power_check", "board", "finish", "coat", "patch", "reading", "photo")) {
         List<String> columns =
@@ -391,7 +392,7 @@ class HistoryTest {
         new Board(b.id(), b.name(), "oak", b.form(), b.condition(), b.moisturePercent(), b.job());
     log.amend(oak, "Ada", "it is oak");
     assertThat(log.board("door stile")).isEqualTo(oak);
-    try (Store store = LogFile.openExisting(file)) {
+    try (Database store = LogFile.openExisting(file)) {
       assertThat(store.query("SELECT what FROM change ORDER BY number", row -> row.text("what")))
           .containsExactly("rig.spot_mm", "rig.lens", "board.wood");
     }
@@ -417,7 +418,7 @@ class HistoryTest {
     assertThatThrownBy(() -> raw("DELETE FROM " + table))
         .isInstanceOf(SQLException.class)
         .hasMessageContaining(sentence);
-    try (Store store = LogFile.openExisting(file)) {
+    try (Database store = LogFile.openExisting(file)) {
       assertThatThrownBy(() -> store.update("DELETE FROM " + table))
           .isInstanceOf(Refusal.class)
           .hasMessage(sentence);
@@ -485,7 +486,7 @@ class HistoryTest {
           """)
   void a_bad_row_is_refused_by_a_named_rule(String sql, String rule) throws SQLException {
     fillEveryTable();
-    try (Store store = LogFile.openExisting(file)) {
+    try (Database store = LogFile.openExisting(file)) {
       assertThatThrownBy(() -> store.update(sql))
           .isInstanceOf(Refusal.class)
           .hasMessage("Nothing was recorded: the log holds to the rule \"%s\".", rule);
@@ -495,7 +496,7 @@ class HistoryTest {
   @Test
   void a_patch_must_fit_the_light_of_its_rig() {
     boathouse.burn("clean");
-    try (Store store = LogFile.openExisting(file)) {
+    try (Database store = LogFile.openExisting(file)) {
       assertThatThrownBy(
               () -> store.update("UPDATE patch SET repetition_khz = NULL, pulse_ns = NULL"))
           .hasMessage(

@@ -3,6 +3,7 @@ package charline.log;
 import static charline.log.Boathouse.CLOCK;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.log.database.SqliteFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -120,7 +121,7 @@ class KilledTest {
       Files.deleteIfExists(file);
       Files.createFile(file);
       Flyway.configure()
-          .dataSource(LogFile.source(file, true))
+          .dataSource(SqliteFile.source(file, true))
           .locations("classpath:db/migration")
           .target("3")
           .load()

@@ -4,6 +4,8 @@ import static charline.log.Boathouse.CLOCK;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import charline.log.database.Database;
+import charline.log.upgrade.Migrations;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -100,13 +102,13 @@ class LogFileTest {
                   .filter(f -> f.startsWith("V"))
                   .mapToInt(f -> Integer.parseInt(f.substring(1, f.indexOf("__"))))
                   .max())
-          .hasValue(LogFile.SCHEMA_VERSION);
+          .hasValue(Migrations.NEWEST);
     }
   }
 
   @Test
   void a_log_is_kept_in_write_ahead_mode_with_full_synchronisation_and_checked_keys() {
-    try (Store store = LogFile.open(folder.resolve("boathouse.db"))) {
+    try (Database store = LogFile.open(folder.resolve("boathouse.db"))) {
       assertThat(store.first("PRAGMA journal_mode", r -> r.text("journal_mode"))).contains("wal");
       assertThat(store.first("PRAGMA synchronous", r -> r.whole("synchronous"))).contains(2);
       assertThat(store.first("PRAGMA foreign_keys", r -> r.whole("foreign_keys"))).contains(1);
@@ -205,7 +207,7 @@ class LogFileTest {
     refused(
         file,
         "comes from a newer charline (its version is 99, this one knows up to %d)"
-            .formatted(LogFile.SCHEMA_VERSION));
+            .formatted(Migrations.NEWEST));
   }
 
   @Test
@@ -234,7 +236,7 @@ class LogFileTest {
 
   @Test
   void a_full_disk_is_refused_and_nothing_is_half_written() {
-    Store store = LogFile.open(folder.resolve("boathouse.db"));
+    Database store = LogFile.open(folder.resolve("boathouse.db"));
     try (Logbook log = Logbook.over(store, CLOCK)) {
       Boathouse boathouse = new Boathouse(log);
       boathouse.burn("clean");

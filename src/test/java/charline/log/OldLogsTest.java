@@ -4,11 +4,17 @@ import static charline.log.Boathouse.CLOCK;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import charline.log.trialsheet.TrialSheetExporter;
+import charline.log.database.Database;
+import charline.log.database.SqliteFile;
+import charline.log.database.Upgrade;
+import charline.log.sheet.TrialSheetExporter;
+import charline.log.upgrade.Migrations;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.Statement;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -17,6 +23,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.assertj.core.groups.Tuple;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,7 +47,7 @@ class OldLogsTest {
   }
 
   static IntStream earlierVersions() {
-    return IntStream.range(3, LogFile.SCHEMA_VERSION);
+    return IntStream.range(3, Migrations.NEWEST);
   }
 
   @ParameterizedTest
@@ -72,10 +79,49 @@ class OldLogsTest {
     }
   }
 
+  @Test
+  void a_plan_that_named_another_in_its_reason_hangs_on_it_after_an_upgrade() throws IOException {
+    Path file = Files.copy(OLD.resolve("version-9.db"), folder.resolve("old.db"));
+    try (Logbook log = Logbook.openExisting(file, CLOCK)) {
+      assertThat(log.planned().open())
+          .extracting(PlannedPatch::code, PlannedPatch::reason, PlannedPatch::reasonInFull)
+          .containsExactly(
+              tuple("P-0003", "confirms the start setting", "confirms the start setting"),
+              tuple("P-0004", "lowest rung", "lowest rung"),
+              rung("P-0005", "P-0004"),
+              rung("P-0006", "P-0005"),
+              rung("P-0007", "P-0006"));
+    }
+  }
+
+  private static Tuple rung(String code, String below) {
+    String reason = "next rung up, to bracket the onset";
+    return tuple(code, reason, reason + "; only if " + below + " did not char");
+  }
+
+  @Test
+  void a_reason_that_names_no_plan_stays_as_it_is() throws Exception {
+    Path file = Files.copy(OLD.resolve("version-9.db"), folder.resolve("old.db"));
+    String alone = "lowest rung; only if P-0999 did not char";
+    try (Connection connection = SqliteFile.source(file, true).getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.execute("DROP TRIGGER planned_patch_stays_as_it_was_planned");
+      statement.execute(
+          "UPDATE planned_patch SET reason = '%s' WHERE code = 'P-0004'".formatted(alone));
+      statement.execute(
+          "CREATE TRIGGER planned_patch_stays_as_it_was_planned BEFORE UPDATE ON planned_patch"
+              + " BEGIN SELECT RAISE(ABORT, 'as it was'); END");
+    }
+    try (Logbook log = Logbook.openExisting(file, CLOCK)) {
+      assertThat(log.planned().open("P-0004").reasonInFull()).isEqualTo(alone);
+      assertThat(log.planned().open("P-0004").condition()).isEmpty();
+    }
+  }
+
   private Path logOfVersion(int version) throws IOException {
     Path file = Files.createFile(folder.resolve("boathouse.db"));
     Flyway.configure()
-        .dataSource(LogFile.source(file, true))
+        .dataSource(SqliteFile.source(file, true))
         .locations("classpath:db/migration")
         .target(Integer.toString(version))
         .load()
@@ -87,13 +133,13 @@ class OldLogsTest {
   @MethodSource("earlierVersions")
   void a_log_is_copied_before_its_schema_changes(int version) throws IOException {
     Path file = logOfVersion(version);
-    try (Store store = LogFile.openExisting(file)) {
+    try (Database store = LogFile.openExisting(file)) {
       Path kept = folder.resolve("boathouse-of-version-%d.db".formatted(version));
-      assertThat(store.upgrade()).contains(new Upgrade(version, LogFile.SCHEMA_VERSION, kept));
+      assertThat(store.upgrade()).contains(new Upgrade(version, Migrations.NEWEST, kept));
       assertThat(versionOf(kept)).isEqualTo(version);
-      assertThat(Checkup.faults(store)).isEmpty();
+      assertThat(IntegrityCheck.faults(store)).isEmpty();
     }
-    try (Store store = LogFile.openExisting(file)) {
+    try (Database store = LogFile.openExisting(file)) {
       assertThat(store.upgrade()).as("nothing is pending any more").isEmpty();
     }
   }
@@ -101,7 +147,7 @@ class OldLogsTest {
   private static int versionOf(Path log) {
     return Integer.parseInt(
         Flyway.configure()
-            .dataSource(LogFile.source(log, true))
+            .dataSource(SqliteFile.source(log, true))
             .locations("classpath:db/migration")
             .load()
             .info()
@@ -114,7 +160,7 @@ class OldLogsTest {
   void an_earlier_copy_is_never_written_over() throws IOException {
     Path file = logOfVersion(5);
     Path earlier = Files.writeString(folder.resolve("boathouse-of-version-5.db"), "precious");
-    try (Store store = LogFile.openExisting(file)) {
+    try (Database store = LogFile.openExisting(file)) {
       assertThat(store.upgrade().orElseThrow().kept())
           .isEqualTo(folder.resolve("boathouse-of-version-5-2.db"));
     }

@@ -7,6 +7,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import charline.exposure.HandPass;
+import charline.log.database.Database;
+import charline.log.merge.Merge;
+import charline.log.merge.Merged;
+import charline.log.merge.Resolution;
 import charline.refusal.Refusal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class PlannedPatchesTest {
+public class PlannedPatchesTest {
   @TempDir Path folder;
   Logbook log;
   Boathouse boathouse;
@@ -33,7 +37,7 @@ class PlannedPatchesTest {
     log.close();
   }
 
-  static PlannedPatch plan(Boathouse at) {
+  public static PlannedPatch plan(Boathouse at) {
     return new PlannedPatch(
         at.log.newId(),
         "",
@@ -46,6 +50,7 @@ class PlannedPatchesTest {
         4,
         "climb",
         "lowest rung",
+        Optional.empty(),
         MORNING,
         Optional.of("Ada"),
         false,
@@ -90,7 +95,7 @@ class PlannedPatchesTest {
       other.planned().reserve(List.of(plan(slipway), plan(slipway)));
       burn(slipway, "P-0001");
     }
-    Merged merged = log.merge(there, Take.UNDECIDED, "Ada");
+    Merged merged = Merge.into(log, "Ada").from(there, Resolution.UNDECIDED);
 
     assertThat(log.planned().all())
         .extracting(PlannedPatch::code, PlannedPatch::fulfilled)
@@ -99,7 +104,7 @@ class PlannedPatchesTest {
         .contains(
             "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write"
                 + " that on its tape.");
-    assertThat(log.merge(there, Take.UNDECIDED, "Ada").patches()).isZero();
+    assertThat(Merge.into(log, "Ada").from(there, Resolution.UNDECIDED).patches()).isZero();
   }
 
   @Test
@@ -110,7 +115,7 @@ class PlannedPatchesTest {
     try (Logbook other = Logbook.openExisting(copy, CLOCK)) {
       burn(Boathouse.alreadySetUp(other), "P-0001");
     }
-    log.merge(copy, Take.UNDECIDED, "Ada");
+    Merge.into(log, "Ada").from(copy, Resolution.UNDECIDED);
 
     assertThat(Files.exists(copy)).isTrue();
     assertThat(log.planned().open()).isEmpty();
@@ -124,12 +129,12 @@ class PlannedPatchesTest {
     Path there = folder.resolve("slipway.db");
     try (Logbook other = Logbook.open(there, CLOCK)) {
       other.planned().reserve(List.of(plan(new Boathouse(other))));
-      assertThat(log.merge(there, Take.UNDECIDED, "Ada").notes())
+      assertThat(Merge.into(log, "Ada").from(there, Resolution.UNDECIDED).notes())
           .contains(
               "The code P-0001 of the planned patch brought in is taken here, so it is planned as"
                   + " P-0002; write that on its tape and its list.");
       burn(boathouse, "P-0002");
-      other.merge(log.file(), Take.UNDECIDED, "Bo");
+      Merge.into(other, "Bo").from(log.file(), Resolution.UNDECIDED);
       assertThat(other.planned().all())
           .extracting(PlannedPatch::code, PlannedPatch::fulfilled)
           .containsExactly(tuple("P-0002", true));
@@ -148,7 +153,9 @@ class PlannedPatchesTest {
       burn(Boathouse.alreadySetUp(other), "P-0001");
     }
     Merged merged =
-        log.merge(copy, Take.UNDECIDED, "Ada", true); // of one minute and one outcome here
+        Merge.into(log, "Ada")
+            .sure(true)
+            .from(copy, Resolution.UNDECIDED); // of one minute and one outcome here
 
     assertThat(merged.patches()).isEqualTo(1);
     assertThat(merged.notes())
@@ -219,7 +226,7 @@ class PlannedPatchesTest {
       other.planned().reserve(List.of(plan(slipway)));
       other.voidPlans(List.of("P-0001"), "Ben", "rain");
     }
-    log.merge(there, Take.UNDECIDED, "Ada");
+    Merge.into(log, "Ada").from(there, Resolution.UNDECIDED);
 
     assertThat(log.planned().all())
         .extracting(PlannedPatch::voided)
@@ -235,8 +242,8 @@ class PlannedPatchesTest {
     try (Logbook other = Logbook.openExisting(copy, CLOCK)) {
       other.voidPlans(List.of("P-0001"), "Ben", "rain");
     }
-    log.merge(copy, Take.UNDECIDED, "Ada");
-    log.merge(copy, Take.UNDECIDED, "Ada");
+    Merge.into(log, "Ada").from(copy, Resolution.UNDECIDED);
+    Merge.into(log, "Ada").from(copy, Resolution.UNDECIDED);
 
     PlannedPatch plan = log.planned().all().get(0);
     assertThat(plan.voided()).contains("rain");
@@ -254,7 +261,7 @@ class PlannedPatchesTest {
     }
     log.voidPlans(List.of("P-0001"), "Ada", "the stile split");
 
-    assertThat(log.merge(copy, Take.UNDECIDED, "Ada").plans().givenUp()).isZero();
+    assertThat(Merge.into(log, "Ada").from(copy, Resolution.UNDECIDED).plans().givenUp()).isZero();
     assertThat(log.planned().all())
         .extracting(PlannedPatch::voided)
         .containsExactly(Optional.of("the stile split"));
@@ -263,7 +270,7 @@ class PlannedPatchesTest {
   @Test
   void the_database_itself_keeps_a_plan_as_it_was_planned() {
     log.planned().reserve(List.of(plan(boathouse)));
-    try (Store store = LogFile.openExisting(folder.resolve("boathouse.db"))) {
+    try (Database store = LogFile.openExisting(folder.resolve("boathouse.db"))) {
       for (String change :
           List.of("code = 'P-0009'", "passes = 1", "place = 'the door'", "power_pct = 99")) {
         assertThatThrownBy(() -> store.update("UPDATE planned_patch SET " + change))
@@ -276,5 +283,56 @@ class PlannedPatchesTest {
       assertThatThrownBy(() -> store.update("UPDATE planned_patch SET patch_id = NULL"))
           .hasMessageContaining("A planned patch is fulfilled once");
     }
+  }
+
+  private static PlannedPatch after(PlannedPatch plan, PlannedPatch earlier) {
+    return new PlannedPatch(
+        plan.id(),
+        plan.code(),
+        plan.family(),
+        plan.wood(),
+        plan.rig(),
+        plan.board(),
+        plan.place(),
+        plan.settings(),
+        plan.passes(),
+        plan.purpose(),
+        "next rung up",
+        Optional.of(PlanCondition.noChar(earlier)),
+        plan.plannedAt(),
+        plan.by(),
+        plan.fulfilled(),
+        plan.voided());
+  }
+
+  @Test
+  void a_plan_that_hangs_on_another_says_so_with_the_code_that_the_other_has() {
+    PlannedPatch first = log.planned().reserve(List.of(plan(boathouse))).get(0);
+    log.planned().reserve(List.of(after(plan(boathouse), first)));
+    PlannedPatch second = log.planned().open("P-0002");
+    assertThat(second.condition()).contains(PlanCondition.noChar(first));
+    assertThat(second.reason()).isEqualTo("next rung up");
+    assertThat(second.reasonInFull()).isEqualTo("next rung up; only if P-0001 did not char");
+  }
+
+  @Test
+  void what_a_plan_hangs_on_never_changes() {
+    PlannedPatch first = log.planned().reserve(List.of(plan(boathouse))).get(0);
+    log.planned().reserve(List.of(after(plan(boathouse), first)));
+    assertThatThrownBy(
+            () ->
+                log.database()
+                    .update("UPDATE planned_patch SET depends_on = NULL, condition = NULL"))
+        .isInstanceOf(Refusal.class)
+        .hasMessageStartingWith("A planned patch stays as it was planned");
+  }
+
+  @Test
+  void a_plan_cannot_hang_on_one_that_is_not_in_the_log() {
+    PlannedPatch stranger = plan(boathouse).coded("P-0009");
+    assertThatThrownBy(() -> log.planned().reserve(List.of(after(plan(boathouse), stranger))))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("refers to something that is not in this log");
+    assertThat(log.planned().all()).isEmpty();
   }
 }

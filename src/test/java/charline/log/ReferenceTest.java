@@ -3,6 +3,7 @@ package charline.log;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.exposure.Emission;
+import charline.log.reference.WordKey;
 import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.Coat;
@@ -59,8 +60,8 @@ class ReferenceTest {
   }
 
   private static void once(Set<String> seen, String name, List<String> aliases) {
-    assertThat(seen.add(Words.key(name))).as(name).isTrue();
-    aliases.forEach(a -> assertThat(seen.add(Words.key(a))).as(a).isTrue());
+    assertThat(seen.add(WordKey.key(name))).as(name).isTrue();
+    aliases.forEach(a -> assertThat(seen.add(WordKey.key(a))).as(a).isTrue());
   }
 
   @Test

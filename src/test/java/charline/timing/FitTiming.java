@@ -3,9 +3,9 @@ package charline.timing;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.trialsheet.RigSheet;
-import charline.log.trialsheet.TrialSheet;
-import charline.log.trialsheet.TrialSheetImporter;
+import charline.log.sheet.RigSheet;
+import charline.log.sheet.TrialSheet;
+import charline.log.sheet.TrialSheetImporter;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
@@ -186,8 +186,8 @@ final class FitTiming {
         "R, Newton steps in matrix algebra",
         r[0],
         "none",
-        "a dozen climbs a limit, each from the last one's end and proved to be at the highest point;"
-            + " R's may be at any. "
+        "a dozen climbs a limit, each from the last one's end and proved to be at the highest"
+            + " point; R's may be at any. "
             + agreement(firth, sample, r));
   }
 

@@ -6,7 +6,7 @@ import charline.cli.Main;
 import charline.log.Filter;
 import charline.log.Finding;
 import charline.log.Logbook;
-import charline.log.trialsheet.TrialSheetExporter;
+import charline.log.sheet.TrialSheetExporter;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -8,7 +8,8 @@ import charline.cli.render.PatchView;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Question;
+import charline.log.search.Question;
+import charline.log.search.Vocabulary;
 import charline.trial.Mark;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -74,7 +75,7 @@ public final class Find extends Work {
   }
 
   private Filter asked(Logbook log) {
-    return words.isEmpty() ? Filter.ALL : Question.parse(words, log.vocabulary(), desk.clock());
+    return words.isEmpty() ? Filter.ALL : Question.parse(words, Vocabulary.of(log), desk.clock());
   }
 
   private List<Json> rows(List<PatchEntry> found) {

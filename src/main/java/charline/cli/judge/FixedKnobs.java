@@ -3,7 +3,7 @@ package charline.cli.judge;
 import charline.cli.desk.Typed;
 import charline.exposure.Pulses;
 import charline.exposure.Spot;
-import charline.log.Nearest;
+import charline.log.reference.Nearest;
 import charline.quantity.Invariant;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;

@@ -8,6 +8,7 @@ import charline.cli.render.JsonReply;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.log.PlanCondition;
 import charline.log.PlannedPatch;
 import charline.paper.BenchList;
 import charline.paper.SheetStamp;
@@ -140,11 +141,12 @@ public final class Next extends Work {
   private List<String> reserved(Logbook log, Stratum stratum, NextPatches next) {
     return log.inTransaction(
         () -> {
-          List<String> codes = new ArrayList<>();
+          List<PlannedPatch> plans = new ArrayList<>();
           for (Suggestion s : next.suggestions()) {
-            PlannedPatch plan = plan(log, stratum, next, s, condition(s, codes));
-            codes.add(log.planned().reserve(List.of(plan)).get(0).code());
+            PlannedPatch plan = plan(log, stratum, next, s, condition(s, plans));
+            plans.addAll(log.planned().reserve(List.of(plan)));
           }
+          List<String> codes = plans.stream().map(PlannedPatch::code).toList();
           SheetStamp stamp =
               new SheetStamp(
                   String.valueOf(desk.logFile().getFileName()),
@@ -156,15 +158,19 @@ public final class Next extends Work {
         });
   }
 
-  /** What must come first, by its code, to be read with the plan wherever that is looked up. */
-  private static String condition(Suggestion s, List<String> codes) {
+  /** What must come first, to be read with the plan wherever that is looked up. */
+  private static Optional<PlanCondition> condition(Suggestion s, List<PlannedPatch> plans) {
     return s.onlyAfter().isEmpty()
-        ? ""
-        : "; only if %s did not char".formatted(codes.get(s.onlyAfter().getAsInt() - 1));
+        ? Optional.empty()
+        : Optional.of(PlanCondition.noChar(plans.get(s.onlyAfter().getAsInt() - 1)));
   }
 
   private PlannedPatch plan(
-      Logbook log, Stratum stratum, NextPatches next, Suggestion s, String condition) {
+      Logbook log,
+      Stratum stratum,
+      NextPatches next,
+      Suggestion s,
+      Optional<PlanCondition> condition) {
     return new PlannedPatch(
         log.newId(),
         "",
@@ -176,7 +182,8 @@ public final class Next extends Work {
         s.settings(),
         s.passes(),
         s.purpose().word(),
-        s.reason() + condition,
+        s.reason(),
+        condition,
         desk.now(),
         Optional.of(desk.person(by)),
         false,

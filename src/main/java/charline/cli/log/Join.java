@@ -5,8 +5,9 @@ import charline.cli.desk.Work;
 import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.log.Logbook;
-import charline.log.Merged;
-import charline.log.Take;
+import charline.log.merge.Merge;
+import charline.log.merge.Merged;
+import charline.log.merge.Resolution;
 import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -59,9 +60,10 @@ public final class Join extends Work {
 
   @Override
   public Integer call() {
-    Take side = side();
+    Resolution side = side();
     try (Logbook log = desk.logToWrite()) {
-      Merged merged = log.merge(other, side, desk.person(by), sure);
+      Merged merged =
+          Merge.into(log, desk.person(by)).sure(sure).confirmedBy("add --sure").from(other, side);
       line(other.getFileName() + ": " + broughtIn(merged) + ".");
       merged.notes().forEach(this::line);
       if (merged.settled() > 0) {
@@ -69,7 +71,7 @@ public final class Join extends Work {
             "%s settled as %s."
                 .formatted(
                     Figures.count(merged.settled(), "conflict is", "conflicts are"),
-                    side == Take.HERE ? "recorded here" : "recorded there"));
+                    side == Resolution.HERE ? "recorded here" : "recorded there"));
       }
       merged.damage().forEach(this::line);
       merged.conflicts().forEach(this::line);
@@ -83,13 +85,13 @@ public final class Join extends Work {
     }
   }
 
-  private Take side() {
+  private Resolution side() {
     if (take == null) {
-      return Take.UNDECIDED;
+      return Resolution.UNDECIDED;
     }
     return switch (take) {
-      case "here" -> Take.HERE;
-      case "there" -> Take.THERE;
+      case "here" -> Resolution.HERE;
+      case "there" -> Resolution.THERE;
       default -> throw Refusal.usage("--take must be here or there, not \"%s\".".formatted(take));
     };
   }

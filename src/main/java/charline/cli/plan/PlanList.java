@@ -65,7 +65,7 @@ public final class PlanList extends Work {
             .put("passes", plan.passes());
     PatchView.settings(json, plan.settings());
     return json.put("purpose", plan.purpose())
-        .put("reason", plan.reason())
+        .put("reason", plan.reasonInFull())
         .put("planned_at", plan.plannedAt().toString())
         .put("by", plan.by())
         .put("void_because", plan.voided());
@@ -76,7 +76,7 @@ public final class PlanList extends Work {
       return Table.paragraph(
               all
                   ? "No patch was ever planned in this log; `charline next FAMILY WOOD --to"
-                        + " FILE.html` does."
+                      + " FILE.html` does."
                   : "No planned patch is open; `charline next FAMILY WOOD --to FILE.html` plans.")
           + "\n";
     }
@@ -97,7 +97,7 @@ public final class PlanList extends Work {
                 Wording.settings(plan.settings()),
                 Wording.plannedPasses(plan.passes(), Purpose.ofWord(plan.purpose())),
                 plan.place(),
-                plan.voided().map(why -> "given up, " + why).orElse(plan.reason()));
+                plan.voided().map(why -> "given up, " + why).orElse(plan.reasonInFull()));
     return all
         ? new String[] {plan.code(), state(plan), planned, what, burn}
         : new String[] {plan.code(), planned, what, burn};

@@ -3,7 +3,8 @@ package charline.web.pages;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Question;
+import charline.log.search.Question;
+import charline.log.search.Vocabulary;
 import charline.refusal.Refusal;
 import charline.trial.Mark;
 import charline.trial.Stratum;
@@ -81,7 +82,7 @@ public final class AskPages {
       Filter filter =
           question.isEmpty()
               ? Filter.ALL
-              : Question.parse(List.of(question), log.vocabulary(), clock);
+              : Question.parse(List.of(question), Vocabulary.of(log), clock);
       found = log.patches(filter);
     } catch (Refusal e) {
       refusal = Optional.of(e.getMessage());

@@ -1,0 +1,38 @@
+package charline.log;
+
+import charline.log.database.Database;
+import charline.log.upgrade.Migrations;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether the file is whole: pages, indexes, rules, references and the steps that made it. */
+final class IntegrityCheck {
+  private IntegrityCheck() {}
+
+  static List<Finding> faults(Database store) {
+    List<Finding> faults = new ArrayList<>();
+    for (String text : store.query("PRAGMA integrity_check", row -> row.text("integrity_check"))) {
+      if (!text.equals("ok")) {
+        faults.add(new Finding(Finding.Kind.FAULT, text));
+      }
+    }
+    faults.addAll(
+        store.query(
+            "SELECT \"table\", parent FROM pragma_foreign_key_check",
+            row ->
+                new Finding(
+                    Finding.Kind.FAULT,
+                    "A row of %s refers to a row of %s that is not there."
+                        .formatted(row.text("table"), row.text("parent")))));
+    Migrations.unknownTo(store.file()).stream()
+        .map(text -> new Finding(Finding.Kind.FAULT, text))
+        .forEach(faults::add);
+    return faults;
+  }
+
+  static Finding alteredPhoto(String code) {
+    return new Finding(
+        Finding.Kind.FAULT,
+        "A photo of %s is not the one that was recorded: its checksum differs.".formatted(code));
+  }
+}

@@ -1,0 +1,38 @@
+package charline.log;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Looks for faults of a log, and only in a sound one for values that may have been mistyped. */
+final class LogCheck {
+  private final Logbook log;
+  private final PatchTable patches;
+  private final History history;
+  private final PhotoTable photos;
+
+  LogCheck(Logbook log, PatchTable patches, History history, PhotoTable photos) {
+    this.log = log;
+    this.patches = patches;
+    this.history = history;
+    this.photos = photos;
+  }
+
+  /** To be called in a snapshot: all of it must be of one state of the log. */
+  List<Finding> findings() {
+    List<Finding> faults = new ArrayList<>(IntegrityCheck.faults(log.database()));
+    photos.altered().forEach(code -> faults.add(IntegrityCheck.alteredPhoto(code)));
+    if (!faults.isEmpty()) {
+      return faults;
+    }
+    requireReadable();
+    return new Doubts(log.now()).of(log.rigs(), log.boards(), log.patches(Filter.ALL));
+  }
+
+  /** Reads what no analysis does, so that a row that cannot be read is found by a check. */
+  private void requireReadable() {
+    patches.voided();
+    log.planned().all();
+    history.requireReadable();
+    photos.requireReadable();
+  }
+}

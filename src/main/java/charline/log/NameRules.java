@@ -1,0 +1,96 @@
+package charline.log;
+
+import charline.log.database.Database;
+import charline.log.reference.Nearest;
+import charline.refusal.Refusal;
+import charline.trial.PlainText;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+
+/** Names of rigs, boards and finishes: told apart by more than capitals, in any alphabet. */
+public final class NameRules {
+  private final Database store;
+
+  NameRules(Database store) {
+    this.store = store;
+  }
+
+  /** The thing of that name; refuses an unknown one and offers the nearest names. */
+  static <T> T pick(String kind, String name, List<T> all, Function<T, String> nameOf) {
+    return all.stream()
+        .filter(t -> nameOf.apply(t).equalsIgnoreCase(name.strip()))
+        .findFirst()
+        .orElseThrow(() -> Nearest.refusal(kind, name.strip(), all.stream().map(nameOf).toList()));
+  }
+
+  /**
+   * Refuses a name that is taken.
+   *
+   * @param kind what is to be recorded, which is the name of its table too
+   */
+  void requireFree(String kind, String name) {
+    requireFree(kind, name, Optional.empty());
+  }
+
+  /**
+   * Refuses a name that is taken by another.
+   *
+   * @param kind what is to be recorded, which is the name of its table too
+   * @param itself the one that is to have the name, if it is recorded already
+   */
+  void requireFree(String kind, String name, Optional<UUID> itself) {
+    List<String> own =
+        itself
+            .map(
+                id ->
+                    store.query(
+                        "SELECT name FROM %s WHERE id = ?".formatted(kind),
+                        row -> row.text("name"),
+                        id))
+            .orElse(List.of());
+    for (String other : like(kind, name.strip())) {
+      if (own.contains(other)) {
+        continue;
+      }
+      if (other.equalsIgnoreCase(name.strip())) {
+        throw Refusal.usage(
+            "This log has a %s \"%s\" already; choose another name.".formatted(kind, other));
+      }
+    }
+  }
+
+  /** Refuses a name that is not plain text, but for one that was recorded so before. */
+  void requirePlain(String kind, String name) {
+    if (!PlainText.isPlain(name) && !like(kind, name).contains(name)) {
+      requireSeen("The name of a " + kind, name);
+    }
+  }
+
+  /**
+   * Refuses a name with a character that cannot be seen: nobody could type it again, and a trial
+   * sheet cannot hold it.
+   *
+   * @param what the name, as a sentence starts with it
+   */
+  static void requireSeen(String what, String name) {
+    for (int i = 0; i < name.length(); i++) {
+      String character = name.substring(i, i + 1);
+      if (!PlainText.isPlain(character)) {
+        throw Refusal.usage(
+            "%s must hold no control character, and this one has U+%04X as its character %d; type it anew instead of pasting it."
+                .formatted(what, (int) name.charAt(i), i + 1));
+      }
+    }
+  }
+
+  /** Names that may be the same but for capitals. SQLite tells those of English letters itself. */
+  private List<String> like(String kind, String name) {
+    return StandardCharsets.US_ASCII.newEncoder().canEncode(name)
+        ? store.query(
+            "SELECT name FROM %s WHERE name = ?".formatted(kind), row -> row.text("name"), name)
+        : store.query("SELECT name FROM " + kind, row -> row.text("name"));
+  }
+}

@@ -1,0 +1,128 @@
+package charline.log.database;
+
+import charline.refusal.Refusal;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** What SQLite says, in one sentence for the person. */
+public final class SqlFailures {
+  private static final Pattern IN_BRACKETS = Pattern.compile("\\((.*)\\)\\s*$", Pattern.DOTALL);
+  private static final Pattern RULE = Pattern.compile("CHECK constraint failed: (\\w+)");
+  private static final Pattern COLUMN =
+      Pattern.compile("(?:UNIQUE|NOT NULL) constraint failed: (\\w+)\\.(\\w+)");
+
+  private SqlFailures() {}
+
+  public static Refusal of(SQLException failure, Path file) {
+    return Refusal.data(sentence(failure, file), failure);
+  }
+
+  /** True if the file itself is broken or was never an SQLite file. */
+  public static boolean damaged(SQLException failure) {
+    return switch (code(failure) & 0xFF) {
+      case 11, 26 -> true; // SQLITE_CORRUPT, SQLITE_NOTADB
+      default -> false;
+    };
+  }
+
+  /** True if another program holds the log just now. */
+  public static boolean busy(SQLException failure) {
+    return SQLiteErrorCode.getErrorCode(code(failure) & 0xFF) == SQLiteErrorCode.SQLITE_BUSY;
+  }
+
+  /** True if the row would break a rule of the schema. */
+  public static boolean breaksRule(SQLException failure) {
+    return SQLiteErrorCode.getErrorCode(code(failure) & 0xFF) == SQLiteErrorCode.SQLITE_CONSTRAINT;
+  }
+
+  /** A copy that could not be written; the log itself is as it was. */
+  public static Refusal ofCopying(SQLException failure, Path file, Path copy) {
+    return switch (SQLiteErrorCode.getErrorCode(code(failure) & 0xFF)) {
+      case SQLITE_FULL ->
+          Refusal.data(
+              "The disk is full, so no copy of %s was left in %s; make room there or name another place."
+                  .formatted(file, copy.getParent()),
+              failure);
+      case SQLITE_CANTOPEN, SQLITE_READONLY, SQLITE_IOERR ->
+          Refusal.data(
+              "No copy of %s can be written in %s (%s); check that folder or name another place."
+                  .formatted(file, copy.getParent(), reason(failure)),
+              failure);
+      default -> of(failure, file);
+    };
+  }
+
+  private static String sentence(SQLException failure, Path file) {
+    if (damaged(failure)) {
+      return damage(file, reason(failure));
+    }
+    SQLiteErrorCode primary = SQLiteErrorCode.getErrorCode(code(failure) & 0xFF);
+    return switch (primary) {
+      case SQLITE_FULL ->
+          "The disk is full, so nothing was recorded in %s; make room and record it again."
+              .formatted(file);
+      case SQLITE_BUSY, SQLITE_LOCKED ->
+          "Another program kept the log %s for more than 5 s, so nothing was recorded; try again."
+              .formatted(file);
+      case SQLITE_READONLY ->
+          "The log %s is write-protected; make it writable or name another log.".formatted(file);
+      case SQLITE_CANTOPEN ->
+          "The log %s cannot be opened; check the folder's permissions or name another log."
+              .formatted(file);
+      case SQLITE_IOERR ->
+          "The log %s cannot be read or written (%s); check the disk and try again."
+              .formatted(file, reason(failure));
+      case SQLITE_CONSTRAINT -> rule(failure);
+      default -> "The log %s refused: %s.".formatted(file, reason(failure));
+    };
+  }
+
+  public static String damage(Path file, String reason) {
+    return "The log %s is damaged (%s); it was left as it is. Restore the latest backup, or copy the file away before any repair."
+        .formatted(file, reason);
+  }
+
+  private static String rule(SQLException failure) {
+    String reason = reason(failure);
+    if (code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_TRIGGER.code) {
+      return reason + "."; // our own triggers speak in sentences
+    }
+    if (code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_FOREIGNKEY.code) {
+      return "Nothing was recorded: it refers to something that is not in this log; add that"
+          + " first.";
+    }
+    Matcher named = RULE.matcher(reason);
+    if (named.find()) {
+      return "Nothing was recorded: the log holds to the rule \"%s\"."
+          .formatted(named.group(1).replace('_', ' '));
+    }
+    Matcher column = COLUMN.matcher(reason);
+    if (column.find()) {
+      String words = column.group(1).replace('_', ' ') + " " + column.group(2).replace('_', ' ');
+      return code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_NOTNULL.code
+          ? "Nothing was recorded: the %s must be given.".formatted(words)
+          : "Nothing was recorded: the %s is taken already; choose another.".formatted(words);
+    }
+    return "Nothing was recorded: %s.".formatted(reason);
+  }
+
+  /** SQLite's own words, without the driver's, in one line. */
+  private static String reason(SQLException failure) {
+    String said = String.valueOf(failure.getMessage());
+    Matcher inner = IN_BRACKETS.matcher(said);
+    return oneLine(inner.find() ? inner.group(1) : said);
+  }
+
+  /** A reason that closes no sentence and breaks no line. */
+  public static String oneLine(String reason) {
+    return reason.replaceAll("[\\s\\p{Cntrl}]+", " ").strip().replaceFirst("\\.$", "");
+  }
+
+  private static int code(SQLException failure) {
+    return failure instanceof SQLiteException e ? e.getResultCode().code : failure.getErrorCode();
+  }
+}

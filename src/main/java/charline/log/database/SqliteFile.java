@@ -1,0 +1,64 @@
+package charline.log.database;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConfig.SynchronousMode;
+import org.sqlite.SQLiteConfig.TempStore;
+import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteOpenMode;
+
+/** How an SQLite file is connected to. */
+public final class SqliteFile {
+  /** How long to wait for another program that keeps the file, in milliseconds. */
+  public static final int BUSY_MILLISECONDS = 5000;
+
+  /** 64 MB at most, taken as they are used: a large import keeps its indexes in memory. */
+  private static final int CACHE_PAGES = 16_384;
+
+  private SqliteFile() {}
+
+  /**
+   * Connections to a file that is there.
+   *
+   * @param migrating true while the schema changes
+   */
+  public static SQLiteDataSource source(Path file, boolean migrating) {
+    SQLiteConfig config = new SQLiteConfig();
+    config.resetOpenMode(SQLiteOpenMode.CREATE);
+    config.setBusyTimeout(BUSY_MILLISECONDS);
+    config.enforceForeignKeys(true);
+    config.enableRecursiveTriggers(true); // so that INSERT OR REPLACE cannot slip past the triggers
+    config.setSynchronous(SynchronousMode.FULL);
+    config.setCacheSize(CACHE_PAGES);
+    // Else every insert writes the pages it touches to a temporary file, in case it must be undone.
+    config.setTempStore(TempStore.MEMORY);
+    config.setGetGeneratedKeys(false); // the driver would leave a read open after every insert
+    if (migrating) {
+      config.enforceForeignKeys(false); // rows may come before what they refer to
+    }
+    SQLiteDataSource source = new SQLiteDataSource(config);
+    source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
+    return source;
+  }
+
+  /** The version of the SQLite that files are read and written with. */
+  public static String version() {
+    try (Connection connection = new SQLiteDataSource().getConnection();
+        Statement statement = connection.createStatement()) {
+      return text(statement, "SELECT sqlite_version()");
+    } catch (SQLException e) {
+      throw new IllegalStateException("SQLite must tell its version in memory.", e);
+    }
+  }
+
+  /** The first value of an answer, as text; empty if there is none. */
+  public static String text(Statement statement, String sql) throws SQLException {
+    try (ResultSet set = statement.executeQuery(sql)) {
+      return set.next() ? String.valueOf(set.getString(1)) : "";
+    }
+  }
+}

@@ -1,0 +1,173 @@
+package charline.log.merge;
+
+import charline.log.Logbook;
+import charline.log.database.Database;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/** The rows of the log that is attached as {@code other}, brought into this one. */
+final class OtherRows {
+  private final Logbook log;
+  private final Database store;
+  private final OtherLog other;
+  private final MergeConflicts conflicts;
+  private final List<String> notes = new ArrayList<>();
+  private final MergedCodes codes;
+  private final String name;
+
+  /**
+   * @param name what the person calls the other log
+   */
+  OtherRows(Logbook log, String name, Attribution by) {
+    this.log = log;
+    this.name = name;
+    store = log.database();
+    other = new OtherLog(store);
+    codes = new MergedCodes(log, other, name, by, notes);
+    conflicts = new MergeConflicts(log, other, name, by);
+  }
+
+  /** Brings everything in that only the other log has, and joins what both have. */
+  Merged bringIn(Resolution take) {
+    DeliveredPowers before = DeliveredPowers.of(log);
+    List.of("rig", "board", "finish").forEach(this::namesGivenThere);
+    int newRigs = named("rig");
+    Map<String, Integer> newChecks = powerChecks();
+    int boards = named("board");
+    int finishes = named("finish");
+    store.update(
+        "INSERT INTO coat SELECT * FROM other.coat o WHERE NOT EXISTS (SELECT 1 FROM coat c WHERE"
+            + " c.finish_id = o.finish_id)");
+    codes.followThere();
+    List<UUID> newPatches = other.newcomers("patch");
+    newPatches.forEach(this::patch);
+    List<UUID> newReadings = other.newcomers("reading");
+    conflicts.reconcile(take);
+    int readings = 0;
+    for (UUID id : newReadings) {
+      readings += conflicts.reading(id, take) ? 1 : 0;
+    }
+    Merged.Plans plans = new OtherPlans(log, other, codes, notes).bringIn();
+    OtherPhotos photos = new OtherPhotos(store, other, name);
+    int newPhotos = photos.bringIn();
+    return new Merged(
+        newRigs,
+        new Merged.Powers(newChecks, before.changedTo(DeliveredPowers.of(log))),
+        boards,
+        finishes,
+        newPatches.size(),
+        (int) newPatches.stream().filter(this::isVoid).count(),
+        readings,
+        plans,
+        newPhotos,
+        conflicts.amended(),
+        conflicts.voided(),
+        conflicts.settled(),
+        notes,
+        conflicts.unresolved(),
+        photos.damage());
+  }
+
+  /** What was renamed there is called so here too, unless it was renamed here as well. */
+  private void namesGivenThere(String table) {
+    for (UUID id : other.renamed(table)) {
+      String here = text(table, id);
+      String there = other.text(table, "name", id);
+      if (other.hasNewName(table, id) && !other.missesNewName(table, id)) {
+        boolean free = here.equalsIgnoreCase(there) || !taken(table, there);
+        if (free) {
+          other.past(
+              table + "_changes_are_kept",
+              () ->
+                  store.update(
+                      "UPDATE main.%s SET name = ? WHERE id = ?".formatted(table), there, id));
+          other.copyNewName(table, id);
+        }
+        notes.add(
+            free
+                ? "The %s %s was renamed in %s, and is called %s here too now."
+                    .formatted(table, here, name, there)
+                : "The %s %s is called %s in %s, but that name is taken here, so it stays as it is; rename one of them."
+                    .formatted(table, here, there, name));
+      } else if (other.hasNewName(table, id)) {
+        notes.add(
+            "The %s %s was renamed here and in %s, where it is called %s; it stays as it is."
+                .formatted(table, here, name, there));
+      }
+    }
+  }
+
+  private String text(String table, UUID id) {
+    return store
+        .first(
+            "SELECT name FROM main.%s WHERE id = ?".formatted(table), row -> row.text("name"), id)
+        .orElseThrow();
+  }
+
+  /** Brings power checks in, and counts them by the name that their rig has here. */
+  private Map<String, Integer> powerChecks() {
+    Map<String, Integer> byRig = new HashMap<>();
+    for (UUID id : other.newcomers("power_check")) {
+      other.copy("power_check", id);
+      String rig =
+          store
+              .first(
+                  "SELECT r.name FROM main.rig r JOIN main.power_check c ON c.rig_id = r.id WHERE"
+                      + " c.id = ?",
+                  row -> row.text("name"),
+                  id)
+              .orElseThrow();
+      byRig.merge(rig, 1, Integer::sum);
+    }
+    return byRig;
+  }
+
+  private boolean isVoid(UUID patch) {
+    return store
+        .first(
+            "SELECT 1 FROM main.patch WHERE id = ? AND voided_why IS NOT NULL", row -> true, patch)
+        .isPresent();
+  }
+
+  private int named(String table) {
+    List<UUID> newcomers = other.newcomers(table);
+    for (UUID id : newcomers) {
+      String name = other.text(table, "name", id);
+      String free = name;
+      for (int i = 2; taken(table, free); i++) {
+        free = "%s (%d)".formatted(name, i);
+      }
+      if (!free.equals(name)) {
+        notes.add(
+            "The name %s is taken by another %s here, so the one brought in is called %s."
+                .formatted(name, table, free));
+      }
+      other.copy(table, id, "name", free);
+    }
+    return newcomers.size();
+  }
+
+  private void patch(UUID id) {
+    String code = other.text("patch", "code", id);
+    String free =
+        codes.taken("patch", code) || codes.plannedElsewhere(code, id)
+            ? codes.plannedHere(id).orElseGet(log::nextPatchCode)
+            : code;
+    other.copy("patch", id, "code", free);
+    if (!free.equals(code)) {
+      notes.add(
+          "The code %s is taken by another patch here, so the one brought in is %s; write that on its tape."
+              .formatted(code, free));
+      codes.write("patch", id, code, free, "%s was taken when it was merged".formatted(code));
+    }
+  }
+
+  private boolean taken(String table, String name) {
+    return store
+        .first("SELECT 1 FROM main.%s WHERE name = ?".formatted(table), row -> true, name)
+        .isPresent();
+  }
+}

@@ -1,0 +1,180 @@
+package charline.log.search;
+
+import charline.log.Logbook;
+import charline.log.PatchCode;
+import charline.log.database.Database;
+import charline.log.reference.WordKey;
+import charline.trial.FamilyFacts;
+import charline.trial.Mark;
+import charline.trial.WoodFacts;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The words of one log that a question may use: coating families and woods with their aliases,
+ * marks, and the log's own rigs, boards, finishes, jobs and people. Where one word means two
+ * things, the first in that order is meant: a job called "pine" gives way to the wood.
+ */
+public final class Vocabulary {
+  /** What a word narrows. */
+  enum Facet {
+    FAMILY,
+    WOOD,
+    MARK,
+    RIG,
+    BOARD,
+    FINISH,
+    JOB,
+    PERSON
+  }
+
+  /** A word's meaning: any of the values of a facet. */
+  record Term(Facet facet, Set<String> values) {}
+
+  private static final Map<Mark, List<String>> MARK_WORDS =
+      Map.of(
+          Mark.CLEAN, List.of("clean", "cleaned", "cleanly", "worked", "works"),
+          Mark.TINT, List.of("tint", "tinted"),
+          Mark.CHAR, List.of("char", "charred", "burned", "burnt", "scorched"),
+          Mark.RESIDUE, List.of("residue"));
+
+  /** A log may have very many boards, so only names that a question can mean are learnt. */
+  private static final Map<Facet, String> NAMES =
+      Map.of(
+          Facet.RIG, "SELECT name FROM rig",
+          Facet.BOARD, "SELECT name FROM board",
+          Facet.FINISH, "SELECT name FROM finish",
+          Facet.JOB, "SELECT DISTINCT job AS name FROM board WHERE job IS NOT NULL");
+
+  /**
+   * Lets a name through that begins as something in the question does; and any that begins with
+   * other than two letters of English or digits, since SQLite knows the small letters of no other.
+   */
+  private static final String MAY_BE_HELD =
+      """
+      instr(?, lower(substr(name, 1, 2))) > 0
+        OR name GLOB '[^0-9A-Za-z]*' OR name GLOB '?[^0-9A-Za-z]*'
+      """;
+
+  private final Map<String, Term> terms = new HashMap<>();
+  private final Set<String> words = new TreeSet<>();
+  private int longest = 1;
+
+  private final Database store;
+  private boolean people;
+
+  private Vocabulary(Database store) {
+    this.store = store;
+  }
+
+  /** The words of a log, those that it came with and those that it has learnt. */
+  public static Vocabulary of(Logbook log) {
+    return log.database().inSnapshot(() -> read(log));
+  }
+
+  private static Vocabulary read(Logbook log) {
+    Vocabulary vocabulary = new Vocabulary(log.database());
+    for (FamilyFacts family : log.families()) {
+      vocabulary.learn(Facet.FAMILY, Set.of(family.name()), family.name(), family.aliases());
+    }
+    for (WoodFacts wood : log.woods()) {
+      vocabulary.learn(Facet.WOOD, log.kindsOf(wood.name()), wood.name(), wood.aliases());
+    }
+    MARK_WORDS.forEach(
+        (mark, others) -> vocabulary.learn(Facet.MARK, Set.of(mark.word()), mark.word(), others));
+    return vocabulary;
+  }
+
+  /** Learns those of the log's own names that a question may hold. */
+  void meetNames(String question) {
+    NAMES.forEach(
+        (facet, sql) ->
+            learnNames(
+                facet,
+                "SELECT name FROM (%s) WHERE %s".formatted(sql, MAY_BE_HELD),
+                question.toLowerCase(Locale.ROOT)));
+  }
+
+  /**
+   * Learns who burned and judged. That takes a look at every patch and reading, so it waits for a
+   * word that has no other meaning.
+   *
+   * @return false if they were known already
+   */
+  boolean meetPeople() {
+    if (people) {
+      return false;
+    }
+    people = true;
+    learnNames(
+        Facet.PERSON,
+        """
+        SELECT burned_by AS name FROM patch WHERE burned_by IS NOT NULL
+        UNION SELECT judged_by FROM reading WHERE judged_by IS NOT NULL
+        """);
+    return true;
+  }
+
+  private void learnNames(Facet facet, String sql, Object... values) {
+    for (String name : store.query(sql, row -> row.text("name"), values)) {
+      learn(facet, Set.of(name), name, List.of());
+    }
+  }
+
+  private void learn(Facet facet, Set<String> values, String name, Collection<String> aliases) {
+    List<String> all = new ArrayList<>(aliases);
+    all.add(name);
+    for (String word : all) {
+      String key = WordKey.key(word);
+      if (!key.isEmpty()) {
+        terms.merge(key, new Term(facet, values), Vocabulary::sooner);
+        words.add(word);
+        longest = Math.max(longest, key.split(" ").length);
+      }
+    }
+  }
+
+  /** Two names that differ in a hyphen or a blank alone are both meant. */
+  private static Term sooner(Term known, Term other) {
+    int order = known.facet().compareTo(other.facet());
+    if (order == 0 && known.facet().compareTo(Facet.RIG) >= 0) {
+      Set<String> both = new LinkedHashSet<>(known.values());
+      both.addAll(other.values());
+      return new Term(known.facet(), both);
+    }
+    return order > 0 ? other : known;
+  }
+
+  /** What a word or several words mean, if anything. */
+  Optional<Term> term(String phrase) {
+    return Optional.ofNullable(terms.get(WordKey.key(phrase)));
+  }
+
+  /** Most words that any term has. */
+  int longest() {
+    return longest;
+  }
+
+  /** The code of the patch, void or not, that a word names, if there is one. */
+  Optional<String> patchCode(String word) {
+    return store.first(
+        "SELECT code FROM patch WHERE code = ?1 OR code = ?2 ORDER BY code <> ?1",
+        row -> row.text("code"),
+        word,
+        PatchCode.spelledOut(word).orElse(word));
+  }
+
+  /** Every word of the log apart from people not met yet, as written. */
+  Set<String> words() {
+    NAMES.forEach(this::learnNames);
+    return words;
+  }
+}

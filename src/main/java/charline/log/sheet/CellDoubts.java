@@ -1,0 +1,41 @@
+package charline.log.sheet;
+
+import charline.trial.Plausibility.Doubt;
+import java.util.List;
+import java.util.Optional;
+
+/** Doubtful values of a sheet, which are faults unless the person is sure of them. */
+final class CellDoubts {
+  private final Faults faults;
+  private final Optional<String> hint;
+
+  /**
+   * @param hint how the person says that they are sure; empty if they did
+   */
+  CellDoubts(Faults faults, Optional<String> hint) {
+    this.faults = faults;
+    this.hint = hint;
+  }
+
+  /** Doubts about a row, each told at its own column where the sheet has one. */
+  void report(Row row, List<Doubt> doubts) {
+    doubts.forEach(doubt -> report(row, Column.of(doubt.knob()), doubt));
+  }
+
+  /** Doubts about what one cell says. */
+  void report(Row row, Column column, List<Doubt> doubts) {
+    doubts.forEach(doubt -> report(row, column, doubt));
+  }
+
+  private void report(Row row, Column column, Doubt doubt) {
+    hint.map(doubt::sentence)
+        .ifPresent(
+            sentence -> {
+              if (column == null) {
+                faults.add(row.line(), sentence);
+              } else {
+                faults.add(row, column, sentence);
+              }
+            });
+  }
+}

@@ -1,0 +1,26 @@
+package charline.log.sheet;
+
+import java.util.regex.Pattern;
+
+/**
+ * Keeps a person's words from being run as a formula when a sheet is opened in a spreadsheet. Text
+ * that starts with {@code = + - @}, a tab or a return gets an apostrophe in front; reading takes
+ * that one apostrophe off again. Text that already starts with apostrophes followed by such a
+ * character gets one more, so that every text comes back as it was.
+ */
+final class FormulaGuard {
+  private static final Pattern RISKY = Pattern.compile("'*[=+\\-@\\t\\r].*", Pattern.DOTALL);
+  private static final Pattern GUARDED = Pattern.compile("'+[=+\\-@\\t\\r].*", Pattern.DOTALL);
+
+  private FormulaGuard() {}
+
+  /** The text as it may stand in a cell. */
+  static String guard(String text) {
+    return RISKY.matcher(text).matches() ? "'" + text : text;
+  }
+
+  /** The text that {@link #guard} was given. */
+  static String undo(String cell) {
+    return cell.startsWith("'") && GUARDED.matcher(cell).matches() ? cell.substring(1) : cell;
+  }
+}

@@ -1,0 +1,100 @@
+package charline.log.sheet;
+
+import charline.exposure.Settings;
+import charline.exposure.Spot;
+import charline.exposure.SpotDefinition;
+import charline.refusal.Refusal;
+import charline.trial.Knob;
+import charline.trial.KnobDialect;
+import charline.trial.KnobReader;
+import charline.trial.KnobValues;
+import charline.trial.Rig;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The settings in a row; whatever is wrong goes to the faults. */
+final class KnobCells implements KnobDialect {
+  private final Faults faults;
+  private final boolean commaSeparates;
+
+  KnobCells(Faults faults, char separator) {
+    this.faults = faults;
+    this.commaSeparates = separator == ',';
+  }
+
+  @Override
+  public String name(Knob knob) {
+    return knob.column();
+  }
+
+  @Override
+  public String powerName() {
+    return "The power (power_pct or power_w)";
+  }
+
+  @Override
+  public double number(Knob knob, String text) {
+    return Numbers.parse(Column.of(knob), text, commaSeparates).orElseThrow();
+  }
+
+  /** The number in a cell; empty if it has none or a wrong one, which is a fault. */
+  OptionalDouble number(Row row, Column column) {
+    try {
+      return Numbers.parse(column, row.text(column), commaSeparates);
+    } catch (Refusal e) {
+      faults.add(row, column, e.getMessage());
+      return OptionalDouble.empty();
+    }
+  }
+
+  /** The settings of a row on a rig; empty if there were faults. */
+  Optional<Settings> settings(Row row, Rig rig) {
+    Map<Knob, String> given = new EnumMap<>(Knob.class);
+    for (Column column : Column.KNOBS) {
+      if (column != Column.PATCH_CM2 && row.has(column)) {
+        given.put(column.knob(), row.text(column));
+      }
+    }
+    KnobReader.Result read = KnobReader.read(this, given, rig, Optional.empty());
+    read.problems().forEach(p -> faults.add(row, Column.of(p.knob()), p.sentence()));
+    return read.settings();
+  }
+
+  /** What was typed, by knob. */
+  Map<String, String> typed(Row row) {
+    Map<String, String> typed = new HashMap<>();
+    for (Column column : Column.KNOBS) {
+      if (row.has(column)) {
+        typed.put(column.key(), Numbers.typed(column, row.text(column)));
+      }
+    }
+    return typed;
+  }
+
+  /**
+   * The number in each column of settings; columns that do not apply are absent.
+   *
+   * @param spots what the sheet's spot diameters mean: the rig's definition
+   * @param patchSquareCentimetres size of the patch, if known
+   */
+  static Map<Column, Double> values(
+      Settings settings, SpotDefinition spots, OptionalDouble patchSquareCentimetres) {
+    Map<Column, Double> values = new EnumMap<>(Column.class);
+    KnobValues.of(settings).forEach((knob, value) -> values.put(Column.of(knob), value));
+    Spot spot = settings.spot();
+    if (spot.definition() != spots) {
+      values.put(Column.SPOT_MM, spot.as(spots).diameterMillimetres());
+    }
+    patchSquareCentimetres.ifPresent(a -> values.put(Column.PATCH_CM2, a));
+    return values;
+  }
+
+  /** True if both have the same columns with the same numbers, but for rounding. */
+  static boolean same(Map<Column, Double> a, Map<Column, Double> b) {
+    return a.keySet().equals(b.keySet())
+        && a.keySet().stream().allMatch(c -> Numbers.same(a.get(c), b.get(c)));
+  }
+}

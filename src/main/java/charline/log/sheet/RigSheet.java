@@ -1,0 +1,270 @@
+package charline.log.sheet;
+
+import charline.exposure.Emission;
+import charline.exposure.SpotDefinition;
+import charline.log.Logbook;
+import charline.quantity.Measure;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
+import charline.trial.PowerCheck;
+import charline.trial.Rig;
+import java.io.Reader;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Rigs and their power checks from two CSV files, to set up a log in one go.
+ *
+ * <p>Rigs: {@code rig,emission,rated_w,wavelength_nm,spot_mm,spot_definition,rep_khz,pulse_ns,
+ * width_mm,lens}. Power checks: {@code rig,checked_at,power_pct,metered_w}. {@link
+ * RigSheetExporter} writes them.
+ */
+public final class RigSheet {
+  static final List<String> RIG_HEADINGS =
+      List.of(
+          "rig",
+          "emission",
+          "rated_w",
+          "wavelength_nm",
+          "spot_mm",
+          "spot_definition",
+          "rep_khz",
+          "pulse_ns",
+          "width_mm",
+          "lens");
+  private static final List<String> RIG_NEEDED =
+      List.of("rig", "emission", "rated_w", "wavelength_nm", "spot_definition");
+  static final List<String> CHECK_HEADINGS = List.of("rig", "checked_at", "power_pct", "metered_w");
+
+  private final TextTable rigs;
+  private final Optional<TextTable> checks;
+
+  private RigSheet(SheetText rigs, Optional<SheetText> checks) {
+    this.rigs = TextTable.read(rigs, RIG_HEADINGS, RIG_NEEDED);
+    this.checks = checks.map(c -> TextTable.read(c, CHECK_HEADINGS, CHECK_HEADINGS));
+  }
+
+  /** Reads rigs alone. */
+  public static RigSheet read(Path rigs) {
+    return new RigSheet(SheetText.read(rigs), Optional.empty());
+  }
+
+  /**
+   * Reads rigs and their power checks.
+   *
+   * @throws charline.refusal.Refusal in one sentence if a file is missing, empty, not text or has
+   *     other columns
+   */
+  public static RigSheet read(Path rigs, Path checks) {
+    return new RigSheet(SheetText.read(rigs), Optional.of(SheetText.read(checks)));
+  }
+
+  /** Reads rigs and their power checks from readers, to their ends. */
+  public static RigSheet read(Reader rigs, Reader checks) {
+    return new RigSheet(
+        SheetText.of("the rig sheet", TrialSheet.all(rigs)),
+        Optional.of(SheetText.of("the power checks", TrialSheet.all(checks))));
+  }
+
+  /**
+   * What a rig sheet brought.
+   *
+   * @param rigs rigs that the log did not know
+   * @param furtherChecks power checks of rigs that it knew
+   */
+  public record Brought(int rigs, int furtherChecks) {}
+
+  /**
+   * Adds the rigs that the log does not know yet, with their power checks, in one transaction. A
+   * rig that it knows stays as it is and gets those checks that are new.
+   *
+   * @param clock gives the zone of times without one
+   * @param by who sets them up
+   * @throws charline.refusal.Refusal naming line, column and value of every fault, or the check of
+   *     a known rig that has another power
+   */
+  public Brought addTo(Logbook log, Clock clock, String by) {
+    return log.inTransaction(
+        () -> {
+          Map<String, Rig> known = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+          log.rigs().forEach(rig -> known.put(rig.name(), rig));
+          int added = 0;
+          int further = 0;
+          for (Rig rig : rigs(log, clock)) {
+            Rig old = known.get(rig.name());
+            if (old == null) {
+              log.add(rig, by);
+              added++;
+            } else {
+              further += addNewChecks(old, rig.checks(), log, by);
+            }
+          }
+          return new Brought(added, further);
+        });
+  }
+
+  private static int addNewChecks(Rig rig, List<PowerCheck> checks, Logbook log, String by) {
+    int added = 0;
+    for (PowerCheck check : checks) {
+      Optional<PowerCheck> old =
+          rig.checks().stream().filter(c -> isSameReading(c, check)).findFirst();
+      if (old.isEmpty()) {
+        log.addCheck(rig.name(), check, by);
+        added++;
+      } else if (old.get().meteredWatts() != check.meteredWatts()) {
+        throw Refusal.data(
+            "Rig %s was metered at that time already, %s W at %s %% on %s and not %s W; correct the sheet."
+                .formatted(
+                    rig.name(),
+                    Numbers.text(old.get().meteredWatts()),
+                    Numbers.text(check.percent()),
+                    check.at().toLocalDate(),
+                    Numbers.text(check.meteredWatts())));
+      }
+    }
+    return added;
+  }
+
+  private static boolean isSameReading(PowerCheck a, PowerCheck b) {
+    return a.at().isEqual(b.at()) && a.percent() == b.percent();
+  }
+
+  private List<Rig> rigs(Logbook log, Clock clock) {
+    Faults faults = new Faults(rigs.name());
+    Map<String, Row> named = new LinkedHashMap<>();
+    for (Row row : rigs.rows()) {
+      String name = name(row);
+      if (name.isEmpty()) {
+        faults.add(row.line(), "rig", "", "A rig needs a name.");
+      } else if (named.put(key(name), row) != null) {
+        faults.add(row.line(), "rig", name, "This rig stands twice; keep one line.");
+      }
+    }
+    faults.refuseIfAny();
+    Map<String, List<PowerCheck>> checked = checks(log, clock, named);
+    List<Rig> made = new ArrayList<>();
+    named.forEach(
+        (key, row) -> {
+          List<PowerCheck> own = checked.getOrDefault(key, List.of());
+          try {
+            made.add(rig(log, row, name(row), own, faults));
+          } catch (BadCell e) {
+            // told to the faults where it was found
+          } catch (Refusal e) {
+            faults.add(row.line(), e.getMessage());
+          }
+        });
+    faults.refuseIfAny();
+    return made;
+  }
+
+  private static Rig rig(
+      Logbook log, Row row, String name, List<PowerCheck> checks, Faults faults) {
+    Emission emission = need(row, "emission", Emission::ofWord, faults);
+    double rated = need(row, "rated_w", t -> Measure.parse(t, Quantity.POWER).value(), faults);
+    double wavelength =
+        need(row, "wavelength_nm", t -> Measure.parse(t, Quantity.WAVELENGTH).value(), faults);
+    SpotDefinition definition = need(row, "spot_definition", SpotDefinition::ofWord, faults);
+    String lens = FormulaGuard.undo(row.cells().getOrDefault("lens", ""));
+    return new Rig(
+        log.newId(),
+        name,
+        emission,
+        rated,
+        wavelength,
+        definition,
+        number(row, "spot_mm", Quantity.LENGTH, faults),
+        number(row, "rep_khz", Quantity.RATE, faults),
+        number(row, "pulse_ns", Quantity.PULSE_DURATION, faults),
+        number(row, "width_mm", Quantity.LENGTH, faults),
+        lens.isBlank() ? Optional.empty() : Optional.of(lens),
+        checks);
+  }
+
+  private Map<String, List<PowerCheck>> checks(Logbook log, Clock clock, Map<String, Row> named) {
+    if (checks.isEmpty()) {
+      return Map.of();
+    }
+    Faults faults = new Faults(checks.get().name());
+    record Check(String rig, PowerCheck check) {}
+    List<Check> read = new ArrayList<>();
+    for (Row row : checks.get().rows()) {
+      String rig = name(row);
+      if (!named.containsKey(key(rig))) {
+        faults.add(
+            row.line(),
+            "rig",
+            rig,
+            "There is no such rig in %s; it has %s."
+                .formatted(
+                    rigs.name(),
+                    named.values().stream()
+                        .map(known -> name(known))
+                        .collect(Collectors.joining(", "))));
+        continue;
+      }
+      try {
+        OffsetDateTime at = need(row, "checked_at", t -> Moments.parse(t, clock.getZone()), faults);
+        double percent =
+            need(row, "power_pct", t -> Measure.parse(t, Quantity.SHARE).value(), faults);
+        double watts =
+            need(row, "metered_w", t -> Measure.parse(t, Quantity.POWER).value(), faults);
+        read.add(new Check(key(rig), new PowerCheck(log.newId(), at, percent, watts)));
+      } catch (BadCell e) {
+        // told to the faults where it was found
+      } catch (Refusal e) {
+        faults.add(row.line(), e.getMessage());
+      }
+    }
+    faults.refuseIfAny();
+    return read.stream()
+        .collect(
+            Collectors.groupingBy(
+                Check::rig, Collectors.mapping(Check::check, Collectors.toList())));
+  }
+
+  /** A cell was told to the faults; the rest of its row is passed over. */
+  private static final class BadCell extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+  }
+
+  private static <T> T need(Row row, String heading, Function<String, T> reader, Faults faults) {
+    String cell = cell(row, heading);
+    try {
+      return reader.apply(cell);
+    } catch (Refusal e) {
+      faults.add(row.line(), heading, cell, e.getMessage());
+      throw new BadCell();
+    }
+  }
+
+  private static OptionalDouble number(Row row, String heading, Quantity quantity, Faults faults) {
+    return cell(row, heading).isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(need(row, heading, t -> Measure.parse(t, quantity).value(), faults));
+  }
+
+  /** Rigs whose names differ in capitals alone are one. */
+  private static String key(String name) {
+    return name.toLowerCase(Locale.ROOT);
+  }
+
+  private static String name(Row row) {
+    return FormulaGuard.undo(cell(row, "rig")).strip();
+  }
+
+  private static String cell(Row row, String heading) {
+    return row.cells().getOrDefault(heading, "").strip();
+  }
+}

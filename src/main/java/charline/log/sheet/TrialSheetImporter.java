@@ -1,0 +1,157 @@
+package charline.log.sheet;
+
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.trial.Patch;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+
+/**
+ * Brings a trial sheet into the log: all of it or nothing. Boards and finishes that the log does
+ * not know are made; rigs must be there. A patch whose code the log has with the same content is
+ * passed over, so that importing twice does no harm. Two logs agree after an export and an import
+ * in every value, name, time and typed unit; identities are given anew.
+ *
+ * <p>With {@code sure} false, values far from hand-held work are refused ({@link
+ * charline.trial.Plausibility}).
+ */
+public final class TrialSheetImporter {
+  private final Logbook log;
+  private final Clock clock;
+  private final String hint;
+
+  /**
+   * An importer into a log.
+   *
+   * @param clock gives the zone of times without one, and the year
+   */
+  public TrialSheetImporter(Logbook log, Clock clock) {
+    this(log, clock, "say that you are sure");
+  }
+
+  /**
+   * An importer into a log.
+   *
+   * @param clock gives the zone of times without one, and the year
+   * @param hint how a person says that doubtful values are meant as they stand
+   */
+  public TrialSheetImporter(Logbook log, Clock clock, String hint) {
+    this.log = log;
+    this.clock = clock;
+    this.hint = hint;
+  }
+
+  /**
+   * Says what {@link #add} would do and leaves the log as it is.
+   *
+   * @throws charline.refusal.Refusal naming line, column and value of the first twenty faults
+   */
+  public ImportResult check(TrialSheet sheet, boolean sure) {
+    return read(sheet, sure, (entry, stock) -> {});
+  }
+
+  /**
+   * Records the sheet in one transaction.
+   *
+   * @throws charline.refusal.Refusal naming line, column and value of the first twenty faults; the
+   *     log is then as it was
+   */
+  public ImportResult add(TrialSheet sheet, boolean sure) {
+    return log.inTransaction(
+        () -> {
+          // Given codes first, so that no free code is handed out that the sheet uses further down.
+          List<PatchEntry> uncoded = new ArrayList<>();
+          ImportResult result =
+              read(
+                  sheet,
+                  sure,
+                  (entry, stock) -> {
+                    stock.addNew();
+                    if (isCoded(entry)) {
+                      log.add(entry);
+                    } else {
+                      uncoded.add(entry);
+                    }
+                  });
+          uncoded.forEach(e -> log.add(withCode(e, log.nextPatchCode())));
+          return result;
+        });
+  }
+
+  /**
+   * Reads every patch and hands on those that are new, one after the other and none after a fault,
+   * as a large sheet has more of them than fit into memory.
+   */
+  private ImportResult read(TrialSheet sheet, boolean sure, BiConsumer<PatchEntry, Stock> taker) {
+    Faults faults = new Faults(sheet.name());
+    KnobCells knobs = new KnobCells(faults, sheet.separator());
+    CellDoubts doubts = new CellDoubts(faults, sure ? Optional.empty() : Optional.of(hint));
+    Stock stock = new Stock(log, faults, knobs, doubts);
+    PatchReader reader = new PatchReader(log, clock, sheet, faults, knobs, stock, doubts);
+    Recorded recorded = new Recorded(log, sheet.hasPatchesWithoutCode());
+    int patches = 0;
+    int readings = 0;
+    int skipped = 0;
+    Iterator<List<Row>> all = sheet.patches().iterator();
+    while (all.hasNext()) {
+      List<Row> rows = all.next();
+      Optional<PatchEntry> read = reader.read(rows);
+      if (read.isPresent() && isKnown(read.get(), rows.get(0), recorded, faults)) {
+        skipped++;
+      } else if (read.isPresent()) {
+        patches++;
+        readings += read.get().patch().readings().size();
+        if (faults.count() == 0) {
+          taker.accept(read.get(), stock);
+        }
+      }
+    }
+    faults.refuseIfAny();
+    return new ImportResult(
+        patches, readings, stock.boardsBrought(), stock.finishesBrought(), skipped);
+  }
+
+  private static boolean isKnown(PatchEntry entry, Row first, Recorded recorded, Faults faults) {
+    if (!isCoded(entry)) {
+      return recorded.claim(entry);
+    }
+    String code = entry.patch().code();
+    Optional<PatchEntry> old = recorded.ofCode(code);
+    if (old.isEmpty()) {
+      return false;
+    }
+    Recorded.difference(old.get(), entry)
+        .ifPresent(
+            what ->
+                faults.add(
+                    first,
+                    Column.PATCH,
+                    "%s is in the log and differs in its %s; give this patch a code of its own, or amend the one in the log."
+                        .formatted(code, what)));
+    return true;
+  }
+
+  private static boolean isCoded(PatchEntry entry) {
+    return !entry.patch().code().isEmpty();
+  }
+
+  private static PatchEntry withCode(PatchEntry e, String code) {
+    Patch p = e.patch();
+    Patch coded =
+        new Patch(
+            p.id(),
+            code,
+            p.burnedAt(),
+            p.rig(),
+            p.board(),
+            p.finish(),
+            p.settings(),
+            p.areaSquareCentimetres(),
+            p.readings());
+    return new PatchEntry(coded, e.typed(), e.by(), e.note(), e.voided());
+  }
+}

@@ -1,9 +1,0 @@
-/**
- * The trial sheet: patches as a CSV file with one line per reading, read into the log and written
- * from it without loss; and the rig sheet that sets up the rigs beforehand, read and written
- * likewise.
- *
- * <p>This package must not know of SQL, statistics, models, windows or screens. Tablesaw stays
- * inside it.
- */
-package charline.log.trialsheet;

@@ -1,0 +1,54 @@
+package charline.log.upgrade;
+
+import charline.log.database.SqlFailures;
+import charline.log.database.SqliteFile;
+import charline.refusal.Refusal;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.List;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+
+/** The steps in db/migration that make the schema of a log. */
+public final class Migrations {
+  /** The newest version. */
+  public static final int NEWEST = 10;
+
+  private Migrations() {}
+
+  /** Brings the schema up to date, all pending steps in one transaction. */
+  public static void apply(Path file) {
+    try {
+      flyway(file).migrate();
+    } catch (FlywayException e) {
+      for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+        if (cause instanceof SQLException sql) {
+          throw SqlFailures.of(sql, file);
+        }
+      }
+      throw Refusal.data(
+          "The log %s cannot be brought up to date (%s); it was left as it was."
+              .formatted(file, e.getMessage().lines().findFirst().orElse("")),
+          e);
+    }
+  }
+
+  private static Flyway flyway(Path file) {
+    return Flyway.configure()
+        .dataSource(SqliteFile.source(file, true))
+        .locations("classpath:db/migration")
+        .group(true)
+        .cleanDisabled(true)
+        .load();
+  }
+
+  /** What differs between the steps that made this log and those that this program knows. */
+  public static List<String> unknownTo(Path file) {
+    return flyway(file).validateWithResult().invalidMigrations.stream()
+        .map(
+            m ->
+                "Step %s of the log's schema is not the one that this charline knows."
+                    .formatted(m.version))
+        .toList();
+  }
+}

@@ -1,0 +1,315 @@
+package charline.log.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import charline.log.Boathouse;
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.refusal.Refusal;
+import charline.trial.Board;
+import charline.trial.Mark;
+import charline.trial.WoodForm;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class QuestionTest {
+  /** A Wednesday, in summer time. */
+  private static final Clock CLOCK =
+      Clock.fixed(
+          OffsetDateTime.parse("2026-04-15T14:20:00+02:00").toInstant(),
+          ZoneId.of("Europe/Zurich"));
+
+  @TempDir static Path folder;
+  static Logbook log;
+  static Vocabulary vocabulary;
+
+  @BeforeAll
+  static void open() {
+    log = Logbook.open(folder.resolve("boathouse.db"), CLOCK);
+    new Boathouse(log).burn("clean");
+    for (String name :
+        List.of("offcut 3", "Bootshaus Süd", "Sill / left  2", "plank 7", "plank-7")) {
+      log.add(
+          new Board(
+              log.newId(),
+              name,
+              "oak",
+              WoodForm.SOLID,
+              Optional.empty(),
+              OptionalDouble.empty(),
+              Optional.of("pine")),
+          "Ada");
+    }
+    vocabulary = Vocabulary.of(log);
+  }
+
+  @AfterAll
+  static void close() {
+    log.close();
+  }
+
+  private static Filter ask(String question) {
+    return Question.parse(Arrays.asList(question.split(" ")), vocabulary, CLOCK);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          latex,                         latex
+          acrylic,                       latex
+          Emulsion Paint,                latex
+          oil paint,                     alkyd
+          clear coat,                    clear coat
+          clear-coat,                    clear coat
+          'polyurethane, please',        varnish
+          wax,                           wax/oil
+          wax/oil,                       wax/oil
+          bed liner,                     textured coat
+          settings for milk paint?,      milk paint
+          """)
+  void families_are_known_by_all_their_names(String question, String family) {
+    assertThat(ask(question).families()).containsExactly(family);
+  }
+
+  @Test
+  void a_generic_wood_stands_for_its_species_and_a_species_for_itself() {
+    assertThat(ask("pine").woods())
+        .contains("pine", "eastern white pine", "longleaf pine")
+        .doesNotContain("oak");
+    assertThat(ask("heart pine").woods()).containsExactly("longleaf pine");
+    assertThat(ask("white oak").woods()).containsExactly("white oak");
+    assertThat(ask("Douglas fir").woods()).containsExactly("douglas-fir");
+  }
+
+  @Test
+  void a_whole_question_narrows_by_every_part() {
+    Filter filter =
+        ask("which settings worked for latex over mdf on the door stile by Ada last month");
+    assertThat(filter)
+        .isEqualTo(
+            new Filter(
+                Set.of("latex"),
+                Set.of("mdf"),
+                Set.of(Mark.CLEAN),
+                Optional.of(OffsetDateTime.parse("2026-03-01T00:00:00+01:00")),
+                Optional.of(OffsetDateTime.parse("2026-04-01T00:00:00+02:00")),
+                Set.of(),
+                Set.of("door stile"),
+                Set.of(),
+                Set.of("Ada"),
+                Set.of()));
+  }
+
+  @Test
+  void names_of_the_log_are_known_however_they_are_split() {
+    assertThat(ask("shop-200").rigs()).containsExactly("shop-200");
+    assertThat(ask("Shop 200").rigs()).containsExactly("shop-200");
+    assertThat(ask("white over grey").finishes()).containsExactly("white over grey");
+    assertThat(ask("slip doors").jobs()).containsExactly("slip doors");
+    assertThat(
+            Question.parse(List.of("offcut 3", "clear coat", "today"), vocabulary, CLOCK).boards())
+        .containsExactly("offcut 3");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Bootshaus Süd", "BOOTSHAUS SÜD", "char on bootshaus-süd last month"})
+  void a_board_is_known_by_letters_that_only_some_alphabets_have(String question) {
+    assertThat(ask(question).boards()).containsExactly("Bootshaus Süd");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Sill / left  2", "sill left 2", "char on SILL_LEFT-2", "sill-left 2"})
+  void strokes_and_blanks_in_a_name_make_no_difference(String question) {
+    assertThat(ask(question).boards()).containsExactly("Sill / left  2");
+  }
+
+  @Test
+  void boards_whose_names_differ_in_a_hyphen_alone_are_all_meant() {
+    assertThat(ask("plank 7").boards()).containsExactlyInAnyOrder("plank 7", "plank-7");
+    assertThat(ask("plank-7").boards()).containsExactlyInAnyOrder("plank 7", "plank-7");
+  }
+
+  @Test
+  void a_wood_comes_before_a_job_of_the_same_name() {
+    Filter filter = ask("pine");
+    assertThat(filter.jobs()).isEmpty();
+    assertThat(filter.woods()).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          char,               CHAR
+          charred,            CHAR
+          burned,             CHAR
+          tint and residue,   TINT+RESIDUE
+          clean,              CLEAN
+          what worked,        CLEAN
+          """)
+  void marks_must_all_be_there(String question, String marks) {
+    assertThat(ask(question).marks())
+        .extracting(Mark::name)
+        .containsExactlyInAnyOrder(marks.split("\\+"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          today,                          2026-04-15T00:00+02:00, 2026-04-16T00:00+02:00
+          yesterday,                      2026-04-14T00:00+02:00, 2026-04-15T00:00+02:00
+          this week,                      2026-04-13T00:00+02:00, 2026-04-20T00:00+02:00
+          last week,                      2026-04-06T00:00+02:00, 2026-04-13T00:00+02:00
+          this month,                     2026-04-01T00:00+02:00, 2026-05-01T00:00+02:00
+          last month,                     2026-03-01T00:00+01:00, 2026-04-01T00:00+02:00
+          this year,                      2026-01-01T00:00+01:00, 2027-01-01T00:00+01:00
+          last year,                      2025-01-01T00:00+01:00, 2026-01-01T00:00+01:00
+          in the last 10 days,            2026-04-05T00:00+02:00, 2026-04-16T00:00+02:00
+          past 2 weeks,                   2026-04-01T00:00+02:00, 2026-04-16T00:00+02:00
+          past 2 years,                   2024-04-15T00:00+02:00, 2026-04-16T00:00+02:00
+          last 365 days,                  2025-04-15T00:00+02:00, 2026-04-16T00:00+02:00
+          within march,                   2026-03-01T00:00+01:00, 2026-04-01T00:00+02:00
+          till march,                     ,                       2026-04-01T00:00+02:00
+          last 1 month,                   2026-03-15T00:00+01:00, 2026-04-16T00:00+02:00
+          since 2026-03-01,               2026-03-01T00:00+01:00,
+          since last week,                2026-04-06T00:00+02:00,
+          since march,                    2026-03-01T00:00+01:00,
+          after 2026-03-01,               2026-03-02T00:00+01:00,
+          until 2026-04,                  ,                       2026-05-01T00:00+02:00
+          before 2026-04,                 ,                       2026-04-01T00:00+02:00
+          before yesterday,               ,                       2026-04-14T00:00+02:00
+          from 2026-03-03 to 2026-03-05,  2026-03-03T00:00+01:00, 2026-03-06T00:00+01:00
+          since february until march,     2026-02-01T00:00+01:00, 2026-04-01T00:00+02:00
+          on 2026-03-29,                  2026-03-29T00:00+01:00, 2026-03-30T00:00+02:00
+          2026-03,                        2026-03-01T00:00+01:00, 2026-04-01T00:00+02:00
+          in march,                       2026-03-01T00:00+01:00, 2026-04-01T00:00+02:00
+          in april,                       2026-04-01T00:00+02:00, 2026-05-01T00:00+02:00
+          in May,                         2025-05-01T00:00+02:00, 2025-06-01T00:00+02:00
+          in march 2024,                  2024-03-01T00:00+01:00, 2024-04-01T00:00+02:00
+          sept 2025,                      2025-09-01T00:00+02:00, 2025-10-01T00:00+02:00
+          2025,                           2025-01-01T00:00+01:00, 2026-01-01T00:00+01:00
+          during 2025,                    2025-01-01T00:00+01:00, 2026-01-01T00:00+01:00
+          1 march,                        2026-03-01T00:00+01:00, 2026-03-02T00:00+01:00
+          on the 1st of march,            2026-03-01T00:00+01:00, 2026-03-02T00:00+01:00
+          march 1st,                      2026-03-01T00:00+01:00, 2026-03-02T00:00+01:00
+          15 april,                       2026-04-15T00:00+02:00, 2026-04-16T00:00+02:00
+          16 april,                       2025-04-16T00:00+02:00, 2025-04-17T00:00+02:00
+          7 may,                          2025-05-07T00:00+02:00, 2025-05-08T00:00+02:00
+          6 october 2024,                 2024-10-06T00:00+02:00, 2024-10-07T00:00+02:00
+          'Oct 6, 2024',                  2024-10-06T00:00+02:00, 2024-10-07T00:00+02:00
+          29 february,                    2024-02-29T00:00+01:00, 2024-03-01T00:00+01:00
+          since the 6th of october 2025,  2025-10-06T00:00+02:00,
+          from 1 march to 3 march,        2026-03-01T00:00+01:00, 2026-03-04T00:00+01:00
+          before 1 march 2026,            ,                       2026-03-01T00:00+01:00
+          offcut 3 march 2026,            2026-03-01T00:00+01:00, 2026-04-01T00:00+02:00
+          latex,                          ,
+          """)
+  void times_follow_the_calendar_of_the_clock(
+      String question, OffsetDateTime since, OffsetDateTime until) {
+    Filter filter = ask(question);
+    assertThat(filter.since()).isEqualTo(Optional.ofNullable(since));
+    assertThat(filter.until()).isEqualTo(Optional.ofNullable(until));
+  }
+
+  /** ISO 8601: a week begins on its Monday, that day included. */
+  @Test
+  void a_monday_belongs_to_the_week_that_it_begins() {
+    Clock monday =
+        Clock.fixed(OffsetDateTime.parse("2026-04-13T08:00:00+02:00").toInstant(), CLOCK.getZone());
+    Filter filter = Question.parse(List.of("this", "week"), vocabulary, monday);
+    assertThat(filter.since()).contains(OffsetDateTime.parse("2026-04-13T00:00+02:00"));
+    assertThat(filter.until()).contains(OffsetDateTime.parse("2026-04-20T00:00+02:00"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          latx                    | I do not know "latx"; nearest words in this log: latex.
+          clean Latx over pine    | I do not know "Latx"; nearest words in this log: latex.
+          chra                    | I do not know "chra"; nearest words in this log: char.
+          xylophone               | I do not know "xylophone"; ask with families, woods, outcomes, names of this log, or a time such as last month.
+          latex without char      | A question asks for what was seen, not for what is missing ("without"); ask for clean, tint, char or residue.
+          clean and charred       | No patch can match: Clean stands alone in an outcome; it came with char.
+          tint or residue on pine | A patch must have all marks that are asked for, so "tint or residue" cannot be asked; ask for one, then for the other.
+          worked or burnt         | A patch must have all marks that are asked for, so "worked or burnt" cannot be asked; ask for one, then for the other.
+          since pine              | After "since" comes a time such as 2026-03-01, march or last week, not "pine".
+          till pine               | After "till" comes a time such as 2026-03-01, march or last week, not "pine".
+          since                   | After "since" comes a time such as 2026-03-01, march or last week, not "".
+          since 2026-13-01        | "2026-13-01" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
+          on 2026-02-30           | "2026-02-30" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
+          on 31 june              | "31 june" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
+          29 february 2025        | "29 february 2025" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
+          clean on 6.10.2026      | A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not "6.10.2026".
+          on 10/6                 | A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not "10/6".
+          P-0001                  | A question is about many patches, and "P-0001" is one of them; `charline patch show P-0001` tells all that is known of it.
+          what was p1?            | A question is about many patches, and "p1" is one of them; `charline patch show P-0001` tells all that is known of it.
+          P-0002                  | I do not know "P-0002"; ask with families, woods, outcomes, names of this log, or a time such as last month.
+          today and yesterday     | No time is both from 2026-04-15 on and before 2026-04-15; name one stretch of time.
+          """)
+  void what_it_does_not_understand_is_refused_in_a_sentence(String question, String sentence) {
+    assertThatThrownBy(() -> ask(question))
+        .isInstanceOfSatisfying(
+            Refusal.class, r -> assertThat(r.kind()).isEqualTo(Refusal.Kind.USAGE))
+        .hasMessage(sentence);
+  }
+
+  /** The program itself says of every patch when it was burned. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "patches burned on pine",
+        "burned by Ada on pine",
+        "pine, burned in march",
+        "burned since 2026-03-01 on pine",
+        "clean patches burned on pine"
+      })
+  void the_burning_of_patches_is_no_char(String question) {
+    assertThat(ask(question).marks()).doesNotContain(Mark.CHAR);
+    assertThat(ask(question).woods()).contains("pine");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"burned", "burned pine", "what burned on pine", "burnt last month"})
+  void wood_that_burned_is_char(String question) {
+    assertThat(ask(question).marks()).containsExactly(Mark.CHAR);
+  }
+
+  @Test
+  void a_name_may_follow_what_it_is_the_name_of() {
+    assertThat(ask("board offcut 3")).isEqualTo(ask("offcut 3"));
+    assertThat(ask("finish white over grey")).isEqualTo(ask("white over grey"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"", "show me all the patches", "what did we do", "what have we used and tried"})
+  void connecting_words_do_not_narrow(String question) {
+    assertThat(ask(question)).isEqualTo(Filter.ALL);
+  }
+
+  @Test
+  void a_question_finds_what_was_recorded() {
+    assertThat(log.patches(ask("clean acrylic over pine in march on shop-200"))).hasSize(1);
+    assertThat(log.patches(ask("clean acrylic over oak in march"))).isEmpty();
+    assertThat(log.patches(ask("charred acrylic over pine in march"))).isEmpty();
+  }
+}
