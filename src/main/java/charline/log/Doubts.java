@@ -6,7 +6,7 @@ import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.TimedArea;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
@@ -49,10 +49,10 @@ final class Doubts {
             "%s metered %s W at %s %% on %s, %s times what its rating says; record a new power check if that was wrong."
                 .formatted(
                     who,
-                    Invariant.plain(check.meteredWatts()),
-                    Invariant.plain(check.percent()),
+                    Figures.plain(check.meteredWatts()),
+                    Figures.plain(check.percent()),
                     check.at().toLocalDate(),
-                    Invariant.plain(Math.round(factor * 100) / 100.0)));
+                    Figures.plain(Math.round(factor * 100) / 100.0)));
       }
     }
   }
@@ -87,9 +87,9 @@ final class Doubts {
           "%s has a power of %s W, more than rig %s is rated for (%s W); amend it if it was mistyped."
               .formatted(
                   who,
-                  Invariant.plain(settings.power().value()),
+                  Figures.plain(settings.power().value()),
                   patch.rig().name(),
-                  Invariant.plain(patch.rig().ratedWatts())));
+                  Figures.plain(patch.rig().ratedWatts())));
     }
     if (patch.burnedAt().isAfter(now)) {
       doubt("%s was burned in the future (%s); amend the time.".formatted(who, patch.burnedAt()));
@@ -117,10 +117,10 @@ final class Doubts {
               .formatted(
                   who,
                   what,
-                  Invariant.plain(value),
+                  Figures.plain(value),
                   unit,
-                  Invariant.plain(low),
-                  Invariant.plain(high),
+                  Figures.plain(low),
+                  Figures.plain(high),
                   unit));
     }
   }

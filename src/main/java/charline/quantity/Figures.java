@@ -99,9 +99,12 @@ public final class Figures {
 
   /** To a tenth, trailing zero dropped. */
   public static String tenths(double value) {
-    return Double.isFinite(value)
-        ? stripped(decimal(value).setScale(1, RoundingMode.HALF_UP))
-        : DASH;
+    return tenths(value, RoundingMode.HALF_UP);
+  }
+
+  /** To a tenth, rounded as a bound asks for, trailing zero dropped. */
+  public static String tenths(double value, RoundingMode mode) {
+    return Double.isFinite(value) ? stripped(decimal(value).setScale(1, mode)) : DASH;
   }
 
   /** Two decimals, for diagnostics that are compared with a limit. */
@@ -153,6 +156,17 @@ public final class Figures {
       return "under 0.1 %";
     }
     return share > 0.999 ? "over 99.9 %" : percent(share, RoundingMode.HALF_UP);
+  }
+
+  /** A ratio that may pass one, "93 %" or "105 %": whole percents, one digit more below 10. */
+  public static String ratio(double value) {
+    return Double.isFinite(value)
+        ? stripped(
+                decimal(value)
+                    .movePointRight(2)
+                    .setScale(Math.abs(value) < 0.0995 ? 1 : 0, RoundingMode.HALF_UP))
+            + " %"
+        : UNKNOWN;
   }
 
   /** An upper bound of a probability, rounded up. */

@@ -2,12 +2,12 @@ package charline.cli.exchange;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.log.Logbook;
 import charline.log.trialsheet.RigSheet;
 import charline.log.trialsheet.TrialSheet;
 import charline.log.trialsheet.TrialSheetImporter;
+import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -2,11 +2,11 @@ package charline.cli.keep;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.log.Logbook;
 import charline.log.Merged;
 import charline.log.Take;
+import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -9,7 +9,7 @@ import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.TimedArea;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;
@@ -67,27 +67,27 @@ public record Dial(Form form, String powerUnit, Map<Knob, String> texts) {
   public static Dial of(Patch patch) {
     Settings settings = patch.settings();
     Map<Knob, String> texts = new EnumMap<>(Knob.class);
-    texts.put(Knob.POWER, Invariant.plain(settings.power().value()));
+    texts.put(Knob.POWER, Figures.plain(settings.power().value()));
     if (settings.form() instanceof HandPass hand) {
-      texts.put(Knob.HAND, Invariant.plain(hand.handSpeedMillimetresPerSecond()));
-      texts.put(Knob.WIDTH, Invariant.plain(hand.scanWidthMillimetres()));
+      texts.put(Knob.HAND, Figures.plain(hand.handSpeedMillimetresPerSecond()));
+      texts.put(Knob.WIDTH, Figures.plain(hand.scanWidthMillimetres()));
     } else if (settings.form() instanceof LineScan scan) {
-      texts.put(Knob.SCAN, Invariant.plain(scan.spotSpeedMillimetresPerSecond()));
-      texts.put(Knob.SPACING, Invariant.plain(scan.lineSpacingMillimetres()));
+      texts.put(Knob.SCAN, Figures.plain(scan.spotSpeedMillimetresPerSecond()));
+      texts.put(Knob.SPACING, Figures.plain(scan.lineSpacingMillimetres()));
     } else if (settings.form() instanceof TimedArea timed) {
-      texts.put(Knob.AREA, Invariant.plain(timed.areaSquareCentimetres()));
-      texts.put(Knob.SECONDS, Invariant.plain(timed.secondsPerPass()));
+      texts.put(Knob.AREA, Figures.plain(timed.areaSquareCentimetres()));
+      texts.put(Knob.SECONDS, Figures.plain(timed.secondsPerPass()));
     }
-    texts.put(Knob.SPOT, Invariant.plain(settings.spot().diameterMillimetres()));
+    texts.put(Knob.SPOT, Figures.plain(settings.spot().diameterMillimetres()));
     settings.pulses().ifPresent(p -> put(texts, p));
-    patch.areaSquareCentimetres().ifPresent(a -> texts.put(Knob.PATCH, Invariant.plain(a)));
+    patch.areaSquareCentimetres().ifPresent(a -> texts.put(Knob.PATCH, Figures.plain(a)));
     return new Dial(Form.of(settings.form()), settings.power().unit().symbol(), texts)
         .completedBy(patch.rig());
   }
 
   private static void put(Map<Knob, String> texts, Pulses pulses) {
-    texts.put(Knob.REP, Invariant.plain(pulses.repetitionKilohertz()));
-    pulses.durationNanoseconds().ifPresent(ns -> texts.put(Knob.PULSE, Invariant.plain(ns)));
+    texts.put(Knob.REP, Figures.plain(pulses.repetitionKilohertz()));
+    pulses.durationNanoseconds().ifPresent(ns -> texts.put(Knob.PULSE, Figures.plain(ns)));
   }
 
   /** The knobs of a rig that nothing was burned with yet: its usual settings. */
@@ -98,7 +98,7 @@ public record Dial(Form form, String powerUnit, Map<Knob, String> texts) {
   /** The same with the rig's usual settings where a knob is not set. */
   Dial completedBy(Rig rig) {
     Map<Knob, String> all = new HashMap<>();
-    usual(rig).forEach((knob, value) -> all.put(knob, Invariant.plain(value)));
+    usual(rig).forEach((knob, value) -> all.put(knob, Figures.plain(value)));
     all.putAll(texts);
     return new Dial(form, powerUnit, all);
   }

@@ -3,7 +3,7 @@ package charline.web.pages;
 import charline.exposure.Emission;
 import charline.log.PatchEntry;
 import charline.paper.PatchSign;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
@@ -145,7 +145,7 @@ public record RecordView(
   }
 
   private static String text(OptionalDouble value) {
-    return value.isPresent() ? Invariant.plain(value.getAsDouble()) : "";
+    return value.isPresent() ? Figures.plain(value.getAsDouble()) : "";
   }
 
   private static Further further(Patch patch) {

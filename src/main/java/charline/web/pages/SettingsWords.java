@@ -2,7 +2,7 @@ package charline.web.pages;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
-import charline.paper.Figures;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.web.entry.Dial;
 import charline.web.entry.Form;
