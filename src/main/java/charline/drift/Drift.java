@@ -7,7 +7,7 @@ import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.Posterior;
 import charline.model.Trials;
-import charline.quantity.PlainFigures;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
@@ -194,8 +194,7 @@ public record Drift(Rig rig, List<Watch> watches) {
                 c ->
                     "%s W at %s %%"
                         .formatted(
-                            PlainFigures.figures(c.meteredWatts(), 4),
-                            PlainFigures.figures(c.percent(), 3)))
+                            Figures.digits(c.meteredWatts(), 4), Figures.digits(c.percent(), 3)))
             .toList(),
         checks.stream().map(c -> Math.log(c.factor(rig.ratedWatts()) / first) / METER).toList(),
         false);

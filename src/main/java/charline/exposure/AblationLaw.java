@@ -1,5 +1,6 @@
 package charline.exposure;
 
+import charline.quantity.Figures;
 import charline.quantity.Invariant;
 
 /**
@@ -32,8 +33,7 @@ public record AblationLaw(double absorptionPerMicrometre, double thresholdJoules
     if (depth == 0) {
       throw new IllegalArgumentException(
           "Fluence must pass the threshold of %s J/cm2 to remove anything, not %s J/cm2."
-              .formatted(
-                  Invariant.plain(thresholdJoulesPerCm2), Invariant.plain(fluenceJoulesPerCm2)));
+              .formatted(Figures.plain(thresholdJoulesPerCm2), Figures.plain(fluenceJoulesPerCm2)));
     }
     return Invariant.positive("Coat thickness", coatMicrometres, "um") / depth;
   }

@@ -1,7 +1,7 @@
 package charline.log;
 
 import charline.exposure.Settings;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.trial.Board;
 import charline.trial.Knob;
 import charline.trial.KnobValues;
@@ -41,10 +41,10 @@ final class Doubts {
             "%s metered %s W at %s %% on %s, %s times what its rating says; record a new power check if that was wrong."
                 .formatted(
                     who,
-                    Invariant.plain(check.meteredWatts()),
-                    Invariant.plain(check.percent()),
+                    Figures.plain(check.meteredWatts()),
+                    Figures.plain(check.percent()),
                     check.at().toLocalDate(),
-                    Invariant.plain(Math.round(factor * 100) / 100.0)));
+                    Figures.plain(Math.round(factor * 100) / 100.0)));
       }
     }
   }
@@ -63,9 +63,9 @@ final class Doubts {
           "%s has a power of %s W, more than rig %s is rated for (%s W); amend it if it was mistyped."
               .formatted(
                   who,
-                  Invariant.plain(settings.power().value()),
+                  Figures.plain(settings.power().value()),
                   patch.rig().name(),
-                  Invariant.plain(patch.rig().ratedWatts())));
+                  Figures.plain(patch.rig().ratedWatts())));
     }
     if (patch.burnedAt().isAfter(now)) {
       doubt("%s was burned in the future (%s); amend the time.".formatted(who, patch.burnedAt()));
@@ -90,7 +90,7 @@ final class Doubts {
       String unit = knob == Knob.PASSES ? "passes" : knob.unit();
       doubt(
           "%s has a %s of %s %s, far from the usual %s %s; amend it if it was mistyped."
-              .formatted(who, what, Invariant.plain(value), unit, knob.usually(), unit));
+              .formatted(who, what, Figures.plain(value), unit, knob.usually(), unit));
     }
   }
 

@@ -1,6 +1,6 @@
 package charline.model;
 
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Stratum;
@@ -46,17 +46,17 @@ final class CoatsTried {
     if (known.length == 0) {
       throw Refusal.usage(
           "The thickness must be one that was tried, not %s um: no patch of %s has one recorded."
-              .formatted(Invariant.plain(um), stratum.words()));
+              .formatted(Figures.plain(um), stratum.words()));
     }
     double thickest = known[known.length - 1];
     if (um < known[0] * (1 - SLACK) || um > thickest * (1 + SLACK)) {
       throw Refusal.usage(
           "The thickness must be within what was tried, not %s um: coats of %s have %s to %s um."
               .formatted(
-                  Invariant.plain(um),
+                  Figures.plain(um),
                   stratum.words(),
-                  Invariant.plain(known[0]),
-                  Invariant.plain(thickest)));
+                  Figures.plain(known[0]),
+                  Figures.plain(thickest)));
     }
   }
 }

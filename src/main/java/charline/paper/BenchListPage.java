@@ -4,6 +4,7 @@ import charline.exposure.HandPass;
 import charline.exposure.LineScan;
 import charline.plan.Site;
 import charline.plan.Suggestion;
+import charline.quantity.Figures;
 import charline.window.Bench;
 import charline.window.SpeedKnob;
 import java.util.ArrayList;
@@ -113,7 +114,7 @@ public record BenchListPage(
             ? "only if %s did not char".formatted(codes.get(s.onlyAfter().getAsInt() - 1))
             : "",
         "%s, at most %s"
-            .formatted(Figures.chance(s.charRiskMean()), Figures.chance(s.charRiskUpper()))
+            .formatted(Figures.percent(s.charRiskMean()), Figures.atMost(s.charRiskUpper()))
             .replace(" %", "\u00a0%"),
         boxes);
   }

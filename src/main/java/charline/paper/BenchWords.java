@@ -4,6 +4,7 @@ import charline.exposure.Emission;
 import charline.paper.SheetPage.Knob;
 import charline.paper.SheetPage.Line;
 import charline.paper.SheetPage.StartPanel;
+import charline.quantity.Figures;
 import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;

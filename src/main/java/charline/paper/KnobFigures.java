@@ -1,5 +1,6 @@
 package charline.paper;
 
+import charline.quantity.Figures;
 import charline.window.Range;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -8,6 +8,7 @@ import charline.paper.MapPicture.Region;
 import charline.paper.MapPicture.Tag;
 import charline.paper.MapPicture.Tally;
 import charline.paper.MapPicture.Tick;
+import charline.quantity.Figures;
 import charline.window.Box;
 import charline.window.Recommendation;
 import charline.window.Verdict;

@@ -4,6 +4,7 @@ import charline.model.CoatEffect;
 import charline.paper.SheetPage.JudgedMark;
 import charline.paper.SheetPage.Line;
 import charline.paper.SheetPage.Refusal;
+import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.trial.Patch;
 import charline.trial.Stratum;

@@ -4,6 +4,7 @@ import charline.model.Evidence;
 import charline.model.Lender;
 import charline.model.ModelFit;
 import charline.paper.SheetPage.Line;
+import charline.quantity.Figures;
 import charline.window.Asked;
 import charline.window.Box;
 import charline.window.JobRisk;
@@ -43,7 +44,7 @@ final class SureWords {
                           .formatted(
                               fit.get().event().word(),
                               used.lenders().stream().mapToInt(Lender::patches).sum(),
-                              Figures.chance(used.weight()))));
+                              Figures.percent(used.weight()))));
     }
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts) + ".");
   }
@@ -64,9 +65,9 @@ final class SureWords {
             "At the start",
             "char %s, at most %s; clears %s, at least %s."
                 .formatted(
-                    Figures.chance(box.start().charRiskMean()),
+                    Figures.percent(box.start().charRiskMean()),
                     Figures.atMost(box.start().charRiskUpper()),
-                    Figures.chance(box.start().clearChanceMean()),
+                    Figures.percent(box.start().clearChanceMean()),
                     Figures.atLeast(box.start().clearChanceLower()))),
         new Line(
             "Inside the box",
@@ -82,7 +83,7 @@ final class SureWords {
           new Line(
               "Any setting",
               "chance that one keeps both promises: "
-                  + Figures.chance(recommendation.chanceAnyWindow())
+                  + Figures.percent(recommendation.chanceAnyWindow())
                   + "."));
     }
   }
@@ -119,8 +120,8 @@ final class SureWords {
     return "%s J/cm² (%s to %s)"
         .formatted(
             Figures.decimals(fit.evenDoseJoulesPerCm2().median(), 1),
-            Figures.decimals(fit.evenDoseJoulesPerCm2().low(), 1),
-            Figures.decimals(fit.evenDoseJoulesPerCm2().high(), 1));
+            Figures.decimalsDown(fit.evenDoseJoulesPerCm2().low(), 1),
+            Figures.decimalsUp(fit.evenDoseJoulesPerCm2().high(), 1));
   }
 
   private static String job(JobRisk job) {
@@ -128,10 +129,10 @@ final class SureWords {
         .formatted(
             Figures.shortest(job.areaSquareMetres()),
             Figures.count(job.areas(), "area", "areas"),
-            Figures.chance(job.mean()),
+            Figures.percent(job.mean()),
             Figures.atMost(job.upper()),
             marks(job.marksMean()),
-            Figures.decimals(Math.ceil(job.marksUpper()), 0));
+            Figures.decimalsUp(job.marksUpper(), 0));
   }
 
   private static String marks(double marks) {

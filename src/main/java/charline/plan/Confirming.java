@@ -3,7 +3,7 @@ package charline.plan;
 import charline.model.CensoredPasses;
 import charline.model.Event;
 import charline.model.Trials;
-import charline.quantity.PlainFigures;
+import charline.quantity.Figures;
 import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.Box;
@@ -129,16 +129,16 @@ public final class Confirming {
             : "At the start setting %s of %s charred by %s: without any model that supports a char risk of at most %s."
                 .formatted(
                     run.bad() == 0 ? "none" : String.valueOf(run.bad()),
-                    PlainFigures.count(run.patches(), "patch", "patches"),
-                    PlainFigures.count(passes, "pass", "passes"),
-                    PlainFigures.percent(run.upperRisk(asked.confidence())));
+                    Figures.count(run.patches(), "patch", "patches"),
+                    Figures.count(passes, "pass", "passes"),
+                    Figures.percent(run.upperRisk(asked.confidence())));
     return "Judge each cold and wiped; at the first brown stop and ask again. "
         + counted
         + " It takes %d without char in a row to support %s at %s confidence by counting alone (exact binomial, one-sided), %d at 95 %%."
             .formatted(
                 CleanRun.needed(asked.charRisk(), asked.confidence()),
-                PlainFigures.percent(asked.charRisk()),
-                PlainFigures.percent(asked.confidence()),
+                Figures.percent(asked.charRisk()),
+                Figures.percent(asked.confidence()),
                 CleanRun.needed(asked.charRisk(), 0.95));
   }
 }

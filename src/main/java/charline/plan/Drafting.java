@@ -3,7 +3,7 @@ package charline.plan;
 import charline.exposure.Exposure;
 import charline.exposure.Settings;
 import charline.model.Lookahead;
-import charline.quantity.PlainFigures;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.window.Asked;
 import charline.window.Bench;
@@ -322,10 +322,10 @@ final class Drafting {
     double z = 1.2815515655446004; // 90 % of a normal, one-sided: what a limit is usually asked at
     return "hot limit uncertain by %s instead of %s, cold limit by %s instead of %s"
         .formatted(
-            PlainFigures.within(z * hotAfter),
-            PlainFigures.within(z * target.hotSpread()),
-            PlainFigures.within(z * coldAfter),
-            PlainFigures.within(z * target.coldSpread()));
+            Figures.within(z * hotAfter),
+            Figures.within(z * target.hotSpread()),
+            Figures.within(z * coldAfter),
+            Figures.within(z * target.coldSpread()));
   }
 
   /** True if the trials or a patch earlier in a list permit a setting. */

@@ -1,7 +1,6 @@
 package charline.quantity;
 
 import charline.refusal.Refusal;
-import java.util.Locale;
 
 /** Refusals worded the same everywhere: what must hold, then what came. */
 public final class Invariant {
@@ -38,26 +37,15 @@ public final class Invariant {
    */
   public static double within(String quantity, double value, double low, double high, String unit) {
     if (!(value >= low && value <= high)) {
-      throw refusal(quantity, "between " + plain(low) + " and " + plain(high), value, unit);
+      throw refusal(
+          quantity, "between " + Figures.plain(low) + " and " + Figures.plain(high), value, unit);
     }
     return value;
   }
 
   private static Refusal refusal(String quantity, String condition, double value, String unit) {
     return Refusal.usage(
-        "%s must be %s %s, not %s %s.".formatted(quantity, condition, unit, plain(value), unit));
-  }
-
-  /** A number as a person would write it: no trailing zeros, no exponent for everyday sizes. */
-  public static String plain(double value) {
-    if (Double.isNaN(value) || Double.isInfinite(value)) {
-      return Double.toString(value);
-    }
-    if (value == Math.rint(value) && Math.abs(value) < 1e9) {
-      return Long.toString((long) value);
-    }
-    return String.format(Locale.ROOT, "%.6g", value)
-        .replaceFirst("(\\.\\d*?)0+($|e)", "$1$2")
-        .replaceFirst("\\.($|e)", "$1");
+        "%s must be %s %s, not %s %s."
+            .formatted(quantity, condition, unit, Figures.plain(value), unit));
   }
 }

@@ -1,7 +1,7 @@
 package charline.quote;
 
 import charline.exposure.AreaRate;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import java.util.List;
 
@@ -27,7 +27,7 @@ public record Quote(
       if (!(0 <= low && low <= usual && usual <= high)) {
         throw Refusal.usage(
             "Hours must not fall from the low to the high end, as %s, %s, %s do."
-                .formatted(Invariant.plain(low), Invariant.plain(usual), Invariant.plain(high)));
+                .formatted(Figures.plain(low), Figures.plain(usual), Figures.plain(high)));
       }
     }
 

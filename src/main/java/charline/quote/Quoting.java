@@ -3,8 +3,8 @@ package charline.quote;
 import charline.exposure.AreaRate;
 import charline.model.Estimate;
 import charline.model.Posterior;
+import charline.quantity.Figures;
 import charline.quantity.Invariant;
-import charline.quantity.PlainFigures;
 import charline.quote.Quote.Hours;
 import charline.quote.Quote.Part;
 import charline.refusal.Refusal;
@@ -218,14 +218,14 @@ public record Quoting(
             work,
             "%s m2 at %s m2/h per pass, %s, hand efficiency %s%s"
                 .formatted(
-                    PlainFigures.figures(areaSquareMetres, 6),
-                    PlainFigures.figures(onePass.squareMetresPerHour(), 3),
+                    Figures.digits(areaSquareMetres, 6),
+                    Figures.digits(onePass.squareMetresPerHour(), 3),
                     range(
-                        PlainFigures.count(passes.usual(), "pass", "passes"),
+                        Figures.count(passes.usual(), "pass", "passes"),
                         passes.low(),
                         passes.high()),
                     shareRange(),
-                    edges == 1 ? "" : ", edges x " + PlainFigures.figures(edges, 3))));
+                    edges == 1 ? "" : ", edges x " + Figures.digits(edges, 3))));
     parts.add(
         new Part("cooling", cooling, "rest between passes: the wood must be cold before the next"));
     parts.add(
@@ -259,7 +259,7 @@ public record Quoting(
         ? List.of()
         : List.of(
             "A fire watch of %s min is less than the cautions ask for: NFPA 51B (2019) has one hour after the last pass, longer over hidden cavities; insurers and permits may ask for more. Keep the hour, and quote it."
-                .formatted(PlainFigures.figures(fireWatchMinutes.low(), 3)));
+                .formatted(Figures.digits(fireWatchMinutes.low(), 3)));
   }
 
   private double hours(AreaRate onePass, int passes, double share) {
@@ -277,12 +277,12 @@ public record Quoting(
 
   private String shareRange() {
     return efficiency.low() == efficiency.high()
-        ? PlainFigures.percent(efficiency.usual())
+        ? Figures.percent(efficiency.usual())
         : "%s (%s to %s)"
             .formatted(
-                PlainFigures.percent(efficiency.usual()),
-                PlainFigures.percent(efficiency.low()),
-                PlainFigures.percent(efficiency.high()));
+                Figures.percent(efficiency.usual()),
+                Figures.percent(efficiency.low()),
+                Figures.percent(efficiency.high()));
   }
 
   private static String range(String usual, int low, int high) {
@@ -297,8 +297,8 @@ public record Quoting(
     all.add(
         "At up to %s h of beam, handling and cooling a day, the work takes %s; set-up and fire watch come on top each day, test patches and masking once."
             .formatted(
-                PlainFigures.figures(hoursADay, 3),
-                range(PlainFigures.count(days.usual(), "day", "days"), days.low(), days.high())));
+                Figures.digits(hoursADay, 3),
+                range(Figures.count(days.usual(), "day", "days"), days.low(), days.high())));
     if (passes.high() > passes.usual()) {
       all.add(
           "More passes than the window has are reckoned for the high end, not allowed: what is left"

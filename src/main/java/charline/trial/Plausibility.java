@@ -1,6 +1,6 @@
 package charline.trial;
 
-import static charline.quantity.Invariant.plain;
+import static charline.quantity.Figures.plain;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;

@@ -3,9 +3,7 @@ package charline.window;
 import charline.model.Evidence;
 import charline.model.check.FitChecks;
 import charline.model.check.Severity;
-import charline.quantity.Invariant;
-import java.math.BigDecimal;
-import java.math.MathContext;
+import charline.quantity.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -82,7 +80,7 @@ record Findings(
       case WINDOW -> windowReason(box.orElseThrow());
       case NONE ->
           "Where the finish comes off, the wood chars: the chance that any setting keeps both promises is %s on these trials."
-              .formatted(percent(chanceAnyWindow));
+              .formatted(Figures.percent(chanceAnyWindow));
       case NOT_YET -> notYetReason();
       case UNRELIABLE -> unreliableReason();
     };
@@ -92,9 +90,9 @@ record Findings(
     String promise =
         "Everywhere in these ranges char risk stays at or below %s and clearing chance at or above %s, each with %s confidence, on a board not seen yet."
             .formatted(
-                percent(asked.charRisk()),
-                percent(asked.clearChance()),
-                percent(asked.confidence()));
+                Figures.share(asked.charRisk()),
+                Figures.share(asked.clearChance()),
+                Figures.share(asked.confidence()));
     return found.narrowFor(bench.speed())
         ? promise
             + " The range of hand speed is narrower than a steady hand keeps to; more patches on"
@@ -147,8 +145,8 @@ record Findings(
       parts.add(
           "%s on %s %s too little: a promise about a board not seen yet takes at least %d patches on %d boards."
               .formatted(
-                  count(evidence.patches(), "patch", "patches"),
-                  count(evidence.boards(), "board", "boards"),
+                  Figures.count(evidence.patches(), "patch", "patches"),
+                  Figures.count(evidence.boards(), "board", "boards"),
                   evidence.patches() == 1 ? "is" : "are",
                   FEWEST_PATCHES,
                   FEWEST_BOARDS));
@@ -162,7 +160,7 @@ record Findings(
   private String unlikeWords() {
     String differ =
         "These boards differ: one in three is off the average by more than a factor of %s"
-            .formatted(plain(Math.exp(boardSpread)));
+            .formatted(Figures.three(Math.exp(boardSpread)));
     return evidence.boards() < BOARDS_THAT_MEASURE
         ? differ
             + ", and %d boards are too few to promise for another; it takes at least %d."
@@ -175,10 +173,10 @@ record Findings(
     return "The best setting so far, %s, may char as many as %s of patches (asked: at most %s) and may clear as few as %s (asked: at least %s)."
         .formatted(
             words(hope),
-            percent(hope.charRiskUpper()),
-            percent(asked.charRisk()),
-            percent(hope.clearChanceLower()),
-            percent(asked.clearChance()));
+            Figures.atMost(hope.charRiskUpper()),
+            Figures.share(asked.charRisk()),
+            Figures.atLeast(hope.clearChanceLower()),
+            Figures.share(asked.clearChance()));
   }
 
   /** Why a setting that keeps both promises by the models may still be in no window. */
@@ -208,7 +206,7 @@ record Findings(
             .map(f -> hope.speedMillimetresPerSecond() * f)
             .filter(u -> bench.exposure(hope.powerPercent(), u).doseJoulesPerCm2() <= ceiling)
             .sorted((a, b) -> Double.compare(b, a))
-            .map(u -> plain(round(u, 2)))
+            .map(u -> Figures.digits(u, 2))
             .collect(Collectors.joining(", "));
     if (speeds.isEmpty()) {
       return "Go back down the ladder: every dose near the best setting has charred before. Burn"
@@ -216,10 +214,10 @@ record Findings(
     }
     return "Burn at %s %%, %s %s mm/s in that order, on a board not used yet, judging after every pass up to %s; then ask again."
         .formatted(
-            plain(hope.powerPercent()),
+            Figures.three(hope.powerPercent()),
             bench.speed().kind().words(),
             speeds,
-            count(Math.max(hope.passes(), 2) + 1, "pass", "passes"));
+            Figures.count(Math.max(hope.passes(), 2) + 1, "pass", "passes"));
   }
 
   private String unreliableReason() {
@@ -230,43 +228,16 @@ record Findings(
     String told = String.join(" ", failing.subList(0, Math.min(MOST_TOLD, failing.size())));
     int more = failing.size() - MOST_TOLD;
     return more > 0
-        ? told + " And %s.".formatted(count(more, "finding more", "findings more"))
+        ? told + " And %s.".formatted(Figures.count(more, "finding more", "findings more"))
         : told;
   }
 
   private String words(Forecast f) {
     return "%s %%, %s %s mm/s, %s"
         .formatted(
-            plain(f.powerPercent()),
+            Figures.three(f.powerPercent()),
             bench.speed().kind().words(),
-            plain(f.speedMillimetresPerSecond()),
-            count(f.passes(), "pass", "passes"));
-  }
-
-  private static String count(int n, String one, String many) {
-    return n + " " + (n == 1 ? one : many);
-  }
-
-  /** Three digits are what a hand or a dial can follow. */
-  private static String plain(double value) {
-    return Invariant.plain(round(value, 3));
-  }
-
-  private static double round(double value, int digits) {
-    return new BigDecimal(value).round(new MathContext(digits)).doubleValue();
-  }
-
-  /** Whole percents, with a digit more below 10 and never a false 0 or 100. */
-  static String percent(double share) {
-    double value = 100 * share;
-    if (value < 0.1) {
-      return "under 0.1 %";
-    }
-    if (value > 99.9) {
-      return "over 99.9 %";
-    }
-    return value < 10 || value > 99
-        ? Invariant.plain(Math.round(value * 10) / 10.0) + " %"
-        : Math.round(value) + " %";
+            Figures.three(f.speedMillimetresPerSecond()),
+            Figures.count(f.passes(), "pass", "passes"));
   }
 }

@@ -1,6 +1,6 @@
 package charline.plan;
 
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.shops.MarkdownTable;
 import charline.shops.Scenario;
 import charline.shops.Share;
@@ -96,7 +96,7 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
       double share = next / Math.min(ladder, Campaign.MOST);
       boolean found = next <= Campaign.MOST;
       table.row(
-          "e^" + Invariant.plain(scenario.gap()),
+          "e^" + Figures.plain(scenario.gap()),
           shown(next),
           shown(ladder),
           found ? number("%s%.0f %%", open ? "at most " : "", 100 * share) : "unknown",
@@ -155,9 +155,9 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
       flagged(broken(List.of(scenario), manner, Campaign::charBroken)),
       flagged(broken(List.of(scenario), manner, Campaign::clearingBroken)),
       median > Campaign.MOST
-          ? "above " + Invariant.plain(Campaign.MOST * SQUARE_CENTIMETRES)
-          : Invariant.plain(median * SQUARE_CENTIMETRES),
-      Invariant.plain(
+          ? "above " + Figures.plain(Campaign.MOST * SQUARE_CENTIMETRES)
+          : Figures.plain(median * SQUARE_CENTIMETRES),
+      Figures.plain(
           middle(all.stream().mapToDouble(Campaign::readings).sorted().boxed().toList(), 0.5)),
       number("%.1f", all.stream().mapToInt(Campaign::charred).average().orElse(0)),
       all.stream().filter(Campaign::offLadder).count() + " of " + all.size()
@@ -226,7 +226,7 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
   }
 
   private static String shown(double patches) {
-    return patches > Campaign.MOST ? "above " + Campaign.MOST : Invariant.plain(patches);
+    return patches > Campaign.MOST ? "above " + Campaign.MOST : Figures.plain(patches);
   }
 
   private static String number(String form, Object... values) {

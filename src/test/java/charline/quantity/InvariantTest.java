@@ -23,7 +23,7 @@ class InvariantTest {
   @ParameterizedTest
   @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
   void lengths_speeds_and_powers_must_be_above_zero(double bad) {
-    String came = Invariant.plain(bad);
+    String came = Figures.plain(bad);
     assertThatThrownBy(() -> new Spot(bad, SpotDefinition.FULL_WIDTH_HALF_MAXIMUM))
         .hasMessage("Spot diameter must be above 0 mm, not " + came + " mm.");
     assertThatThrownBy(() -> new HandPass(60, bad))
@@ -53,10 +53,10 @@ class InvariantTest {
 
   @Test
   void plain_numbers_have_no_tails() {
-    assertThat(Invariant.plain(30)).isEqualTo("30");
-    assertThat(Invariant.plain(0.6)).isEqualTo("0.6");
-    assertThat(Invariant.plain(1.0 / 3)).isEqualTo("0.333333");
-    assertThat(Invariant.plain(1234567.5)).isEqualTo("1.23457e+06");
-    assertThat(Invariant.plain(-2.50)).isEqualTo("-2.5");
+    assertThat(Figures.plain(30)).isEqualTo("30");
+    assertThat(Figures.plain(0.6)).isEqualTo("0.6");
+    assertThat(Figures.plain(1.0 / 3)).isEqualTo("0.333333");
+    assertThat(Figures.plain(1234567.5)).isEqualTo("1.23457e+06");
+    assertThat(Figures.plain(-2.50)).isEqualTo("-2.5");
   }
 }

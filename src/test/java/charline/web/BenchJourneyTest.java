@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.quantity.Measure;
 import charline.refusal.Refusal;
 import charline.trial.Outcome;
@@ -531,7 +531,7 @@ class BenchJourneyTest {
     }
     String unit = Measure.unit(typed).orElseThrow();
     double value = Measure.plainNumber(typed.substring(0, typed.length() - unit.length()));
-    return Invariant.plain(value) + " " + unit;
+    return Figures.plain(value) + " " + unit;
   }
 
   @Test

@@ -179,7 +179,8 @@ class FindingsTest {
   void the_next_step_climbs_no_rung_above_what_was_burned_without_char() {
     assertThat(nextStep(14))
         .isEqualTo(
-            "Burn at 50 %, hand speed 18, 14 mm/s in that order, on a board not used yet, judging after every pass up to 3 passes; then ask again.");
+            "Burn at 50 %, hand speed 18, 14 mm/s in that order, on a board not used yet, judging"
+                + " after every pass up to 3 passes; then ask again.");
     assertThat(nextStep(20)).startsWith("Burn at 50 %, hand speed 25, 20, 16 mm/s in that order");
     assertThat(nextStep(8)).startsWith("Go back down the ladder");
   }
@@ -191,21 +192,6 @@ class FindingsTest {
     assertThat(box(10, 11.4).narrowFor(hand)).isTrue();
     assertThat(box(10, 11.6).narrowFor(hand)).isFalse();
     assertThat(box(10, 10.1).narrowFor(new SpeedKnob(SpeedKnob.Kind.SCAN, 0.1))).isFalse();
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      textBlock =
-          """
-          0.0004,  under 0.1 %
-          0.052,   5.2 %
-          0.42,    42 %
-          0.99,    99 %
-          0.995,   99.5 %
-          0.9995,  over 99.9 %
-          """)
-  void a_share_is_told_in_whole_percents_finer_near_the_ends(double share, String told) {
-    assertThat(Findings.percent(share)).isEqualTo(told);
   }
 
   @ParameterizedTest

@@ -1,9 +1,9 @@
 package charline.cli.ask;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.cli.render.Wording;
 import charline.log.PatchEntry;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Stratum;

@@ -1,6 +1,6 @@
 package charline.cli.ask;
 
-import static charline.quantity.Invariant.plain;
+import static charline.quantity.Figures.plain;
 
 import charline.exposure.DoseForm;
 import charline.exposure.HandPass;

@@ -2,7 +2,7 @@ package charline.cli.board;
 
 import charline.cli.render.Facts;
 import charline.cli.render.Json;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.trial.Board;
 import java.util.Optional;
 
@@ -13,7 +13,7 @@ final class BoardView {
   static Optional<String> moisture(Board board) {
     return board.moisturePercent().isEmpty()
         ? Optional.empty()
-        : Optional.of(Invariant.plain(board.moisturePercent().getAsDouble()) + " %");
+        : Optional.of(Figures.plain(board.moisturePercent().getAsDouble()) + " %");
   }
 
   static String text(Board board) {

@@ -1,7 +1,7 @@
 package charline.cli.desk;
 
 import charline.exposure.PowerSetting;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;
@@ -66,8 +66,8 @@ public final class Typed {
   public static double percentage(String option, String text) {
     double value = measure(option, text, Quantity.SHARE);
     if (Plausibility.isFraction(value) && !text.strip().endsWith("%")) {
-      String asFraction = Invariant.plain(100 * value) + "%";
-      String asPercent = Invariant.plain(value) + "%";
+      String asFraction = Figures.plain(100 * value) + "%";
+      String asPercent = Figures.plain(value) + "%";
       throw refused(
           option,
           "a share of 1 or less needs its %% sign, as %s can mean %s or %s; type %s or %s."

@@ -2,7 +2,7 @@ package charline.cli.finish;
 
 import charline.cli.render.Facts;
 import charline.cli.render.Json;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Tone;
@@ -25,7 +25,7 @@ final class FinishView {
         + coat.family()
         + (coat.thicknessMicrometres().isEmpty()
             ? ""
-            : " " + Invariant.plain(coat.thicknessMicrometres().getAsDouble()) + " um");
+            : " " + Figures.plain(coat.thicknessMicrometres().getAsDouble()) + " um");
   }
 
   static String text(Finish finish) {

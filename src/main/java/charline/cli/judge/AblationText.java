@@ -1,8 +1,7 @@
 package charline.cli.judge;
 
-import static charline.cli.render.Figures.three;
+import static charline.quantity.Figures.three;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Json;
 import charline.cli.render.Table;
 import charline.model.Trials;
@@ -10,7 +9,9 @@ import charline.model.classical.AblationFit;
 import charline.model.classical.AblationOutcome;
 import charline.model.classical.AblationRegression;
 import charline.model.classical.NoAblation;
+import charline.quantity.Figures;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The ablation law where depth was measured. */
 final class AblationText {
@@ -54,22 +55,24 @@ final class AblationText {
   }
 
   private static String threshold(AblationFit law) {
-    String sure = Figures.percent(law.confidence());
+    String sure = Figures.share(law.confidence());
     String found = "Threshold fluence Fth %s J/cm2".formatted(three(law.thresholdJoulesPerCm2()));
     if (!law.unbounded()) {
       return found
-          + ", %s interval %s to %s (Fieller)."
+          + ", %s interval %s (Fieller)."
               .formatted(
                   sure,
-                  three(law.threshold().low().getAsDouble()),
-                  three(law.threshold().high().getAsDouble()));
+                  Figures.bounds(
+                      law.threshold().low().getAsDouble(), law.threshold().high().getAsDouble()));
     }
     return found
         + ", %s interval UNBOUNDED (Fieller): the depths do not rise surely enough with fluence, and %s agrees with them. Measure further apart in power."
             .formatted(
                 sure,
                 law.atMost().isPresent()
-                    ? "any threshold up to " + three(law.atMost().getAsDouble()) + " J/cm2"
+                    ? "any threshold up to "
+                        + Figures.threeUp(law.atMost().getAsDouble())
+                        + " J/cm2"
                     : "any threshold at all");
   }
 
@@ -89,8 +92,11 @@ final class AblationText {
         .put("response", "um per pulse")
         .put("patches", outcome instanceof NoAblation none ? none.measured() : law.get().patches())
         .put("threshold_j_cm2", law.map(AblationFit::thresholdJoulesPerCm2))
-        .put("threshold_low_j_cm2", law.map(l -> l.threshold().low()))
-        .put("threshold_high_j_cm2", law.map(l -> l.threshold().high()))
+        .atLeast(
+            "threshold_low_j_cm2", law.map(l -> l.threshold().low()).orElse(OptionalDouble.empty()))
+        .atMost(
+            "threshold_high_j_cm2",
+            law.map(l -> l.threshold().high()).orElse(OptionalDouble.empty()))
         .put("confidence", law.map(AblationFit::confidence))
         .put("um_per_e_fold", law.map(AblationFit::micrometresPerEFold))
         .put("um_per_e_fold_standard_error", law.map(AblationFit::micrometresPerEFoldError))

@@ -42,8 +42,8 @@ final class AskedOptions {
           option,
           "the share must be between %s and %s %%, not \"%s\"."
               .formatted(
-                  charline.quantity.Invariant.plain(100 * low),
-                  charline.quantity.Invariant.plain(100 * high),
+                  charline.quantity.Figures.plain(100 * low),
+                  charline.quantity.Figures.plain(100 * high),
                   text.strip()));
     }
     return share;

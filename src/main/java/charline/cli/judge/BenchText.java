@@ -1,10 +1,10 @@
 package charline.cli.judge;
 
-import static charline.quantity.Invariant.plain;
+import static charline.quantity.Figures.plain;
 
-import charline.cli.render.Figures;
 import charline.exposure.Pulses;
 import charline.model.Evidence;
+import charline.quantity.Figures;
 import charline.window.Bench;
 import charline.window.SpeedKnob;
 import java.util.ArrayList;

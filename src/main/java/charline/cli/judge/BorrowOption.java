@@ -1,10 +1,10 @@
 package charline.cli.judge;
 
-import charline.cli.render.Figures;
 import charline.log.Logbook;
 import charline.model.Fitter;
 import charline.model.Lending;
 import charline.model.Trials;
+import charline.quantity.Figures;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;

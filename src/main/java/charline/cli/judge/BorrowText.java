@@ -1,10 +1,10 @@
 package charline.cli.judge;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Json;
 import charline.model.Lender;
 import charline.model.Loan;
 import charline.model.ModelFit;
+import charline.quantity.Figures;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;

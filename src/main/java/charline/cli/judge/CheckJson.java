@@ -62,8 +62,8 @@ final class CheckJson {
         .put("readings", bin.readings())
         .put("seen", bin.seen())
         .put("predicted", bin.predicted())
-        .put("low", bin.low())
-        .put("high", bin.high())
+        .atLeast("low", bin.low())
+        .atMost("high", bin.high())
         .put("tail", bin.tail());
   }
 

@@ -1,8 +1,7 @@
 package charline.cli.judge;
 
-import static charline.cli.render.Figures.percent;
+import static charline.quantity.Figures.percent;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.model.Event;
 import charline.model.check.CalibrationBin;
@@ -10,6 +9,7 @@ import charline.model.check.CountCheck;
 import charline.model.check.FitChecks;
 import charline.model.check.FitFinding;
 import charline.model.check.Severity;
+import charline.quantity.Figures;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -45,7 +45,7 @@ record CheckText(FitChecks checks) {
       table.row(
           String.valueOf(c.readings()),
           String.valueOf(c.seen()),
-          Figures.three(Math.round(c.expected() * 10) / 10.0),
+          Figures.tenths(c.expected()),
           c.low() + " to " + c.high(),
           c.group());
     }
@@ -58,11 +58,11 @@ record CheckText(FitChecks checks) {
             "chance given", ">on average", ">readings", ">" + done(), ">true share, 90 % sure");
     for (CalibrationBin b : checks.calibration()) {
       table.row(
-          "%s to %s".formatted(whole(b.from()), percent(b.to())),
+          "%s to %s".formatted(whole(b.from()), Figures.share(b.to())),
           percent(b.predicted()),
           String.valueOf(b.readings()),
           String.valueOf(b.seen()),
-          "%s to %s".formatted(percent(b.low()), percent(b.high())));
+          Figures.percentBounds(b.low(), b.high()));
     }
     return table.text();
   }

@@ -94,7 +94,7 @@ final class ClassicalJson {
   }
 
   private static Json limits(Json json, String low, String high, Limits limits) {
-    return json.put(low, limits.low()).put(high, limits.high());
+    return json.atLeast(low, limits.low()).atMost(high, limits.high());
   }
 
   private static Json checks(ClassicalChecks checks) {

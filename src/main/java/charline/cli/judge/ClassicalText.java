@@ -1,8 +1,7 @@
 package charline.cli.judge;
 
-import static charline.cli.render.Figures.three;
+import static charline.quantity.Figures.three;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.model.Estimate;
 import charline.model.Event;
@@ -16,8 +15,10 @@ import charline.model.classical.DoseAnswer;
 import charline.model.classical.Limits;
 import charline.model.classical.NoClassicalFit;
 import charline.model.classical.Separating;
+import charline.quantity.Figures;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 
 /** The classical view for a person. */
 record ClassicalText(
@@ -137,12 +138,12 @@ record ClassicalText(
     return "%s %s J/cm2 %s with %s confidence, on boards like those tried%s."
         .formatted(
             forChar() ? "Up to" : "From",
-            far(bound, fit),
+            far(bound, fit, safe()),
             kept,
             sure,
             bound < fit.at().lowestDose() || bound > fit.at().highestDose()
-                ? " (a dose nobody tried: trials run from %s to %s J/cm2)"
-                    .formatted(three(fit.at().lowestDose()), three(fit.at().highestDose()))
+                ? " (a dose nobody tried: trials run from %s J/cm2)"
+                    .formatted(Figures.inward(fit.at().lowestDose(), fit.at().highestDose()))
                 : "");
   }
 
@@ -196,9 +197,11 @@ record ClassicalText(
         "careful dose, " + share(asked.confidence()) + " sure",
         fit.atRisk()
             .filter(DoseAnswer::rising)
-            .map(d -> d.bound().isPresent() ? far(d.bound().getAsDouble(), fit) : "unbounded")
+            .map(
+                d ->
+                    d.bound().isPresent() ? far(d.bound().getAsDouble(), fit, safe()) : "unbounded")
             .orElse("-"),
-        three(c.bound()));
+        safe().apply(c.bound()));
     text.append(table.text());
     String verdict =
         c.agreement()
@@ -207,7 +210,8 @@ record ClassicalText(
                     switch (a) {
                       case AGREE -> "Classical fit and posterior agree on the even-chance dose";
                       case ROUGHLY ->
-                          "Classical fit and posterior agree roughly: their intervals of the even-chance dose overlap, their middles do not fit both";
+                          "Classical fit and posterior agree roughly: their intervals of the"
+                              + " even-chance dose overlap, their middles do not fit both";
                       case DISAGREE ->
                           "CLASSICAL FIT AND POSTERIOR DISAGREE on the even-chance dose";
                     })
@@ -215,7 +219,8 @@ record ClassicalText(
     line(text, verdict + ". What sets them apart: " + String.join("; ", c.reasons()) + ".");
     line(
         text,
-        "The posterior's last two rows are for a new board; `charline window` goes by the posterior.");
+        "The posterior's last two rows are for a new board; `charline window` goes by the"
+            + " posterior.");
     return text.toString();
   }
 
@@ -223,29 +228,40 @@ record ClassicalText(
     return "%s (%s to %s)"
         .formatted(
             far(dose.doseJoulesPerCm2(), fit),
-            dose.limits().low().isPresent() ? far(dose.limits().low().getAsDouble(), fit) : "open",
+            dose.limits().low().isPresent()
+                ? far(dose.limits().low().getAsDouble(), fit, Figures::threeDown)
+                : "open",
             dose.limits().high().isPresent()
-                ? far(dose.limits().high().getAsDouble(), fit)
+                ? far(dose.limits().high().getAsDouble(), fit, Figures::threeUp)
                 : "open");
   }
 
   private static String estimate(Estimate e) {
-    return "%s (%s to %s)".formatted(three(e.median()), three(e.low()), three(e.high()));
+    return "%s (%s)".formatted(three(e.median()), Figures.bounds(e.low(), e.high()));
   }
 
   private static String limits(Limits limits) {
     return "%s to %s"
         .formatted(
-            limits.low().isPresent() ? three(limits.low().getAsDouble()) : "unbounded",
-            limits.high().isPresent() ? three(limits.high().getAsDouble()) : "unbounded");
+            limits.low().isPresent() ? Figures.threeDown(limits.low().getAsDouble()) : "unbounded",
+            limits.high().isPresent() ? Figures.threeUp(limits.high().getAsDouble()) : "unbounded");
   }
 
   private static String far(double dose, ClassicalFit fit) {
+    return far(dose, fit, Figures::three);
+  }
+
+  /** The side of a careful dose on which it stays careful. */
+  private DoubleFunction<String> safe() {
+    return forChar() ? Figures::threeDown : Figures::threeUp;
+  }
+
+  private static String far(double dose, ClassicalFit fit, DoubleFunction<String> shown) {
     return dose < fit.at().lowestDose() / FAR
         ? "below " + three(fit.at().lowestDose() / FAR)
         : dose > fit.at().highestDose() * FAR
             ? "above " + three(fit.at().highestDose() * FAR)
-            : three(dose);
+            : shown.apply(dose);
   }
 
   /** As it was asked for, not rounded for caution. */

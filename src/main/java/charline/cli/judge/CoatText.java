@@ -1,6 +1,6 @@
 package charline.cli.judge;
 
-import static charline.cli.render.Figures.three;
+import static charline.quantity.Figures.three;
 
 import charline.cli.render.Json;
 import charline.model.CoatEffect;
@@ -8,6 +8,7 @@ import charline.model.CoatTerm;
 import charline.model.Coating;
 import charline.model.Estimate;
 import charline.model.ModelFit;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Tone;
 import java.util.ArrayList;
@@ -37,8 +38,8 @@ final class CoatText {
   }
 
   private static String times(Estimate factor) {
-    return "%s times (%s to %s)"
-        .formatted(three(factor.median()), three(factor.low()), three(factor.high()));
+    return "%s times (%s)"
+        .formatted(three(factor.median()), Figures.bounds(factor.low(), factor.high()));
   }
 
   /** "a dark coat of 90 um", as far as the model looks at it. */

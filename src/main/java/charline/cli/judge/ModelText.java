@@ -1,6 +1,6 @@
 package charline.cli.judge;
 
-import static charline.cli.render.Figures.three;
+import static charline.quantity.Figures.three;
 
 import charline.cli.render.Table;
 import charline.exposure.Emission;
@@ -9,6 +9,7 @@ import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.ModelFit;
 import charline.model.check.FitChecks;
+import charline.quantity.Figures;
 import java.util.DoubleSummaryStatistics;
 
 /**
@@ -57,7 +58,7 @@ record ModelText(StratumOptions.Case judged, ModelFit fit, FitChecks checks) {
   }
 
   private static void row(Table table, String name, Estimate e, String what) {
-    table.row(name, three(e.median()), three(e.low()) + " to " + three(e.high()), what);
+    table.row(name, three(e.median()), Figures.bounds(e.low(), e.high()), what);
   }
 
   private void meaning(StringBuilder text) {
@@ -89,9 +90,11 @@ record ModelText(StratumOptions.Case judged, ModelFit fit, FitChecks checks) {
     line(
         text,
         (forChar
-                ? "Up to %s J/cm2 in one pass there, char risk on a new board is at most 5 %% with 90 %% confidence%s."
-                : "From %s J/cm2 in one pass there, a patch on a new board clears in at least 90 %% of cases with 90 %% confidence%s.")
-            .formatted(three(dose), untried(dose)));
+                ? "Up to %s J/cm2 in one pass there, char risk on a new board is at most 5 %% with"
+                    + " 90 %% confidence%s."
+                : "From %s J/cm2 in one pass there, a patch on a new board clears in at least 90 %%"
+                    + " of cases with 90 %% confidence%s.")
+            .formatted(forChar ? Figures.threeDown(dose) : Figures.threeUp(dose), untried(dose)));
   }
 
   /** Says so where a dose lies outside what was burned: there the model only extends its line. */
@@ -102,8 +105,8 @@ record ModelText(StratumOptions.Case judged, ModelFit fit, FitChecks checks) {
             .summaryStatistics();
     return dose >= tried.getMin() && dose <= tried.getMax()
         ? ""
-        : " (a dose nobody tried: trials run from %s to %s J/cm2)"
-            .formatted(three(tried.getMin()), three(tried.getMax()));
+        : " (a dose nobody tried: trials run from %s J/cm2)"
+            .formatted(Figures.inward(tried.getMin(), tried.getMax()));
   }
 
   private void checks(StringBuilder text) {

@@ -38,7 +38,7 @@ final class NextJson {
     return json.put("dose_j_cm2", s.setting().doseJoulesPerCm2())
         .put("intensity", s.setting().intensity())
         .put("char_risk_mean", s.charRiskMean())
-        .put("char_risk_upper", s.charRiskUpper())
+        .atMost("char_risk_upper", s.charRiskUpper())
         .put("clear_chance_mean", s.clearChanceMean())
         .put("effect", s.effect());
   }

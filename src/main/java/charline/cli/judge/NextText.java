@@ -1,11 +1,11 @@
 package charline.cli.judge;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.cli.render.Wording;
 import charline.plan.NextPatches;
 import charline.plan.Site;
 import charline.plan.Suggestion;
+import charline.quantity.Figures;
 import charline.trial.Stratum;
 import java.util.List;
 
@@ -35,7 +35,8 @@ record NextText(Stratum stratum, NextPatches next, List<String> codes) {
     }
     line(
         text,
-        "Eyewear, extraction and a fire watch come before any patch; local codes and licensed practice come first.");
+        "Eyewear, extraction and a fire watch come before any patch; local codes and licensed"
+            + " practice come first.");
     return text.toString();
   }
 
@@ -64,7 +65,7 @@ record NextText(Stratum stratum, NextPatches next, List<String> codes) {
         "char risk %s, at most %s; clears %s; %s"
             .formatted(
                 Figures.percent(s.charRiskMean()),
-                Figures.percent(s.charRiskUpper()),
+                Figures.atMost(s.charRiskUpper()),
                 Figures.percent(s.clearChanceMean()),
                 s.effect()));
   }

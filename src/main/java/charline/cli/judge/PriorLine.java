@@ -99,7 +99,7 @@ enum PriorLine {
 
   /** Five digits: more than any opinion has. */
   private static String figure(double value) {
-    return charline.quantity.Invariant.plain(
+    return charline.quantity.Figures.plain(
         new java.math.BigDecimal(value).round(new java.math.MathContext(5)).doubleValue());
   }
 
@@ -139,8 +139,8 @@ enum PriorLine {
           "the %s must be above %s, not %s."
               .formatted(
                   what,
-                  charline.quantity.Invariant.plain(limit),
-                  charline.quantity.Invariant.plain(value)));
+                  charline.quantity.Figures.plain(limit),
+                  charline.quantity.Figures.plain(value)));
     }
     return value;
   }

@@ -1,9 +1,9 @@
 package charline.cli.judge;
 
-import static charline.quantity.Invariant.plain;
+import static charline.quantity.Figures.plain;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Json;
+import charline.quantity.Figures;
 import charline.window.Forecast;
 import charline.window.Recommendation;
 import charline.window.Verdict;

@@ -3,12 +3,12 @@ package charline.cli.judge;
 import charline.cli.desk.Desk;
 import charline.cli.desk.Typed;
 import charline.cli.desk.Work;
-import charline.cli.render.Figures;
 import charline.cli.render.Json;
 import charline.cli.render.JsonReply;
 import charline.cli.render.Table;
 import charline.log.Logbook;
 import charline.model.Fitter;
+import charline.quantity.Figures;
 import charline.quantity.Invariant;
 import charline.quantity.Measure.Quantity;
 import charline.quote.Quote;
@@ -186,15 +186,17 @@ public final class QuoteJob extends Work {
     money.ifPresent(
         m -> {
           Quote.Hours t = quote.total();
-          json.put("price_low", t.low() * m)
+          json.atLeast("price_low", t.low() * m)
               .put("price_usual", t.usual() * m)
-              .put("price_high", t.high() * m);
+              .atMost("price_high", t.high() * m);
         });
     return json.put("warnings", quote.warnings()).put("assumptions", quote.assumptions());
   }
 
   private static Json hours(Json json, Quote.Hours hours) {
-    return json.put("low_h", hours.low()).put("usual_h", hours.usual()).put("high_h", hours.high());
+    return json.atLeast("low_h", hours.low())
+        .put("usual_h", hours.usual())
+        .atMost("high_h", hours.high());
   }
 
   private static String text(
@@ -209,8 +211,8 @@ public final class QuoteJob extends Work {
                 found.bench().rig().name(),
                 Figures.three(quote.areaSquareMetres()),
                 Figures.three(total.usual()),
-                Figures.three(total.low()),
-                Figures.three(total.high())));
+                Figures.threeDown(total.low()),
+                Figures.threeUp(total.high())));
     quote.warnings().forEach(warning -> line(text, "CAUTION: " + warning));
     coat.ifPresent(words -> line(text, words));
     text.append('\n');
@@ -228,18 +230,18 @@ public final class QuoteJob extends Work {
   private static void price(Table table, Quote.Hours total, double rate) {
     table.row(
         "price",
-        Figures.three(total.low() * rate),
+        Figures.threeDown(total.low() * rate),
         Figures.three(total.usual() * rate),
-        Figures.three(total.high() * rate),
-        "at %s an hour".formatted(Invariant.plain(rate)));
+        Figures.threeUp(total.high() * rate),
+        "at %s an hour".formatted(Figures.plain(rate)));
   }
 
   private static void row(Table table, String name, Quote.Hours hours, String how) {
     table.row(
         name,
-        Figures.three(hours.low()),
+        Figures.threeDown(hours.low()),
         Figures.three(hours.usual()),
-        Figures.three(hours.high()),
+        Figures.threeUp(hours.high()),
         how);
   }
 

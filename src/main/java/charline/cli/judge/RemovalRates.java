@@ -1,6 +1,6 @@
 package charline.cli.judge;
 
-import static charline.cli.render.Figures.three;
+import static charline.quantity.Figures.three;
 
 import charline.cli.render.Json;
 import charline.cli.render.Table;
@@ -10,7 +10,9 @@ import charline.exposure.Settings;
 import charline.model.Estimate;
 import charline.model.ModelFit;
 import charline.model.Trials;
+import charline.quantity.Figures;
 import charline.trial.Patch;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -127,11 +129,14 @@ final class RemovalRates {
 
   private static String passes(Estimate passes) {
     return "%s (%s-%s)"
-        .formatted(short2(passes.median()), short2(passes.low()), short2(passes.high()));
+        .formatted(
+            shown(passes.median(), RoundingMode.HALF_UP),
+            shown(passes.low(), RoundingMode.FLOOR),
+            shown(passes.high(), RoundingMode.CEILING));
   }
 
-  private static String short2(double passes) {
-    return passes > 99 ? ">99" : three(Math.round(passes * 10) / 10.0);
+  private static String shown(double passes, RoundingMode mode) {
+    return passes > 99 ? ">99" : Figures.tenths(passes, mode);
   }
 
   static List<Json> json(List<Rate> rates) {

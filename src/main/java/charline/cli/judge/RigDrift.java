@@ -2,7 +2,6 @@ package charline.cli.judge;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Figures;
 import charline.cli.render.Json;
 import charline.cli.render.JsonReply;
 import charline.cli.render.Table;
@@ -12,6 +11,7 @@ import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.model.Fitter;
 import charline.model.Trials;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;

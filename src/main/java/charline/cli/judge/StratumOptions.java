@@ -2,13 +2,13 @@ package charline.cli.judge;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Typed;
-import charline.cli.render.Figures;
 import charline.exposure.Emission;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.model.Coating;
 import charline.model.Trials;
+import charline.quantity.Figures;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;
 import charline.trial.Patch;

@@ -1,6 +1,6 @@
 package charline.cli.judge;
 
-import static charline.quantity.Invariant.plain;
+import static charline.quantity.Figures.plain;
 
 import charline.cli.render.Json;
 import charline.cli.render.Table;

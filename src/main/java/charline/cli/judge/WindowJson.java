@@ -100,9 +100,9 @@ final class WindowJson {
       json.put("irradiance_w_cm2", forecast.intensity());
     }
     return json.put("char_risk_mean", forecast.charRiskMean())
-        .put("char_risk_upper", forecast.charRiskUpper())
+        .atMost("char_risk_upper", forecast.charRiskUpper())
         .put("clear_chance_mean", forecast.clearChanceMean())
-        .put("clear_chance_lower", forecast.clearChanceLower())
+        .atLeast("clear_chance_lower", forecast.clearChanceLower())
         .put("area_rate_cm2_min", forecast.netAreaRateSquareCentimetresPerMinute());
   }
 
@@ -114,8 +114,8 @@ final class WindowJson {
         .put("passes", List.of(box.passes(), box.passes()));
   }
 
-  private static List<Double> range(Range range) {
-    return List.of(range.low(), range.high());
+  private static List<Object> range(Range range) {
+    return Json.inward(range.low(), range.high());
   }
 
   /** One fitted model with its parameters. */
@@ -139,8 +139,8 @@ final class WindowJson {
   static Json estimate(Estimate estimate) {
     return new Json()
         .put("median", estimate.median())
-        .put("low", estimate.low())
-        .put("high", estimate.high());
+        .atLeast("low", estimate.low())
+        .atMost("high", estimate.high());
   }
 
   private static Json job(JobRisk job) {
@@ -149,8 +149,8 @@ final class WindowJson {
         .put("patch_cm2", job.patchSquareCentimetres())
         .put("patch_areas", job.areas())
         .put("any_char_mean", job.mean())
-        .put("any_char_upper", job.upper())
+        .atMost("any_char_upper", job.upper())
         .put("char_areas_mean", job.marksMean())
-        .put("char_areas_upper", job.marksUpper());
+        .atMost("char_areas_upper", job.marksUpper());
   }
 }

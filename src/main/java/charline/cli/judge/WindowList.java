@@ -1,9 +1,9 @@
 package charline.cli.judge;
 
-import static charline.quantity.Invariant.plain;
+import static charline.quantity.Figures.plain;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
+import charline.quantity.Figures;
 import charline.window.Box;
 import charline.window.Recommendation;
 import java.util.List;

@@ -1,15 +1,16 @@
 package charline.cli.judge;
 
-import static charline.quantity.Invariant.plain;
+import static charline.quantity.Figures.plain;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
+import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.JobRisk;
+import charline.window.Range;
 import charline.window.Recommendation;
 import charline.window.Verdict;
 import java.util.List;
@@ -75,10 +76,10 @@ record WindowText(
     Asked asked = found.asked();
     return "Asked: char risk at most %s and clearing at least %s%s, each with %s confidence, per %s on a new board."
         .formatted(
-            Figures.percent(asked.charRisk()),
-            Figures.percent(asked.clearChance()),
+            Figures.share(asked.charRisk()),
+            Figures.share(asked.clearChance()),
             asked.acceptTint() ? " (tint accepted)" : "",
-            Figures.percent(asked.confidence()),
+            Figures.share(asked.confidence()),
             patchSize());
   }
 
@@ -100,18 +101,17 @@ record WindowText(
                 Figures.three(box.start().speedMillimetresPerSecond()),
                 Figures.count(box.passes(), "pass", "passes")));
     text.append(
-        "STAY   power %s to %s %%, %s %s to %s mm/s\n"
-            .formatted(
-                plain(box.powerPercent().low()),
-                plain(box.powerPercent().high()),
-                speed,
-                Figures.three(box.speedMillimetresPerSecond().low()),
-                Figures.three(box.speedMillimetresPerSecond().high())));
+        "STAY   power %s %%, %s %s mm/s\n"
+            .formatted(inward(box.powerPercent()), speed, inward(box.speedMillimetresPerSecond())));
     String fixed = BenchText.fixed(bench) + "; " + BenchText.metered(bench);
     text.append("FIXED  ")
         .append(String.join("\n       ", Table.fold(fixed, Table.WIDTH - 7)))
         .append("\n\n");
     return text.append(corners(box)).append(alternatives()).toString();
+  }
+
+  private static String inward(Range range) {
+    return Figures.inward(range.low(), range.high());
   }
 
   private String corners(Box box) {
@@ -126,9 +126,9 @@ record WindowText(
         "intensity, " + found.bench().rig().emission().intensityUnit(),
         f -> Figures.three(f.intensity()));
     row(table, box, "char risk", f -> Figures.percent(f.charRiskMean()));
-    row(table, box, "  at most", f -> Figures.percent(f.charRiskUpper()));
+    row(table, box, "  at most", f -> Figures.atMost(f.charRiskUpper()));
     row(table, box, "clearing chance", f -> Figures.percent(f.clearChanceMean()));
-    row(table, box, "  at least", f -> Figures.percent(f.clearChanceLower()));
+    row(table, box, "  at least", f -> Figures.atLeast(f.clearChanceLower()));
     row(
         table,
         box,
@@ -153,10 +153,8 @@ record WindowText(
     for (Box box : found.alternatives()) {
       table.row(
           String.valueOf(box.passes()),
-          plain(box.powerPercent().low()) + " to " + plain(box.powerPercent().high()),
-          Figures.three(box.speedMillimetresPerSecond().low())
-              + " to "
-              + Figures.three(box.speedMillimetresPerSecond().high()),
+          inward(box.powerPercent()),
+          inward(box.speedMillimetresPerSecond()),
           Figures.three(box.start().netAreaRateSquareCentimetresPerMinute()));
     }
     return "\nWindows for other numbers of passes\n" + table.text();
@@ -169,9 +167,9 @@ record WindowText(
             Figures.count(risk.areas(), "area", "areas"),
             Figures.three(risk.patchSquareCentimetres()),
             Figures.percent(risk.mean()),
-            Figures.percent(risk.upper()),
+            Figures.atMost(risk.upper()),
             Figures.three(risk.marksMean()),
-            Figures.three(risk.marksUpper()));
+            Figures.threeUp(risk.marksUpper()));
   }
 
   private String cautionLine() {

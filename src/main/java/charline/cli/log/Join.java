@@ -2,12 +2,12 @@ package charline.cli.log;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.log.Logbook;
 import charline.log.merge.Merge;
 import charline.log.merge.Merged;
 import charline.log.merge.Resolution;
+import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.util.ArrayList;

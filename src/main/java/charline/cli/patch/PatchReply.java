@@ -1,10 +1,10 @@
 package charline.cli.patch;
 
-import charline.cli.render.Figures;
 import charline.cli.render.Table;
 import charline.cli.render.Wording;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import java.util.Locale;

@@ -7,6 +7,7 @@ import charline.exposure.PulsedBeam;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import java.util.Optional;
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +24,39 @@ public final class Json {
   public Json put(String key, Object value) {
     parts.put(key, shown(value));
     return this;
+  }
+
+  /** Puts an upper bound, rounded up where it has more than nine digits. */
+  public Json atMost(String key, double bound) {
+    return put(key, rounded(bound, RoundingMode.CEILING));
+  }
+
+  /** Puts a lower bound, rounded down where it has more than nine digits. */
+  public Json atLeast(String key, double bound) {
+    return put(key, rounded(bound, RoundingMode.FLOOR));
+  }
+
+  /** The same; null where there is none. */
+  public Json atMost(String key, OptionalDouble bound) {
+    return bound.isPresent() ? atMost(key, bound.getAsDouble()) : put(key, bound);
+  }
+
+  /** The same; null where there is none. */
+  public Json atLeast(String key, OptionalDouble bound) {
+    return bound.isPresent() ? atLeast(key, bound.getAsDouble()) : put(key, bound);
+  }
+
+  /** The ends of a range that must not be left, rounded inward. */
+  public static List<Object> inward(double low, double high) {
+    return List.of(rounded(low, RoundingMode.CEILING), rounded(high, RoundingMode.FLOOR));
+  }
+
+  private static Double rounded(double bound, RoundingMode mode) {
+    return Double.isFinite(bound)
+        ? BigDecimal.valueOf(bound)
+            .round(new MathContext(DIGITS.getPrecision(), mode))
+            .doubleValue()
+        : bound;
   }
 
   /** Puts every part of a map. */

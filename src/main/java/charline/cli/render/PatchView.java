@@ -1,6 +1,6 @@
 package charline.cli.render;
 
-import static charline.quantity.Invariant.plain;
+import static charline.quantity.Figures.plain;
 
 import charline.exposure.DoseForm;
 import charline.exposure.Emission;
@@ -13,6 +13,7 @@ import charline.exposure.Settings;
 import charline.exposure.TimedArea;
 import charline.log.PatchEntry;
 import charline.log.Photo;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Tone;

@@ -1,6 +1,6 @@
 package charline.cli.render;
 
-import static charline.quantity.Invariant.plain;
+import static charline.quantity.Figures.plain;
 
 import charline.exposure.DoseForm;
 import charline.exposure.Emission;
@@ -11,6 +11,7 @@ import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.exposure.TimedArea;
 import charline.plan.Purpose;
+import charline.quantity.Figures;
 import charline.trial.Patch;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;

@@ -5,9 +5,8 @@ import charline.cli.desk.Sure;
 import charline.cli.desk.Typed;
 import charline.cli.desk.When;
 import charline.cli.desk.Work;
-import charline.cli.render.Figures;
 import charline.log.Logbook;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
 import charline.trial.PowerCheck;
@@ -72,9 +71,9 @@ public final class RigCheck extends Work {
               "%s gave %s W at %s %%: %s of its nominal power from %s on."
                   .formatted(
                       rig.name(),
-                      Invariant.plain(check.meteredWatts()),
-                      Invariant.plain(check.percent()),
-                      Figures.percent(factor),
+                      Figures.plain(check.meteredWatts()),
+                      Figures.plain(check.percent()),
+                      Figures.ratio(factor),
                       check.at().toLocalDate()));
     }
     return DONE;

@@ -5,7 +5,7 @@ import charline.cli.desk.Work;
 import charline.cli.render.ListReply;
 import charline.cli.render.Table;
 import charline.log.Logbook;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.trial.Rig;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -43,8 +43,8 @@ public final class RigList extends Work {
       table.row(
           rig.name(),
           rig.emission().word(),
-          Invariant.plain(rig.ratedWatts()),
-          Invariant.plain(rig.wavelengthNanometres()),
+          Figures.plain(rig.ratedWatts()),
+          Figures.plain(rig.wavelengthNanometres()),
           RigView.spot(rig),
           RigView.lastCheck(rig, desk.now()).orElse("none"));
     }

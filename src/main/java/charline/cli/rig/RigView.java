@@ -1,10 +1,9 @@
 package charline.cli.rig;
 
 import charline.cli.render.Facts;
-import charline.cli.render.Figures;
 import charline.cli.render.Json;
 import charline.exposure.Emission;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import java.time.OffsetDateTime;
@@ -20,14 +19,14 @@ final class RigView {
     return "%s, %s W, %s nm"
         .formatted(
             rig.emission().word(),
-            Invariant.plain(rig.ratedWatts()),
-            Invariant.plain(rig.wavelengthNanometres()));
+            Figures.plain(rig.ratedWatts()),
+            Figures.plain(rig.wavelengthNanometres()));
   }
 
   static String spot(Rig rig) {
     return rig.spotMillimetres().isEmpty()
         ? "-"
-        : Invariant.plain(rig.spotMillimetres().getAsDouble());
+        : Figures.plain(rig.spotMillimetres().getAsDouble());
   }
 
   /** The latest power check as "187 W at 100 % on 2026-06-01". */
@@ -38,18 +37,18 @@ final class RigView {
   private static String check(Rig rig, PowerCheck check) {
     return "%s W at %s %% on %s (%s of the nominal power)"
         .formatted(
-            Invariant.plain(check.meteredWatts()),
-            Invariant.plain(check.percent()),
+            Figures.plain(check.meteredWatts()),
+            Figures.plain(check.percent()),
             check.at().toLocalDate(),
-            Figures.percent(check.factor(rig.ratedWatts())));
+            Figures.ratio(check.factor(rig.ratedWatts())));
   }
 
   static String text(Rig rig) {
     Facts facts =
         new Facts("Rig " + rig.name())
             .add("kind", rig.emission().word())
-            .add("rated power", Invariant.plain(rig.ratedWatts()) + " W")
-            .add("wavelength", Invariant.plain(rig.wavelengthNanometres()) + " nm")
+            .add("rated power", Figures.plain(rig.ratedWatts()) + " W")
+            .add("wavelength", Figures.plain(rig.wavelengthNanometres()) + " nm")
             .add(
                 "usual spot",
                 with(rig.spotMillimetres(), "mm")
@@ -67,7 +66,7 @@ final class RigView {
   private static Optional<String> with(OptionalDouble value, String unit) {
     return value.isEmpty()
         ? Optional.empty()
-        : Optional.of(Invariant.plain(value.getAsDouble()) + " " + unit);
+        : Optional.of(Figures.plain(value.getAsDouble()) + " " + unit);
   }
 
   /** Flat, for lists. */

@@ -1,7 +1,7 @@
 package charline.model.check;
 
 import charline.model.Event;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -21,7 +21,7 @@ final class FitWords {
   /** Three digits, whole from 100 up. */
   static String three(double value) {
     BigDecimal exact = BigDecimal.valueOf(value);
-    return Invariant.plain(
+    return Figures.plain(
         (Math.abs(value) >= 100
                 ? exact.setScale(0, RoundingMode.HALF_UP)
                 : exact.round(new MathContext(3, RoundingMode.HALF_UP)))
@@ -35,7 +35,7 @@ final class FitWords {
 
   /** An expected count, to a tenth. */
   static String count(double expected) {
-    return Invariant.plain(Math.round(expected * 10) / 10.0);
+    return Figures.plain(Math.round(expected * 10) / 10.0);
   }
 
   static String patches(int n) {
@@ -53,6 +53,6 @@ final class FitWords {
     }
     double value = 100 * share;
     double grain = value < 0.1 ? 100 : value < 10 ? 10 : 1;
-    return Invariant.plain(Math.round(value * grain) / grain) + " %";
+    return Figures.plain(Math.round(value * grain) / grain) + " %";
   }
 }

@@ -1,7 +1,7 @@
 package charline.model.classical;
 
 import charline.exposure.Emission;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -153,6 +153,6 @@ record Columns(
 
   /** Three significant digits. */
   static String figure(double value) {
-    return Invariant.plain(new BigDecimal(value).round(new MathContext(3)).doubleValue());
+    return Figures.plain(new BigDecimal(value).round(new MathContext(3)).doubleValue());
   }
 }

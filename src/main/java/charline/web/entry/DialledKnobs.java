@@ -1,7 +1,7 @@
 package charline.web.entry;
 
 import charline.exposure.Emission;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.quantity.Measure;
 import charline.refusal.Refusal;
 import charline.trial.DoseKnobs;
@@ -106,7 +106,7 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
 
   private static Map<Knob, String> plain(Map<Knob, Double> values) {
     Map<Knob, String> texts = new HashMap<>();
-    values.forEach((knob, value) -> texts.put(knob, Invariant.plain(value)));
+    values.forEach((knob, value) -> texts.put(knob, Figures.plain(value)));
     return texts;
   }
 

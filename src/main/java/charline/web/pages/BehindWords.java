@@ -1,6 +1,6 @@
 package charline.web.pages;
 
-import charline.paper.Figures;
+import charline.quantity.Figures;
 import charline.web.live.Behind;
 import java.util.ArrayList;
 import java.util.List;

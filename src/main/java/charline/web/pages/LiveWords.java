@@ -3,7 +3,7 @@ package charline.web.pages;
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
 import charline.model.Evidence;
-import charline.paper.Figures;
+import charline.quantity.Figures;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
@@ -50,7 +50,7 @@ final class LiveWords {
     words.put(
         "char",
         event(
-            Figures.chance(expected.charRiskMean()),
+            Figures.percent(expected.charRiskMean()),
             "at most " + Figures.atMost(expected.charRiskUpper()),
             expected.charRiskUpper() <= asked.charRisk(),
             "within " + Figures.share(asked.charRisk()),
@@ -58,7 +58,7 @@ final class LiveWords {
     words.put(
         "clear",
         event(
-            Figures.chance(expected.clearChanceMean()),
+            Figures.percent(expected.clearChanceMean()),
             "at least " + Figures.atLeast(expected.clearChanceLower()),
             expected.clearChanceLower() >= asked.clearChance(),
             "over " + Figures.share(asked.clearChance()),

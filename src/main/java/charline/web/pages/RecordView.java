@@ -3,7 +3,7 @@ package charline.web.pages;
 import charline.exposure.Emission;
 import charline.log.PatchEntry;
 import charline.paper.PatchSign;
-import charline.quantity.Invariant;
+import charline.quantity.Figures;
 import charline.trial.DoseKnobs;
 import charline.trial.Knob;
 import charline.trial.Patch;
@@ -138,7 +138,7 @@ public record RecordView(
   }
 
   private static String text(OptionalDouble value) {
-    return value.isPresent() ? Invariant.plain(value.getAsDouble()) : "";
+    return value.isPresent() ? Figures.plain(value.getAsDouble()) : "";
   }
 
   private static Further further(Patch patch) {

@@ -2,7 +2,7 @@ package charline.web.pages;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
-import charline.paper.Figures;
+import charline.quantity.Figures;
 import charline.trial.DoseKnobs;
 import charline.trial.Knob;
 import charline.trial.Patch;

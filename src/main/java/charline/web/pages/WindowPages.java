@@ -7,6 +7,7 @@ import charline.log.Logbook;
 import charline.paper.Paper;
 import charline.paper.SheetStamp;
 import charline.paper.WindowSheet;
+import charline.quantity.Figures;
 import charline.quantity.Invariant;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
@@ -290,8 +291,8 @@ public final class WindowPages {
                     "The last patch on rig %s had a spot of %s mm, and this is for %s mm, as most patches had. If the lens or the stand-off is another one now, this is not for it."
                         .formatted(
                             bench.rig().name(),
-                            Invariant.plain(last.diameterMillimetres()),
-                            Invariant.plain(bench.spot().diameterMillimetres())),
+                            Figures.plain(last.diameterMillimetres()),
+                            Figures.plain(bench.spot().diameterMillimetres())),
                     Validity.SOURCE))
         .ifPresent(all::add);
     for (Patch patch : found.patches()) {

@@ -1,14 +1,15 @@
 package charline.web.pages;
 
 import charline.exposure.Pulses;
-import charline.paper.Figures;
 import charline.paper.WindowSheet;
+import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.trial.Stratum;
 import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;
+import charline.window.Range;
 import charline.window.Recommendation;
 import charline.window.SpeedKnob;
 import charline.window.Verdict;
@@ -112,30 +113,28 @@ public record WindowView(
             new Line(
                 "Power",
                 Figures.shortest(start.powerPercent()) + " %",
-                "stay in %s to %s %%"
-                    .formatted(
-                        Figures.shortest(box.powerPercent().low()),
-                        Figures.shortest(box.powerPercent().high()))),
+                "stay in %s %%".formatted(inward(box.powerPercent()))),
             new Line(
                 capital(found.bench().speed().kind().words()),
                 Figures.shortest(start.speedMillimetresPerSecond()) + " mm/s",
-                "stay in %s to %s mm/s"
-                    .formatted(
-                        Figures.shortest(box.speedMillimetresPerSecond().low()),
-                        Figures.shortest(box.speedMillimetresPerSecond().high()))),
+                "stay in %s mm/s".formatted(inward(box.speedMillimetresPerSecond()))),
             new Line(
                 "Passes",
                 String.valueOf(box.passes()),
                 box.passes() == 1 ? "once, then look" : "cool in between")),
         "At the start: char risk %s, at most %s; clears %s, at least %s; %s cm²/min in all."
             .formatted(
-                Figures.chance(start.charRiskMean()),
+                Figures.percent(start.charRiskMean()),
                 Figures.atMost(start.charRiskUpper()),
-                Figures.chance(start.clearChanceMean()),
+                Figures.percent(start.clearChanceMean()),
                 Figures.atLeast(start.clearChanceLower()),
                 Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2)),
         "Rig %s: %s.".formatted(found.bench().rig().name(), WindowSheet.fixedKnobs(found.bench())),
         recordLink(box, found));
+  }
+
+  private static String inward(Range range) {
+    return Figures.inward(range.low(), range.high());
   }
 
   /**

@@ -13,37 +13,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RenderTest {
   @ParameterizedTest
   @CsvSource({
-    "9.0909090909, 9.09",
-    "10, 10",
-    "1.0610329, 1.06",
-    "0.00123456, 0.00123",
-    "298415.5, 298416",
-    "0, 0",
-    "NaN, -",
-    "-4.5551, -4.56",
-    "99.96, 100"
-  })
-  void numbers_have_three_digits(double value, String text) {
-    assertThat(Figures.three(value)).isEqualTo(text);
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "0.05, 5 %",
-    "0.0123, 1.2 %",
-    "0.456, 46 %",
-    "0.9961, 99.6 %",
-    "0.99999, above 99.9 %",
-    "0.0004, below 0.1 %",
-    "0, 0 %",
-    "1, 100 %"
-  })
-  void a_chance_is_never_rounded_to_certainty(double share, String text) {
-    assertThat(Figures.percent(share)).isEqualTo(text);
-  }
-
-  @ParameterizedTest
-  @CsvSource({
     "80, 80",
     "79.99999999999997, 80",
     "100.00000000000001, 100",
@@ -58,6 +27,17 @@ class RenderTest {
   void json_has_nine_digits_and_writes_whole_numbers_out(double value, String text) {
     assertThat(Json.text(new Json().put("coat_um", value)))
         .contains("\"coat_um\" : " + text + "\n");
+  }
+
+  @Test
+  void json_rounds_a_bound_to_the_side_on_which_it_stays_true() {
+    Json json = new Json().atMost("upper", 0.94727665142).atLeast("lower", 0.94727665188);
+
+    assertThat(Json.text(json))
+        .contains("\"upper\" : 0.947276652", "\"lower\" : 0.947276651")
+        .doesNotContain("NaN");
+    assertThat(Json.text(new Json().put("range", Json.inward(18.23456789123, 40))))
+        .contains("18.2345679", "40");
   }
 
   @Test
