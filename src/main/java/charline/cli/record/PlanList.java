@@ -55,7 +55,7 @@ public final class PlanList extends Work {
   private static Json json(PlannedPatch plan) {
     Json json =
         new Json()
-            .put("code", plan.code())
+            .put("patch", plan.code())
             .put("state", state(plan))
             .put("family", plan.family())
             .put("wood", plan.wood())
@@ -75,7 +75,8 @@ public final class PlanList extends Work {
     if (plans.isEmpty()) {
       return Table.paragraph(
               all
-                  ? "No patch was ever planned in this log; `charline next FAMILY WOOD --to FILE.html` does."
+                  ? "No patch was ever planned in this log; `charline next FAMILY WOOD --to"
+                        + " FILE.html` does."
                   : "No planned patch is open; `charline next FAMILY WOOD --to FILE.html` plans.")
           + "\n";
     }
