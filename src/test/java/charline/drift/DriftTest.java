@@ -212,7 +212,7 @@ class DriftTest {
   }
 
   private static Drift.Watch shifted(OffsetDateTime since) {
-    return new Drift.Watch("power checks", List.of(), 4, Optional.of(since), true);
+    return new Drift.Watch(new Drift.PowerChecks(), List.of(), 4, Optional.of(since), true);
   }
 
   @Test

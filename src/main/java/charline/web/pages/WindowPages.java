@@ -294,7 +294,7 @@ public final class WindowPages {
                             bench.rig().name(),
                             Figures.plain(last.diameterMillimetres()),
                             Figures.plain(bench.spot().diameterMillimetres())),
-                    Validity.SOURCE))
+                    DriftText.SOURCE))
         .ifPresent(all::add);
     for (Patch patch : found.patches()) {
       Emission emission = patch.rig().emission();
