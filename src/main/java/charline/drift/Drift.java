@@ -7,11 +7,11 @@ import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.Posterior;
 import charline.model.Trials;
-import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.Stratum;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -39,24 +39,48 @@ public record Drift(Rig rig, List<Watch> watches) {
    * One value over time.
    *
    * @param at when
-   * @param name patch code, or the power check in words
+   * @param patch code of the control patch; empty for a power check
+   * @param check the power check; empty for a control patch
    * @param score standard deviations towards more of what is watched, less if negative
    * @param up cumulative sum of what lies above
    * @param down cumulative sum of what lies below
    */
-  public record Point(OffsetDateTime at, String name, double score, double up, double down) {}
+  public record Point(
+      OffsetDateTime at,
+      Optional<String> patch,
+      Optional<PowerCheck> check,
+      double score,
+      double up,
+      double down) {}
+
+  /** What is watched. */
+  public sealed interface Gauge {}
+
+  /** Control patches of a stratum, by the passes that they take to clear. */
+  public record ControlPatches(Stratum stratum) implements Gauge {}
+
+  /** Power checks: metered over nominal power. */
+  public record PowerChecks() implements Gauge {}
+
+  /**
+   * That a rig has drifted.
+   *
+   * @param rig its name
+   * @param since the first value after the shift
+   */
+  public record Shift(String rig, OffsetDateTime since) {}
 
   /**
    * One thing watched.
    *
-   * @param what in words
+   * @param gauge what it is
    * @param points by time
    * @param limit sum above which the rig has drifted
    * @param since the first value after the shift, if there is one
    * @param weaker true if the shift is towards a weaker beam
    */
   public record Watch(
-      String what,
+      Gauge gauge,
       List<Point> points,
       double limit,
       Optional<OffsetDateTime> since,
@@ -75,13 +99,9 @@ public record Drift(Rig rig, List<Watch> watches) {
     return watches.stream().flatMap(w -> w.since().stream()).min(Comparator.naturalOrder());
   }
 
-  /** What to do about it, in a sentence; empty where there is no drift. */
-  public Optional<String> advice() {
-    return since()
-        .map(
-            since ->
-                "Rig %s has drifted since %s: check the protective window, the spot and the meter, and burn a control patch before anything else."
-                    .formatted(rig.name(), since.toLocalDate()));
+  /** The earliest shift, with its rig; empty where there is no drift. */
+  public Optional<Shift> shift() {
+    return since().map(since -> new Shift(rig.name(), since));
   }
 
   /** True if some of these patches were burned on the rig before it drifted. */
@@ -144,9 +164,13 @@ public record Drift(Rig rig, List<Watch> watches) {
         });
     scored.sort(Comparator.comparing(s -> s.patch().burnedAt()));
     return watch(
-        "control patches of %s: passes to clear".formatted(trials.stratum().words()),
-        scored.stream().map(s -> s.patch().burnedAt()).toList(),
-        scored.stream().map(s -> s.patch().code()).toList(),
+        new ControlPatches(trials.stratum()),
+        scored.stream()
+            .map(
+                s ->
+                    new Value(
+                        s.patch().burnedAt(), Optional.of(s.patch().code()), Optional.empty()))
+            .toList(),
         scored.stream().map(Scored::late).toList(),
         true);
   }
@@ -187,40 +211,37 @@ public record Drift(Rig rig, List<Watch> watches) {
     List<PowerCheck> checks = rig.checks();
     double first = checks.get(0).factor(rig.ratedWatts());
     return watch(
-        "power checks: metered over nominal power",
-        checks.stream().map(PowerCheck::at).toList(),
-        checks.stream()
-            .map(
-                c ->
-                    "%s W at %s %%"
-                        .formatted(
-                            Figures.digits(c.meteredWatts(), 4), Figures.digits(c.percent(), 3)))
-            .toList(),
+        new PowerChecks(),
+        checks.stream().map(c -> new Value(c.at(), Optional.empty(), Optional.of(c))).toList(),
         checks.stream().map(c -> Math.log(c.factor(rig.ratedWatts()) / first) / METER).toList(),
         false);
   }
 
+  /** What a score is of. */
+  private record Value(OffsetDateTime at, Optional<String> patch, Optional<PowerCheck> check) {}
+
   private static Watch watch(
-      String what,
-      List<OffsetDateTime> times,
-      List<String> names,
-      List<Double> scores,
-      boolean upIsWeaker) {
+      Gauge gauge, List<Value> values, List<Double> scores, boolean upIsWeaker) {
     List<Cusum.Sums> sums = Cusum.USUAL.sums(scores);
     List<Point> points = new ArrayList<>();
     for (int i = 0; i < scores.size(); i++) {
       points.add(
           new Point(
-              times.get(i), names.get(i), scores.get(i), sums.get(i).up(), sums.get(i).down()));
+              values.get(i).at(),
+              values.get(i).patch(),
+              values.get(i).check(),
+              scores.get(i),
+              sums.get(i).up(),
+              sums.get(i).down()));
     }
     OptionalInt signal = Cusum.USUAL.signal(sums);
     boolean up = signal.isPresent() && sums.get(signal.getAsInt()).up() > Cusum.USUAL.limit();
     return new Watch(
-        what,
+        gauge,
         points,
         Cusum.USUAL.limit(),
         signal.isPresent()
-            ? Optional.of(times.get(Cusum.USUAL.since(sums, signal.getAsInt())))
+            ? Optional.of(values.get(Cusum.USUAL.since(sums, signal.getAsInt())).at())
             : Optional.empty(),
         up == upIsWeaker);
   }

@@ -2,7 +2,6 @@ package charline.drift;
 
 import charline.model.Fitter;
 import charline.model.Trials;
-import charline.trial.Caution;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import java.util.List;
@@ -13,13 +12,10 @@ import java.util.Optional;
  * confirming patches where the rig has burned none of the trials (common practice, no published
  * source).
  *
- * @param drifted what to do about a drift, in sentences; empty where none outdates the trials
+ * @param drifted a drift that outdates the trials; empty where there is none
  * @param untried true if the rig has burned none of the trials
  */
-public record Validity(Optional<String> drifted, boolean untried) {
-  /** Where the rules of this class come from, as a caution names it. */
-  public static final String SOURCE = "common practice, no published source";
-
+public record Validity(Optional<Drift.Shift> drifted, boolean untried) {
   /**
    * Whether the window of some trials may be used on a rig. Costs a fit where the rig has control
    * patches among the trials.
@@ -32,15 +28,7 @@ public record Validity(Optional<String> drifted, boolean untried) {
     List<Patch> patches = trials.patches();
     Drift drift = Drift.of(rig, List.of(trials), fitter);
     return new Validity(
-        drift
-            .advice()
-            .filter(advice -> drift.outdates(patches))
-            .map(advice -> advice + " Trials from before do not speak for the rig as it is."),
+        drift.shift().filter(shift -> drift.outdates(patches)),
         patches.stream().noneMatch(p -> p.rig().id().equals(rig.id())));
-  }
-
-  /** A drift as the caution that stands before all others; empty where there is none. */
-  public Optional<Caution> notValid() {
-    return drifted.map(why -> new Caution("Not valid", why, SOURCE));
   }
 }

@@ -7,6 +7,8 @@ import charline.plan.Suggestion;
 import charline.quantity.Figures;
 import charline.window.Bench;
 import charline.window.SpeedKnob;
+import charline.wording.CautionText;
+import charline.wording.PlanText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -81,8 +83,8 @@ public record BenchListPage(
                 list.stratum().emission().word(),
                 list.stratum().wavelengthNanometres(),
                 list.next().site() == Site.PIECE ? "the piece" : "an offcut"),
-        list.next().headline(),
-        list.next().advice(),
+        PlanText.standing(list.next().standing()),
+        PlanText.advice(list.next().advice()),
         StandingCautions.warning(List.of(), list.stratum()).orElse(""),
         "Eyewear marked for %d nm, extraction at the head and a fire watch of an hour come before any patch."
             .formatted(list.stratum().wavelengthNanometres()),
@@ -109,7 +111,7 @@ public record BenchListPage(
         Figures.shortest(s.settings().power().value()) + " " + s.settings().power().unit().symbol(),
         speed(s),
         Figures.significant(s.setting().doseJoulesPerCm2(), 3) + " J/cm2",
-        s.reason(),
+        PlanText.motive(s.motive()),
         s.onlyAfter().isPresent()
             ? "only if %s did not char".formatted(codes.get(s.onlyAfter().getAsInt() - 1))
             : "",
@@ -151,6 +153,6 @@ public record BenchListPage(
 
   /** Whose word comes before the list's. */
   public String deferral() {
-    return StandingCautions.DEFERRAL;
+    return CautionText.DEFERRAL;
   }
 }

@@ -1,6 +1,7 @@
 package charline.paper;
 
 import charline.trial.Caution;
+import charline.wording.CautionText;
 import java.util.List;
 import java.util.Optional;
 
@@ -57,7 +58,7 @@ public record SheetPage(
 
   /** Whose word comes before the sheet's. */
   public String deferral() {
-    return StandingCautions.DEFERRAL;
+    return CautionText.DEFERRAL;
   }
 
   /** A label and what belongs to it. */

@@ -10,6 +10,8 @@ import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.window.Recommendation;
 import charline.window.Verdict;
+import charline.wording.NextStepText;
+import charline.wording.ReasonText;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -97,8 +99,8 @@ final class SheetWords {
   private Refusal refusal(Verdict verdict) {
     return new Refusal(
         VerdictWords.headline(verdict),
-        recommendation.reason(),
-        recommendation.nextStep(),
+        ReasonText.of(recommendation),
+        NextStepText.of(recommendation),
         VerdictWords.rules(verdict));
   }
 
@@ -107,10 +109,10 @@ final class SheetWords {
     SureWords words = new SureWords(recommendation);
     List<Line> lines = new ArrayList<>(words.lines(sheet.job()));
     if (recommendation.verdict() == Verdict.WINDOW) {
-      lines.add(new Line("Next", recommendation.nextStep()));
+      lines.add(new Line("Next", NextStepText.of(recommendation)));
       recommendation.alternatives().stream().limit(3).forEach(b -> lines.add(bench.otherPasses(b)));
       words.evenChance().ifPresent(lines::add);
-      lines.add(new Line("Why", recommendation.reason()));
+      lines.add(new Line("Why", ReasonText.of(recommendation)));
     } else {
       lines.add(new Line("Bench", bench.fixed() + "."));
       words.evenChance().ifPresent(lines::add);

@@ -16,10 +16,6 @@ import java.util.regex.Pattern;
  * place of ours.
  */
 final class StandingCautions {
-  /** Printed under every set of cautions. */
-  static final String DEFERRAL =
-      "Local codes, the insurer and licensed trades come first. This sheet does not replace them.";
-
   private static final String CONTINUOUS_WAVE_ON_WOOD =
       "CW on wood is not recommended: char comes first and then feeds on the beam, and any halt of"
           + " the hand is a burn. Use a pulsed rig or another method where you can.";

@@ -3,8 +3,6 @@ package charline.plan;
 import charline.model.CensoredPasses;
 import charline.model.Event;
 import charline.model.Trials;
-import charline.quantity.Figures;
-import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Predicted;
@@ -43,8 +41,7 @@ public final class Confirming {
     Setting start =
         Setting.on(bench, box.start().powerPercent(), box.start().speedMillimetresPerSecond());
     if (ladder.permits(start.lnDose(), start.lnIntensity())) {
-      return Optional.of(
-          suggestion(number, place, start, Purpose.CONFIRM, "confirms the start setting", known));
+      return Optional.of(suggestion(number, place, start, Purpose.CONFIRM, Motive.CONFIRM, known));
     }
     if (!untried) {
       return Optional.empty();
@@ -53,13 +50,7 @@ public final class Confirming {
     return rung.map(
         s -> {
           Suggestion climb =
-              suggestion(
-                  number,
-                  place,
-                  s,
-                  Purpose.CLIMB,
-                  "climbs to the start setting on this rig",
-                  known);
+              suggestion(number, place, s, Purpose.CLIMB, Motive.CLIMB_TO_START, known);
           ladder.add(s.lnDose(), s.lnIntensity());
           climbedTo = Optional.of(climb);
           return climb;
@@ -78,14 +69,14 @@ public final class Confirming {
   }
 
   private Suggestion suggestion(
-      int number, Place place, Setting s, Purpose purpose, String reason, int known) {
+      int number, Place place, Setting s, Purpose purpose, Motive motive, int known) {
     Predicted risk = s.predicted(outlook.charFit(), box.passes());
     Predicted clear = s.predicted(outlook.clearingFit(), box.passes());
     boolean byTrials = ladder.permits(s.lnDose(), s.lnIntensity(), known);
     return new Suggestion(
         number,
         purpose,
-        reason,
+        motive,
         place,
         s,
         bench.settings(s.powerPercent(), s.speedMillimetresPerSecond()),
@@ -93,7 +84,7 @@ public final class Confirming {
         risk.mean(),
         risk.upper(found.asked().confidence()),
         clear.mean(),
-        "adds one patch to the run that needs no model",
+        new Gain.LongerRun(),
         byTrials || climbedTo.isEmpty()
             ? OptionalInt.empty()
             : OptionalInt.of(climbedTo.get().number()));
@@ -119,26 +110,5 @@ public final class Confirming {
       }
     }
     return new CleanRun(bad, all);
-  }
-
-  /** What the run so far says without a model, and how long a clean one it takes. */
-  static String advice(CleanRun run, Asked asked, int passes) {
-    String counted =
-        run.patches() == 0
-            ? "No patch was burned at the start setting itself yet."
-            : "At the start setting %s of %s charred by %s: without any model that supports a char risk of at most %s."
-                .formatted(
-                    run.bad() == 0 ? "none" : String.valueOf(run.bad()),
-                    Figures.count(run.patches(), "patch", "patches"),
-                    Figures.count(passes, "pass", "passes"),
-                    Figures.percent(run.upperRisk(asked.confidence())));
-    return "Judge each cold and wiped; at the first brown stop and ask again. "
-        + counted
-        + " It takes %d without char in a row to support %s at %s confidence by counting alone (exact binomial, one-sided), %d at 95 %%."
-            .formatted(
-                CleanRun.needed(asked.charRisk(), asked.confidence()),
-                Figures.percent(asked.charRisk()),
-                Figures.percent(asked.confidence()),
-                CleanRun.needed(asked.charRisk(), 0.95));
   }
 }

@@ -3,7 +3,6 @@ package charline.plan;
 import charline.exposure.Exposure;
 import charline.exposure.Settings;
 import charline.model.Lookahead;
-import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.window.Asked;
 import charline.window.Bench;
@@ -50,8 +49,8 @@ final class Drafting {
       int passes,
       Place place,
       Purpose purpose,
-      String reason,
-      String effect) {}
+      Motive motive,
+      Gain gain) {}
 
   Drafting(
       Bench bench,
@@ -151,7 +150,7 @@ final class Drafting {
         bestGain = hotGain + coldGain;
         Purpose side = hotGain >= coldGain ? Purpose.HOT_SIDE : Purpose.COLD_SIDE;
         Purpose purpose = climbing ? Purpose.CLIMB : side;
-        best = draft(s, passes, place, purpose, effect(target, hotAfter, coldAfter));
+        best = draft(s, passes, place, purpose, gain(target, hotAfter, coldAfter));
         bestChar = charring;
         bestClear = clearing;
       }
@@ -172,7 +171,7 @@ final class Drafting {
         outlook.charring().prospect(s.lnDose(), s.lnIntensity(), passes, place.id());
     Lookahead.Prospect clearing =
         outlook.clearing().prospect(s.lnDose(), s.lnIntensity(), passes, place.id());
-    Draft lowest = draft(s, passes, place, Purpose.CLIMB, "shows what the lowest rung does");
+    Draft lowest = draft(s, passes, place, Purpose.CLIMB, new Gain.LowestRung());
     take(s, charring, clearing);
     return Optional.of(lowest);
   }
@@ -262,18 +261,18 @@ final class Drafting {
     return s.predicted(outlook.charFit(), passes).upper(asked.confidence());
   }
 
-  private Draft draft(Setting s, int passes, Place place, Purpose purpose, String effect) {
+  private Draft draft(Setting s, int passes, Place place, Purpose purpose, Gain gain) {
     Settings settings = bench.settings(s.powerPercent(), s.speedMillimetresPerSecond());
-    return new Draft(s, settings, passes, place, purpose, reason(purpose), effect);
+    return new Draft(s, settings, passes, place, purpose, motive(purpose), gain);
   }
 
-  private String reason(Purpose purpose) {
+  private Motive motive(Purpose purpose) {
     return switch (purpose) {
-      case CLIMB -> triedPowers.isEmpty() ? "lowest rung" : "next rung up, to bracket the onset";
-      case HOT_SIDE -> anyChar ? "narrows the hot side" : "brackets the onset of char";
-      case COLD_SIDE -> "narrows the cold side";
-      case CONTROL -> "control patch: has the rig drifted?";
-      case CONFIRM -> "confirms the start setting";
+      case CLIMB -> triedPowers.isEmpty() ? Motive.LOWEST_RUNG : Motive.NEXT_RUNG;
+      case HOT_SIDE -> anyChar ? Motive.HOT_SIDE : Motive.ONSET;
+      case COLD_SIDE -> Motive.COLD_SIDE;
+      case CONTROL -> Motive.CONTROL;
+      case CONFIRM -> Motive.CONFIRM;
     };
   }
 
@@ -297,13 +296,7 @@ final class Drafting {
     outlookTakes(s, passes, place);
     return Optional.of(
         new Draft(
-            s,
-            control,
-            passes,
-            place,
-            Purpose.CONTROL,
-            reason(Purpose.CONTROL),
-            "tells a change of the rig from one of the settings"));
+            s, control, passes, place, Purpose.CONTROL, Motive.CONTROL, new Gain.SeesDrift()));
   }
 
   private void outlookTakes(Setting s, int passes, Place place) {
@@ -318,14 +311,10 @@ final class Drafting {
     return aim().target().lnMiddle();
   }
 
-  private String effect(Outlook.Target target, double hotAfter, double coldAfter) {
+  private static Gain gain(Outlook.Target target, double hotAfter, double coldAfter) {
     double z = 1.2815515655446004; // 90 % of a normal, one-sided: what a limit is usually asked at
-    return "hot limit uncertain by %s instead of %s, cold limit by %s instead of %s"
-        .formatted(
-            Figures.within(z * hotAfter),
-            Figures.within(z * target.hotSpread()),
-            Figures.within(z * coldAfter),
-            Figures.within(z * target.coldSpread()));
+    return new Gain.Narrows(
+        z * hotAfter, z * target.hotSpread(), z * coldAfter, z * target.coldSpread());
   }
 
   /** True if the trials or a patch earlier in a list permit a setting. */

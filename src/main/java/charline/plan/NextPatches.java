@@ -15,8 +15,8 @@ import java.util.Optional;
  * @param asked what the window has to keep
  * @param site where they are to be burned
  * @param window what the trials say so far; empty where there are none
- * @param headline where things stand, in a sentence
- * @param advice how to go on, in a sentence or two
+ * @param standing where things are
+ * @param advice how to go on
  * @param suggestions in the order of burning; empty where nothing should be burned
  */
 public record NextPatches(
@@ -24,8 +24,8 @@ public record NextPatches(
     Asked asked,
     Site site,
     Optional<Recommendation> window,
-    String headline,
-    String advice,
+    Standing standing,
+    Advice advice,
     List<Suggestion> suggestions) {
   public NextPatches {
     suggestions = numbered(suggestions);

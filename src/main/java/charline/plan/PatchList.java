@@ -16,10 +16,6 @@ import java.util.Random;
 
 /** Writes drafts down as a list: control patches put in, cool rungs first, lots within a rung. */
 final class PatchList {
-  static final String STOP =
-      "Burn them in this order and judge each cold and wiped after every pass. At the first brown"
-          + " stop that patch; skip what hangs on a patch that charred, and ask again.";
-
   private final Bench bench;
   private final Asked asked;
   private final Outlook outlook;
@@ -91,7 +87,7 @@ final class PatchList {
     return new Suggestion(
         number,
         draft.purpose(),
-        draft.reason(),
+        draft.motive(),
         draft.place(),
         s,
         draft.settings(),
@@ -99,7 +95,7 @@ final class PatchList {
         risk.mean(),
         risk.upper(asked.confidence()),
         clear.mean(),
-        draft.effect(),
+        draft.gain(),
         OptionalInt.empty());
   }
 

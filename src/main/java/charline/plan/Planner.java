@@ -65,8 +65,8 @@ public record Planner(Fitter fitter, int boards) {
           asked,
           site,
           Optional.empty(),
-          "Nothing was burned yet, so nothing may be burned on the piece.",
-          "Begin on an offcut with the same wood and the same coats, or on another hidden spot that may char.",
+          new Standing.NothingBurned(),
+          new Advice.BeginOnOffcut(),
           List.of());
     }
     Random lots = new Random(2026);
@@ -82,8 +82,8 @@ public record Planner(Fitter fitter, int boards) {
         asked,
         site,
         Optional.empty(),
-        "Nothing was burned yet: a ladder from a dose that is safe by all that is held beforehand.",
-        PatchList.STOP,
+        new Standing.FirstLadder(),
+        new Advice.InOrder(),
         PatchList.ordered(drafts, drafting, 0, lots));
   }
 
@@ -120,8 +120,8 @@ public record Planner(Fitter fitter, int boards) {
         found.asked(),
         site,
         Optional.of(found),
-        found.reason(),
-        found.nextStep(),
+        new Standing.AsFound(found.reasons()),
+        new Advice.AsFound(found.nextSteps(), false),
         List.of());
   }
 
@@ -143,24 +143,18 @@ public record Planner(Fitter fitter, int boards) {
         asked,
         site,
         Optional.of(found),
-        found.reason(),
+        new Standing.AsFound(found.reasons()),
         advice(found, drafts, site),
         PatchList.ordered(drafts, drafting, known, lots));
   }
 
-  private static String advice(Recommendation found, List<Suggestion> drafts, Site site) {
+  private static Advice advice(Recommendation found, List<Suggestion> drafts, Site site) {
     if (drafts.isEmpty()) {
-      return nothingAllowed(site);
+      return new Advice.NothingAllowed(site);
     }
     return found.verdict() == Verdict.UNRELIABLE
-        ? found.nextStep() + " " + PatchList.STOP
-        : PatchList.STOP;
-  }
-
-  private static String nothingAllowed(Site site) {
-    return site == Site.PIECE
-        ? "No setting keeps the char risk of a patch on the piece within the asked limit yet; burn on an offcut first."
-        : "No setting that this rig can dial follows on what was burned without char; burn cooler patches first.";
+        ? new Advice.AsFound(found.nextSteps(), true)
+        : new Advice.InOrder();
   }
 
   /** The same setting again, on boards not burned yet where there are any. */
@@ -203,9 +197,8 @@ public record Planner(Fitter fitter, int boards) {
         asked,
         site,
         Optional.of(found),
-        "A window stands; these patches confirm its start setting%s."
-            .formatted(untried ? " on a rig that has burned none of the trials" : ""),
-        Confirming.advice(run, asked, box.passes()),
+        new Standing.ToConfirm(untried),
+        new Advice.Repeat(run, asked, box.passes()),
         list);
   }
 

@@ -8,7 +8,7 @@ import java.util.OptionalInt;
  *
  * @param number its place in the list, from 1
  * @param purpose why
- * @param reason why, in a few words
+ * @param motive why, finer
  * @param place on what
  * @param setting power and speed
  * @param settings everything dialled in
@@ -17,14 +17,14 @@ import java.util.OptionalInt;
  * @param charRiskUpper one-sided upper bound of that chance at the asked confidence, the worse of
  *     the usual and the sturdier prior
  * @param clearChanceMean chance that the finish is gone by the last pass
- * @param effect what it is expected to do to the window, in a few words
+ * @param gain what it is expected to do to the window
  * @param onlyAfter number of the patch that must have stayed without char before; empty where the
  *     trials so far permit it
  */
 public record Suggestion(
     int number,
     Purpose purpose,
-    String reason,
+    Motive motive,
     Place place,
     Setting setting,
     Settings settings,
@@ -32,13 +32,13 @@ public record Suggestion(
     double charRiskMean,
     double charRiskUpper,
     double clearChanceMean,
-    String effect,
+    Gain gain,
     OptionalInt onlyAfter) {
   Suggestion on(Place other) {
     return new Suggestion(
         number,
         purpose,
-        reason,
+        motive,
         other,
         setting,
         settings,
@@ -46,7 +46,7 @@ public record Suggestion(
         charRiskMean,
         charRiskUpper,
         clearChanceMean,
-        effect,
+        gain,
         onlyAfter);
   }
 
@@ -54,7 +54,7 @@ public record Suggestion(
     return new Suggestion(
         position,
         purpose,
-        reason,
+        motive,
         place,
         setting,
         settings,
@@ -62,7 +62,7 @@ public record Suggestion(
         charRiskMean,
         charRiskUpper,
         clearChanceMean,
-        effect,
+        gain,
         licence);
   }
 }

@@ -10,11 +10,9 @@ import java.util.List;
  *
  * @param areaSquareMetres area of the job
  * @param parts what the time is made of
- * @param warnings where less is reckoned than the cautions ask for, a sentence or two each
- * @param assumptions what was taken for granted, a sentence each
+ * @param basis what it was worked out from
  */
-public record Quote(
-    double areaSquareMetres, List<Part> parts, List<String> warnings, List<String> assumptions) {
+public record Quote(double areaSquareMetres, List<Part> parts, Basis basis) {
   /**
    * Hours as a range.
    *
@@ -43,16 +41,34 @@ public record Quote(
   /**
    * One part of the time.
    *
-   * @param name what is done
+   * @param task what is done
    * @param hours how long
-   * @param how what it was reckoned from
    */
-  public record Part(String name, Hours hours, String how) {}
+  public record Part(Task task, Hours hours) {}
+
+  /** What takes time. */
+  public enum Task {
+    BEAM,
+    COOLING,
+    TEST_PATCHES,
+    SET_UP,
+    MASKING,
+    FIRE_WATCH
+  }
+
+  /**
+   * What a quote was worked out from.
+   *
+   * @param quoting area, factors and times of a day
+   * @param onePass area rate of one pass
+   * @param passes over the job
+   * @param days with the beam at work
+   */
+  public record Basis(
+      Quoting quoting, AreaRate onePass, Quoting.Passes passes, Quoting.Days days) {}
 
   public Quote {
     parts = List.copyOf(parts);
-    warnings = List.copyOf(warnings);
-    assumptions = List.copyOf(assumptions);
   }
 
   /** All parts together; the ends add up as if all went well, or none did. */

@@ -3,14 +3,13 @@ package charline.quote;
 import charline.exposure.AreaRate;
 import charline.model.Estimate;
 import charline.model.Posterior;
-import charline.quantity.Figures;
 import charline.quantity.Invariant;
 import charline.quote.Quote.Hours;
 import charline.quote.Quote.Part;
+import charline.quote.Quote.Task;
 import charline.refusal.Refusal;
 import charline.window.Box;
 import charline.window.Recommendation;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -39,7 +38,7 @@ public record Quoting(
   static final double LEAST_FIRE_WATCH_MINUTES = 60;
 
   /** Confirming patches on a hidden spot of the piece, each judged cold. */
-  private static final int TEST_PATCHES = 3;
+  public static final int TEST_PATCHES = 3;
 
   private static final Hours TEST_PATCH_MINUTES = new Hours(5, 10, 15);
 
@@ -152,10 +151,10 @@ public record Quoting(
   }
 
   /** Whole passes over the job: where all goes well, as the window has it, where it does not. */
-  record Passes(int low, int usual, int high) {}
+  public record Passes(int low, int usual, int high) {}
 
   /** Days with the beam at work, each with its set-up and fire watch. */
-  private record Days(int low, int usual, int high) {}
+  public record Days(int low, int usual, int high) {}
 
   /**
    * The job at the start setting of a window.
@@ -169,8 +168,8 @@ public record Quoting(
             .orElseThrow(
                 () ->
                     Refusal.usage(
-                        "A quote rests on a window, and there is none for %s: %s"
-                            .formatted(found.stratum().words(), found.nextStep())));
+                        "A quote rests on a window, and there is none for %s."
+                            .formatted(found.stratum().words())));
     AreaRate onePass =
         new AreaRate(box.start().netAreaRateSquareCentimetresPerMinute() * box.passes() / 60);
     return of(onePass, passes(found, box));
@@ -211,55 +210,30 @@ public record Quoting(
             days(work.low() + cooling.low()),
             days(work.usual() + cooling.usual()),
             days(work.high() + cooling.high()));
-    List<Part> parts = new ArrayList<>();
-    parts.add(
-        new Part(
-            "beam and handling",
-            work,
-            "%s m2 at %s m2/h per pass, %s, hand efficiency %s%s"
-                .formatted(
-                    Figures.digits(areaSquareMetres, 6),
-                    Figures.digits(onePass.squareMetresPerHour(), 3),
-                    range(
-                        Figures.count(passes.usual(), "pass", "passes"),
-                        passes.low(),
-                        passes.high()),
-                    shareRange(),
-                    edges == 1 ? "" : ", edges x " + Figures.digits(edges, 3))));
-    parts.add(
-        new Part("cooling", cooling, "rest between passes: the wood must be cold before the next"));
-    parts.add(
-        new Part(
-            "test patches",
-            Hours.minutes(
-                TEST_PATCHES * TEST_PATCH_MINUTES.low(),
-                TEST_PATCHES * TEST_PATCH_MINUTES.usual(),
-                TEST_PATCHES * TEST_PATCH_MINUTES.high()),
-            TEST_PATCHES + " on a hidden spot of the piece, judged cold and wiped"));
-    parts.add(
-        new Part("set-up", daily(setUpMinutes, days), "with extraction and clean-up, each day"));
-    parts.add(
-        new Part(
-            "masking",
-            Hours.minutes(
-                maskingMinutesPerSquareMetre.low() * areaSquareMetres,
-                maskingMinutesPerSquareMetre.usual() * areaSquareMetres,
-                maskingMinutesPerSquareMetre.high() * areaSquareMetres),
-            "by the area"));
-    parts.add(
-        new Part(
-            "fire watch",
-            daily(fireWatchMinutes, days),
-            "after the last pass of each day (NFPA 51B, 2019: 1 hour; some schemes up to 3 more)"));
-    return new Quote(areaSquareMetres, parts, warnings(), assumptions(days, passes));
+    List<Part> parts =
+        List.of(
+            new Part(Task.BEAM, work),
+            new Part(Task.COOLING, cooling),
+            new Part(
+                Task.TEST_PATCHES,
+                Hours.minutes(
+                    TEST_PATCHES * TEST_PATCH_MINUTES.low(),
+                    TEST_PATCHES * TEST_PATCH_MINUTES.usual(),
+                    TEST_PATCHES * TEST_PATCH_MINUTES.high())),
+            new Part(Task.SET_UP, daily(setUpMinutes, days)),
+            new Part(
+                Task.MASKING,
+                Hours.minutes(
+                    maskingMinutesPerSquareMetre.low() * areaSquareMetres,
+                    maskingMinutesPerSquareMetre.usual() * areaSquareMetres,
+                    maskingMinutesPerSquareMetre.high() * areaSquareMetres)),
+            new Part(Task.FIRE_WATCH, daily(fireWatchMinutes, days)));
+    return new Quote(areaSquareMetres, parts, new Quote.Basis(this, onePass, passes, days));
   }
 
-  private List<String> warnings() {
-    return fireWatchMinutes.low() >= LEAST_FIRE_WATCH_MINUTES
-        ? List.of()
-        : List.of(
-            "A fire watch of %s min is less than the cautions ask for: NFPA 51B (2019) has one hour after the last pass, longer over hidden cavities; insurers and permits may ask for more. Keep the hour, and quote it."
-                .formatted(Figures.digits(fireWatchMinutes.low(), 3)));
+  /** True if the fire watch is shorter than the cautions ask for. */
+  public boolean fireWatchTooShort() {
+    return fireWatchMinutes.low() < LEAST_FIRE_WATCH_MINUTES;
   }
 
   private double hours(AreaRate onePass, int passes, double share) {
@@ -273,41 +247,5 @@ public record Quoting(
   private static Hours daily(Hours minutes, Days days) {
     return Hours.minutes(
         minutes.low() * days.low(), minutes.usual() * days.usual(), minutes.high() * days.high());
-  }
-
-  private String shareRange() {
-    return efficiency.low() == efficiency.high()
-        ? Figures.percent(efficiency.usual())
-        : "%s (%s to %s)"
-            .formatted(
-                Figures.percent(efficiency.usual()),
-                Figures.percent(efficiency.low()),
-                Figures.percent(efficiency.high()));
-  }
-
-  private static String range(String usual, int low, int high) {
-    return low == high ? usual : "%s (%d to %d)".formatted(usual, low, high);
-  }
-
-  private List<String> assumptions(Days days, Passes passes) {
-    List<String> all = new ArrayList<>();
-    all.add(
-        "The whole area is flat, of the same wood and coats as the trials, and the start setting is"
-            + " kept.");
-    all.add(
-        "At up to %s h of beam, handling and cooling a day, the work takes %s; set-up and fire watch come on top each day, test patches and masking once."
-            .formatted(
-                Figures.digits(hoursADay, 3),
-                range(Figures.count(days.usual(), "day", "days"), days.low(), days.high())));
-    if (passes.high() > passes.usual()) {
-      all.add(
-          "More passes than the window has are reckoned for the high end, not allowed: what is left"
-              + " after them is another method's, at much the same pace.");
-    }
-    all.add(
-        "Hand efficiency, set-up, masking, cooling and patch times that you did not set are common"
-            + " practice with no published source; put in your own.");
-    all.add("Travel, refinishing and waste disposal are not in it.");
-    return all;
   }
 }

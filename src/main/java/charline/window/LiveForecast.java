@@ -1,6 +1,5 @@
 package charline.window;
 
-import charline.exposure.Emission;
 import charline.exposure.Exposure;
 import charline.model.Event;
 import charline.model.Evidence;
@@ -46,15 +45,14 @@ public final class LiveForecast {
    * @param charRiskUpper one-sided upper bound of that risk at the asked confidence
    * @param clearChanceMean clearing chance, averaged over the posterior
    * @param clearChanceLower one-sided lower bound of that chance at the asked confidence
-   * @param beyond in what the setting lies outside the trials, such as "a higher dose than any
-   *     trial"; empty inside them
+   * @param beyond in what the setting lies outside the trials; empty inside them
    */
   public record Expected(
       double charRiskMean,
       double charRiskUpper,
       double clearChanceMean,
       double clearChanceLower,
-      List<String> beyond) {
+      List<Beyond> beyond) {
     public Expected {
       beyond = List.copyOf(beyond);
     }
@@ -84,32 +82,27 @@ public final class LiveForecast {
         beyond(Math.log(dose), Math.log(exposure.intensity()), passes));
   }
 
-  private List<String> beyond(double lnDose, double lnIntensity, int passes) {
+  private List<Beyond> beyond(double lnDose, double lnIntensity, int passes) {
     if (reach.holds(lnDose, lnIntensity, passes)) {
       return List.of();
     }
-    String intensity = trials.stratum().emission() == Emission.PULSED ? "fluence" : "irradiance";
-    List<String> words = new ArrayList<>();
-    aside(words, lnDose, reach.lnLowestDose(), reach.lnHighestDose(), "dose");
-    aside(words, lnIntensity, reach.lnLowestIntensity(), reach.lnHighestIntensity(), intensity);
+    List<Beyond> sides = new ArrayList<>();
+    if (lnDose > reach.lnHighestDose()) {
+      sides.add(Beyond.HIGHER_DOSE);
+    } else if (lnDose < reach.lnLowestDose()) {
+      sides.add(Beyond.LOWER_DOSE);
+    }
+    if (lnIntensity > reach.lnHighestIntensity()) {
+      sides.add(Beyond.HIGHER_INTENSITY);
+    } else if (lnIntensity < reach.lnLowestIntensity()) {
+      sides.add(Beyond.LOWER_INTENSITY);
+    }
     if (passes > reach.mostPasses()) {
-      words.add("more passes than any trial");
+      sides.add(Beyond.MORE_PASSES);
     } else if (passes < reach.fewestPasses()) {
-      words.add("fewer passes than any trial");
+      sides.add(Beyond.FEWER_PASSES);
     }
-    if (words.isEmpty()) {
-      words.add("a mix of dose, " + intensity + " and passes unlike any trial");
-    }
-    return words;
-  }
-
-  private static void aside(
-      List<String> words, double value, double low, double high, String quantity) {
-    if (value > high) {
-      words.add("a higher " + quantity + " than any trial");
-    } else if (value < low) {
-      words.add("a lower " + quantity + " than any trial");
-    }
+    return sides.isEmpty() ? List.of(Beyond.UNLIKE_MIX) : sides;
   }
 
   /** False where a window of these trials would be called unreliable. */

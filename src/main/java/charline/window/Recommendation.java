@@ -17,8 +17,8 @@ import java.util.stream.Stream;
  * @param evidence plain counts
  * @param bench the rig and its fixed knobs
  * @param verdict what can be said
- * @param reason why, in one or two sentences
- * @param nextStep what to do now, in one or two sentences
+ * @param reasons why, in the order of telling
+ * @param nextSteps what to do now, in order
  * @param chanceAnyWindow posterior chance that any setting keeps what was asked
  * @param chosen the box with the best net area rate, present only for {@link Verdict#WINDOW}
  * @param alternatives boxes for other numbers of passes, passes rising
@@ -35,8 +35,8 @@ public record Recommendation(
     Evidence evidence,
     Bench bench,
     Verdict verdict,
-    String reason,
-    String nextStep,
+    List<Reason> reasons,
+    List<NextStep> nextSteps,
     double chanceAnyWindow,
     Optional<Box> chosen,
     List<Box> alternatives,
@@ -46,6 +46,8 @@ public record Recommendation(
     Optional<ModelFit> clearingFit,
     List<Patch> patches) {
   public Recommendation {
+    reasons = List.copyOf(reasons);
+    nextSteps = List.copyOf(nextSteps);
     alternatives = List.copyOf(alternatives);
     patches = List.copyOf(patches);
   }

@@ -14,6 +14,7 @@ import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.trial.Tone;
+import charline.wording.DriftText;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -118,7 +119,7 @@ class DriftTest {
     assertThat(drift.watches()).hasSize(1);
     assertThat(drift.watches().get(0).points()).hasSize(16);
     assertThat(drift.since()).isEmpty();
-    assertThat(drift.advice()).isEmpty();
+    assertThat(drift.shift()).isEmpty();
   }
 
   @Test
@@ -131,7 +132,7 @@ class DriftTest {
     // to within two control patches of the one on which the beam fell off
     assertThat(drift.since().get())
         .isBetween(patches.get(12 + 8).burnedAt(), patches.get(12 + 12).burnedAt());
-    assertThat(drift.advice())
+    assertThat(drift.shift().map(DriftText::advice))
         .hasValue(
             "Rig Heron has drifted since 2026-11-02: check the protective window, the spot and the"
                 + " meter, and burn a control patch before anything else.");
@@ -211,7 +212,7 @@ class DriftTest {
   }
 
   private static Drift.Watch shifted(OffsetDateTime since) {
-    return new Drift.Watch("power checks", List.of(), 4, Optional.of(since), true);
+    return new Drift.Watch(new Drift.PowerChecks(), List.of(), 4, Optional.of(since), true);
   }
 
   @Test

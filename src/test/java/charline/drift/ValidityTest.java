@@ -9,6 +9,7 @@ import charline.trial.Caution;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.trial.Stratum;
+import charline.wording.DriftText;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
@@ -55,7 +56,7 @@ class ValidityTest {
     Validity validity = validity(InventedShop.HERON.id(), InventedShop.DAY, 0.8);
 
     assertThat(validity.untried()).isFalse();
-    assertThat(validity.notValid())
+    assertThat(DriftText.notValid(validity))
         .hasValue(
             new Caution(
                 "Not valid",
@@ -67,8 +68,11 @@ class ValidityTest {
 
   @Test
   void a_steady_rig_and_trials_from_after_a_drift_make_a_valid_one() {
-    assertThat(validity(InventedShop.HERON.id(), InventedShop.DAY, 0.99).notValid()).isEmpty();
-    assertThat(validity(InventedShop.HERON.id(), InventedShop.DAY.minusDays(9), 0.8).notValid())
+    assertThat(DriftText.notValid(validity(InventedShop.HERON.id(), InventedShop.DAY, 0.99)))
+        .isEmpty();
+    assertThat(
+            DriftText.notValid(
+                validity(InventedShop.HERON.id(), InventedShop.DAY.minusDays(9), 0.8)))
         .isEmpty();
   }
 
@@ -77,6 +81,6 @@ class ValidityTest {
     Validity validity = validity(ANOTHER, InventedShop.DAY, 0.8);
 
     assertThat(validity.untried()).isTrue();
-    assertThat(validity.notValid()).isEmpty();
+    assertThat(DriftText.notValid(validity)).isEmpty();
   }
 }

@@ -7,7 +7,9 @@ import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
+import charline.model.Event;
 import charline.model.Evidence;
+import charline.model.check.FitFinding;
 import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.Finish;
@@ -24,7 +26,9 @@ import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.MapCell;
+import charline.window.NextStep;
 import charline.window.Range;
+import charline.window.Reason;
 import charline.window.Recommendation;
 import charline.window.SpeedKnob;
 import charline.window.Verdict;
@@ -123,8 +127,8 @@ final class Boathouse {
             (int) patches.stream().filter(p -> p.lastReading().outcome().cleared(false)).count()),
         bench(Emission.PULSED),
         verdict,
-        reason(verdict),
-        nextStep(verdict),
+        reasons(verdict),
+        nextSteps(verdict),
         switch (verdict) {
           case WINDOW -> 0.98;
           case NOT_YET -> 0.61;
@@ -140,27 +144,29 @@ final class Boathouse {
         patches);
   }
 
-  private static String reason(Verdict verdict) {
+  private static List<Reason> reasons(Verdict verdict) {
     return switch (verdict) {
-      case WINDOW -> "Between 38 and 46 % both promises hold with 90 % confidence.";
+      case WINDOW -> List.of(new Reason.PromisesKept(Asked.USUAL, false));
       case NOT_YET ->
-          "The finish clears where the wood is probably safe, but 23 patches on 4 boards cannot"
-              + " show a char risk below 5 % with 90 % confidence.";
-      case NONE ->
-          "On these boards the wood chars at nearly the dose that clears the finish. The chance"
-              + " that any setting keeps both promises is 4 %.";
+          List.of(
+              new Reason.NoPatchCharred(),
+              new Reason.BestSettingBreaks(
+                  forecast(42, 17, 2, 0.9), SpeedKnob.Kind.HAND, Asked.USUAL),
+              new Reason.CharNotSeen(3));
+      case NONE -> List.of(new Reason.CharsWhereItClears(0.04));
       case UNRELIABLE ->
-          "The sampling of the burn-onset model failed its own check, so no bound can be trusted.";
+          List.of(
+              new Reason.ModelFails(List.of(new FitFinding.Sampling(Event.CHAR, 0.9, false)), 0));
     };
   }
 
-  private static String nextStep(Verdict verdict) {
+  private static List<NextStep> nextSteps(Verdict verdict) {
     return switch (verdict) {
-      case WINDOW -> "Burn one control patch on every new board before the work.";
+      case WINDOW -> List.of(new NextStep.ConfirmOnPiece());
       case NOT_YET ->
-          "Burn 6 more patches around 42 % and 17 mm/s, on two boards that have none yet.";
-      case NONE -> "Lift this finish by another method, such as steam and scraper on a test piece.";
-      case UNRELIABLE -> "Check the log for wrong entries, then burn three control patches.";
+          List.of(new NextStep.BurnPatches(42, SpeedKnob.Kind.HAND, List.of(21.0, 17.0, 13.6), 3));
+      case NONE -> List.of(new NextStep.UseAnotherMethod());
+      case UNRELIABLE -> List.of(new NextStep.AmendOrSplit());
     };
   }
 

@@ -3,6 +3,9 @@ package charline.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.exposure.Emission;
+import charline.model.Event;
+import charline.model.check.FitFinding;
+import charline.model.check.Severity;
 import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.Finish;
@@ -14,6 +17,8 @@ import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.JobRisk;
 import charline.window.MapCell;
+import charline.window.NextStep;
+import charline.window.Reason;
 import charline.window.Recommendation;
 import charline.window.Verdict;
 import charline.window.WindowMap;
@@ -27,6 +32,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class WindowSheetPropertyTest {
   private static final String HOSTILE = "</title><script>alert('x')</script>\" onload=\"alert(1)";
+
+  private static final FitFinding HOSTILE_PATCH =
+      new FitFinding.SurprisingPatch(
+          Severity.FAILS, Event.CHAR, HOSTILE, FitFinding.Surprise.EARLY, 2, 9, 0.01);
 
   @ParameterizedTest
   @EnumSource(Verdict.class)
@@ -123,8 +132,8 @@ class WindowSheetPropertyTest {
             full.evidence(),
             full.bench(),
             verdict,
-            "Nothing has been burned yet.",
-            "Burn six patches.",
+            List.of(new Reason.NothingTried()),
+            List.of(new NextStep.ClimbFromLowest()),
             Double.NaN,
             Optional.empty(),
             List.of(),
@@ -135,7 +144,7 @@ class WindowSheetPropertyTest {
             List.of());
 
     assertThat(sheet(bare))
-        .contains("Nothing has been burned yet.", "No map: the models could not be fitted")
+        .contains("Nothing that this rig can dial", "No map: the models could not be fitted")
         .contains("per 25 cm² (size not logged)")
         .doesNotContain("NaN", "<figure");
   }
@@ -161,8 +170,8 @@ class WindowSheetPropertyTest {
             pulsed.evidence(),
             bench,
             pulsed.verdict(),
-            pulsed.reason(),
-            pulsed.nextStep(),
+            pulsed.reasons(),
+            pulsed.nextSteps(),
             pulsed.chanceAnyWindow(),
             Optional.empty(),
             List.of(),
@@ -197,8 +206,8 @@ class WindowSheetPropertyTest {
         r.evidence(),
         r.bench(),
         r.verdict(),
-        r.reason(),
-        r.nextStep(),
+        r.reasons(),
+        r.nextSteps(),
         r.chanceAnyWindow(),
         chosen,
         r.alternatives(),
@@ -222,8 +231,8 @@ class WindowSheetPropertyTest {
             r.bench().pulses(),
             r.bench().speed()),
         r.verdict(),
-        HOSTILE,
-        HOSTILE,
+        List.of(new Reason.ModelFails(List.of(HOSTILE_PATCH), 0)),
+        List.of(new NextStep.CheckPatch(HOSTILE_PATCH)),
         r.chanceAnyWindow(),
         r.chosen(),
         r.alternatives(),

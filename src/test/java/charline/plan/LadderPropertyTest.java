@@ -12,6 +12,7 @@ import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.window.Asked;
 import charline.window.LiveForecast;
+import charline.wording.PlanText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -112,7 +113,7 @@ class LadderPropertyTest {
 
       assertThat(list.get(0).setting().lnDose()).isLessThanOrEqualTo(lnFirst + 1e-9);
       assertThat(list.get(0).onlyAfter()).isEqualTo(OptionalInt.empty());
-      assertThat(list.get(0).reason()).isEqualTo("lowest rung");
+      assertThat(PlanText.motive(list.get(0).motive())).isEqualTo("lowest rung");
     }
   }
 

@@ -11,6 +11,7 @@ import charline.trial.Reading;
 import charline.trial.Stratum;
 import charline.window.Asked;
 import charline.window.Bench;
+import charline.wording.PlanText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -52,11 +53,11 @@ class PlannerTest {
   void from_nothing_a_ladder_rises_by_at_most_a_quarter_from_a_safe_dose() {
     NextPatches next = PLANNER.first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, List.of(), 6);
 
-    assertThat(next.headline())
+    assertThat(PlanText.standing(next.standing()))
         .isEqualTo(
-            "Nothing was burned yet: a ladder from a dose that is safe by all that is held beforehand.");
+            "Nothing was burned yet: the ladder begins at a dose that the priors call safe.");
     assertThat(next.suggestions()).hasSize(6);
-    assertThat(next.suggestions().get(0).reason()).isEqualTo("lowest rung");
+    assertThat(PlanText.motive(next.suggestions().get(0).motive())).isEqualTo("lowest rung");
     assertThat(next.suggestions().stream().map(s -> s.place().name()).distinct())
         .containsExactlyInAnyOrder(
             "new board 1", "new board 2", "new board 3", "new board 4", "new board 5");
@@ -104,7 +105,7 @@ class PlannerTest {
     NextPatches next = PLANNER.first(InventedShop.BENCH, Asked.USUAL, Site.PIECE, BOARDS, 6);
 
     assertThat(next.suggestions()).isEmpty();
-    assertThat(next.headline())
+    assertThat(PlanText.standing(next.standing()))
         .isEqualTo("Nothing was burned yet, so nothing may be burned on the piece.");
   }
 
@@ -133,7 +134,8 @@ class PlannerTest {
     List<Suggestion> list = next(shop, Site.OFFCUT, 12).suggestions();
 
     assertThat(list.get(2).purpose()).isEqualTo(Purpose.CONTROL);
-    assertThat(list.get(2).reason()).isEqualTo("control patch: has the rig drifted?");
+    assertThat(PlanText.motive(list.get(2).motive()))
+        .isEqualTo("control patch: has the rig drifted?");
     assertThat(list.get(10).purpose()).isEqualTo(Purpose.CONTROL);
     assertThat(list.stream().filter(s -> s.purpose() == Purpose.CONTROL)).hasSize(2);
     assertThat(shop.patches().stream().map(Patch::settings)).contains(list.get(2).settings());
@@ -178,7 +180,7 @@ class PlannerTest {
         .allMatch(s -> s.purpose() == Purpose.CONFIRM)
         .allMatch(s -> s.charRiskUpper() <= Asked.USUAL.charRisk());
     assertThat(next.suggestions().stream().map(s -> s.place().name()).distinct()).hasSize(3);
-    assertThat(next.advice())
+    assertThat(PlanText.advice(next.advice()))
         .contains("It takes 45 without char in a row to support 5 % at 90 % confidence")
         .endsWith("59 at 95 %.");
   }
@@ -190,7 +192,8 @@ class PlannerTest {
     double start = next.window().orElseThrow().chosen().orElseThrow().start().doseJoulesPerCm2();
     List<Suggestion> list = next.suggestions();
 
-    assertThat(next.headline()).endsWith("on a rig that has burned none of the trials.");
+    assertThat(PlanText.standing(next.standing()))
+        .endsWith("on a rig that has burned none of the trials.");
     assertThat(list)
         .extracting(Suggestion::purpose)
         .startsWith(Purpose.CLIMB, Purpose.CLIMB)
@@ -220,7 +223,8 @@ class PlannerTest {
     readings.add(Pieces.after(999_999_999, readings.remove(readings.size() - 1)));
     shop.patches().set(0, Pieces.withReadings(first, readings));
     NextPatches next = next(shop, Site.OFFCUT, 2);
-    assertThat(next.headline()).startsWith("P-0001 had not cleared after 999999999 passes");
+    assertThat(PlanText.standing(next.standing()))
+        .startsWith("P-0001 had not cleared after 999999999 passes");
     assertThat(next.suggestions()).hasSize(2).allMatch(s -> s.passes() <= Planner.PASSES);
   }
 

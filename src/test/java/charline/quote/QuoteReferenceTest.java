@@ -17,6 +17,7 @@ import charline.window.Bench;
 import charline.window.Forecast;
 import charline.window.Recommendation;
 import charline.window.WindowFinder;
+import charline.wording.QuoteText;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -37,11 +38,11 @@ class QuoteReferenceTest {
   void the_parts_are_shown_and_add_up() {
     Quote quote = Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
 
-    assertThat(quote.parts().stream().map(Quote.Part::name))
+    assertThat(quote.parts().stream().map(p -> QuoteText.task(p.task())))
         .containsExactly(
             "beam and handling", "cooling", "test patches", "set-up", "masking", "fire watch");
     assertThat(quote.parts().get(0).hours().usual()).isCloseTo(3.47222, within(5e-6));
-    assertThat(quote.parts().get(0).how())
+    assertThat(QuoteText.how(Quote.Task.BEAM, quote))
         .isEqualTo("4.5 m2 at 6.48 m2/h per pass, 3 passes, hand efficiency 60 % (50 % to 70 %)");
     // 3.47222 + 2 x 5 min + 3 x 10 min + 60 min + 45 min + 60 min
     assertThat(quote.total().usual()).isCloseTo(3.47222 + 205 / 60.0, within(1e-5));
@@ -61,28 +62,25 @@ class QuoteReferenceTest {
             .of(ONE_PASS, new Quoting.Passes(3, 3, 3));
 
     // 3.47222 h, 2 x 4 min, 30 min, 4.5 x 12 min and 120 min; only the test patches stay a range.
-    assertThat(quote.parts().stream().filter(p -> !p.name().equals("test patches")))
+    assertThat(quote.parts().stream().filter(p -> p.task() != Quote.Task.TEST_PATCHES))
         .allMatch(p -> p.hours().low() == p.hours().high());
     assertThat(quote.total().usual())
         .isCloseTo(3.47222 + (8 + 30 + 30 + 54 + 120) / 60.0, within(1e-5));
-    assertThat(quote.warnings()).isEmpty();
+    assertThat(QuoteText.warnings(quote)).isEmpty();
   }
 
   /** NFPA 51B (2019): a fire watch of one hour after hot work. */
   @Test
   void a_fire_watch_below_an_hour_is_quoted_only_with_a_plain_word() {
-    assertThat(Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3)).warnings()).isEmpty();
-    assertThat(
-            Quoting.usual(4.5)
-                .withFireWatch(60)
-                .of(ONE_PASS, new Quoting.Passes(3, 3, 3))
-                .warnings())
+    assertThat(QuoteText.warnings(Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3))))
         .isEmpty();
     assertThat(
-            Quoting.usual(4.5)
-                .withFireWatch(30)
-                .of(ONE_PASS, new Quoting.Passes(3, 3, 3))
-                .warnings())
+            QuoteText.warnings(
+                Quoting.usual(4.5).withFireWatch(60).of(ONE_PASS, new Quoting.Passes(3, 3, 3))))
+        .isEmpty();
+    assertThat(
+            QuoteText.warnings(
+                Quoting.usual(4.5).withFireWatch(30).of(ONE_PASS, new Quoting.Passes(3, 3, 3))))
         .containsExactly(
             "A fire watch of 30 min is less than the cautions ask for: NFPA 51B (2019) has one hour"
                 + " after the last pass, longer over hidden cavities; insurers and permits may ask"
@@ -107,7 +105,7 @@ class QuoteReferenceTest {
     // 37.04
     // h and 20 min at the high one
     assertThat(quote.parts().get(5).hours()).isEqualTo(new Quote.Hours(5, 6, 28));
-    assertThat(quote.assumptions()).contains(days("6 days (5 to 7)"));
+    assertThat(QuoteText.assumptions(quote)).contains(days("6 days (5 to 7)"));
   }
 
   /** 24 m2: once over at 70 % is 5.29 h, three times at 60 % 18.52 h, at 50 % 22.22 h. */
@@ -117,8 +115,8 @@ class QuoteReferenceTest {
 
     assertThat(quote.parts().get(3).hours()).isEqualTo(new Quote.Hours(0.75, 4, 6));
     assertThat(quote.parts().get(5).hours()).isEqualTo(new Quote.Hours(1, 4, 16));
-    assertThat(quote.assumptions()).contains(days("4 days (1 to 4)"));
-    assertThat(Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3)).assumptions())
+    assertThat(QuoteText.assumptions(quote)).contains(days("4 days (1 to 4)"));
+    assertThat(QuoteText.assumptions(Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3))))
         .contains(days("1 day"));
   }
 
@@ -130,7 +128,7 @@ class QuoteReferenceTest {
   /** 5.93 h of work at the high end and twice 10 min of rest are more than a day of six hours. */
   @Test
   void rest_between_passes_takes_its_part_of_a_day() {
-    assertThat(Quoting.usual(6.4).of(ONE_PASS, new Quoting.Passes(3, 3, 3)).assumptions())
+    assertThat(QuoteText.assumptions(Quoting.usual(6.4).of(ONE_PASS, new Quoting.Passes(3, 3, 3))))
         .contains(days("1 day (1 to 2)"));
   }
 

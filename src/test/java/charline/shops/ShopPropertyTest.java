@@ -9,6 +9,7 @@ import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.Recommendation;
 import charline.window.WindowFinder;
+import charline.wording.ReasonText;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -88,10 +89,10 @@ class ShopPropertyTest {
       if (wary.chosen().isPresent()) {
         assertThat(unwary.chosen()).isPresent();
       }
-      if (wary.reason().contains("These boards differ")) {
+      if (ReasonText.of(wary).contains("These boards differ")) {
         refused++;
         assertThat(wary.chosen()).isEmpty();
-        assertThat(wary.reason())
+        assertThat(ReasonText.of(wary))
             .containsPattern(
                 "These boards differ: one in three is off the average by more than a factor of"
                     + " 1\\.\\d+, and 3 boards are too few to promise for another; it takes at"

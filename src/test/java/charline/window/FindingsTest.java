@@ -8,6 +8,7 @@ import charline.model.Event;
 import charline.model.Evidence;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
+import charline.model.check.CountCheck;
 import charline.model.check.FitChecks;
 import charline.model.check.FitFinding;
 import charline.model.check.Severity;
@@ -15,6 +16,8 @@ import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Pieces;
 import charline.trial.Stratum;
+import charline.wording.NextStepText;
+import charline.wording.ReasonText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +31,7 @@ class FindingsTest {
   private static final Bench BENCH =
       Bench.of(Bench.mostUsedRig(TRIALS.patches()), TRIALS.patches(), NOON);
   private static final Box BOX = box(10, 12);
+  private static final CountCheck COUNT = new CountCheck("9 J/cm2", 3, 3, 3, 1.2, 0, 2, 0.001);
 
   private static Box box(double slowest, double fastest) {
     Forecast any = new Forecast(40, 80, 11, 2, 10, 1, 0.01, 0.04, 0.98, 0.92, 180);
@@ -37,7 +41,7 @@ class FindingsTest {
   private static FitChecks checks(Event event, Severity worst) {
     return new FitChecks(
         event,
-        List.of(new FitFinding(worst, "order", "As was found.")),
+        List.of(new FitFinding.CountOff(worst, FitFinding.Topic.DOSE, event, COUNT)),
         List.of(),
         List.of(),
         List.of(),
@@ -124,8 +128,8 @@ class FindingsTest {
             .recommend(new Trials(Stratum.of(patches.get(0)), patches, false), bench, Asked.USUAL);
     assertThat(answer.chanceAnyWindow()).isLessThan(WindowFinder.HOPELESS);
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
-    assertThat(answer.reason()).contains("Until 3 patches have kept finish");
-    assertThat(answer.nextStep()).startsWith("Go back down the ladder");
+    assertThat(ReasonText.of(answer)).contains("Until 3 patches have kept finish");
+    assertThat(NextStepText.of(answer)).startsWith("Go back down the ladder");
   }
 
   @ParameterizedTest
@@ -145,19 +149,20 @@ class FindingsTest {
         List.of(burned(1, bench, 10, "residue"), burned(2, bench, 20, "char+residue"));
     Trials trials = new Trials(Stratum.of(patches.get(0)), patches, false);
     Forecast hope = new Forecast(50, 100, speed, 2, 10, 1, 0.1, 0.3, 0.7, 0.4, 180);
-    return new Findings(
-            trials.evidence(),
-            Asked.USUAL,
-            bench,
-            new Reach(patches),
-            new Witnesses(trials),
-            checks(Event.CHAR, Severity.FINE),
-            checks(Event.CLEARING, Severity.FINE),
-            0.1,
-            Optional.empty(),
-            Optional.of(hope),
-            0.9)
-        .nextStep();
+    return NextStepText.of(
+        new Findings(
+                trials.evidence(),
+                Asked.USUAL,
+                bench,
+                new Reach(patches),
+                new Witnesses(trials),
+                checks(Event.CHAR, Severity.FINE),
+                checks(Event.CLEARING, Severity.FINE),
+                0.1,
+                Optional.empty(),
+                Optional.of(hope),
+                0.9)
+            .nextSteps());
   }
 
   private static Patch burned(int number, Bench bench, double dose, String outcome) {

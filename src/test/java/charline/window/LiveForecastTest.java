@@ -63,11 +63,11 @@ class LiveForecastTest {
     double dose = trials.patches().get(0).exposure().doseJoulesPerCm2();
     double fluence = trials.patches().get(0).exposure().intensity();
     assertThat(expected(dose, fluence, 1).beyond()).isEmpty();
-    assertThat(expected(1000, fluence, 1).beyond()).containsExactly("a higher dose than any trial");
-    assertThat(expected(0.1, fluence, 1).beyond()).containsExactly("a lower dose than any trial");
-    assertThat(expected(dose, 100, 1).beyond()).containsExactly("a higher fluence than any trial");
+    assertThat(expected(1000, fluence, 1).beyond()).containsExactly(Beyond.HIGHER_DOSE);
+    assertThat(expected(0.1, fluence, 1).beyond()).containsExactly(Beyond.LOWER_DOSE);
+    assertThat(expected(dose, 100, 1).beyond()).containsExactly(Beyond.HIGHER_INTENSITY);
     assertThat(expected(dose, 0.01, 99).beyond())
-        .containsExactly("a lower fluence than any trial", "more passes than any trial");
+        .containsExactly(Beyond.LOWER_INTENSITY, Beyond.MORE_PASSES);
   }
 
   @Test
@@ -81,7 +81,7 @@ class LiveForecastTest {
             LiveForecast.fitted(Fitter.withDefaults(), new Trials(trials.stratum(), late, false))
                 .at(first, 2, CONFIDENCE)
                 .beyond())
-        .contains("fewer passes than any trial");
+        .contains(Beyond.FEWER_PASSES);
     assertThat(live.reliable()).isTrue();
   }
 
@@ -102,8 +102,7 @@ class LiveForecastTest {
       highFluence = Math.max(highFluence, patch.exposure().intensity());
       most = Math.max(most, patch.lastReading().passes());
     }
-    assertThat(expected(lowDose, highFluence, most).beyond())
-        .containsExactly("a mix of dose, fluence and passes unlike any trial");
+    assertThat(expected(lowDose, highFluence, most).beyond()).containsExactly(Beyond.UNLIKE_MIX);
   }
 
   @Test

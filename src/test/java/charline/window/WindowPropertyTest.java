@@ -12,6 +12,8 @@ import charline.model.Trials;
 import charline.trial.Patch;
 import charline.trial.Pieces;
 import charline.trial.Reading;
+import charline.wording.NextStepText;
+import charline.wording.ReasonText;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -168,9 +170,10 @@ class WindowPropertyTest {
     Recommendation answer = recommend(trials, new Asked(0.02, 0.95, 0.9, false));
     assertThat(answer.verdict()).isEqualTo(Verdict.NONE);
     assertThat(answer.chosen()).isEmpty();
-    assertThat(answer.reason())
+    assertThat(ReasonText.of(answer))
         .startsWith("Where the finish comes off, the wood chars: the chance that any setting");
-    assertThat(answer.nextStep()).startsWith("Use another method for this finish on this wood.");
+    assertThat(NextStepText.of(answer))
+        .startsWith("Use another method for this finish on this wood.");
   }
 
   @ParameterizedTest
@@ -181,10 +184,11 @@ class WindowPropertyTest {
         recommend(
             new Trials(trials.stratum(), trials.patches().subList(0, count), false), Asked.USUAL);
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
-    assertThat(answer.reason())
+    assertThat(ReasonText.of(answer))
         .contains(
-            "too little: a promise about a board not seen yet takes at least 6 patches on 3 boards.");
-    assertThat(answer.nextStep()).startsWith("Burn at ").contains("on a board not used yet");
+            "too little: a promise about a board not seen yet takes at least 6 patches on 3"
+                + " boards.");
+    assertThat(NextStepText.of(answer)).startsWith("Burn at ").contains("on a board not used yet");
   }
 
   @Test
@@ -193,7 +197,8 @@ class WindowPropertyTest {
     List<Patch> turned = Upended.outcomes(trials.patches());
     Recommendation answer = recommend(new Trials(trials.stratum(), turned, false), Asked.USUAL);
     assertThat(answer.verdict()).isEqualTo(Verdict.UNRELIABLE);
-    assertThat(answer.reason()).startsWith("Cooler patches charred sooner than hotter ones in ");
+    assertThat(ReasonText.of(answer))
+        .startsWith("Cooler patches charred sooner than hotter ones in ");
     assertThat(answer.chosen()).isEmpty();
   }
 
@@ -210,8 +215,8 @@ class WindowPropertyTest {
     patches.set(patches.indexOf(slip), Upended.withTenthOfThePower(slip));
     Recommendation answer = recommend(new Trials(trials.stratum(), patches, false), Asked.USUAL);
     assertThat(answer.verdict()).isEqualTo(Verdict.UNRELIABLE);
-    assertThat(answer.reason()).contains(slip.code() + " charred within ");
-    assertThat(answer.nextStep())
+    assertThat(ReasonText.of(answer)).contains(slip.code() + " charred within ");
+    assertThat(NextStepText.of(answer))
         .startsWith("Look through these patches for a mistyped setting or a wrong outcome");
     assertThat(answer.chosen()).isEmpty();
   }

@@ -10,6 +10,7 @@ import charline.model.Trials;
 import charline.trial.Patch;
 import charline.trial.Pieces;
 import charline.trial.Reading;
+import charline.wording.ReasonText;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.function.Predicate;
@@ -130,12 +131,14 @@ class WitnessesTest {
             .toList();
     Recommendation answer = recommend(of(spread(weak)));
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
-    assertThat(answer.reason())
+    assertThat(ReasonText.of(answer))
         .contains("No patch charred, so where the wood begins to burn is known from below only.")
         .contains(
-            "Until a patch has charred, a window reaches no hotter than 6 patches that came through unharmed, each at least as hot in every respect.")
+            "Until a patch has charred, a window reaches no hotter than 6 patches that came through"
+                + " unharmed, each at least as hot in every respect.")
         .contains(
-            "Until 3 patches have kept finish, a window reaches no cooler than 6 that cleared, each at most as hot in every respect.");
+            "Until 3 patches have kept finish, a window reaches no cooler than 6 that cleared, each"
+                + " at most as hot in every respect.");
   }
 
   /** Six patches on all boards: each is at least as hot as few others. */

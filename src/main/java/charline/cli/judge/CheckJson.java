@@ -7,6 +7,7 @@ import charline.model.check.CountCheck;
 import charline.model.check.FitChecks;
 import charline.model.check.FitFinding;
 import charline.model.check.PatchCheck;
+import charline.wording.FindingText;
 
 /** How well a model fits, as JSON. */
 final class CheckJson {
@@ -27,13 +28,13 @@ final class CheckJson {
   private static Json finding(FitFinding finding) {
     return new Json()
         .put("severity", finding.severity().word())
-        .put("about", finding.about())
-        .put("words", finding.words());
+        .put("about", finding.topic().word())
+        .put("words", FindingText.of(finding));
   }
 
   private static Json patch(PatchCheck patch) {
     return new Json()
-        .put("code", patch.code())
+        .put("patch", patch.code())
         .put("chance_sooner", patch.sooner())
         .put("chance_as_seen", patch.asSeen())
         .put("chance_later", patch.later())

@@ -10,6 +10,7 @@ import charline.model.check.FitChecks;
 import charline.model.check.FitFinding;
 import charline.model.check.Severity;
 import charline.quantity.Figures;
+import charline.wording.FindingText;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -31,7 +32,7 @@ record CheckText(FitChecks checks) {
 
   private static String item(FitFinding finding) {
     String word = finding.severity() == Severity.FAILS ? "FAILS" : finding.severity().word();
-    List<String> lines = Table.fold(finding.words(), Table.WIDTH - 9);
+    List<String> lines = Table.fold(FindingText.of(finding), Table.WIDTH - 9);
     return "  %-5s  %s".formatted(word, String.join("\n         ", lines));
   }
 

@@ -19,6 +19,7 @@ import charline.plan.Suggestion;
 import charline.trial.Board;
 import charline.trial.Stratum;
 import charline.window.Asked;
+import charline.wording.PlanText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -182,7 +183,7 @@ public final class Next extends Work {
         s.settings(),
         s.passes(),
         s.purpose().word(),
-        s.reason(),
+        PlanText.motive(s.motive()),
         condition,
         desk.now(),
         Optional.of(desk.person(by)),

@@ -6,6 +6,7 @@ import charline.plan.NextPatches;
 import charline.plan.Suggestion;
 import charline.trial.Board;
 import charline.trial.Stratum;
+import charline.wording.PlanText;
 import java.util.List;
 
 /** The patches to burn next as JSON. */
@@ -18,8 +19,8 @@ final class NextJson {
         .put("rig", next.bench().rig().name())
         .put("on", next.site().word())
         .put("verdict", next.window().map(w -> w.verdict().word()))
-        .put("reason", next.headline())
-        .put("advice", next.advice())
+        .put("reason", PlanText.standing(next.standing()))
+        .put("advice", PlanText.advice(next.advice()))
         .put("patches", next.suggestions().stream().map(s -> suggestion(s, codes)).toList());
   }
 
@@ -27,9 +28,9 @@ final class NextJson {
     Json json =
         new Json()
             .put("number", s.number())
-            .put("code", codes.isEmpty() ? null : codes.get(s.number() - 1))
+            .put("patch", codes.isEmpty() ? null : codes.get(s.number() - 1))
             .put("purpose", s.purpose().word())
-            .put("reason", s.reason())
+            .put("reason", PlanText.motive(s.motive()))
             .put("board", s.place().board().map(Board::name))
             .put("place", s.place().name())
             .put("only_after", s.onlyAfter().isPresent() ? s.onlyAfter().getAsInt() : null)
@@ -40,6 +41,6 @@ final class NextJson {
         .put("char_risk_mean", s.charRiskMean())
         .atMost("char_risk_upper", s.charRiskUpper())
         .put("clear_chance_mean", s.clearChanceMean())
-        .put("effect", s.effect());
+        .put("effect", PlanText.gain(s.gain()));
   }
 }

@@ -7,6 +7,8 @@ import charline.plan.Site;
 import charline.plan.Suggestion;
 import charline.quantity.Figures;
 import charline.trial.Stratum;
+import charline.wording.CautionText;
+import charline.wording.PlanText;
 import java.util.List;
 
 /** The patches to burn next, for a person at the bench. */
@@ -24,8 +26,8 @@ record NextText(Stratum stratum, NextPatches next, List<String> codes) {
                     ? "nothing to burn"
                     : Figures.count(next.suggestions().size(), "patch", "patches")
                         + " to burn next"));
-    line(text, "Why: " + next.headline());
-    line(text, "How: " + next.advice());
+    line(text, "Why: " + PlanText.standing(next.standing()));
+    line(text, "How: " + PlanText.advice(next.advice()));
     if (!next.suggestions().isEmpty()) {
       line(
           text,
@@ -35,8 +37,7 @@ record NextText(Stratum stratum, NextPatches next, List<String> codes) {
     }
     line(
         text,
-        "Eyewear, extraction and a fire watch come before any patch; local codes and licensed"
-            + " practice come first.");
+        "Eyewear, extraction and a fire watch come before any patch. " + CautionText.DEFERRAL);
     return text.toString();
   }
 
@@ -55,7 +56,7 @@ record NextText(Stratum stratum, NextPatches next, List<String> codes) {
     indented(
         text,
         "     ",
-        s.reason()
+        PlanText.motive(s.motive())
             + (s.onlyAfter().isPresent()
                 ? "; only if %d stayed without char".formatted(s.onlyAfter().getAsInt())
                 : ""));
@@ -67,7 +68,7 @@ record NextText(Stratum stratum, NextPatches next, List<String> codes) {
                 Figures.percent(s.charRiskMean()),
                 Figures.atMost(s.charRiskUpper()),
                 Figures.percent(s.clearChanceMean()),
-                s.effect()));
+                PlanText.gain(s.gain())));
   }
 
   private static void indented(StringBuilder text, String head, String words) {

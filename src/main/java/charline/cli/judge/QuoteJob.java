@@ -16,6 +16,9 @@ import charline.quote.Quoting;
 import charline.window.Recommendation;
 import charline.window.Verdict;
 import charline.window.WindowFinder;
+import charline.wording.NextStepText;
+import charline.wording.QuoteText;
+import charline.wording.ReasonText;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
@@ -114,7 +117,8 @@ public final class QuoteJob extends Work {
         desk.err()
             .println(
                 "A quote rests on a window, and there is none for %s: %s %s"
-                    .formatted(found.stratum().words(), found.reason(), found.nextStep()));
+                    .formatted(
+                        found.stratum().words(), ReasonText.of(found), NextStepText.of(found)));
         return NO;
       }
       Quote quote = quoting.of(found);
@@ -179,7 +183,9 @@ public final class QuoteJob extends Work {
                 "parts",
                 quote.parts().stream()
                     .map(
-                        p -> hours(new Json().put("part", p.name()), p.hours()).put("how", p.how()))
+                        p ->
+                            hours(new Json().put("part", QuoteText.task(p.task())), p.hours())
+                                .put("how", QuoteText.how(p.task(), quote)))
                     .toList())
             .put("total", hours(new Json(), quote.total()))
             .put("rate_per_h", money);
@@ -190,7 +196,8 @@ public final class QuoteJob extends Work {
               .put("price_usual", t.usual() * m)
               .atMost("price_high", t.high() * m);
         });
-    return json.put("warnings", quote.warnings()).put("assumptions", quote.assumptions());
+    return json.put("warnings", QuoteText.warnings(quote))
+        .put("assumptions", QuoteText.assumptions(quote));
   }
 
   private static Json hours(Json json, Quote.Hours hours) {
@@ -213,17 +220,17 @@ public final class QuoteJob extends Work {
                 Figures.three(total.usual()),
                 Figures.threeDown(total.low()),
                 Figures.threeUp(total.high())));
-    quote.warnings().forEach(warning -> line(text, "CAUTION: " + warning));
+    QuoteText.warnings(quote).forEach(warning -> line(text, "CAUTION: " + warning));
     coat.ifPresent(words -> line(text, words));
     text.append('\n');
     Table table = new Table("part", ">low, h", ">usual, h", ">high, h", "how");
     for (Quote.Part part : quote.parts()) {
-      row(table, part.name(), part.hours(), part.how());
+      row(table, QuoteText.task(part.task()), part.hours(), QuoteText.how(part.task(), quote));
     }
     row(table, "all", total, "");
     money.ifPresent(m -> price(table, total, m));
     text.append(table.text()).append('\n');
-    line(text, "Assumed: " + String.join(" ", quote.assumptions()));
+    line(text, "Assumed: " + String.join(" ", QuoteText.assumptions(quote)));
     return text.toString();
   }
 

@@ -15,6 +15,7 @@ import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
+import charline.wording.DriftText;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,13 +71,13 @@ public final class RigDrift extends Work {
     return new Json()
         .put("rig", drift.rig().name())
         .put("drifted_since", drift.since().map(String::valueOf))
-        .put("advice", drift.advice())
+        .put("advice", drift.shift().map(DriftText::advice))
         .put("watches", drift.watches().stream().map(RigDrift::json).toList());
   }
 
   private static Json json(Drift.Watch watch) {
     return new Json()
-        .put("what", watch.what())
+        .put("what", DriftText.gauge(watch.gauge()))
         .put("limit", watch.limit())
         .put("drifted_since", watch.since().map(String::valueOf))
         .put("weaker", watch.since().map(s -> watch.weaker()))
@@ -87,7 +88,7 @@ public final class RigDrift extends Work {
                     p ->
                         new Json()
                             .put("at", p.at().toString())
-                            .put("name", p.name())
+                            .put("name", DriftText.name(p))
                             .put("score", p.score())
                             .put("sum_up", p.up())
                             .put("sum_down", p.down()))
@@ -99,7 +100,8 @@ public final class RigDrift extends Work {
     line(
         text,
         drift
-            .advice()
+            .shift()
+            .map(DriftText::advice)
             .orElse(
                 drift.watches().isEmpty()
                     ? "Rig %s has neither control patches nor power checks yet, so nothing can be said of drift; burn one setting again every eighth patch."
@@ -111,7 +113,7 @@ public final class RigDrift extends Work {
           text,
           "%s; drift above %s%s"
               .formatted(
-                  watch.what(),
+                  DriftText.gauge(watch.gauge()),
                   Figures.three(watch.limit()),
                   watch
                       .since()
@@ -126,7 +128,7 @@ public final class RigDrift extends Work {
         double sum = Math.max(p.up(), p.down());
         table.row(
             p.at().toLocalDate().toString(),
-            p.name(),
+            DriftText.name(p),
             Figures.two(p.score()),
             Figures.two(p.up()),
             Figures.two(p.down()),

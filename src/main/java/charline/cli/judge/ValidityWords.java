@@ -8,6 +8,7 @@ import charline.drift.Validity;
 import charline.exposure.Spot;
 import charline.model.Fitter;
 import charline.trial.Caution;
+import charline.wording.DriftText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -73,8 +74,7 @@ record ValidityWords(
   /** Lines that stand before a window, none where it may be used. */
   String text() {
     StringBuilder text = new StringBuilder();
-    validity
-        .drifted()
+    DriftText.drifted(validity)
         .ifPresent(why -> text.append(Table.paragraph("NOT VALID: " + why)).append('\n'));
     untried.ifPresent(why -> text.append(Table.paragraph("UNTRIED: " + why)).append('\n'));
     otherSpot.ifPresent(why -> text.append(Table.paragraph("OTHER SPOT: " + why)).append('\n'));
@@ -84,16 +84,16 @@ record ValidityWords(
   /** The same as cautions of a sheet, before all others. */
   List<Caution> caution() {
     List<Caution> all = new ArrayList<>();
-    validity.notValid().ifPresent(all::add);
-    untried.ifPresent(why -> all.add(new Caution("Untried on this rig", why, Validity.SOURCE)));
-    otherSpot.ifPresent(why -> all.add(new Caution("Other spot of late", why, Validity.SOURCE)));
+    DriftText.notValid(validity).ifPresent(all::add);
+    untried.ifPresent(why -> all.add(new Caution("Untried on this rig", why, DriftText.SOURCE)));
+    otherSpot.ifPresent(why -> all.add(new Caution("Other spot of late", why, DriftText.SOURCE)));
     return all;
   }
 
   Json json(Json window) {
     return window
         .put("valid", validity.drifted().isEmpty())
-        .put("drift", validity.drifted())
+        .put("drift", DriftText.drifted(validity))
         .put("untried_on_rig", validity.untried())
         .put("last_spot_mm", lastSpotMillimetres);
   }

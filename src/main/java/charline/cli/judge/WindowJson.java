@@ -15,6 +15,8 @@ import charline.window.JobRisk;
 import charline.window.Range;
 import charline.window.Recommendation;
 import charline.window.SpeedKnob;
+import charline.wording.NextStepText;
+import charline.wording.ReasonText;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,8 +33,8 @@ final class WindowJson {
         .put("asked", asked(found.asked()))
         .put("evidence", evidence(found.evidence()))
         .put("verdict", found.verdict().word())
-        .put("reason", found.reason())
-        .put("next_step", found.nextStep())
+        .put("reason", ReasonText.of(found))
+        .put("next_step", NextStepText.of(found))
         .put("chance_any_window", found.chanceAnyWindow())
         .put("start", box.map(b -> forecast(b.start(), bench)))
         .put("ranges", box.map(b -> ranges(b, bench)))

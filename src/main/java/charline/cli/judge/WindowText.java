@@ -13,6 +13,9 @@ import charline.window.JobRisk;
 import charline.window.Range;
 import charline.window.Recommendation;
 import charline.window.Verdict;
+import charline.wording.CautionText;
+import charline.wording.NextStepText;
+import charline.wording.ReasonText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,8 +52,8 @@ record WindowText(
     offer.ifPresent(words -> line(text, words));
     found.chosen().ifPresent(box -> text.append('\n').append(box(box)));
     text.append('\n');
-    line(text, "Why: " + found.reason());
-    line(text, "Next: " + found.nextStep());
+    line(text, "Why: " + ReasonText.of(found));
+    line(text, "Next: " + NextStepText.of(found));
     if (found.verdict() == Verdict.NOT_YET) {
       line(
           text,
@@ -173,11 +176,12 @@ record WindowText(
   }
 
   private String cautionLine() {
-    return "Cautions: %s. The sheet prints them in full; local codes and licensed practice come first."
+    return "Cautions: %s. The sheet prints them in full. %s"
         .formatted(
             cautions.stream()
                 .map(caution -> caution.topic().toLowerCase(Locale.ROOT))
-                .collect(Collectors.joining(", ")));
+                .collect(Collectors.joining(", ")),
+            CautionText.DEFERRAL);
   }
 
   private static void line(StringBuilder text, String sentence) {

@@ -55,7 +55,7 @@ public final class PlanList extends Work {
   private static Json json(PlannedPatch plan) {
     Json json =
         new Json()
-            .put("code", plan.code())
+            .put("patch", plan.code())
             .put("state", state(plan))
             .put("family", plan.family())
             .put("wood", plan.wood())

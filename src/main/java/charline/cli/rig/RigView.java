@@ -73,11 +73,11 @@ final class RigView {
   static Json json(Rig rig) {
     return new Json()
         .put("rig", rig.name())
-        .put("kind", rig.emission().word())
+        .put("source", rig.emission().word())
         .put("rated_w", rig.ratedWatts())
         .put("wavelength_nm", rig.wavelengthNanometres())
         .put("spot_mm", rig.spotMillimetres())
-        .put("spot_means", rig.spotDefinition().word())
+        .put("spot_definition", rig.spotDefinition().word())
         .put("rep_khz", rig.repetitionKilohertz())
         .put("pulse_ns", rig.pulseNanoseconds())
         .put("width_mm", rig.scanWidthMillimetres())

@@ -1,5 +1,6 @@
 package charline.model.check;
 
+import charline.quantity.Figures;
 import charline.stat.CountDistribution;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -52,7 +53,7 @@ public record CountCheck(
       }
       List<Integer> members = rising.subList(from, to);
       String doses =
-          FitWords.range(
+          Figures.span(
                   Math.exp(patches.get(members.get(0)).lnDose()),
                   Math.exp(patches.get(members.get(members.size() - 1)).lnDose()))
               + " J/cm2";

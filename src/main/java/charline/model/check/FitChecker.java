@@ -41,7 +41,7 @@ public record FitChecker(Fitter fitter) {
             BoardCheck.of(boardNames, replay, draws, fitter.prior(event).omegaScale()),
             Contradictions.in(trials, event),
             leftOut.stream().mapToDouble(LeftOut::logDensity).sum());
-    return checks.with(new FindingWords(checks, trials, patches, fit, fitter.prior(event)).all());
+    return checks.with(new Diagnosis(checks, trials, patches, fit, fitter.prior(event)).findings());
   }
 
   private static List<String> boardNames(Trials trials) {

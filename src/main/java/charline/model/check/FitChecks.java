@@ -15,7 +15,7 @@ import java.util.List;
  * a patch that cleared, 35 to 68 % make the model fail, and hardly ever is another patch blamed.
  *
  * @param event char or clearing
- * @param findings in plain words: what fails first, then what is worth a look, then what is fine
+ * @param findings what fails first, then what is worth a look, then what is fine
  * @param patches each against the model fitted to the others, in the order of the trials
  * @param doses counts by class of dose
  * @param boards counts by board
@@ -76,16 +76,15 @@ public record FitChecks(
         .orElse(Severity.FINE);
   }
 
-  /** Sentences about patches that are doubtful without making the model fail. */
-  public List<String> doubtfulPatches() {
+  /** Patches that are doubtful without making the model fail. */
+  public List<FitFinding> doubtfulPatches() {
     return findings.stream()
-        .filter(f -> f.severity() == Severity.LOOK && f.about().equals(FindingWords.PATCH))
-        .map(FitFinding::words)
+        .filter(f -> f.severity() == Severity.LOOK && f.topic() == FitFinding.Topic.PATCH)
         .toList();
   }
 
-  /** The sentences of one severity. */
-  public List<String> words(Severity severity) {
-    return findings.stream().filter(f -> f.severity() == severity).map(FitFinding::words).toList();
+  /** The findings of one severity. */
+  public List<FitFinding> findings(Severity severity) {
+    return findings.stream().filter(f -> f.severity() == severity).toList();
   }
 }

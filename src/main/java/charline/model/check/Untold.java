@@ -1,9 +1,5 @@
 package charline.model.check;
 
-import static charline.model.check.FitWords.done;
-import static charline.model.check.FitWords.passes;
-import static charline.model.check.FitWords.three;
-
 import charline.exposure.Emission;
 import charline.model.Event;
 import charline.model.Trials;
@@ -15,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 
 /**
@@ -33,55 +28,45 @@ record Untold(Trials trials, List<Watched> patches, Event event) {
   private static final double FAR = 20;
 
   List<FitFinding> findings() {
-    List<String> words = new ArrayList<>();
+    List<FitFinding> found = new ArrayList<>();
     if (patches.size() == 1) {
-      words.add("One patch alone says little: nearly all of this is the prior's word.");
+      found.add(new FitFinding.OnePatch());
     }
-    outcomes(words);
-    knobs(words);
-    extremes(words);
-    twice(words);
-    return words.stream().map(w -> new FitFinding(Severity.LOOK, "evidence", w)).toList();
+    outcomes(found);
+    knobs(found);
+    extremes(found);
+    twice(found);
+    return found;
   }
 
-  private void outcomes(List<String> words) {
-    String onset = event == Event.CHAR ? "the wood begins to burn" : "the finish comes off";
+  private void outcomes(List<FitFinding> found) {
     if (patches.stream().noneMatch(Watched::seen)) {
-      words.add("No patch %s, so where %s is known from below only.".formatted(done(event), onset));
+      found.add(new FitFinding.NoneSeen(event));
     } else if (patches.stream().allMatch(p -> p.seenAt(0))) {
-      words.add(
-          "Every patch had %s at its first reading, so where %s is known from above only."
-              .formatted(done(event), onset));
+      found.add(new FitFinding.AllSeenAtFirst(event));
     }
   }
 
-  private void knobs(List<String> words) {
+  private void knobs(List<FitFinding> found) {
     if (patches.size() < 2) {
       return;
     }
-    String intensity = trials.stratum().emission() == Emission.PULSED ? "fluence" : "irradiance";
+    Emission emission = trials.stratum().emission();
     int[] passes =
         patches.stream().flatMapToInt(p -> Arrays.stream(p.passes())).distinct().toArray();
     boolean doseMoved = moved(Watched::lnDose);
     boolean intensityMoved = moved(Watched::lnIntensity);
     if (!doseMoved) {
-      words.add(
-          "Every patch had the same dose, so how fast the chance rises with dose is the prior's word.");
+      found.add(new FitFinding.SameDose());
     }
     if (!intensityMoved) {
-      words.add(
-          "Every patch had the same %s, so what %s adds is the prior's word."
-              .formatted(intensity, intensity));
+      found.add(new FitFinding.SameIntensity(emission));
     }
     if (passes.length == 1) {
-      words.add(
-          "Every reading was after %s, so what further passes add is the prior's word."
-              .formatted(passes(passes[0])));
+      found.add(new FitFinding.SamePasses(passes[0]));
     }
     if (doseMoved && intensityMoved && patches.size() > 2 && together()) {
-      words.add(
-          "Dose and %s went up and down together, so which of them counts is the prior's word; vary the speed at one power."
-              .formatted(intensity));
+      found.add(new FitFinding.DoseWithIntensity(emission));
     }
   }
 
@@ -100,26 +85,18 @@ record Untold(Trials trials, List<Watched> patches, Event event) {
     return Math.abs(correlation) > COLLINEAR;
   }
 
-  private void extremes(List<String> words) {
+  private void extremes(List<FitFinding> found) {
     double[] doses = patches.stream().mapToDouble(p -> Math.exp(p.lnDose())).sorted().toArray();
     double median = doses[doses.length / 2];
     for (Watched p : patches) {
       double dose = Math.exp(p.lnDose());
-      double times = Math.max(dose / median, median / dose);
-      if (times >= FAR) {
-        words.add(
-            "The dose of %s, %s J/cm2, is %s times %s the median dose of %s J/cm2; look whether a unit or a point slipped."
-                .formatted(
-                    p.code(),
-                    three(dose),
-                    three(times),
-                    dose > median ? "over" : "under",
-                    three(median)));
+      if (Math.max(dose / median, median / dose) >= FAR) {
+        found.add(new FitFinding.DoseFarOff(p.code(), dose, median));
       }
     }
   }
 
-  private void twice(List<String> words) {
+  private void twice(List<FitFinding> found) {
     Map<Object, List<Patch>> alike = new LinkedHashMap<>();
     for (Patch p : trials.patches()) {
       alike
@@ -138,10 +115,7 @@ record Untold(Trials trials, List<Watched> patches, Event event) {
         .filter(same -> same.size() > 1)
         .forEach(
             same ->
-                words.add(
-                    "%s agree in board, time, settings and readings; if that is one patch entered again, void the other."
-                        .formatted(
-                            same.stream().map(Patch::code).collect(Collectors.joining(", ")))));
+                found.add(new FitFinding.EnteredTwice(same.stream().map(Patch::code).toList())));
   }
 
   private static List<Object> shown(Reading reading) {

@@ -9,6 +9,7 @@ import charline.trial.Stratum;
 import charline.web.live.LiveModels;
 import charline.window.Asked;
 import charline.window.LiveForecast;
+import charline.wording.BeyondText;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +66,9 @@ final class LiveWords {
             "under " + Figures.share(asked.clearChance())));
     words.put("tried", expected.tried());
     if (!expected.tried()) {
-      words.put("beyond", "Not tried here: %s.".formatted(String.join(", ", expected.beyond())));
+      words.put(
+          "beyond",
+          "Not tried here: %s.".formatted(BeyondText.of(expected.beyond(), stratum.emission())));
     }
     words.put(
         "rests",

@@ -24,6 +24,7 @@ import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.LiveForecast;
 import charline.window.Recommendation;
+import charline.wording.DriftText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -95,7 +96,7 @@ public final class WindowPages {
                   found,
                   asked,
                   answer.behind(),
-                  answer.validity().notValid(),
+                  DriftText.notValid(answer.validity()),
                   cautions(found),
                   width(ctx))));
     } catch (WidthMissing e) {
@@ -136,7 +137,7 @@ public final class WindowPages {
       // A window is not shown without knowing whether it still holds.
       return models
           .validity(ready, rig(stratum), LISTED)
-          .map(validity -> row(stratum, found.verdict().word(), validity.notValid()))
+          .map(validity -> row(stratum, found.verdict().word(), DriftText.notValid(validity)))
           .orElseGet(() -> row(stratum, WORKED_OUT, Optional.empty()));
     } catch (WidthMissing e) {
       return row(stratum, "needs a scan width", Optional.empty());
@@ -293,7 +294,7 @@ public final class WindowPages {
                             bench.rig().name(),
                             Figures.plain(last.diameterMillimetres()),
                             Figures.plain(bench.spot().diameterMillimetres())),
-                    Validity.SOURCE))
+                    DriftText.SOURCE))
         .ifPresent(all::add);
     for (Patch patch : found.patches()) {
       Emission emission = patch.rig().emission();
@@ -347,7 +348,8 @@ public final class WindowPages {
     Case chosen = chosen(ctx);
     Answer answer = answer(ctx, chosen, asked(ctx));
     Recommendation found = answer.found();
-    List<Caution> cautions = new ArrayList<>(answer.validity().notValid().stream().toList());
+    List<Caution> cautions =
+        new ArrayList<>(DriftText.notValid(answer.validity()).stream().toList());
     answer
         .behind()
         .map(line -> new Caution("Not the newest", line, "the log"))

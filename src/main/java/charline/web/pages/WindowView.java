@@ -14,6 +14,8 @@ import charline.window.Recommendation;
 import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
+import charline.wording.NextStepText;
+import charline.wording.ReasonText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -93,8 +95,8 @@ public record WindowView(
         behind,
         notValid,
         found.verdict().word(),
-        found.reason(),
-        found.nextStep(),
+        ReasonText.of(found),
+        NextStepText.of(found),
         box.map(b -> start(b, found)),
         WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
         cautions,

@@ -10,6 +10,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Stratum;
+import charline.wording.FindingText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
@@ -64,7 +65,7 @@ class FitCheckerPropertyTest {
     assertThat(named(checks)).containsExactly("P-0099");
     assertThat(checks.findings())
         .filteredOn(f -> f.severity() != Severity.FINE)
-        .extracting(FitFinding::words)
+        .extracting(FindingText::of)
         .anyMatch(
             w ->
                 w.startsWith(
@@ -101,7 +102,7 @@ class FitCheckerPropertyTest {
     }
     FitChecks checks = check(new Trials(trials.stratum(), turned, false), Event.CHAR);
     assertThat(checks.fail()).isTrue();
-    assertThat(checks.words(Severity.FAILS).get(0))
+    assertThat(FindingText.of(checks.findings(Severity.FAILS).get(0)))
         .startsWith("Cooler patches charred sooner than hotter ones in ");
   }
 
@@ -143,7 +144,7 @@ class FitCheckerPropertyTest {
     Trials trials = new Trials(Stratum.of(patches.get(0)), patches, false);
     FitChecks checks = check(trials, Event.CHAR);
     assertThat(checks.shifts().get(4).factor().low()).isGreaterThan(1.3);
-    assertThat(checks.words(Severity.LOOK))
+    assertThat(checks.findings(Severity.LOOK).stream().map(FindingText::of))
         .anyMatch(w -> w.startsWith("Board B-5 takes "))
         .noneMatch(w -> w.startsWith("Board B-1 takes "));
   }

@@ -11,6 +11,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Stratum;
+import charline.wording.FindingText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
@@ -26,8 +27,8 @@ class UntoldTest {
 
   private List<String> looks(Event event) {
     return check(event).findings().stream()
-        .filter(f -> f.about().equals("evidence"))
-        .map(FitFinding::words)
+        .filter(f -> f.topic() == FitFinding.Topic.EVIDENCE)
+        .map(FindingText::of)
         .toList();
   }
 
@@ -80,7 +81,8 @@ class UntoldTest {
         assertThat(b.standsOff()).isBetween(0.0, 1.0);
       }
       assertThat(checks.findings())
-          .allSatisfy(f -> assertThat(f.words()).doesNotContain("NaN", "Infinity").endsWith("."));
+          .allSatisfy(
+              f -> assertThat(FindingText.of(f)).doesNotContain("NaN", "Infinity").endsWith("."));
     }
   }
 
@@ -111,7 +113,8 @@ class UntoldTest {
     given(8, i -> patch(i, 40 + 5 * i, 30 - 2 * (i % 4), after(1, CHAR)));
     assertThat(looks(Event.CHAR))
         .containsExactly(
-            "Every patch had charred at its first reading, so where the wood begins to burn is known from above only.",
+            "Every patch had charred at its first reading, so where the wood begins to burn is"
+                + " known from above only.",
             "Every reading was after 1 pass, so what further passes add is the prior's word.");
   }
 
@@ -128,7 +131,8 @@ class UntoldTest {
     assertThat(again.settings()).isEqualTo(patches.get(6).settings());
     assertThat(looks(Event.CHAR))
         .containsExactly(
-            "P-3, P-7 agree in board, time, settings and readings; if that is one patch entered again, void the other.");
+            "P-3, P-7 agree in board, time, settings and readings; if that is one patch entered"
+                + " again, void the other.");
   }
 
   @Test
@@ -136,7 +140,8 @@ class UntoldTest {
     given(9, i -> patch(i, 30 + 8 * i, 20, after(1, i > 4 ? CHAR : RESIDUE), after(2, CHAR)));
     assertThat(looks(Event.CHAR))
         .containsExactly(
-            "Dose and fluence went up and down together, so which of them counts is the prior's word; vary the speed at one power.");
+            "Dose and fluence went up and down together, so which of them counts is the prior's"
+                + " word; vary the speed at one power.");
   }
 
   @Test
@@ -144,7 +149,8 @@ class UntoldTest {
     given(9, i -> patch(i, 60, 20, after(2, i % 2 == 0 ? CHAR : RESIDUE)));
     assertThat(looks(Event.CHAR).subList(0, 3))
         .containsExactly(
-            "Every patch had the same dose, so how fast the chance rises with dose is the prior's word.",
+            "Every patch had the same dose, so how fast the chance rises with dose is the prior's"
+                + " word.",
             "Every patch had the same fluence, so what fluence adds is the prior's word.",
             "Every reading was after 2 passes, so what further passes add is the prior's word.");
   }

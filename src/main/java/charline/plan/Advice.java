@@ -1,0 +1,37 @@
+package charline.plan;
+
+import charline.window.Asked;
+import charline.window.NextStep;
+import java.util.List;
+
+/** How to go on with a list of patches. */
+public sealed interface Advice {
+  /** Begin on an offcut. */
+  record BeginOnOffcut() implements Advice {}
+
+  /** Burn the list in its order and stop a patch at the first brown. */
+  record InOrder() implements Advice {}
+
+  /**
+   * As the window says.
+   *
+   * @param thenInOrder then burn the list in its order
+   */
+  record AsFound(List<NextStep> steps, boolean thenInOrder) implements Advice {
+    public AsFound {
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /** No setting may be burned there. */
+  record NothingAllowed(Site site) implements Advice {}
+
+  /**
+   * Repeat the start setting.
+   *
+   * @param run what was burned at it so far
+   * @param asked what the run is to support
+   * @param passes passes of the start setting
+   */
+  record Repeat(CleanRun run, Asked asked, int passes) implements Advice {}
+}

@@ -1,0 +1,114 @@
+package charline.wording;
+
+import charline.plan.Advice;
+import charline.plan.CleanRun;
+import charline.plan.Gain;
+import charline.plan.Motive;
+import charline.plan.Site;
+import charline.plan.Standing;
+import charline.quantity.Figures;
+
+/** Which patches to burn next and why, in words. */
+public final class PlanText {
+  private static final String IN_ORDER =
+      "Burn them in this order and judge each cold and wiped after every pass. At the first brown"
+          + " stop that patch; skip what hangs on a patch that charred, and ask again.";
+
+  private PlanText() {}
+
+  /** Where things are, in a sentence. */
+  public static String standing(Standing standing) {
+    if (standing instanceof Standing.NothingBurned) {
+      return "Nothing was burned yet, so nothing may be burned on the piece.";
+    }
+    if (standing instanceof Standing.FirstLadder) {
+      return "Nothing was burned yet: the ladder begins at a dose that the priors call safe.";
+    }
+    if (standing instanceof Standing.AsFound found) {
+      return ReasonText.of(found.reasons());
+    }
+    return "There is a window; these patches confirm its start setting%s."
+        .formatted(
+            ((Standing.ToConfirm) standing).newRig()
+                ? " on a rig that has burned none of the trials"
+                : "");
+  }
+
+  /** How to go on, in a sentence or two. */
+  public static String advice(Advice advice) {
+    if (advice instanceof Advice.BeginOnOffcut) {
+      return "Begin on an offcut with the same wood and the same coats, or on another hidden spot"
+          + " that may char.";
+    }
+    if (advice instanceof Advice.InOrder) {
+      return IN_ORDER;
+    }
+    if (advice instanceof Advice.AsFound found) {
+      String steps = NextStepText.of(found.steps());
+      return found.thenInOrder() ? steps + " " + IN_ORDER : steps;
+    }
+    if (advice instanceof Advice.NothingAllowed nothing) {
+      return nothing.site() == Site.PIECE
+          ? "No setting keeps the char risk of a patch on the piece within the asked limit yet;"
+              + " burn on an offcut first."
+          : "No setting that this rig can dial follows on what was burned without char; burn cooler"
+              + " patches first.";
+    }
+    return repeat((Advice.Repeat) advice);
+  }
+
+  /** What the run so far says without a model, and how long a clean one it takes. */
+  private static String repeat(Advice.Repeat repeat) {
+    CleanRun run = repeat.run();
+    double confidence = repeat.asked().confidence();
+    String counted =
+        run.patches() == 0
+            ? "No patch was burned at the start setting itself yet."
+            : "At the start setting %s of %s charred by %s: without any model that supports a char risk of at most %s."
+                .formatted(
+                    run.bad() == 0 ? "none" : String.valueOf(run.bad()),
+                    Figures.patches(run.patches()),
+                    Figures.passes(repeat.passes()),
+                    Figures.atMost(run.upperRisk(confidence)));
+    return "Judge each cold and wiped; at the first brown stop and ask again. "
+        + counted
+        + " It takes %d without char in a row to support %s at %s confidence by counting alone (exact binomial, one-sided), %d at 95 %%."
+            .formatted(
+                CleanRun.needed(repeat.asked().charRisk(), confidence),
+                Figures.share(repeat.asked().charRisk()),
+                Figures.share(confidence),
+                CleanRun.needed(repeat.asked().charRisk(), 0.95));
+  }
+
+  /** Why a patch is to be burned, in a few words. */
+  public static String motive(Motive motive) {
+    return switch (motive) {
+      case LOWEST_RUNG -> "lowest rung";
+      case NEXT_RUNG -> "next rung up, to bracket the onset";
+      case HOT_SIDE -> "narrows the hot side";
+      case ONSET -> "brackets the onset of char";
+      case COLD_SIDE -> "narrows the cold side";
+      case CONTROL -> "control patch: has the rig drifted?";
+      case CONFIRM -> "confirms the start setting";
+      case CLIMB_TO_START -> "climbs to the start setting on this rig";
+    };
+  }
+
+  /** What a patch is expected to do to the window, in a few words. */
+  public static String gain(Gain gain) {
+    if (gain instanceof Gain.Narrows narrows) {
+      return "hot limit uncertain by %s instead of %s, cold limit by %s instead of %s"
+          .formatted(
+              Figures.within(narrows.hotAfter()),
+              Figures.within(narrows.hotNow()),
+              Figures.within(narrows.coldAfter()),
+              Figures.within(narrows.coldNow()));
+    }
+    if (gain instanceof Gain.LowestRung) {
+      return "shows what the lowest rung does";
+    }
+    return gain instanceof Gain.LongerRun
+        ? "adds one patch to the run that needs no model"
+        : "tells a change of the rig from one of the settings";
+  }
+}
