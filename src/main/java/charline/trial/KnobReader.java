@@ -269,7 +269,7 @@ public final class KnobReader {
                   isOfHead(knob)
                       ? "not set, and rig %s has no usual one".formatted(rig.name())
                       : "not set",
-                  knob.printedUnit()));
+                  knob.unit()));
     }
   }
 
