@@ -190,6 +190,7 @@ class PatchCommandsTest {
           --power 1,200W --outcome clean | --power: A power of 1,200W can be read in two ways; write it without a comma, as 1200W or 1.2W.
           --hand 1e400 --outcome clean | --hand: A speed must be of a size that can be reckoned with; 1e400 is too large.
           --hand 9000 --outcome clean | Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
+          --hand 9000 --spot 60 --outcome clean | Spot diameter of 60 mm is outside 0.02 to 20 mm (usual: 0.1 to 2); correct it, or add --sure. Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
           --hand 22 --scan 5000 --outcome clean | The dose must be given in one form: --hand with --width, --scan with --spacing, or --area with --seconds; --hand and --scan are of different forms.
           --power 0.6 --outcome clean | --power: a share of 1 or less needs its % sign, as 0.6 can mean 60% or 0.6%; type 60% or 0.6%.
           --power 20hp --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "20hp".
