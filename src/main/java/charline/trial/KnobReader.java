@@ -78,7 +78,8 @@ public final class KnobReader {
   /**
    * Reads settings.
    *
-   * @param given what was typed, by knob; others are absent
+   * @param given what was typed, by knob; others are absent, and one that must be given and is not
+   *     may be blank
    * @param rig the rig that they are dialled in on
    * @param copied stands in for what is not given
    */
@@ -261,16 +262,18 @@ public final class KnobReader {
     } else if (usual.containsKey(knob)) {
       values.put(knob, usual.get(knob));
     } else {
-      problem(
-          knob,
-          "%s is %s; give it in %s."
-              .formatted(
-                  dialect.name(knob),
-                  isOfHead(knob)
-                      ? "not set, and rig %s has no usual one".formatted(rig.name())
-                      : "not set",
-                  knob.printedUnit()));
+      notSet(knob);
     }
+  }
+
+  private void notSet(Knob knob) {
+    problem(
+        knob,
+        "%s is not set%s; give it in %s."
+            .formatted(
+                dialect.name(knob),
+                isOfHead(knob) ? ", and rig %s has no usual one".formatted(rig.name()) : "",
+                knob.unit()));
   }
 
   private static boolean isOfHead(Knob knob) {
@@ -279,6 +282,10 @@ public final class KnobReader {
 
   private void take(Knob knob) {
     String text = given.get(knob).strip();
+    if (text.isEmpty()) {
+      notSet(knob);
+      return;
+    }
     typed.put(knob.key(), text);
     try {
       values.put(knob, dialect.number(knob, text));

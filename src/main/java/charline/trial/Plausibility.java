@@ -38,7 +38,8 @@ public final class Plausibility {
    * @param value of which of two readings the person must be sure; blank where there is one
    */
   public record Doubt(Knob knob, String finding, String correction, String value) {
-    private static final String IN_WORDS = "say that you are sure";
+    /** How to insist where a word is enough. */
+    public static final String IN_WORDS = "say that you are sure";
 
     public Doubt(Knob knob, String finding) {
       this(knob, finding, "correct it", "");

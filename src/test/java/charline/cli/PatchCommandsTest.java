@@ -41,7 +41,8 @@ class PatchCommandsTest {
               +----------+
             P-0001 recorded: 60 %, hand 22 mm/s, 1 pass: 9.09 J/cm2 per pass, 1.06 J/cm2
               fluence; residue.
-            Caution, older coats:""");
+            Caution, older coats:\
+            """);
   }
 
   @Test
@@ -134,7 +135,8 @@ class PatchCommandsTest {
         .contains("\"hand\" : \"22mm/s\"", "\"power\" : \"60%\"");
     assertThat(shell.run("patch add --like last").err())
         .isEqualTo(
-            "The outcome is missing: give --outcome clean, or tint, char and residue joined by +.\n");
+            "The outcome is missing: give --outcome clean, or tint, char and residue joined by"
+                + " +.\n");
   }
 
   @Test
@@ -188,6 +190,7 @@ class PatchCommandsTest {
           --power 1,200W --outcome clean | --power: A power of 1,200W can be read in two ways; write it without a comma, as 1200W or 1.2W.
           --hand 1e400 --outcome clean | --hand: A speed must be of a size that can be reckoned with; 1e400 is too large.
           --hand 9000 --outcome clean | Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
+          --hand 9000 --spot 60 --outcome clean | Spot diameter of 60 mm is outside 0.02 to 20 mm (usual: 0.1 to 2); correct it, or add --sure. Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
           --hand 22 --scan 5000 --outcome clean | The dose must be given in one form: --hand with --width, --scan with --spacing, or --area with --seconds; --hand and --scan are of different forms.
           --power 0.6 --outcome clean | --power: a share of 1 or less needs its % sign, as 0.6 can mean 60% or 0.6%; type 60% or 0.6%.
           --power 20hp --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "20hp".
@@ -207,7 +210,7 @@ class PatchCommandsTest {
           --outcome clean --at 2026-02-30 | --at: "2026-02-30" is not in the calendar or on the clock; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
           --outcome clean --at 24:30 | --at: "24:30" is not in the calendar or on the clock; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
           --outcome clean --at "2026-05-31 9:60" | --at: "2026-05-31 9:60" is not in the calendar or on the clock; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
-          --outcome clean --scan 5000 | --spacing is missing, and neither the rig nor a copied patch has a value for it.
+          --outcome clean --scan 5000 | --spacing is not set; give it in mm.
           --outcome clean --board boathose-1 | No board "boathose-1" in this log; nearest: boathouse-1.
           """)
   void what_cannot_be_is_refused_and_nothing_is_written(String options, String sentence) {
@@ -257,10 +260,12 @@ class PatchCommandsTest {
 
     assertThat(shell.run("patch read 1 --passes 2 --outcome char").err())
         .isEqualTo(
-            "Passes on P-0001 must rise: the last reading was after 3, this one says 2; amend the earlier reading if it was wrong.\n");
+            "Passes on P-0001 must rise: the last reading was after 3, this one says 2; amend the"
+                + " earlier reading if it was wrong.\n");
     assertThat(shell.run("patch read 1 --passes 4 --outcome clean").err())
         .isEqualTo(
-            "Char on P-0001 after 3 passes cannot be gone after 4 without a note; say in a note what happened, or amend the earlier reading.\n");
+            "Char on P-0001 after 3 passes cannot be gone after 4 without a note; say in a note"
+                + " what happened, or amend the earlier reading.\n");
     assertThat(shell.run("patch read 1 --passes 4 --outcome clean --note \"sanded\"").code())
         .isZero();
   }
@@ -350,7 +355,8 @@ class PatchCommandsTest {
 
     assertThat(shell.run("patch read 1 --passes 2 --outcome clean --at 2026-05-03").err())
         .isEqualTo(
-            "--at: a patch is judged after it was burned, and P-0001 was burned on 2026-05-04; correct the day.\n");
+            "--at: a patch is judged after it was burned, and P-0001 was burned on 2026-05-04;"
+                + " correct the day.\n");
     assertThat(shell.run("patch read 1 --passes 2 --outcome clean --at 2026-05-04").code())
         .isZero();
   }
@@ -361,7 +367,8 @@ class PatchCommandsTest {
 
     assertThat(shell.run("patch read 1 --passes 2 --outcome clean --at \"2026-05-04 9:20\"").err())
         .isEqualTo(
-            "--at: a patch is judged after it was burned, and P-0001 was burned on 2026-05-04 09:30; correct the time.\n");
+            "--at: a patch is judged after it was burned, and P-0001 was burned on 2026-05-04"
+                + " 09:30; correct the time.\n");
     shell.mustDo("patch read 1 --passes 2 --outcome clean --at \"2026-05-04 9:30\"");
     shell.mustDo("patch read 1 --passes 3 --outcome clean --at \"2026-05-04T8:31+01:00\"");
     assertThat(shell.run("check").out()).contains("nothing looks mistyped");
@@ -375,7 +382,8 @@ class PatchCommandsTest {
 
     assertThat(shell.run("patch amend 1 --at \"2026-05-05 09:30\" --why \"wrong day\"").err())
         .isEqualTo(
-            "--at: P-0001 was judged after 2 passes on 2026-05-04 10:00, which is before 2026-05-05 09:30; put that reading right first with --reading 2 --at.\n");
+            "--at: P-0001 was judged after 2 passes on 2026-05-04 10:00, which is before 2026-05-05"
+                + " 09:30; put that reading right first with --reading 2 --at.\n");
     assertThat(
             shell
                 .run("patch amend 1 --reading 2 --at \"2026-05-04 09:00\" --why \"wrong day\"")
@@ -448,7 +456,8 @@ class PatchCommandsTest {
   void an_hour_that_clocks_left_out_is_refused_and_one_shown_twice_is_the_first() {
     assertThat(shell.run(FIRST + " --at \"2026-03-29 02:30\"").err())
         .isEqualTo(
-            "--at: clocks were put forward from 02:00 to 03:00 on 2026-03-29, so there was no 02:30; give the time that the clock showed.\n");
+            "--at: clocks were put forward from 02:00 to 03:00 on 2026-03-29, so there was no"
+                + " 02:30; give the time that the clock showed.\n");
     assertThat(shell.at("2026-03-29T08:00:00Z").run(FIRST + " --at 2:30").code()).isEqualTo(2);
     shell.mustDo(FIRST + " --at \"2025-10-26 02:30\"");
     shell.mustDo(FIRST + " --at \"2026-03-29T02:30+01:00\"");
@@ -466,7 +475,8 @@ class PatchCommandsTest {
     assertThat(shell.run("find").code()).isZero();
     assertThat(shell.run("patch void 1 P-0002 p1 --why \"dirty window\"").out())
         .isEqualTo(
-            "P-0001, P-0002 are void: dirty window. They count in no analysis and stay in\n  the log.\n");
+            "P-0001, P-0002 are void: dirty window. They count in no analysis and stay in\n"
+                + "  the log.\n");
     assertThat(shell.run("patch void 3 2 --why \"dirty window\"").err())
         .startsWith("P-0002 is void already");
     assertThat(shell.run("find").out()).startsWith("1 patch ");
@@ -511,13 +521,16 @@ class PatchCommandsTest {
 
     assertThat(shell.run(other).err())
         .isEqualTo(
-            "The scan width is missing: that of P-0001 belongs to rig Heron, and rig Tern has no usual one; give --width.\n");
+            "The scan width is missing: that of P-0001 belongs to rig Heron, and rig Tern has no"
+                + " usual one; give --width.\n");
     assertThat(shell.run(other + " --width 40mm").err())
         .isEqualTo(
-            "The spot is missing: that of P-0001 belongs to rig Heron, and rig Tern has no usual one; give --spot.\n");
+            "The spot is missing: that of P-0001 belongs to rig Heron, and rig Tern has no usual"
+                + " one; give --spot.\n");
     assertThat(shell.run("patch amend 1 --rig Tern --spot 0.6mm --why slip").err())
         .isEqualTo(
-            "The scan width is missing: that of P-0001 belongs to rig Heron, and rig Tern has no usual one; give --width.\n");
+            "The scan width is missing: that of P-0001 belongs to rig Heron, and rig Tern has no"
+                + " usual one; give --width.\n");
 
     Shell.Person person = new Shell.Person("40mm");
     assertThat(shell.asking(person, other + " --spot 0.6mm").err()).isEmpty();

@@ -119,7 +119,7 @@ class SetupCommandsTest {
           rig add H --kind pulsd --rated 200W | Kind of laser must be pulsed or cw, not "pulsd".
           rig add H --kind pulsed --rated -5W | Rated power must be above 0 W, not -5 W.
           rig add H --kind pulsed --rated NaN | --rated: A power must be a number with an optional unit, such as 30W, not "NaN".
-          rig add H --kind cw --rated 1kW --rep 40 | A cw rig has no pulses, so --rep and --pulse do not go with --kind cw.
+          rig add H --kind cw --rated 1kW --rep 40 | A cw rig has no pulses; leave out its repetition rate and pulse duration.
           board add B --wood oak --moisture 400% | Moisture must be between 0 and 100 %, not 400 %.
           board add B --wood oka | No wood "oka" in this log; nearest: oak.
           board add B --wood oak --form plank | A board's form must be solid, veneer, plywood or mdf, not "plank".

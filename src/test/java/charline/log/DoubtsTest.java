@@ -114,11 +114,12 @@ class DoubtsTest {
   }
 
   @Test
-  void a_spot_speed_is_looked_at_too() {
+  void a_scan_speed_is_looked_at_too() {
     LineScan slow = new LineScan(160, 0.1);
     assertThat(about(burned(PowerSetting.percent(60), 0.6, 40, 100, slow, judged(NOW, 1))))
         .containsExactly(
-            "P-0001 has a spot speed of 160 mm/s, far from the usual 500 to 15000 mm/s; amend it if it was mistyped.");
+            "P-0001 has a scan speed of 160 mm/s, far from the usual 500 to 15000 mm/s; amend it if"
+                + " it was mistyped.");
   }
 
   /** Forms of a dose: a third of the lowest usual value and three times the highest still pass. */
@@ -128,15 +129,18 @@ class DoubtsTest {
     assertThat(aboutForm(new LineScan(5000, 1.5))).isEmpty();
     assertThat(aboutForm(new LineScan(5000, 1.6)))
         .containsExactly(
-            "P-0001 has a line spacing of 1.6 mm, far from the usual 0.03 to 0.5 mm; amend it if it was mistyped.");
+            "P-0001 has a line spacing of 1.6 mm, far from the usual 0.03 to 0.5 mm; amend it if it"
+                + " was mistyped.");
     assertThat(aboutForm(new TimedArea(1.7, 0.34))).isEmpty();
     assertThat(aboutForm(new TimedArea(300, 180))).isEmpty();
     assertThat(aboutForm(new TimedArea(301, 4)))
         .containsExactly(
-            "P-0001 has a marked area of 301 cm2, far from the usual 5 to 100 cm2; amend it if it was mistyped.");
+            "P-0001 has a marked area of 301 cm2, far from the usual 5 to 100 cm2; amend it if it"
+                + " was mistyped.");
     assertThat(aboutForm(new TimedArea(25, 181)))
         .containsExactly(
-            "P-0001 has a time per pass of 181 s, far from the usual 1 to 60 s; amend it if it was mistyped.");
+            "P-0001 has a time per pass of 181 s, far from the usual 1 to 60 s; amend it if it was"
+                + " mistyped.");
   }
 
   private static List<String> aboutForm(DoseForm form) {
@@ -182,7 +186,8 @@ class DoubtsTest {
   void a_patch_is_judged_after_it_was_burned() {
     assertThat(about(usual(judged(NOON, 1))))
         .containsExactly(
-            "P-0001 was judged (2026-06-01T12:00+02:00) before it was burned (2026-06-01T13:00+02:00); amend the time if a clock was wrong.");
+            "P-0001 was judged (2026-06-01T12:00+02:00) before it was burned"
+                + " (2026-06-01T13:00+02:00); amend the time if a clock was wrong.");
   }
 
   @ParameterizedTest
@@ -219,8 +224,11 @@ class DoubtsTest {
             List.of());
     assertThat(about(odd, wet, usual(judged(NOW, 1))))
         .containsExactly(
-            "Rig Heron has a wavelength of 1.064 nm, far from the usual 355 to 10600 nm; amend it if it was mistyped.",
-            "Rig Heron has a rated power of 20000 W, far from the usual 50 to 3000 W; amend it if it was mistyped.",
-            "Board offcut has a moisture of 92 %, far from the usual 4 to 30 %; amend it if it was mistyped.");
+            "Rig Heron has a wavelength of 1.064 nm, far from the usual 355 to 10600 nm; amend it"
+                + " if it was mistyped.",
+            "Rig Heron has a rated power of 20000 W, far from the usual 50 to 500 W; amend it if it"
+                + " was mistyped.",
+            "Board offcut has a moisture of 92 %, far from the usual 6 to 20 %; amend it if it was"
+                + " mistyped.");
   }
 }

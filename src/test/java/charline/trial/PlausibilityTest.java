@@ -90,7 +90,7 @@ class PlausibilityTest {
         Arguments.of(pulsed(60, 40, 0.6, new LineScan(5000, 60)), Knob.SPACING),
         Arguments.of(pulsed(60, 40, 0.6, new TimedArea(250_000, 4)), Knob.AREA),
         Arguments.of(pulsed(60, 40, 0.6, new TimedArea(25, 4000)), Knob.SECONDS),
-        Arguments.of(usualWith(PowerSetting.watts(361), 100), Knob.PULSED_POWER),
+        Arguments.of(usualWith(PowerSetting.watts(361), 100), Knob.POWER_W),
         Arguments.of(usualWith(PowerSetting.percent(60), 100_000), Knob.PULSE),
         Arguments.of(pulsed(100, 1, 0.02, hand), Knob.FLUENCE),
         // 300 W on 0.2 cm2/s is 1500 J/cm2, half above what passes unasked
@@ -165,7 +165,7 @@ class PlausibilityTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"39.9, true", "40, false", "100, false", "120, false", "120.1, true"})
+  @CsvSource({"49.9, true", "50, false", "100, false", "120, false", "120.1, true"})
   void a_metered_power_far_from_the_rating_either_way_is_doubted(double percent, boolean doubted) {
     Rig rig = rig(Emission.PULSED, 300, 1064, 0.6, 100, 60);
     PowerCheck check =

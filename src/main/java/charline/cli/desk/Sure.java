@@ -4,6 +4,7 @@ import charline.record.Assurance;
 import charline.refusal.Refusal;
 import charline.trial.Plausibility.Doubt;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 
@@ -16,6 +17,15 @@ public final class Sure implements Assurance {
       names = "--sure",
       description = "Take it as it stands, even if a value looks like a slip.")
   private boolean sure;
+
+  public boolean given() {
+    return sure;
+  }
+
+  /** What to do to insist; empty if the person does. */
+  public Optional<String> hint() {
+    return sure ? Optional.empty() : Optional.of(HINT);
+  }
 
   @Override
   public void require(List<Doubt> doubts) {

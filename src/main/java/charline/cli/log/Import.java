@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -56,8 +57,7 @@ public final class Import extends Work {
   @Option(names = "--check", description = "Only say what would be done.")
   private boolean check;
 
-  @Option(names = "--sure", description = "Take values that look like slips as they stand.")
-  private boolean sure;
+  @Mixin private Sure sure;
 
   @Option(
       names = "--by",
@@ -106,7 +106,7 @@ public final class Import extends Work {
   }
 
   private String addRigs(RigSheet sheet, Logbook log) {
-    RigSheet.Brought brought = sheet.addTo(log, desk.clock(), desk.person(by));
+    RigSheet.Brought brought = sheet.addTo(log, desk.clock(), desk.person(by), sure.hint());
     String further =
         brought.furtherChecks() == 0
             ? ""
@@ -119,7 +119,8 @@ public final class Import extends Work {
   }
 
   private String addTrials(Path file, TrialSheet sheet, Logbook log) {
-    ImportResult done = new TrialSheetImporter(log, desk.clock(), Sure.HINT).add(sheet, sure);
+    ImportResult done =
+        new TrialSheetImporter(log, desk.clock(), Sure.HINT).add(sheet, sure.given());
     return "%s: %s.".formatted(file.getFileName(), done.words());
   }
 

@@ -22,6 +22,11 @@ final class CellDoubts {
     doubts.forEach(doubt -> report(row, Column.of(doubt.knob()), doubt));
   }
 
+  /** Doubts about a line as a whole. */
+  void report(int line, List<Doubt> doubts) {
+    hint.ifPresent(sure -> doubts.forEach(doubt -> faults.add(line, doubt.sentence(sure))));
+  }
+
   /** Doubts about what one cell says. */
   void report(Row row, Column column, List<Doubt> doubts) {
     doubts.forEach(doubt -> report(row, column, doubt));

@@ -6,6 +6,8 @@ import charline.log.Logbook;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;
+import charline.trial.Plausibility;
+import charline.trial.Plausibility.Doubt;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import java.io.Reader;
@@ -95,13 +97,22 @@ public final class RigSheet {
    *     a known rig that has another power
    */
   public Brought addTo(Logbook log, Clock clock, String by) {
+    return addTo(log, clock, by, Optional.empty());
+  }
+
+  /**
+   * As {@link #addTo(Logbook, Clock, String)}, but values that look like slips are faults.
+   *
+   * @param hint how a person says that they are sure of such a value; empty if they are
+   */
+  public Brought addTo(Logbook log, Clock clock, String by, Optional<String> hint) {
     return log.inTransaction(
         () -> {
           Map<String, Rig> known = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
           log.rigs().forEach(rig -> known.put(rig.name(), rig));
           int added = 0;
           int further = 0;
-          for (Rig rig : rigs(log, clock)) {
+          for (Rig rig : rigs(log, clock, hint)) {
             Rig old = known.get(rig.name());
             if (old == null) {
               log.add(rig, by);
@@ -140,7 +151,7 @@ public final class RigSheet {
     return a.at().isEqual(b.at()) && a.percent() == b.percent();
   }
 
-  private List<Rig> rigs(Logbook log, Clock clock) {
+  private List<Rig> rigs(Logbook log, Clock clock, Optional<String> hint) {
     Faults faults = new Faults(rigs.name());
     Map<String, Row> named = new LinkedHashMap<>();
     for (Row row : rigs.rows()) {
@@ -158,7 +169,9 @@ public final class RigSheet {
         (key, row) -> {
           List<PowerCheck> own = checked.getOrDefault(key, List.of());
           try {
-            made.add(rig(log, row, name(row), own, faults));
+            Rig rig = rig(log, row, name(row), own, faults);
+            new CellDoubts(faults, hint).report(row.line(), doubts(rig));
+            made.add(rig);
           } catch (BadCell e) {
             // told to the faults where it was found
           } catch (Refusal e) {
@@ -167,6 +180,12 @@ public final class RigSheet {
         });
     faults.refuseIfAny();
     return made;
+  }
+
+  private static List<Doubt> doubts(Rig rig) {
+    List<Doubt> doubts = new ArrayList<>(Plausibility.about(rig));
+    rig.checks().forEach(check -> doubts.addAll(Plausibility.about(check, rig)));
+    return doubts;
   }
 
   private static Rig rig(

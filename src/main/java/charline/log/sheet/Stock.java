@@ -7,6 +7,7 @@ import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Coat;
 import charline.trial.Finish;
+import charline.trial.GivenName;
 import charline.trial.Knob;
 import charline.trial.Plausibility;
 import charline.trial.Rig;
@@ -126,6 +127,9 @@ final class Stock {
       faults.add(row, WOOD, "Board %s is new, so its wood must be given.".formatted(name));
       return Optional.empty();
     }
+    if (ask(row, BOARD, text -> GivenName.checked("board", text)).isEmpty()) {
+      return Optional.empty();
+    }
     Board board =
         new Board(
             log.newId(),
@@ -180,6 +184,9 @@ final class Stock {
     String known = family.or(() -> coats.map(c -> c.get(0).family())).orElse(null);
     if (known == null) {
       faults.add(row, FAMILY, "Finish %s is new, so its family must be given.".formatted(name));
+      return Optional.empty();
+    }
+    if (row.has(FINISH) && ask(row, FINISH, text -> GivenName.checked("finish", text)).isEmpty()) {
       return Optional.empty();
     }
     Finish finish =

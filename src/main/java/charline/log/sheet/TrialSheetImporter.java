@@ -3,6 +3,7 @@ package charline.log.sheet;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.trial.Patch;
+import charline.trial.Plausibility.Doubt;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Iterator;
@@ -30,7 +31,7 @@ public final class TrialSheetImporter {
    * @param clock gives the zone of times without one, and the year
    */
   public TrialSheetImporter(Logbook log, Clock clock) {
-    this(log, clock, "say that you are sure");
+    this(log, clock, Doubt.IN_WORDS);
   }
 
   /**

@@ -164,6 +164,7 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
             given.put(knob == Knob.POWER_PCT && inWatts(text) ? Knob.POWER_W : knob, text);
           }
         });
+    given.putIfAbsent(form.pace(), ""); // the form is chosen, even where nothing is set
     return given;
   }
 

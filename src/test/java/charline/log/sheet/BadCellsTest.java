@@ -80,27 +80,27 @@ class BadCellsTest {
           burned_at=14/9/26 ~ burned_at "14/9/26": A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not "14/9/26".
           burned_at=2026-13-01 ~ burned_at "2026-13-01": A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not "2026-13-01".
           burned_at=2206-09-03 ~ burned_at "2206-09-03": The year 2206 is not one of trials with these lasers; correct it, or say that you are sure.
-          power_pct= ~ power_pct (empty): Give power_pct or power_w; neither is here.
-          power_w=180 ~ power_w "180": Give power_pct or power_w, not both; empty one of them.
+          power_pct= ~ power_pct (empty): The power (power_pct or power_w) is not set; give it in % or W.
+          power_w=180 ~ power_w "180": Give power_pct or power_w, not both; leave one of them out.
           power_pct=140 ~ power_pct "140": Power must be between 0 and 100 %, not 140 %.
           power_pct=0 ~ power_pct "0": Power must be above 0 %, not 0 %.
           power_pct=lots ~ power_pct "lots": A percentage must be a number with an optional unit, such as 30%, not "lots".
           power_pct=|power_w=900 ~ power_w "900": Power of 900 W is more than a fifth above the rig's rating of 300 W; correct it, or say that you are sure.
-          hand_mm_s= ~ hand_mm_s (empty): Give one dose form (scan_mm_s with spacing_mm, width_mm with hand_mm_s, or area_cm2 with seconds); none is here.
-          scan_mm_s=4000 ~ hand_mm_s "18": Give one dose form only (scan_mm_s with spacing_mm, width_mm with hand_mm_s, or area_cm2 with seconds); this line has scan_mm_s, hand_mm_s.
-          hand_mm_s=|scan_mm_s=4000 ~ spacing_mm (empty): scan_mm_s needs spacing_mm beside it.
-          hand_mm_s=|seconds=4 ~ area_cm2 (empty): seconds needs area_cm2 beside it.
-          hand_mm_s=|width_mm=60 ~ hand_mm_s (empty): width_mm needs hand_mm_s beside it.
+          hand_mm_s= ~ hand_mm_s (empty): The speed is missing: give hand_mm_s with width_mm, scan_mm_s with spacing_mm, or area_cm2 with seconds.
+          scan_mm_s=4000 ~ scan_mm_s "4000": The dose must be given in one form: hand_mm_s with width_mm, scan_mm_s with spacing_mm, or area_cm2 with seconds; hand_mm_s and scan_mm_s are of different forms.
+          hand_mm_s=|scan_mm_s=4000 ~ spacing_mm (empty): spacing_mm is not set; give it in mm.
+          hand_mm_s=|seconds=4 ~ area_cm2 (empty): area_cm2 is not set; give it in cm2.
+          hand_mm_s=|width_mm=60 ~ hand_mm_s (empty): hand_mm_s is not set; give it in mm/s.
           hand_mm_s=-18 ~ hand_mm_s "-18": Hand speed must be above 0 mm/s, not -18 mm/s.
           hand_mm_s=18kg ~ hand_mm_s "18kg": A speed must be in cm/s, in/s, m/min, m/s, mm/s, not "18kg".
           hand_mm_s=1,200 ~ hand_mm_s "1,200": Hand speed of 1,200 can be read in two ways; write it without a comma.
           hand_mm_s=1800 ~ hand_mm_s "1800": Hand speed of 1800 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or say that you are sure.
           spot_mm=5000 ~ spot_mm "5000": Spot diameter of 5000 mm is outside 0.02 to 20 mm (usual: 0.1 to 2); correct it, or say that you are sure.
           rep_khz=60000 ~ rep_khz "60000": Repetition rate of 60000 kHz is outside 1 to 2000 kHz (usual: 10 to 100); correct it, or say that you are sure.
-          rig=otter|rep_khz=60 ~ rep_khz "60": Rig otter is cw and has no pulses; leave it empty.
-          rig=bare|width_mm=60|spot_mm=0.4 ~ rep_khz (empty): Rig bare has no usual repetition rate, so it must be given.
-          rig=bare|width_mm=60|rep_khz=60 ~ spot_mm (empty): Rig bare has no usual spot, so it must be given.
-          rig=bare|spot_mm=0.4|rep_khz=60 ~ width_mm (empty): hand_mm_s needs width_mm beside it.
+          rig=otter|rep_khz=60 ~ rep_khz "60": Rig otter is cw and has no pulses; leave out rep_khz.
+          rig=bare|width_mm=60|spot_mm=0.4 ~ rep_khz (empty): rep_khz is not set, and rig bare has no usual one; give it in kHz.
+          rig=bare|width_mm=60|rep_khz=60 ~ spot_mm (empty): spot_mm is not set, and rig bare has no usual one; give it in mm.
+          rig=bare|spot_mm=0.4|rep_khz=60 ~ width_mm (empty): width_mm is not set, and rig bare has no usual one; give it in mm.
           patch_cm2=0 ~ patch_cm2 "0": Patch size must be above 0 cm2, not 0 cm2.
           passes=0 ~ passes "0": Passes must be a whole number, 1 or more.
           passes=2.5 ~ passes "2.5": Passes must be a whole number, 1 or more.
