@@ -5,10 +5,13 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 
 /** The diagram of DEVELOPERS.md, kept. */
 @AnalyzeClasses(packages = "charline", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -88,6 +91,47 @@ class LayersTest {
           .dependOnClassesThat()
           .resideInAnyPackage("java.sql..", "org.sqlite..", "org.flywaydb..")
           .because("the schema has one home");
+
+  @ArchTest
+  static final ArchRule only_the_log_reaches_into_its_file =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("charline.log..")
+          .should()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("charline.log.database.Database")
+          .because("whoever has it can write SQL");
+
+  @ArchTest
+  static final ArchRule only_trial_sheets_wait_for_tablesaw =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("charline.log.sheet..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("tech.tablesaw..")
+          .because(
+              "it takes about a second to start, which recording and finding must not wait for");
+
+  @ArchTest
+  static final ArchRule packages_inside_the_log_have_no_cycles =
+      slices()
+          .assignedFrom(
+              new SliceAssignment() {
+                @Override
+                public SliceIdentifier getIdentifierOf(JavaClass javaClass) {
+                  return javaClass.getPackageName().startsWith("charline.log")
+                      ? SliceIdentifier.of(javaClass.getPackageName())
+                      : SliceIdentifier.ignore();
+                }
+
+                @Override
+                public String getDescription() {
+                  return "packages of the log";
+                }
+              })
+          .should()
+          .beFreeOfCycles();
 
   @ArchTest
   static final ArchRule statistics_know_arrays_only =

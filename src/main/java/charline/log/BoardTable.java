@@ -13,20 +13,20 @@ import java.util.UUID;
 
 /** Boards. */
 final class BoardTable {
-  private final Database store;
+  private final Database database;
 
-  BoardTable(Database store) {
-    this.store = store;
+  BoardTable(Database database) {
+    this.database = database;
   }
 
   /** All boards, by name. */
   List<Board> all() {
-    return store.query("SELECT * FROM board ORDER BY name", BoardTable::read);
+    return database.query("SELECT * FROM board ORDER BY name", BoardTable::read);
   }
 
   /** The boards that patches which meet a condition were burned on. */
   List<Board> burned(String condition, Object... values) {
-    return store.query(
+    return database.query(
         "SELECT * FROM board WHERE id IN (SELECT p.board_id FROM patch p WHERE %s)"
             .formatted(condition),
         BoardTable::read,
@@ -34,12 +34,12 @@ final class BoardTable {
   }
 
   Optional<Board> byId(UUID id) {
-    return store.first("SELECT * FROM board WHERE id = ?", BoardTable::read, id);
+    return database.first("SELECT * FROM board WHERE id = ?", BoardTable::read, id);
   }
 
   /** The board of that name, capitals of other alphabets than English apart. */
   Optional<Board> byName(String name) {
-    return store.first("SELECT * FROM board WHERE name = ?", BoardTable::read, name);
+    return database.first("SELECT * FROM board WHERE name = ?", BoardTable::read, name);
   }
 
   private static Board read(ResultRow row) throws SQLException {
@@ -54,7 +54,7 @@ final class BoardTable {
   }
 
   void add(Board board, OffsetDateTime now, String by) {
-    store.update(
+    database.update(
         """
         INSERT INTO board (id, name, wood, form, condition, moisture_pct, job, recorded_at_utc,
           recorded_at_offset, recorded_by)
@@ -73,7 +73,7 @@ final class BoardTable {
   }
 
   int amend(Board board) {
-    return store.update(
+    return database.update(
         """
         UPDATE board SET name = ?, wood = ?, form = ?, condition = ?, moisture_pct = ?, job = ?
         WHERE id = ?

@@ -16,19 +16,19 @@ import java.util.UUID;
 
 /** Finishes and their coats. */
 final class FinishTable {
-  private final Database store;
+  private final Database database;
 
-  FinishTable(Database store) {
-    this.store = store;
+  FinishTable(Database database) {
+    this.database = database;
   }
 
   /** All finishes, by name. */
   List<Finish> all() {
     Map<UUID, List<Coat>> coats = new HashMap<>();
-    store.query(
+    database.query(
         "SELECT * FROM coat ORDER BY finish_id, position",
         row -> coats.computeIfAbsent(row.id("finish_id"), id -> new ArrayList<>()).add(coat(row)));
-    return store.query(
+    return database.query(
         "SELECT * FROM finish ORDER BY name",
         row ->
             new Finish(
@@ -46,7 +46,7 @@ final class FinishTable {
   }
 
   void add(Finish finish, OffsetDateTime now, String by) {
-    store.update(
+    database.update(
         """
         INSERT INTO finish (id, name, family, recorded_at_utc, recorded_at_offset, recorded_by)
         VALUES (?, ?, ?, ?, ?, ?)
@@ -59,7 +59,7 @@ final class FinishTable {
         by);
     int position = 0;
     for (Coat coat : finish.coats()) {
-      store.update(
+      database.update(
           "INSERT INTO coat (finish_id, position, family, tone, thickness_um) VALUES (?, ?, ?, ?,"
               + " ?)",
           finish.id(),

@@ -11,17 +11,17 @@ import java.util.UUID;
 
 /** Changes to what is recorded. The database's triggers write them; this names who and why. */
 public final class History {
-  private final Database store;
+  private final Database database;
 
-  public History(Database store) {
-    this.store = store;
+  public History(Database database) {
+    this.database = database;
   }
 
   /** Runs work that amends, in a transaction, under a name and a reason. */
   public void amending(OffsetDateTime now, String by, String why, Runnable work) {
-    store.inTransaction(
+    database.inTransaction(
         () -> {
-          store.update(
+          database.update(
               "INSERT INTO amending (only, at_utc, at_offset, person, reason) VALUES (1, ?, ?, ?,"
                   + " ?)",
               Timestamps.utc(now),
@@ -29,13 +29,13 @@ public final class History {
               by,
               why);
           work.run();
-          return store.update("DELETE FROM amending");
+          return database.update("DELETE FROM amending");
         });
   }
 
   /** Reads the moment of every change, the only value of one that may be unreadable. */
   void requireReadable() {
-    store.query(
+    database.query(
         "SELECT changed_at_utc, changed_at_offset FROM change", row -> row.moment("changed_at"));
   }
 
@@ -44,7 +44,7 @@ public final class History {
    * zone, in one change.
    */
   List<Change> of(UUID patch) {
-    return store.query(
+    return database.query(
         """
         WITH named AS (
           SELECT 'patch.rig_id' AS what, id, name FROM rig

@@ -9,22 +9,23 @@ import java.util.List;
 final class IntegrityCheck {
   private IntegrityCheck() {}
 
-  static List<Finding> faults(Database store) {
+  static List<Finding> faults(Database database) {
     List<Finding> faults = new ArrayList<>();
-    for (String text : store.query("PRAGMA integrity_check", row -> row.text("integrity_check"))) {
+    for (String text :
+        database.query("PRAGMA integrity_check", row -> row.text("integrity_check"))) {
       if (!text.equals("ok")) {
         faults.add(new Finding(Finding.Kind.FAULT, text));
       }
     }
     faults.addAll(
-        store.query(
+        database.query(
             "SELECT \"table\", parent FROM pragma_foreign_key_check",
             row ->
                 new Finding(
                     Finding.Kind.FAULT,
                     "A row of %s refers to a row of %s that is not there."
                         .formatted(row.text("table"), row.text("parent")))));
-    Migrations.unknownTo(store.file()).stream()
+    Migrations.unknownTo(database.file()).stream()
         .map(text -> new Finding(Finding.Kind.FAULT, text))
         .forEach(faults::add);
     return faults;

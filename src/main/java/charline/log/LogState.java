@@ -8,8 +8,8 @@ final class LogState {
   private LogState() {}
 
   /** True if a patch, reading or photo of that identity was ever recorded. */
-  static boolean knows(Database store, UUID id) {
-    return store
+  static boolean knows(Database database, UUID id) {
+    return database
         .first(
             """
             SELECT 1 FROM patch WHERE id = ?1
@@ -22,8 +22,8 @@ final class LogState {
   }
 
   /** Changes with every write: data_version counts those of others, total_changes our own. */
-  static String token(Database store) {
-    return store
+  static String token(Database database) {
+    return database
         .first(
             "SELECT total_changes() AS ours, v.data_version AS theirs FROM pragma_data_version v",
             row -> row.whole("theirs") + "/" + row.whole("ours"))

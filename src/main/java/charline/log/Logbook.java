@@ -38,7 +38,7 @@ import java.util.function.Supplier;
  * the millisecond.
  */
 public final class Logbook implements AutoCloseable {
-  private final Database store;
+  private final Database database;
   private final Clock clock;
   private final Identity identity;
   private final RigTable rigs;
@@ -53,21 +53,21 @@ public final class Logbook implements AutoCloseable {
   private final Reference reference;
   private final NameRules names;
 
-  private Logbook(Database store, Clock clock) {
-    this.store = store;
+  private Logbook(Database database, Clock clock) {
+    this.database = database;
     this.clock = clock;
-    identity = new Identity(clock, store.randomBits());
-    rigs = new RigTable(store);
-    boards = new BoardTable(store);
-    finishes = new FinishTable(store);
-    readings = new ReadingTable(store);
-    patches = new PatchTable(store, rigs, boards, finishes, readings);
-    planned = new PlannedPatches(store, rigs, boards, patches);
-    history = new History(store);
+    identity = new Identity(clock, database.randomBits());
+    rigs = new RigTable(database);
+    boards = new BoardTable(database);
+    finishes = new FinishTable(database);
+    readings = new ReadingTable(database);
+    patches = new PatchTable(database, rigs, boards, finishes, readings);
+    planned = new PlannedPatches(database, rigs, boards, patches);
+    history = new History(database);
     amendment = new Amendment(patches, readings);
-    photos = new PhotoTable(store);
-    reference = new Reference(store);
-    names = new NameRules(store);
+    photos = new PhotoTable(database);
+    reference = new Reference(database);
+    names = new NameRules(database);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -80,11 +80,11 @@ public final class Logbook implements AutoCloseable {
     return over(LogFile.openExisting(file), clock);
   }
 
-  static Logbook over(Database store, Clock clock) {
+  static Logbook over(Database database, Clock clock) {
     try {
-      return new Logbook(store, clock);
+      return new Logbook(database, clock);
     } catch (RuntimeException e) {
-      store.close();
+      database.close();
       throw e;
     }
   }
@@ -101,12 +101,12 @@ public final class Logbook implements AutoCloseable {
 
   /** The open file, for the other packages of the log alone: nobody else writes SQL. */
   public Database database() {
-    return store;
+    return database;
   }
 
   /** The file that the log lies in. */
   public Path file() {
-    return store.file();
+    return database.file();
   }
 
   /**
@@ -115,7 +115,7 @@ public final class Logbook implements AutoCloseable {
    * the patch is added.
    */
   public <T> T inTransaction(Supplier<T> work) {
-    return store.inTransaction(work);
+    return database.inTransaction(work);
   }
 
   /** A new permanent identity (UUIDv7), rising with time. */
@@ -125,7 +125,7 @@ public final class Logbook implements AutoCloseable {
 
   /** All rigs with their power checks, by name. */
   public List<Rig> rigs() {
-    return store.inSnapshot(rigs::all);
+    return database.inSnapshot(rigs::all);
   }
 
   /** The rig of that name; refuses an unknown one and offers the nearest names. */
@@ -176,7 +176,7 @@ public final class Logbook implements AutoCloseable {
 
   /** All finishes with their coats, by name. */
   public List<Finish> finishes() {
-    return store.inSnapshot(finishes::all);
+    return database.inSnapshot(finishes::all);
   }
 
   /** The finish of that name; refuses an unknown one and offers the nearest names. */
@@ -299,7 +299,7 @@ public final class Logbook implements AutoCloseable {
    * ones included: whoever sends an entry twice records it once.
    */
   public boolean holds(UUID id) {
-    return LogState.knows(store, id);
+    return LogState.knows(database, id);
   }
 
   /**
@@ -307,7 +307,7 @@ public final class Logbook implements AutoCloseable {
    * the log since.
    */
   public String state() {
-    return LogState.token(store);
+    return LogState.token(database);
   }
 
   /** Patches that match, oldest first; void ones are left out. */
@@ -395,7 +395,7 @@ public final class Logbook implements AutoCloseable {
 
   /** What was done to the log when it was opened, if it came from an older version. */
   public Optional<Upgrade> upgrade() {
-    return store.upgrade();
+    return database.upgrade();
   }
 
   /** Writes a consistent copy to a new file, also while others record. */
@@ -405,12 +405,12 @@ public final class Logbook implements AutoCloseable {
 
   /** Faults of the file, then values that may have been mistyped; empty where all is well. */
   public List<Finding> check() {
-    return store.inSnapshot(() -> new LogCheck(this, patches, history, photos).findings());
+    return database.inSnapshot(() -> new LogCheck(this, patches, history, photos).findings());
   }
 
   @Override
   public void close() {
-    store.close();
+    database.close();
   }
 
   /** The time by the clock of this log, in its zone. */

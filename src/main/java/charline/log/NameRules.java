@@ -12,10 +12,10 @@ import java.util.function.Function;
 
 /** Names of rigs, boards and finishes: told apart by more than capitals, in any alphabet. */
 public final class NameRules {
-  private final Database store;
+  private final Database database;
 
-  NameRules(Database store) {
-    this.store = store;
+  NameRules(Database database) {
+    this.database = database;
   }
 
   /** The thing of that name; refuses an unknown one and offers the nearest names. */
@@ -46,7 +46,7 @@ public final class NameRules {
         itself
             .map(
                 id ->
-                    store.query(
+                    database.query(
                         "SELECT name FROM %s WHERE id = ?".formatted(kind),
                         row -> row.text("name"),
                         id))
@@ -89,8 +89,8 @@ public final class NameRules {
   /** Names that may be the same but for capitals. SQLite tells those of English letters itself. */
   private List<String> like(String kind, String name) {
     return StandardCharsets.US_ASCII.newEncoder().canEncode(name)
-        ? store.query(
+        ? database.query(
             "SELECT name FROM %s WHERE name = ?".formatted(kind), row -> row.text("name"), name)
-        : store.query("SELECT name FROM " + kind, row -> row.text("name"));
+        : database.query("SELECT name FROM " + kind, row -> row.text("name"));
   }
 }

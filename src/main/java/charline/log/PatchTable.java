@@ -25,19 +25,19 @@ import java.util.stream.Collectors;
 public final class PatchTable {
   private static final String OWN_NUMBER = "CAST(substr(code, 3) AS INTEGER)";
 
-  private final Database store;
+  private final Database database;
   private final RigTable rigs;
   private final BoardTable boards;
   private final FinishTable finishes;
   private final ReadingTable readings;
 
   PatchTable(
-      Database store,
+      Database database,
       RigTable rigs,
       BoardTable boards,
       FinishTable finishes,
       ReadingTable readings) {
-    this.store = store;
+    this.database = database;
     this.rigs = rigs;
     this.boards = boards;
     this.finishes = finishes;
@@ -101,15 +101,15 @@ public final class PatchTable {
 
   /** Every code that has been given out, void patches included. */
   List<String> codes() {
-    return store.query("SELECT code FROM patch ORDER BY recorded", row -> row.text("code"));
+    return database.query("SELECT code FROM patch ORDER BY recorded", row -> row.text("code"));
   }
 
   boolean has(String code) {
-    return store.first("SELECT 1 FROM patch WHERE code = ?", row -> true, code).isPresent();
+    return database.first("SELECT 1 FROM patch WHERE code = ?", row -> true, code).isPresent();
   }
 
   boolean hasOthersOn(UUID finish, String code) {
-    return store
+    return database
         .first(
             "SELECT 1 FROM patch WHERE finish_id = ? AND code <> ? AND voided_why IS NULL LIMIT 1",
             row -> true,
@@ -128,25 +128,25 @@ public final class PatchTable {
         ORDER BY %1$s DESC LIMIT 1
         """
             .formatted(OWN_NUMBER, PatchCode.LAST_COUNTED);
-    return store.first(sql, row -> (long) row.number("number")).orElse(0L);
+    return database.first(sql, row -> (long) row.number("number")).orElse(0L);
   }
 
   private List<PatchEntry> read(
       String condition, String order, String readingSql, Object... values) {
-    return store.inSnapshot(
+    return database.inSnapshot(
         () -> {
           Map<UUID, Rig> rigsById = index(rigs.all(), Rig::id);
           Map<UUID, Board> boardsById = index(boards.burned(condition, values), Board::id);
           Map<UUID, Finish> finishesById = index(finishes.all(), Finish::id);
           Map<UUID, List<Reading>> readingsById = new HashMap<>();
-          store.query(
+          database.query(
               readingSql,
               row ->
                   readingsById
                       .computeIfAbsent(row.id("patch_id"), id -> new ArrayList<>())
                       .add(ReadingTable.read(row)),
               values);
-          return store.query(
+          return database.query(
               "SELECT p.* FROM patch p WHERE %s %s".formatted(condition, order),
               row ->
                   entry(
@@ -196,7 +196,7 @@ public final class PatchTable {
 
   void add(PatchEntry entry, OffsetDateTime now) {
     Patch patch = entry.patch();
-    store.update(
+    database.update(
         """
         INSERT INTO patch (burned_at_utc, burned_at_offset, rig_id, board_id, finish_id,
           power_pct, power_w, spot_speed_mm_s, line_spacing_mm, scan_width_mm, hand_speed_mm_s,
@@ -211,7 +211,7 @@ public final class PatchTable {
 
   /** Writes the patch without its readings. */
   void amend(PatchEntry entry) {
-    store.update(
+    database.update(
         """
         UPDATE patch SET burned_at_utc = ?, burned_at_offset = ?, rig_id = ?, board_id = ?,
           finish_id = ?, power_pct = ?, power_w = ?, spot_speed_mm_s = ?, line_spacing_mm = ?,

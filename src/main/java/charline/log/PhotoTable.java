@@ -7,14 +7,14 @@ import java.util.UUID;
 
 /** Photographs of patches. */
 final class PhotoTable {
-  private final Database store;
+  private final Database database;
 
-  PhotoTable(Database store) {
-    this.store = store;
+  PhotoTable(Database database) {
+    this.database = database;
   }
 
   List<Photo> of(UUID patch) {
-    return store.query(
+    return database.query(
         "SELECT * FROM photo WHERE patch_id = ? ORDER BY taken_at_utc, id",
         row ->
             new Photo(
@@ -28,7 +28,7 @@ final class PhotoTable {
   }
 
   void add(UUID patch, Photo photo, String by) {
-    store.update(
+    database.update(
         """
         INSERT INTO photo (id, patch_id, file_name, media_type, content, taken_at_utc,
           taken_at_offset, caption, recorded_by, sha256)
@@ -48,12 +48,13 @@ final class PhotoTable {
 
   /** Reads when each was taken, the only value of a photograph that may be unreadable. */
   void requireReadable() {
-    store.query("SELECT taken_at_utc, taken_at_offset FROM photo", row -> row.moment("taken_at"));
+    database.query(
+        "SELECT taken_at_utc, taken_at_offset FROM photo", row -> row.moment("taken_at"));
   }
 
   /** Photographs whose bytes are no longer those that were recorded, as codes of their patches. */
   List<String> altered() {
-    return store
+    return database
         .query(
             """
             SELECT p.code, o.content, o.sha256 FROM photo o JOIN patch p ON p.id = o.patch_id

@@ -17,13 +17,13 @@ import java.util.stream.Stream;
 
 /** The patches that are to be burned, and the codes they hold. */
 public final class PlannedPatches {
-  private final Database store;
+  private final Database database;
   private final RigTable rigs;
   private final BoardTable boards;
   private final PatchTable patches;
 
-  PlannedPatches(Database store, RigTable rigs, BoardTable boards, PatchTable patches) {
-    this.store = store;
+  PlannedPatches(Database database, RigTable rigs, BoardTable boards, PatchTable patches) {
+    this.database = database;
     this.rigs = rigs;
     this.boards = boards;
     this.patches = patches;
@@ -32,7 +32,7 @@ public final class PlannedPatches {
   /** The code that neither a patch nor a plan holds. */
   String nextCode() {
     long planned =
-        store
+        database
             .first(
                 """
                 SELECT CAST(substr(code, 3) AS INTEGER) AS number FROM planned_patch
@@ -52,7 +52,7 @@ public final class PlannedPatches {
    * @return the plans with their codes, in their order
    */
   public List<PlannedPatch> reserve(List<PlannedPatch> plans) {
-    return store.inTransaction(
+    return database.inTransaction(
         () -> {
           List<PlannedPatch> coded = new ArrayList<>();
           for (PlannedPatch plan : plans) {
@@ -84,7 +84,7 @@ public final class PlannedPatches {
       Timestamps.offset(plan.plannedAt()),
       plan.by()
     };
-    store.update(
+    database.update(
         """
         INSERT INTO planned_patch (id, code, family, wood, rig_id, board_id, place, power_pct,
           power_w, spot_speed_mm_s, line_spacing_mm, scan_width_mm, hand_speed_mm_s,
@@ -99,9 +99,9 @@ public final class PlannedPatches {
 
   /** All plans in the order of their codes, fulfilled and void ones included. */
   public List<PlannedPatch> all() {
-    return store.inSnapshot(
+    return database.inSnapshot(
         () ->
-            store.query(
+            database.query(
                 """
                 SELECT p.*, earlier.code AS depends_on_code FROM planned_patch p
                 LEFT JOIN planned_patch earlier ON earlier.id = p.depends_on
@@ -151,7 +151,8 @@ public final class PlannedPatches {
   void giveUp(List<PlannedPatch> plans, String why) {
     plans.forEach(
         plan ->
-            store.update("UPDATE planned_patch SET voided_why = ? WHERE id = ?", why, plan.id()));
+            database.update(
+                "UPDATE planned_patch SET voided_why = ? WHERE id = ?", why, plan.id()));
   }
 
   private PlannedPatch read(ResultRow row) throws SQLException {
@@ -189,7 +190,7 @@ public final class PlannedPatches {
 
   /** Ticks off the plan that holds a patch's code, if one does. */
   void fulfil(String code, UUID patch) {
-    store.update(
+    database.update(
         "UPDATE planned_patch SET patch_id = ? WHERE code = ? AND patch_id IS NULL", patch, code);
   }
 }

@@ -20,10 +20,10 @@ final class ReadingTable {
   /** Few different statements, each kept ready; far below the 32,766 values of one. */
   private static final int AT_ONCE = 20;
 
-  private final Database store;
+  private final Database database;
 
-  ReadingTable(Database store) {
-    this.store = store;
+  ReadingTable(Database database) {
+    this.database = database;
   }
 
   static Reading read(ResultRow row) throws SQLException {
@@ -63,7 +63,7 @@ final class ReadingTable {
       values.add(reading.by());
       values.add(reading.note());
     }
-    store.update(
+    database.update(
         """
         INSERT INTO reading (id, patch_id, passes, outcome, soot, depth_um, judged_at_utc,
           judged_at_offset, judged_by, note)
@@ -74,7 +74,7 @@ final class ReadingTable {
   }
 
   void amend(Reading reading) {
-    store.update(
+    database.update(
         """
         UPDATE reading SET passes = ?, outcome = ?, soot = ?, depth_um = ?, judged_at_utc = ?,
           judged_at_offset = ?, judged_by = ?, note = ?
@@ -93,6 +93,6 @@ final class ReadingTable {
 
   /** Takes a reading out of its patch; it stays in the log. */
   void strike(UUID reading, String why) {
-    store.update("UPDATE reading SET voided_why = ? WHERE id = ?", why, reading);
+    database.update("UPDATE reading SET voided_why = ? WHERE id = ?", why, reading);
   }
 }

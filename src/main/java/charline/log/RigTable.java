@@ -17,19 +17,19 @@ import java.util.UUID;
 
 /** Rigs and their power checks. */
 public final class RigTable {
-  private final Database store;
+  private final Database database;
 
-  RigTable(Database store) {
-    this.store = store;
+  RigTable(Database database) {
+    this.database = database;
   }
 
   /** All rigs with all their checks, by name. */
   List<Rig> all() {
     Map<UUID, List<PowerCheck>> checks = new HashMap<>();
-    store.query(
+    database.query(
         "SELECT * FROM power_check",
         row -> checks.computeIfAbsent(row.id("rig_id"), id -> new ArrayList<>()).add(check(row)));
-    return store.query(
+    return database.query(
         "SELECT * FROM rig ORDER BY name",
         row -> rig(row, checks.getOrDefault(row.id("id"), List.of())));
   }
@@ -56,7 +56,7 @@ public final class RigTable {
   }
 
   void add(Rig rig, OffsetDateTime now, String by) {
-    store.update(
+    database.update(
         """
         INSERT INTO rig (id, name, emission, rated_w, wavelength_nm, spot_definition, spot_mm,
           repetition_khz, pulse_ns, scan_width_mm, lens, recorded_at_utc, recorded_at_offset,
@@ -81,7 +81,7 @@ public final class RigTable {
   }
 
   void addCheck(UUID rig, PowerCheck check, String by) {
-    store.update(
+    database.update(
         """
         INSERT INTO power_check (id, rig_id, metered_at_utc, metered_at_offset, setting_pct,
           metered_w, recorded_by)
@@ -98,7 +98,7 @@ public final class RigTable {
 
   /** Writes all but the checks; gives how many rigs that were. */
   int amend(Rig rig) {
-    return store.update(
+    return database.update(
         """
         UPDATE rig SET name = ?, emission = ?, rated_w = ?, wavelength_nm = ?, spot_definition = ?,
           spot_mm = ?, repetition_khz = ?, pulse_ns = ?, scan_width_mm = ?, lens = ?

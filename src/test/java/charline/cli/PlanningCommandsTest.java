@@ -61,9 +61,7 @@ class PlanningCommandsTest {
         shell.run("patch add --plan P-0001 --board boathouse-1 --passes 1 --outcome clean");
     assertThat(again.code()).isEqualTo(2);
     assertThat(again.err())
-        .isEqualTo(
-            "Planned patch P-0001 was burned already; add a further reading with `charline patch"
-                + " read P-0001`.\n");
+        .isEqualTo("Planned patch P-0001 was burned already; add a further reading to it.\n");
   }
 
   @Test
@@ -170,8 +168,8 @@ class PlanningCommandsTest {
 
     assertThat(shell.run("patch add --plan 2 --passes 1 --outcome clean").err())
         .isEqualTo(
-            "Planned patch P-0002 is void: rain. Its code stays taken; `charline next` plans"
-                + " anew.\n");
+            "Planned patch P-0002 is void: rain. Its code stays taken; plan a new patch"
+                + " instead.\n");
     assertThat(shell.run("plan void 3 1 --why rain").err())
         .startsWith("Planned patch P-0001 was burned already");
     assertThat(shell.run("plan list").out()).contains("P-0003");

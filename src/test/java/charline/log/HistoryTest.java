@@ -337,20 +337,20 @@ class HistoryTest {
 
   @Test
   void every_column_that_can_be_amended_is_watched() throws SQLException {
-    try (Database store = LogFile.openExisting(file)) {
+    try (Database database = LogFile.openExisting(file)) {
       for (String table :
           List.of("rig", "power_check", "board", "finish", "coat", "patch", "reading", "photo")) {
         List<String> columns =
-            store.query("SELECT name FROM pragma_table_info(?)", r -> r.text("name"), table);
+            database.query("SELECT name FROM pragma_table_info(?)", r -> r.text("name"), table);
         String kept =
-            store
+            database
                 .first(
                     "SELECT sql FROM sqlite_schema WHERE name = ?",
                     r -> r.text("sql"),
                     table + "_changes_are_kept")
                 .orElseThrow();
         String fixed =
-            store
+            database
                 .first(
                     "SELECT sql FROM sqlite_schema WHERE name = ?",
                     r -> r.text("sql"),
@@ -392,8 +392,8 @@ class HistoryTest {
         new Board(b.id(), b.name(), "oak", b.form(), b.condition(), b.moisturePercent(), b.job());
     log.amend(oak, "Ada", "it is oak");
     assertThat(log.board("door stile")).isEqualTo(oak);
-    try (Database store = LogFile.openExisting(file)) {
-      assertThat(store.query("SELECT what FROM change ORDER BY number", row -> row.text("what")))
+    try (Database database = LogFile.openExisting(file)) {
+      assertThat(database.query("SELECT what FROM change ORDER BY number", row -> row.text("what")))
           .containsExactly("rig.spot_mm", "rig.lens", "board.wood");
     }
   }
@@ -418,8 +418,8 @@ class HistoryTest {
     assertThatThrownBy(() -> raw("DELETE FROM " + table))
         .isInstanceOf(SQLException.class)
         .hasMessageContaining(sentence);
-    try (Database store = LogFile.openExisting(file)) {
-      assertThatThrownBy(() -> store.update("DELETE FROM " + table))
+    try (Database database = LogFile.openExisting(file)) {
+      assertThatThrownBy(() -> database.update("DELETE FROM " + table))
           .isInstanceOf(Refusal.class)
           .hasMessage(sentence);
     }
@@ -486,8 +486,8 @@ class HistoryTest {
           """)
   void a_bad_row_is_refused_by_a_named_rule(String sql, String rule) throws SQLException {
     fillEveryTable();
-    try (Database store = LogFile.openExisting(file)) {
-      assertThatThrownBy(() -> store.update(sql))
+    try (Database database = LogFile.openExisting(file)) {
+      assertThatThrownBy(() -> database.update(sql))
           .isInstanceOf(Refusal.class)
           .hasMessage("Nothing was recorded: the log holds to the rule \"%s\".", rule);
     }
@@ -496,16 +496,16 @@ class HistoryTest {
   @Test
   void a_patch_must_fit_the_light_of_its_rig() {
     boathouse.burn("clean");
-    try (Database store = LogFile.openExisting(file)) {
+    try (Database database = LogFile.openExisting(file)) {
       assertThatThrownBy(
-              () -> store.update("UPDATE patch SET repetition_khz = NULL, pulse_ns = NULL"))
+              () -> database.update("UPDATE patch SET repetition_khz = NULL, pulse_ns = NULL"))
           .hasMessage(
               "A patch burned with a pulsed rig must have a repetition rate; none was given.");
-      assertThatThrownBy(() -> store.update("UPDATE rig SET emission = 'cw'"))
+      assertThatThrownBy(() -> database.update("UPDATE rig SET emission = 'cw'"))
           .hasMessage(
               "A rig that has burned patches stays pulsed or continuous as it was; add a new rig"
                   + " instead.");
-      assertThatThrownBy(() -> store.update("UPDATE board SET wood = 'glass'"))
+      assertThatThrownBy(() -> database.update("UPDATE board SET wood = 'glass'"))
           .hasMessage(
               "Nothing was recorded: it refers to something that is not in this log; add that"
                   + " first.");

@@ -88,7 +88,7 @@ class LogFileTest {
         .isInstanceOf(Refusal.class)
         .hasMessage(
             "There is no log at %s yet; record a patch or import a trial sheet first, or name"
-                + " another with --log.",
+                + " another log.",
             file);
     assertThat(file).doesNotExist();
   }
@@ -108,11 +108,12 @@ class LogFileTest {
 
   @Test
   void a_log_is_kept_in_write_ahead_mode_with_full_synchronisation_and_checked_keys() {
-    try (Database store = LogFile.open(folder.resolve("boathouse.db"))) {
-      assertThat(store.first("PRAGMA journal_mode", r -> r.text("journal_mode"))).contains("wal");
-      assertThat(store.first("PRAGMA synchronous", r -> r.whole("synchronous"))).contains(2);
-      assertThat(store.first("PRAGMA foreign_keys", r -> r.whole("foreign_keys"))).contains(1);
-      assertThat(store.first("PRAGMA busy_timeout", r -> r.whole("timeout"))).contains(5000);
+    try (Database database = LogFile.open(folder.resolve("boathouse.db"))) {
+      assertThat(database.first("PRAGMA journal_mode", r -> r.text("journal_mode")))
+          .contains("wal");
+      assertThat(database.first("PRAGMA synchronous", r -> r.whole("synchronous"))).contains(2);
+      assertThat(database.first("PRAGMA foreign_keys", r -> r.whole("foreign_keys"))).contains(1);
+      assertThat(database.first("PRAGMA busy_timeout", r -> r.whole("timeout"))).contains(5000);
     }
   }
 
@@ -214,7 +215,7 @@ class LogFileTest {
   void a_write_protected_log_is_refused() throws IOException {
     Path file = madeLog();
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
-    refused(file, "is write-protected; make it writable or name another with --log.");
+    refused(file, "is write-protected; make it writable or name another log.");
   }
 
   @Test
@@ -236,11 +237,11 @@ class LogFileTest {
 
   @Test
   void a_full_disk_is_refused_and_nothing_is_half_written() {
-    Database store = LogFile.open(folder.resolve("boathouse.db"));
-    try (Logbook log = Logbook.over(store, CLOCK)) {
+    Database database = LogFile.open(folder.resolve("boathouse.db"));
+    try (Logbook log = Logbook.over(database, CLOCK)) {
       Boathouse boathouse = new Boathouse(log);
       boathouse.burn("clean");
-      store.query("PRAGMA max_page_count = 1", row -> row.whole("max_page_count"));
+      database.query("PRAGMA max_page_count = 1", row -> row.whole("max_page_count"));
       assertThatThrownBy(
               () ->
                   log.inTransaction(

@@ -133,14 +133,14 @@ class OldLogsTest {
   @MethodSource("earlierVersions")
   void a_log_is_copied_before_its_schema_changes(int version) throws IOException {
     Path file = logOfVersion(version);
-    try (Database store = LogFile.openExisting(file)) {
+    try (Database database = LogFile.openExisting(file)) {
       Path kept = folder.resolve("boathouse-of-version-%d.db".formatted(version));
-      assertThat(store.upgrade()).contains(new Upgrade(version, Migrations.NEWEST, kept));
+      assertThat(database.upgrade()).contains(new Upgrade(version, Migrations.NEWEST, kept));
       assertThat(versionOf(kept)).isEqualTo(version);
-      assertThat(IntegrityCheck.faults(store)).isEmpty();
+      assertThat(IntegrityCheck.faults(database)).isEmpty();
     }
-    try (Database store = LogFile.openExisting(file)) {
-      assertThat(store.upgrade()).as("nothing is pending any more").isEmpty();
+    try (Database database = LogFile.openExisting(file)) {
+      assertThat(database.upgrade()).as("nothing is pending any more").isEmpty();
     }
   }
 
@@ -160,8 +160,8 @@ class OldLogsTest {
   void an_earlier_copy_is_never_written_over() throws IOException {
     Path file = logOfVersion(5);
     Path earlier = Files.writeString(folder.resolve("boathouse-of-version-5.db"), "precious");
-    try (Database store = LogFile.openExisting(file)) {
-      assertThat(store.upgrade().orElseThrow().kept())
+    try (Database database = LogFile.openExisting(file)) {
+      assertThat(database.upgrade().orElseThrow().kept())
           .isEqualTo(folder.resolve("boathouse-of-version-5-2.db"));
     }
     assertThat(earlier).hasContent("precious");

@@ -80,9 +80,7 @@ public class PlannedPatchesTest {
     assertThat(log.planned().open()).extracting(PlannedPatch::code).containsExactly("P-0002");
     assertThatThrownBy(() -> log.planned().open("P-0001"))
         .isInstanceOf(Refusal.class)
-        .hasMessage(
-            "Planned patch P-0001 was burned already; add a further reading with `charline patch"
-                + " read P-0001`.");
+        .hasMessage("Planned patch P-0001 was burned already; add a further reading to it.");
     assertThatThrownBy(() -> log.planned().open("P-0009")).isInstanceOf(Refusal.class);
   }
 
@@ -185,8 +183,8 @@ public class PlannedPatchesTest {
     assertThatThrownBy(() -> log.planned().open("P-0001"))
         .isInstanceOf(Refusal.class)
         .hasMessage(
-            "Planned patch P-0001 is void: the stile split. Its code stays taken; `charline next`"
-                + " plans anew.");
+            "Planned patch P-0001 is void: the stile split. Its code stays taken; plan"
+                + " a new patch instead.");
     assertThat(log.history(log.planned().all().get(0)))
         .extracting(Change::what, Change::by, Change::after)
         .containsExactly(
@@ -270,17 +268,17 @@ public class PlannedPatchesTest {
   @Test
   void the_database_itself_keeps_a_plan_as_it_was_planned() {
     log.planned().reserve(List.of(plan(boathouse)));
-    try (Database store = LogFile.openExisting(folder.resolve("boathouse.db"))) {
+    try (Database database = LogFile.openExisting(folder.resolve("boathouse.db"))) {
       for (String change :
           List.of("code = 'P-0009'", "passes = 1", "place = 'the door'", "power_pct = 99")) {
-        assertThatThrownBy(() -> store.update("UPDATE planned_patch SET " + change))
+        assertThatThrownBy(() -> database.update("UPDATE planned_patch SET " + change))
             .as(change)
             .hasMessageContaining("A planned patch stays as it was planned");
       }
-      assertThatThrownBy(() -> store.update("DELETE FROM planned_patch"))
+      assertThatThrownBy(() -> database.update("DELETE FROM planned_patch"))
           .hasMessageContaining("A planned patch is never deleted; void it");
       burn(boathouse, "P-0001");
-      assertThatThrownBy(() -> store.update("UPDATE planned_patch SET patch_id = NULL"))
+      assertThatThrownBy(() -> database.update("UPDATE planned_patch SET patch_id = NULL"))
           .hasMessageContaining("A planned patch is fulfilled once");
     }
   }

@@ -14,7 +14,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** The settings that came out clean, each with how often it was tried. */
+/**
+ * The settings that came out clean, each with how often it was tried. Counted with streams, for the
+ * reason that {@link FindReport} gives.
+ */
 final class CleanSettings {
   private CleanSettings() {}
 

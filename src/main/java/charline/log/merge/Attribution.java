@@ -10,8 +10,8 @@ import java.util.UUID;
 /** Who decides, and when. */
 public record Attribution(OffsetDateTime at, Optional<String> by) {
   /** Writes down a change that no trigger of the schema sees. */
-  void write(Database store, Change change, UUID row) {
-    store.update(
+  void write(Database database, Change change, UUID row) {
+    database.update(
         """
         INSERT INTO main.change (changed_at_utc, changed_at_offset, changed_by, what, row_id,
           before, after, why)

@@ -11,12 +11,12 @@ final class ConflictText {
   /** Said by another column of the same row, in fewer words. */
   private static final List<String> TWICE_SAID = List.of("typed_json");
 
-  private final Database store;
+  private final Database database;
   private final OtherLog other;
   private final String name;
 
-  ConflictText(Database store, OtherLog other, String name) {
-    this.store = store;
+  ConflictText(Database database, OtherLog other, String name) {
+    this.database = database;
     this.other = other;
     this.name = name;
   }
@@ -25,7 +25,7 @@ final class ConflictText {
   String of(String table, UUID id) {
     List<String> differences = new ArrayList<>();
     for (String column : other.amendable(table)) {
-      store
+      database
           .first(
               """
               SELECT m.%2$s AS here, o.%2$s AS there FROM main.%1$s m
@@ -46,7 +46,7 @@ final class ConflictText {
     String patch = code(UUID.fromString(other.text("reading", "patch_id", id)));
     String passes = passes(other.text("reading", "passes", id));
     String outcome = other.text("reading", "outcome", id);
-    return store
+    return database
         .first(
             """
             SELECT outcome FROM main.reading WHERE voided_why IS NULL AND (patch_id, passes) =
@@ -66,7 +66,7 @@ final class ConflictText {
 
   /** Finishes whose coats differ; they carry no identity of their own, so a person must look. */
   List<String> coats() {
-    return store.query(
+    return database.query(
         """
         SELECT f.name FROM main.finish f JOIN other.finish o ON o.id = f.id
         WHERE (SELECT group_concat(family || coalesce(tone, '') || coalesce(thickness_um, ''), '/')
@@ -97,7 +97,7 @@ final class ConflictText {
   }
 
   private String here(String table, String column, UUID id) {
-    return store
+    return database
         .first(
             "SELECT %s AS value FROM main.%s WHERE id = ?".formatted(column, table),
             row -> row.text("value"),
@@ -130,7 +130,7 @@ final class ConflictText {
     }
     if (column.endsWith("_id")) {
       String table = column.substring(0, column.length() - "_id".length());
-      return store
+      return database
           .first(
               "SELECT name FROM %s.%s WHERE id = ?".formatted(log, table),
               row -> row.text("name"),

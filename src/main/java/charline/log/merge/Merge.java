@@ -66,15 +66,15 @@ public final class Merge {
   }
 
   private Merged attached(String name, Path copy, Resolution resolution) {
-    Database store = log.database();
-    store.update("ATTACH DATABASE ? AS other", copy.toAbsolutePath().toString());
+    Database database = log.database();
+    database.update("ATTACH DATABASE ? AS other", copy.toAbsolutePath().toString());
     try {
       if (!sure) {
-        refuseTwins(new OtherLog(store).twins(), name);
+        refuseTwins(new OtherLog(database).twins(), name);
       }
-      return store.inTransaction(() -> new OtherRows(log, name, by).bringIn(resolution));
+      return database.inTransaction(() -> new OtherRows(log, name, by).bringIn(resolution));
     } finally {
-      store.update("DETACH DATABASE other");
+      database.update("DETACH DATABASE other");
     }
   }
 

@@ -24,7 +24,7 @@ final class MergeConflicts {
   private static final List<String> TABLES =
       List.of("rig", "power_check", "board", "finish", "patch", "reading", "photo");
 
-  private final Database store;
+  private final Database database;
   private final OtherLog other;
   private final Logbook log;
   private final String name;
@@ -37,11 +37,11 @@ final class MergeConflicts {
 
   MergeConflicts(Logbook log, OtherLog other, String name, Attribution attribution) {
     this.log = log;
-    store = log.database();
+    database = log.database();
     this.other = other;
     this.name = name;
     this.attribution = attribution;
-    words = new ConflictText(store, other, name);
+    words = new ConflictText(database, other, name);
   }
 
   /** Brings together what both logs hold. */
@@ -71,7 +71,7 @@ final class MergeConflicts {
   }
 
   private boolean isVoidOnlyThere(UUID patch) {
-    return store
+    return database
         .first(
             """
             SELECT 1 FROM main.patch m JOIN other.patch o ON o.id = m.id
@@ -125,7 +125,7 @@ final class MergeConflicts {
   /** Runs work that is undone again where the patch would not be a patch any more. */
   private boolean tried(String table, UUID id, BooleanSupplier work) {
     try {
-      return store.inTransaction(
+      return database.inTransaction(
           () -> {
             boolean done = work.getAsBoolean();
             requireSoundPatch(table, id);
@@ -173,7 +173,7 @@ final class MergeConflicts {
   /** Writes into the history that what is here holds against what is there. */
   private void keep(String table, UUID id) {
     for (String column : other.amendable(table)) {
-      store
+      database
           .first(
               """
               SELECT o.%2$s AS there, m.%2$s AS here FROM main.%1$s m
@@ -189,7 +189,7 @@ final class MergeConflicts {
                       row.optionalText("here"),
                       Optional.of("kept against " + name)),
               id)
-          .ifPresent(change -> attribution.write(store, change, id));
+          .ifPresent(change -> attribution.write(database, change, id));
     }
   }
 
@@ -202,7 +202,7 @@ final class MergeConflicts {
     amending(
         "as in " + name,
         () ->
-            store.update(
+            database.update(
                 """
                 UPDATE main.reading SET voided_why = ?
                 WHERE voided_why IS NULL AND (patch_id, passes) =
@@ -220,6 +220,6 @@ final class MergeConflicts {
   }
 
   private void amending(String why, Runnable work) {
-    new History(store).amending(attribution.at(), attribution.by().orElse(null), why, work);
+    new History(database).amending(attribution.at(), attribution.by().orElse(null), why, work);
   }
 }

@@ -26,7 +26,7 @@ final class MergedCodes {
       """;
 
   private final Logbook log;
-  private final Database store;
+  private final Database database;
   private final OtherLog other;
   private final String name;
   private final Attribution attribution;
@@ -42,7 +42,7 @@ final class MergedCodes {
   MergedCodes(
       Logbook log, OtherLog other, String name, Attribution attribution, List<String> notes) {
     this.log = log;
-    store = log.database();
+    database = log.database();
     this.other = other;
     this.name = name;
     this.attribution = attribution;
@@ -68,7 +68,7 @@ final class MergedCodes {
   }
 
   private List<Renamed> renamedThere(String table) {
-    return store
+    return database
         .query(
             "SELECT m.id FROM main.%1$s m JOIN other.%1$s o ON o.id = m.id WHERE m.code <> o.code ORDER BY m.rowid"
                 .formatted(table),
@@ -79,7 +79,7 @@ final class MergedCodes {
   }
 
   private boolean hasNews(Renamed it) {
-    return store
+    return database
         .first(
             "SELECT 1 " + NEWS.formatted("other", "main"),
             row -> true,
@@ -118,7 +118,7 @@ final class MergedCodes {
   }
 
   private void copyNews(Renamed it) {
-    store.update(
+    database.update(
         """
         INSERT INTO main.change (changed_at_utc, changed_at_offset, changed_by, what, row_id,
           before, after, why)
@@ -140,7 +140,7 @@ final class MergedCodes {
     if (it.table().equals("patch")) {
       other.past(
           "patch_keeps_its_identity",
-          () -> store.update("UPDATE main.patch SET code = ? WHERE id = ?", after, it.id()));
+          () -> database.update("UPDATE main.patch SET code = ? WHERE id = ?", after, it.id()));
     } else {
       callPlan(it.id(), after);
     }
@@ -154,7 +154,7 @@ final class MergedCodes {
             other.past(
                 STAYS_FULFILLED,
                 () ->
-                    store.update(
+                    database.update(
                         "UPDATE main.planned_patch SET code = ? WHERE id = ?", code, plan)));
   }
 
@@ -169,7 +169,7 @@ final class MergedCodes {
 
   /** The code of the open plan here that a patch of the other log was burned for. */
   Optional<String> plannedHere(UUID patch) {
-    return store
+    return database
         .first(
             """
             SELECT m.code FROM main.planned_patch m JOIN other.planned_patch o ON o.id = m.id
@@ -182,7 +182,7 @@ final class MergedCodes {
 
   /** True if a code is held by an open plan that is not the one that the patch was burned for. */
   boolean plannedElsewhere(String code, UUID patch) {
-    return store
+    return database
         .first(
             """
             SELECT 1 FROM main.planned_patch m WHERE m.code = ? AND m.patch_id IS NULL
@@ -195,7 +195,7 @@ final class MergedCodes {
   }
 
   private boolean burnedElsewhere(String code, UUID plan) {
-    return store
+    return database
         .first(
             """
             SELECT 1 FROM main.patch p WHERE p.code = ?1
@@ -208,7 +208,7 @@ final class MergedCodes {
   }
 
   boolean taken(String table, String code) {
-    return store
+    return database
         .first("SELECT 1 FROM main.%s WHERE code = ?".formatted(table), row -> true, code)
         .isPresent();
   }
@@ -216,7 +216,7 @@ final class MergedCodes {
   /** Writes down that something has another code. */
   void write(String table, UUID id, String before, String after, String why) {
     attribution.write(
-        store,
+        database,
         new Change(
             attribution.at(),
             attribution.by(),
@@ -228,7 +228,7 @@ final class MergedCodes {
   }
 
   private String code(String log, Renamed it) {
-    return store
+    return database
         .first(
             "SELECT code FROM %s.%s WHERE id = ?".formatted(log, it.table()),
             row -> row.text("code"),

@@ -32,15 +32,15 @@ final class OtherLog {
   private static final String CHANGE =
       "changed_at_utc, changed_at_offset, changed_by, what, row_id, before, after, why";
 
-  private final Database store;
+  private final Database database;
 
-  OtherLog(Database store) {
-    this.store = store;
+  OtherLog(Database database) {
+    this.database = database;
   }
 
   /** Identities that only the other log has, in the order of their recording. */
   List<UUID> newcomers(String table) {
-    return store.query(
+    return database.query(
         "SELECT id FROM other.%1$s WHERE id NOT IN (SELECT id FROM main.%1$s) ORDER BY rowid"
             .formatted(table),
         row -> row.id("id"));
@@ -52,7 +52,7 @@ final class OtherLog {
    * those that one of the logs holds both of, as somebody has looked at them before.
    */
   List<String> twins() {
-    return store.query(
+    return database.query(
         """
         SELECT o.code FROM other.patch o
         JOIN main.patch m ON m.code = o.code AND m.burned_at_utc = o.burned_at_utc
@@ -76,7 +76,7 @@ final class OtherLog {
   /** Identities of rows that both logs hold and that differ in what may be amended. */
   List<UUID> different(String table) {
     String differ = difference(table);
-    return store.query(
+    return database.query(
         "SELECT m.id FROM main.%1$s m JOIN other.%1$s o ON o.id = m.id WHERE %2$s ORDER BY m.rowid"
             .formatted(table, differ),
         row -> row.id("id"));
@@ -93,7 +93,7 @@ final class OtherLog {
    * values here is known here then, and not taken for a rival later.
    */
   void copyNewsOfTheSame(String table) {
-    store
+    database
         .query(
             """
             SELECT DISTINCT m.id FROM other.change c
@@ -107,21 +107,21 @@ final class OtherLog {
 
   /** Whether the other log amended a row in a way that this log has not heard of. */
   boolean hasNews(String table, UUID id) {
-    return store
+    return database
         .first("SELECT 1 " + NEWS.formatted("other", "main"), r -> true, id, table)
         .isPresent();
   }
 
   /** Whether this log amended a row in a way that the other has not heard of. */
   boolean missesNews(String table, UUID id) {
-    return store
+    return database
         .first("SELECT 1 " + NEWS.formatted("main", "other"), r -> true, id, table)
         .isPresent();
   }
 
   /** Brings the history of a row in, as it was written there. */
   void copyNews(String table, UUID id) {
-    store.update(
+    database.update(
         "INSERT INTO main.change (%1$s) SELECT %1$s %2$s ORDER BY o.number"
             .formatted(CHANGE, NEWS.formatted("other", "main")),
         id,
@@ -130,7 +130,7 @@ final class OtherLog {
 
   /** Identities of rows of both logs that have another name there. */
   List<UUID> renamed(String table) {
-    return store.query(
+    return database.query(
         "SELECT m.id FROM main.%1$s m JOIN other.%1$s o ON o.id = m.id WHERE m.name <> o.name COLLATE BINARY ORDER BY m.rowid"
             .formatted(table),
         row -> row.id("id"));
@@ -150,13 +150,13 @@ final class OtherLog {
   }
 
   private boolean named(String log, String than, String table, UUID id) {
-    return store
+    return database
         .first("SELECT 1 " + NAMES.formatted(log, than), row -> true, id, table + ".name")
         .isPresent();
   }
 
   void copyNewName(String table, UUID id) {
-    store.update(
+    database.update(
         "INSERT INTO main.change (%1$s) SELECT %1$s %2$s ORDER BY o.number"
             .formatted(CHANGE, NAMES.formatted("other", "main")),
         id,
@@ -166,7 +166,7 @@ final class OtherLog {
   /** Makes a row what it is there; the triggers of the schema write that down. */
   void take(String table, UUID id) {
     String columns = String.join(", ", amendable(table));
-    store.update(
+    database.update(
         "UPDATE main.%1$s SET (%2$s) = (SELECT %2$s FROM other.%1$s WHERE id = ?1) WHERE id = ?1"
             .formatted(table, columns),
         id);
@@ -175,19 +175,19 @@ final class OtherLog {
   /** Does what a trigger of this log would hinder; to be called in a transaction. */
   void past(String trigger, Runnable work) {
     String sql =
-        store
+        database
             .first(
                 "SELECT sql FROM main.sqlite_schema WHERE type = 'trigger' AND name = ?",
                 row -> row.text("sql"),
                 trigger)
             .orElseThrow();
-    store.update("DROP TRIGGER main." + trigger);
+    database.update("DROP TRIGGER main." + trigger);
     work.run();
-    store.update(sql);
+    database.update(sql);
   }
 
   String text(String table, String column, UUID id) {
-    return store
+    return database
         .first(
             "SELECT %s AS value FROM other.%s WHERE id = ?".formatted(column, table),
             row -> row.text("value"),
@@ -204,12 +204,12 @@ final class OtherLog {
     List<String> columns = columns(table, c -> !c.equals("recorded")); // the order is our own
     String values =
         columns.stream().map(c -> c.equals(column) ? "?" : c).collect(Collectors.joining(", "));
-    store.update(
+    database.update(
         "INSERT INTO main.%s (%s) SELECT %s FROM other.%s WHERE id = ?"
             .formatted(table, String.join(", ", columns), values, table),
         value,
         id);
-    store.update(
+    database.update(
         "INSERT INTO main.change (%1$s) SELECT %1$s FROM other.change WHERE row_id = ? ORDER BY number"
             .formatted(CHANGE),
         id);
@@ -223,7 +223,7 @@ final class OtherLog {
   }
 
   private List<String> columns(String table, Predicate<String> wanted) {
-    return store
+    return database
         .query("SELECT name FROM pragma_table_info(?)", row -> row.text("name"), table)
         .stream()
         .filter(wanted)

@@ -11,13 +11,13 @@ import java.util.UUID;
  * not what was recorded, it is damaged: it stays out and is named.
  */
 final class OtherPhotos {
-  private final Database store;
+  private final Database database;
   private final OtherLog other;
   private final String name;
   private final List<String> damage = new ArrayList<>();
 
-  OtherPhotos(Database store, OtherLog other, String name) {
-    this.store = store;
+  OtherPhotos(Database database, OtherLog other, String name) {
+    this.database = database;
     this.other = other;
     this.name = name;
   }
@@ -44,7 +44,7 @@ final class OtherPhotos {
   }
 
   private boolean sound(UUID id) {
-    return store
+    return database
         .first(
             "SELECT content, sha256 FROM other.photo WHERE id = ?",
             row ->
@@ -55,7 +55,7 @@ final class OtherPhotos {
   }
 
   private String code(UUID photo) {
-    return store
+    return database
         .first(
             "SELECT p.code FROM main.patch p JOIN other.photo o ON o.patch_id = p.id WHERE o.id ="
                 + " ?",
@@ -66,7 +66,7 @@ final class OtherPhotos {
 
   private void clashes() {
     damage.addAll(
-        store.query(
+        database.query(
             """
             SELECT p.code FROM main.photo m JOIN other.photo o ON o.id = m.id
             JOIN main.patch p ON p.id = m.patch_id WHERE m.content IS NOT o.content ORDER BY m.rowid

@@ -9,14 +9,14 @@ import java.util.UUID;
 /** Plans of the log that is attached as {@code other}, and what became of them there. */
 final class OtherPlans {
   private final Logbook log;
-  private final Database store;
+  private final Database database;
   private final OtherLog other;
   private final MergedCodes codes;
   private final List<String> notes;
 
   OtherPlans(Logbook log, OtherLog other, MergedCodes codes, List<String> notes) {
     this.log = log;
-    store = log.database();
+    database = log.database();
     this.other = other;
     this.codes = codes;
     this.notes = notes;
@@ -34,7 +34,7 @@ final class OtherPlans {
   private void plan(UUID id) {
     String code = other.text("planned_patch", "code", id);
     Optional<String> burned =
-        store.first(
+        database.first(
             "SELECT p.code FROM other.planned_patch o JOIN main.patch p ON p.id = o.patch_id WHERE"
                 + " o.id = ?",
             row -> row.text("code"),
@@ -57,7 +57,7 @@ final class OtherPlans {
 
   private int burnedThere() {
     List<Burned> burned =
-        store.query(
+        database.query(
             """
             SELECT m.id AS plan, p.id AS patch, p.code FROM main.planned_patch m
             JOIN other.planned_patch o ON o.id = m.id JOIN main.patch p ON p.id = o.patch_id
@@ -67,7 +67,7 @@ final class OtherPlans {
             row -> new Burned(row.id("plan"), row.id("patch"), row.text("code")));
     for (Burned it : burned) {
       codes.callAsItsPatch(it.plan(), it.code());
-      store.update(
+      database.update(
           "UPDATE main.planned_patch SET patch_id = ? WHERE id = ?", it.patch(), it.plan());
     }
     return burned.size();
@@ -75,7 +75,7 @@ final class OtherPlans {
 
   private int givenUpThere() {
     List<UUID> givenUp =
-        store.query(
+        database.query(
             """
             SELECT m.id FROM main.planned_patch m JOIN other.planned_patch o ON o.id = m.id
             WHERE m.patch_id IS NULL AND m.voided_why IS NULL AND o.voided_why IS NOT NULL
@@ -86,7 +86,7 @@ final class OtherPlans {
       other.past(
           "planned_patch_changes_are_kept",
           () ->
-              store.update(
+              database.update(
                   "UPDATE main.planned_patch SET voided_why = ? WHERE id = ?",
                   other.text("planned_patch", "voided_why", id),
                   id));

@@ -11,7 +11,7 @@ import java.util.UUID;
 /** The rows of the log that is attached as {@code other}, brought into this one. */
 final class OtherRows {
   private final Logbook log;
-  private final Database store;
+  private final Database database;
   private final OtherLog other;
   private final MergeConflicts conflicts;
   private final List<String> notes = new ArrayList<>();
@@ -24,8 +24,8 @@ final class OtherRows {
   OtherRows(Logbook log, String name, Attribution by) {
     this.log = log;
     this.name = name;
-    store = log.database();
-    other = new OtherLog(store);
+    database = log.database();
+    other = new OtherLog(database);
     codes = new MergedCodes(log, other, name, by, notes);
     conflicts = new MergeConflicts(log, other, name, by);
   }
@@ -38,7 +38,7 @@ final class OtherRows {
     Map<String, Integer> newChecks = powerChecks();
     int boards = named("board");
     int finishes = named("finish");
-    store.update(
+    database.update(
         "INSERT INTO coat SELECT * FROM other.coat o WHERE NOT EXISTS (SELECT 1 FROM coat c WHERE"
             + " c.finish_id = o.finish_id)");
     codes.followThere();
@@ -51,7 +51,7 @@ final class OtherRows {
       readings += conflicts.reading(id, take) ? 1 : 0;
     }
     Merged.Plans plans = new OtherPlans(log, other, codes, notes).bringIn();
-    OtherPhotos photos = new OtherPhotos(store, other, name);
+    OtherPhotos photos = new OtherPhotos(database, other, name);
     int newPhotos = photos.bringIn();
     return new Merged(
         newRigs,
@@ -82,7 +82,7 @@ final class OtherRows {
           other.past(
               table + "_changes_are_kept",
               () ->
-                  store.update(
+                  database.update(
                       "UPDATE main.%s SET name = ? WHERE id = ?".formatted(table), there, id));
           other.copyNewName(table, id);
         }
@@ -101,7 +101,7 @@ final class OtherRows {
   }
 
   private String text(String table, UUID id) {
-    return store
+    return database
         .first(
             "SELECT name FROM main.%s WHERE id = ?".formatted(table), row -> row.text("name"), id)
         .orElseThrow();
@@ -113,7 +113,7 @@ final class OtherRows {
     for (UUID id : other.newcomers("power_check")) {
       other.copy("power_check", id);
       String rig =
-          store
+          database
               .first(
                   "SELECT r.name FROM main.rig r JOIN main.power_check c ON c.rig_id = r.id WHERE"
                       + " c.id = ?",
@@ -126,7 +126,7 @@ final class OtherRows {
   }
 
   private boolean isVoid(UUID patch) {
-    return store
+    return database
         .first(
             "SELECT 1 FROM main.patch WHERE id = ? AND voided_why IS NOT NULL", row -> true, patch)
         .isPresent();
@@ -166,7 +166,7 @@ final class OtherRows {
   }
 
   private boolean taken(String table, String name) {
-    return store
+    return database
         .first("SELECT 1 FROM main.%s WHERE name = ?".formatted(table), row -> true, name)
         .isPresent();
   }

@@ -21,23 +21,24 @@ final class Lexicon {
   private final Map<String, String> familyByWord = new HashMap<>();
   private final Map<String, Set<String>> kindsOfWood = new HashMap<>();
 
-  Lexicon(Database store) {
+  Lexicon(Database database) {
     Map<String, List<String>> woodAliases =
-        aliases(store, "SELECT wood AS name, alias FROM wood_alias ORDER BY rowid");
+        aliases(database, "SELECT wood AS name, alias FROM wood_alias ORDER BY rowid");
     Map<String, List<String>> familyAliases =
-        aliases(store, "SELECT family AS name, alias FROM family_alias ORDER BY rowid");
+        aliases(database, "SELECT family AS name, alias FROM family_alias ORDER BY rowid");
     woods =
-        store.query("SELECT * FROM wood ORDER BY name", row -> noted(wood(row, woodAliases), row));
+        database.query(
+            "SELECT * FROM wood ORDER BY name", row -> noted(wood(row, woodAliases), row));
     families =
-        store.query(
+        database.query(
             "SELECT * FROM coating_family ORDER BY rowid", row -> family(row, familyAliases));
     woods.forEach(w -> learn(woodByWord, w.name(), w.aliases()));
     families.forEach(f -> learn(familyByWord, f.name(), f.aliases()));
   }
 
-  private static Map<String, List<String>> aliases(Database store, String sql) {
+  private static Map<String, List<String>> aliases(Database database, String sql) {
     Map<String, List<String>> aliases = new HashMap<>();
-    store.query(
+    database.query(
         sql,
         row ->
             aliases

@@ -19,17 +19,17 @@ import java.util.Set;
  * first asked for, since recording a patch asks for none.
  */
 public final class Reference {
-  private final Database store;
+  private final Database database;
   private volatile Lexicon read;
 
-  public Reference(Database store) {
-    this.store = store;
+  public Reference(Database database) {
+    this.database = database;
   }
 
   /** Two threads may both read it, which is the same twice. */
   private Lexicon lexicon() {
     if (read == null) {
-      read = new Lexicon(store);
+      read = new Lexicon(database);
     }
     return read;
   }
@@ -66,7 +66,7 @@ public final class Reference {
   public List<Caution> cautions(
       Collection<String> families, String wood, Optional<WoodForm> form, Emission emission) {
     String named = "," + String.join(",", families) + ",";
-    return store.query(
+    return database.query(
         """
         SELECT * FROM caution c WHERE EXISTS (
           SELECT 1 FROM caution_scope s WHERE s.caution = c.rank

@@ -287,7 +287,7 @@ public final class Question {
     Optional<String> code = vocabulary.patchCode(typed);
     if (code.isPresent()) {
       return Refusal.usage(
-          "A question is about many patches, and \"%s\" is one of them; look %s up by itself."
+          "A question is about many patches, and \"%s\" is one of them; show patch %s instead."
               .formatted(typed, code.get()));
     }
     Set<String> known = new TreeSet<>(vocabulary.words());

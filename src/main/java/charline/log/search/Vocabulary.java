@@ -68,11 +68,11 @@ public final class Vocabulary {
   private final Set<String> words = new TreeSet<>();
   private int longest = 1;
 
-  private final Database store;
+  private final Database database;
   private boolean people;
 
-  private Vocabulary(Database store) {
-    this.store = store;
+  private Vocabulary(Database database) {
+    this.database = database;
   }
 
   /** The words of a log, those that it came with and those that it has learnt. */
@@ -124,7 +124,7 @@ public final class Vocabulary {
   }
 
   private void learnNames(Facet facet, String sql, Object... values) {
-    for (String name : store.query(sql, row -> row.text("name"), values)) {
+    for (String name : database.query(sql, row -> row.text("name"), values)) {
       learn(facet, Set.of(name), name, List.of());
     }
   }
@@ -165,7 +165,7 @@ public final class Vocabulary {
 
   /** The code of the patch, void or not, that a word names, if there is one. */
   Optional<String> patchCode(String word) {
-    return store.first(
+    return database.first(
         "SELECT code FROM patch WHERE code = ?1 OR code = ?2 ORDER BY code <> ?1",
         row -> row.text("code"),
         word,

@@ -11,8 +11,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The text of a CSV file cut into records, each with the line it starts on. The CSV reader knows
- * rows only; a person looks for lines, and a quoted note may span several.
+ * The text of a CSV file cut into records, each with the line it starts on.
+ *
+ * <p>The cells are read by Tablesaw ({@link TextTable}). What it cannot do is done here, as {@code
+ * TablesawLimitsTest} shows: it counts rows, so that after a blank line and a note of two lines its
+ * "row 2" is line 5; it stops at the first row of another length, where all of them are to be
+ * named; and a quote that never closes swallows the rest of the sheet without a word.
  *
  * @param name what the sheet is called in messages
  * @param separator comma, semicolon or tab

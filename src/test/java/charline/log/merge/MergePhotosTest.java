@@ -100,7 +100,7 @@ class MergePhotosTest {
     assertThat(merged.damage())
         .containsExactly(
             "A photo of P-0001 is not the same here and in slipway.db, so one of them is damaged;"
-                + " run `charline check` on both.");
+                + " check both logs.");
     assertThat(log.check()).isEmpty();
   }
 }

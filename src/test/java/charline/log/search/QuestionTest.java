@@ -260,8 +260,8 @@ class QuestionTest {
           29 february 2025        | "29 february 2025" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
           clean on 6.10.2026      | A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not "6.10.2026".
           on 10/6                 | A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not "10/6".
-          P-0001                  | A question is about many patches, and "P-0001" is one of them; `charline patch show P-0001` tells all that is known of it.
-          what was p1?            | A question is about many patches, and "p1" is one of them; `charline patch show P-0001` tells all that is known of it.
+          P-0001                  | A question is about many patches, and "P-0001" is one of them; show patch P-0001 instead.
+          what was p1?            | A question is about many patches, and "p1" is one of them; show patch P-0001 instead.
           P-0002                  | I do not know "P-0002"; ask with families, woods, outcomes, names of this log, or a time such as last month.
           today and yesterday     | No time is both from 2026-04-15 on and before 2026-04-15; name one stretch of time.
           """)
