@@ -2,7 +2,6 @@ package charline.cli.ask;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Json;
 import charline.cli.render.ListReply;
 import charline.cli.render.PatchView;
 import charline.log.Filter;
@@ -10,6 +9,7 @@ import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.log.Question;
 import charline.trial.Mark;
+import charline.wording.Json;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -1,12 +1,12 @@
 package charline.cli.ask;
 
-import charline.cli.render.Figures;
-import charline.cli.render.Table;
-import charline.cli.render.Wording;
 import charline.log.PatchEntry;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Stratum;
+import charline.wording.Figures;
+import charline.wording.Table;
+import charline.wording.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -2,13 +2,13 @@ package charline.cli.exchange;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Figures;
-import charline.cli.render.Table;
 import charline.log.Logbook;
 import charline.log.trialsheet.RigSheet;
 import charline.log.trialsheet.TrialSheet;
 import charline.log.trialsheet.TrialSheetImporter;
 import charline.refusal.Refusal;
+import charline.wording.Figures;
+import charline.wording.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -2,8 +2,8 @@ package charline.cli.keep;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Table;
 import charline.log.Logbook;
+import charline.wording.Table;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
@@ -16,9 +16,9 @@ import picocli.CommandLine.Parameters;
     name = "backup",
     header = "Copy the log, also while others record in it.",
     description =
-        "The copy is a whole log at one moment, and is found whole or not at all. Given a folder, it "
-            + "is named after the log and the time. To go back to a copy, name it with --log, or "
-            + "put it in the place of the log while no charline runs.",
+        "The copy is a whole log at one moment, and is found whole or not at all. Given a folder,"
+            + " it is named after the log and the time. To go back to a copy, name it with --log,"
+            + " or put it in the place of the log while no charline runs.",
     footer = {"", "Example:", "  charline backup log-before-the-panels.db"})
 public final class Backup extends Work {
   private static final DateTimeFormatter STAMP =

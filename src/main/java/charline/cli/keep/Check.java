@@ -2,12 +2,12 @@ package charline.cli.keep;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Figures;
-import charline.cli.render.Json;
 import charline.cli.render.JsonReply;
-import charline.cli.render.Table;
 import charline.log.Finding;
 import charline.log.Logbook;
+import charline.wording.Figures;
+import charline.wording.Json;
+import charline.wording.Table;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;

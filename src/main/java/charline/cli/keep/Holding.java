@@ -1,9 +1,9 @@
 package charline.cli.keep;
 
-import charline.cli.render.Figures;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.wording.Figures;
 import java.util.List;
 
 /** What a log holds, in a few words. */

@@ -2,12 +2,12 @@ package charline.cli.keep;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Figures;
-import charline.cli.render.Table;
 import charline.log.Logbook;
 import charline.log.Merged;
 import charline.log.Take;
 import charline.refusal.Refusal;
+import charline.wording.Figures;
+import charline.wording.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,12 +1,12 @@
 package charline.cli.record;
 
-import charline.cli.render.Figures;
-import charline.cli.render.Table;
-import charline.cli.render.Wording;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.trial.Patch;
 import charline.trial.Reading;
+import charline.wording.Figures;
+import charline.wording.Table;
+import charline.wording.Wording;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;

@@ -2,9 +2,9 @@ package charline.cli.record;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Table;
 import charline.log.Logbook;
 import charline.refusal.Refusal;
+import charline.wording.Table;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

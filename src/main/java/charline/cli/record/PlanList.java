@@ -2,15 +2,15 @@ package charline.cli.record;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Json;
 import charline.cli.render.ListReply;
 import charline.cli.render.PatchView;
-import charline.cli.render.Table;
-import charline.cli.render.Wording;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
 import charline.plan.Purpose;
 import charline.trial.Board;
+import charline.wording.Json;
+import charline.wording.Table;
+import charline.wording.Wording;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -75,7 +75,8 @@ public final class PlanList extends Work {
     if (plans.isEmpty()) {
       return Table.paragraph(
               all
-                  ? "No patch was ever planned in this log; `charline next FAMILY WOOD --to FILE.html` does."
+                  ? "No patch was ever planned in this log; `charline next FAMILY WOOD --to"
+                      + " FILE.html` does."
                   : "No planned patch is open; `charline next FAMILY WOOD --to FILE.html` plans.")
           + "\n";
     }

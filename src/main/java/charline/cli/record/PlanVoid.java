@@ -2,10 +2,10 @@ package charline.cli.record;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Table;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
 import charline.refusal.Refusal;
+import charline.wording.Table;
 import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;

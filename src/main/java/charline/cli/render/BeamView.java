@@ -8,6 +8,9 @@ import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.trial.Patch;
+import charline.wording.Facts;
+import charline.wording.Figures;
+import charline.wording.Json;
 import java.util.Optional;
 
 /** What one pass does at a point of the wood: nobody set it, it follows from the settings. */

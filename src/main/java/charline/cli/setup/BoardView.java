@@ -1,9 +1,9 @@
 package charline.cli.setup;
 
-import charline.cli.render.Facts;
-import charline.cli.render.Json;
 import charline.quantity.Invariant;
 import charline.trial.Board;
+import charline.wording.Facts;
+import charline.wording.Json;
 import java.util.Optional;
 
 /** A board as text and as JSON. */

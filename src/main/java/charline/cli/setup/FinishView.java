@@ -1,11 +1,11 @@
 package charline.cli.setup;
 
-import charline.cli.render.Facts;
-import charline.cli.render.Json;
 import charline.quantity.Invariant;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Tone;
+import charline.wording.Facts;
+import charline.wording.Json;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -1,12 +1,12 @@
 package charline.cli.setup;
 
-import charline.cli.render.Facts;
-import charline.cli.render.Figures;
-import charline.cli.render.Json;
 import charline.exposure.Emission;
 import charline.quantity.Invariant;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.wording.Facts;
+import charline.wording.Figures;
+import charline.wording.Json;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.OptionalDouble;

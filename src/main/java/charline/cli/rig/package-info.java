@@ -1,0 +1,2 @@
+/** Commands about rigs. */
+package charline.cli.rig;
