@@ -1,6 +1,7 @@
 package charline.cli;
 
 import charline.cli.desk.Desk;
+import charline.cli.desk.Hints;
 import charline.cli.desk.Work;
 import charline.log.reference.Nearest;
 import charline.refusal.Refusal;
@@ -41,7 +42,7 @@ final class Troubles
       trouble.printStackTrace(desk.err());
     }
     if (trouble instanceof Refusal refused) {
-      desk.err().println(refused.getMessage());
+      desk.err().println(Hints.sentence(refused));
       return switch (refused.kind()) {
         case NOTHING_FOUND -> Work.NO;
         case USAGE -> Work.USAGE;

@@ -1,5 +1,7 @@
 package charline.refusal;
 
+import java.util.Optional;
+
 /**
  * The program does not do what was asked, and the user can put that right. The message is one
  * sentence: what must hold, what came, what to do. Every other exception is a fault of the program.
@@ -18,10 +20,16 @@ public final class Refusal extends RuntimeException {
   }
 
   private final Kind kind;
+  private final Missing missing;
 
-  private Refusal(Kind kind, String sentence, Throwable cause) {
+  private Refusal(Kind kind, String sentence, Throwable cause, Missing missing) {
     super(sentence, cause);
     this.kind = kind;
+    this.missing = missing;
+  }
+
+  private Refusal(Kind kind, String sentence, Throwable cause) {
+    this(kind, sentence, cause, null);
   }
 
   /** Nothing of what was asked about is in the log. */
@@ -39,6 +47,11 @@ public final class Refusal extends RuntimeException {
     return new Refusal(Kind.USAGE, sentence, cause);
   }
 
+  /** The request must say something that it does not; each face knows where a person says it. */
+  public static Refusal lacking(Missing what, String sentence) {
+    return new Refusal(Kind.USAGE, sentence, null, what);
+  }
+
   /** The data or the file must be changed. */
   public static Refusal data(String sentence) {
     return new Refusal(Kind.DATA, sentence, null);
@@ -51,10 +64,15 @@ public final class Refusal extends RuntimeException {
 
   /** The same fault in other words, as where a line or an option is named. */
   public Refusal reworded(String sentence) {
-    return new Refusal(kind, sentence, this);
+    return new Refusal(kind, sentence, this, missing);
   }
 
   public Kind kind() {
     return kind;
+  }
+
+  /** What the request does not say, where that is the fault. */
+  public Optional<Missing> missing() {
+    return Optional.ofNullable(missing);
   }
 }

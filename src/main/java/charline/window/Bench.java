@@ -9,6 +9,7 @@ import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
+import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Rig;
@@ -16,6 +17,7 @@ import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -71,25 +73,26 @@ public record Bench(
         rig.emission() == Emission.PULSED
             ? Optional.of(
                 new Pulses(
-                    usual(rig, "repetition rate", "rep=40kHz", rig.repetitionKilohertz()),
+                    usual(rig, Missing.REPETITION_RATE, rig.repetitionKilohertz()),
                     rig.pulseNanoseconds()))
             : Optional.empty();
     return new Bench(
         rig,
         at,
-        new Spot(usual(rig, "spot", "spot=0.6mm", rig.spotMillimetres()), rig.spotDefinition()),
+        new Spot(usual(rig, Missing.SPOT, rig.spotMillimetres()), rig.spotDefinition()),
         pulses,
         new SpeedKnob(
-            SpeedKnob.Kind.HAND,
-            usual(rig, "scan width", "width=60mm", rig.scanWidthMillimetres())));
+            SpeedKnob.Kind.HAND, usual(rig, Missing.SCAN_WIDTH, rig.scanWidthMillimetres())));
   }
 
-  private static double usual(Rig rig, String what, String example, OptionalDouble value) {
+  private static double usual(Rig rig, Missing what, OptionalDouble value) {
     return value.orElseThrow(
         () ->
-            Refusal.usage(
-                "Where nothing was tried, the rig's usual %s counts, and rig %s has none; say it with --at %s."
-                    .formatted(what, rig.name(), example)));
+            Refusal.lacking(
+                what,
+                "Where nothing was tried, the rig's usual %s counts, and rig %s has none."
+                    .formatted(
+                        what.name().toLowerCase(Locale.ROOT).replace('_', ' '), rig.name())));
   }
 
   private static SpeedKnob speedKnob(Rig rig, List<Patch> own, List<Patch> models) {
@@ -113,10 +116,10 @@ public record Bench(
         rig.scanWidthMillimetres()
             .orElseThrow(
                 () ->
-                    Refusal.usage(
+                    Refusal.lacking(
+                        Missing.SCAN_WIDTH,
                         "These patches were timed over an area, so the hand speed needs a scan"
-                            + " width, and rig %s has none; say it with --at width=60mm or give the rig one."
-                                .formatted(rig.name()))));
+                            + " width, and rig %s has none.".formatted(rig.name()))));
   }
 
   /** The most common value; of equally common ones the one seen last. */

@@ -1,5 +1,5 @@
 /**
- * What the analysis found, in English and in JSON. The packages below hand over types with values;
- * every sentence that is made of them stands here.
+ * Answers in English and in JSON. The packages below hand over types with values; every sentence
+ * made of them is here. Knows no option of the command line and no HTTP.
  */
 package charline.wording;

@@ -113,7 +113,8 @@ class ClassicalCommandsTest {
     assertThat(ml.code()).isEqualTo(3);
     assertThat(flat(ml))
         .contains(
-            "Every charred patch had more dose than every uncharred one (12.5 J/cm2 against at most 8.33)")
+            "Every charred patch had more dose than every uncharred one (12.5 J/cm2 against at most"
+                + " 8.33)")
         .endsWith("There is no fit by maximum likelihood; ask for firth instead. ");
     assertThat(firth.code()).isZero();
     assertThat(flat(firth))
@@ -134,7 +135,8 @@ class ClassicalCommandsTest {
 
     assertThat(flat(result))
         .contains(
-            "Unbounded: no dose above 0 can be named up to which char risk is at most 5 % with 99.9 % confidence");
+            "Unbounded: no dose above 0 can be named up to which char risk is at most 5 % with 99.9"
+                + " % confidence");
     assertThat(result.out()).contains("unbounded");
     assertThat(
             part(
@@ -165,7 +167,6 @@ class ClassicalCommandsTest {
       textBlock =
           """
           onset latex pine --classical probit | --classical: the fit must be ml or firth, not "probit".
-          onset latex pine --risk 1% | --risk: it goes with --classical ml or firth; the model's own limits are asked of `charline window`.
           removal latex pine --classical ml --risk 60% | --risk: the share must be between 0.1 and 50 %, not "60%".
           removal latex pine --classical ml --confidence 50% | --confidence: the share must be between 51 and 99.9 %, not "50%".
           """)

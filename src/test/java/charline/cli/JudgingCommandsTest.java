@@ -94,8 +94,8 @@ class JudgingCommandsTest {
       few.mustDo(add + seen);
     }
     few.mustDo(
-        "patch add --board plank --finish wall-latex --power 60% --passes 1 --scan 3000 --spacing 0.1"
-            + " --outcome residue");
+        "patch add --board plank --finish wall-latex --power 60% --passes 1 --scan 3000 --spacing"
+            + " 0.1 --outcome residue");
     assertThat(few.run("window latex pine").out().replaceAll("\\s+", " "))
         .contains("no window yet.", "7 patches on 1 board are too little")
         .doesNotContain("another method");
@@ -216,7 +216,8 @@ class JudgingCommandsTest {
     assertThat(json).containsKey("verdict");
     assertThat(shell.run("window latex pine --at spt=0.6").err())
         .isEqualTo(
-            "--at: knobs must read like spot=0.6mm,rep=40kHz,width=60mm, not \"spt=0.6\"; known are spot, rep, pulse, width, spacing (did you mean spot?).\n");
+            "--at: knobs must read like spot=0.6mm,rep=40kHz,width=60mm, not \"spt=0.6\"; known are"
+                + " spot, rep, pulse, width, spacing (did you mean spot?).\n");
   }
 
   @ParameterizedTest
@@ -240,7 +241,7 @@ class JudgingCommandsTest {
           window latex pine --clear 101% | 2 | --clear: the share must be between 5 and 99.9 %, not "101%".
           window latex pine --job-area -4m2 | 2 | Area of the job must be above 0 m2, not -4 m2.
           window lates pine | 2 | No coating family "lates" in this log; nearest: latex.
-          window alkyd any | 2 | Trials with different light are never judged together, and the log has alkyd on any wood, pulsed 1064 nm (24 patches); alkyd on any wood, cw 1080 nm (18 patches); say with --rig which it is.
+          window alkyd any | 2 | Trials with different light are never judged together, and the log has alkyd on any wood, pulsed 1064 nm (24 patches); alkyd on any wood, cw 1080 nm (18 patches). Name the rig that the answer is for with --rig.
           sheet latex pine --to x.pdf | 2 | --to: the file must end in .html, not "x.pdf"; a browser prints it to paper or PDF.
           """)
   void what_cannot_be_judged_is_refused(String line, int code, String sentence) {

@@ -1,12 +1,12 @@
 package charline.cli.ask;
 
-import charline.cli.render.Table;
-import charline.cli.render.Wording;
 import charline.exposure.Settings;
 import charline.log.PatchEntry;
 import charline.trial.Mark;
 import charline.trial.Patch;
 import charline.trial.Reading;
+import charline.wording.Table;
+import charline.wording.Wording;
 import java.util.Comparator;
 import java.util.IntSummaryStatistics;
 import java.util.LinkedHashMap;

@@ -2,7 +2,6 @@ package charline.cli.ask;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Json;
 import charline.cli.render.ListReply;
 import charline.cli.render.PatchView;
 import charline.log.Filter;
@@ -11,6 +10,7 @@ import charline.log.PatchEntry;
 import charline.log.search.Question;
 import charline.log.search.Vocabulary;
 import charline.trial.Mark;
+import charline.wording.Json;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -1,7 +1,7 @@
 package charline.cli.ask;
 
-import charline.cli.render.Table;
-import charline.cli.render.Wording;
+import charline.wording.Table;
+import charline.wording.Wording;
 import charline.log.PatchEntry;
 import charline.quantity.Figures;
 import charline.trial.Patch;

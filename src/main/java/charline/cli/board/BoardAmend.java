@@ -4,7 +4,7 @@ import charline.cli.desk.Desk;
 import charline.cli.desk.Sure;
 import charline.cli.desk.Why;
 import charline.cli.desk.Work;
-import charline.cli.render.Table;
+import charline.wording.Table;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.quantity.Figures;

@@ -1,8 +1,9 @@
 package charline.cli.board;
 
-import charline.cli.render.Facts;
-import charline.cli.render.Json;
+import charline.wording.Facts;
+import charline.wording.Json;
 import charline.quantity.Figures;
+import charline.quantity.Invariant;
 import charline.trial.Board;
 import java.util.Optional;
 

@@ -1,8 +1,9 @@
 package charline.cli.finish;
 
-import charline.cli.render.Facts;
-import charline.cli.render.Json;
+import charline.wording.Facts;
+import charline.wording.Json;
 import charline.quantity.Figures;
+import charline.quantity.Invariant;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Tone;

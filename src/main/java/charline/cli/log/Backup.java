@@ -2,8 +2,8 @@ package charline.cli.log;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Table;
 import charline.log.Logbook;
+import charline.wording.Table;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;

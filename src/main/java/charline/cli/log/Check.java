@@ -2,12 +2,12 @@ package charline.cli.log;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Json;
+import charline.wording.Json;
 import charline.cli.render.JsonReply;
-import charline.cli.render.Table;
 import charline.log.Finding;
 import charline.log.Logbook;
 import charline.quantity.Figures;
+import charline.wording.Table;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;

@@ -3,7 +3,7 @@ package charline.cli.log;
 import charline.cli.ask.FilterOptions;
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Table;
+import charline.wording.Table;
 import charline.exposure.PowerSetting;
 import charline.log.Filter;
 import charline.log.Logbook;

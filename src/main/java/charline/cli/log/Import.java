@@ -3,7 +3,7 @@ package charline.cli.log;
 import charline.cli.desk.Desk;
 import charline.cli.desk.Sure;
 import charline.cli.desk.Work;
-import charline.cli.render.Table;
+import charline.wording.Table;
 import charline.log.Logbook;
 import charline.log.sheet.ImportResult;
 import charline.log.sheet.RigSheet;

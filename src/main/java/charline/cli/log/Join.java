@@ -2,7 +2,7 @@ package charline.cli.log;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Table;
+import charline.wording.Table;
 import charline.log.Logbook;
 import charline.log.merge.Merge;
 import charline.log.merge.Merged;

@@ -2,9 +2,9 @@ package charline.cli.patch;
 
 import charline.cli.desk.Typed;
 import charline.cli.desk.When;
-import charline.cli.render.Wording;
 import charline.trial.Patch;
 import charline.trial.Reading;
+import charline.wording.Wording;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 

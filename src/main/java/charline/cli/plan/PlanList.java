@@ -2,15 +2,15 @@ package charline.cli.plan;
 
 import charline.cli.desk.Desk;
 import charline.cli.desk.Work;
-import charline.cli.render.Json;
 import charline.cli.render.ListReply;
 import charline.cli.render.PatchView;
-import charline.cli.render.Table;
-import charline.cli.render.Wording;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
 import charline.plan.Purpose;
 import charline.trial.Board;
+import charline.wording.Json;
+import charline.wording.Table;
+import charline.wording.Wording;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

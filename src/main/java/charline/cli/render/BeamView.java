@@ -9,6 +9,8 @@ import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.quantity.Figures;
 import charline.trial.Patch;
+import charline.wording.Facts;
+import charline.wording.Json;
 import java.util.Optional;
 
 /** What one pass does at a point of the wood: nobody set it, it follows from the settings. */

@@ -1,6 +1,9 @@
 package charline.cli.render;
 
 import charline.log.Change;
+import charline.wording.Json;
+import charline.wording.Table;
+import charline.wording.Wording;
 import java.util.List;
 
 /** What was changed in a record, as text and as JSON. */

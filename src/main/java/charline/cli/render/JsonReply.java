@@ -1,5 +1,6 @@
 package charline.cli.render;
 
+import charline.wording.Json;
 import java.io.PrintStream;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;

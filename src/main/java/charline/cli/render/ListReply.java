@@ -1,6 +1,8 @@
 package charline.cli.render;
 
 import charline.refusal.Refusal;
+import charline.wording.Csv;
+import charline.wording.Json;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.function.Supplier;

@@ -6,17 +6,20 @@ import charline.exposure.DoseForm;
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
 import charline.exposure.HandPass;
-import charline.exposure.LineScan;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
-import charline.exposure.TimedArea;
 import charline.log.PatchEntry;
 import charline.log.Photo;
 import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Tone;
+import charline.wording.Facts;
+import charline.wording.Json;
+import charline.wording.SettingsJson;
+import charline.wording.Table;
+import charline.wording.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -73,23 +76,7 @@ public final class PatchView {
 
   /** Puts the settings with the keys of a trial sheet. */
   public static void settings(Json json, Settings settings) {
-    PowerSetting power = settings.power();
-    boolean percent = power.unit() == PowerSetting.Unit.PERCENT;
-    DoseForm form = settings.form();
-    Optional<LineScan> scan = only(form, LineScan.class);
-    Optional<HandPass> hand = only(form, HandPass.class);
-    Optional<TimedArea> timed = only(form, TimedArea.class);
-    json.put("power_pct", percent ? power.value() : null)
-        .put("power_w", percent ? null : power.value())
-        .put("rep_khz", settings.pulses().map(Pulses::repetitionKilohertz))
-        .put("pulse_ns", settings.pulses().map(Pulses::durationNanoseconds))
-        .put("spot_mm", settings.spot().diameterMillimetres())
-        .put("scan_mm_s", scan.map(LineScan::spotSpeedMillimetresPerSecond))
-        .put("spacing_mm", scan.map(LineScan::lineSpacingMillimetres))
-        .put("width_mm", hand.map(HandPass::scanWidthMillimetres))
-        .put("hand_mm_s", hand.map(HandPass::handSpeedMillimetresPerSecond))
-        .put("area_cm2", timed.map(TimedArea::areaSquareCentimetres))
-        .put("seconds", timed.map(TimedArea::secondsPerPass));
+    SettingsJson.put(json, settings);
   }
 
   public static Json photo(Photo photo) {
@@ -110,10 +97,6 @@ public final class PatchView {
         .put("read_at", reading.at().toString())
         .put("read_by", reading.by())
         .put("reading_note", reading.note());
-  }
-
-  private static <T extends DoseForm> Optional<T> only(DoseForm form, Class<T> kind) {
-    return Optional.of(form).filter(kind::isInstance).map(kind::cast);
   }
 
   /** Everything that is known of a patch, for a person. */

@@ -1,7 +1,7 @@
 package charline.cli.rig;
 
-import charline.cli.render.Facts;
-import charline.cli.render.Json;
+import charline.wording.Facts;
+import charline.wording.Json;
 import charline.exposure.Emission;
 import charline.quantity.Figures;
 import charline.trial.PowerCheck;

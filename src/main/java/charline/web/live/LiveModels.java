@@ -1,5 +1,9 @@
 package charline.web.live;
 
+import charline.answer.Answers;
+import charline.answer.Applicability;
+import charline.answer.TrialCase;
+import charline.answer.WindowAnswer;
 import charline.drift.Validity;
 import charline.log.Logbook;
 import charline.model.Fitter;
@@ -12,6 +16,7 @@ import charline.window.Bench;
 import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import java.time.Duration;
+import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -197,6 +202,31 @@ public final class LiveModels implements AutoCloseable {
     } catch (CompletionException e) {
       return fitting.before();
     }
+  }
+
+  /**
+   * What can be asked of the log as it is now.
+   *
+   * @param at moment whose power checks count
+   */
+  public Answers answers(OffsetDateTime at) {
+    Shelf now = shelf();
+    return new Answers(log, now.rigs(), now.trials(), at);
+  }
+
+  /**
+   * The answer of models to a question.
+   *
+   * @param subject what was asked; the models' trials take the place of its own
+   * @param patience how long to wait for what costs a fit
+   * @return empty where that was not long enough
+   */
+  public Optional<WindowAnswer> window(
+      Answers answers, TrialCase subject, LiveForecast models, Duration patience) {
+    TrialCase known = subject.with(models.trials());
+    Recommendation found = recommend(models, subject.bench(), subject.question().asked());
+    return validity(models, subject.bench().rig(), patience)
+        .map(validity -> answers.window(known, found, Applicability.of(known, validity)));
   }
 
   /** The window of models, computed once per question. */

@@ -1,6 +1,6 @@
 package charline.web.live;
 
-import charline.log.Filter;
+import charline.answer.Strata;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.trial.Board;
@@ -8,11 +8,9 @@ import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * What the log holds at one moment, read once per change of it.
@@ -22,7 +20,7 @@ import java.util.stream.Collectors;
  * @param rigs all rigs, by name
  * @param boards all boards, by name
  * @param finishes all finishes, by name
- * @param strata patches of each stratum, oldest first
+ * @param trials patches by stratum, oldest first
  * @param last the patch recorded last
  */
 public record Shelf(
@@ -31,20 +29,17 @@ public record Shelf(
     List<Rig> rigs,
     List<Board> boards,
     List<Finish> finishes,
-    Map<Stratum, List<Patch>> strata,
+    Strata trials,
     Optional<PatchEntry> last) {
 
   static Shelf read(Logbook log, long edition, String state) {
     return new Shelf(
-        edition,
-        state,
-        log.rigs(),
-        log.boards(),
-        log.finishes(),
-        log.patches(Filter.ALL).stream()
-            .map(PatchEntry::patch)
-            .collect(Collectors.groupingBy(Stratum::of, LinkedHashMap::new, Collectors.toList())),
-        log.lastPatch());
+        edition, state, log.rigs(), log.boards(), log.finishes(), Strata.of(log), log.lastPatch());
+  }
+
+  /** Patches of each stratum, oldest first. */
+  public Map<Stratum, List<Patch>> strata() {
+    return trials.byStratum();
   }
 
   /** The rig of that name, if there is one. */

@@ -1,7 +1,11 @@
 package charline.web.pages;
 
-import charline.drift.Validity;
-import charline.exposure.Emission;
+import charline.answer.Answers;
+import charline.answer.FixedKnobs;
+import charline.answer.Light;
+import charline.answer.TrialCase;
+import charline.answer.TrialQuestion;
+import charline.answer.WindowAnswer;
 import charline.exposure.Exposure;
 import charline.log.Logbook;
 import charline.paper.Paper;
@@ -11,12 +15,12 @@ import charline.quantity.Figures;
 import charline.quantity.Invariant;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
+import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Caution;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
-import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
 import charline.web.security.Turned;
@@ -25,6 +29,7 @@ import charline.window.Bench;
 import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import charline.wording.DriftText;
+import charline.wording.SheetCautions;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -32,12 +37,10 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /** The pages of windows: every stratum, one of them with its map, and its sheet. */
 public final class WindowPages {
@@ -80,12 +83,18 @@ public final class WindowPages {
       list(ctx);
       return;
     }
-    Case chosen = chosen(ctx);
-    Frame frame = pages.frame(ctx, chosen.stratum().words(), "/window", "window.js");
-    Asked asked = asked(ctx);
+    Answers answers = answers();
+    TrialQuestion question = question(ctx);
+    List<Stratum> candidates = candidates(answers, question);
+    if (candidates.size() > 1) {
+      chooseLight(ctx, "/window", candidates);
+      return;
+    }
+    Stratum stratum = candidates.get(0);
+    Frame frame = pages.frame(ctx, stratum.words(), "/window", "window.js");
     try {
-      Answer answer = answer(ctx, chosen, asked);
-      Recommendation found = answer.found();
+      Answer answer = answer(answers, question.with(width(ctx)));
+      WindowAnswer window = answer.window();
       pages.send(
           ctx,
           "window",
@@ -93,26 +102,67 @@ public final class WindowPages {
           Map.of(
               "view",
               WindowView.of(
-                  found,
-                  asked,
+                  window.found(),
+                  question.asked(),
                   answer.behind(),
-                  DriftText.notValid(answer.validity()),
-                  cautions(found),
-                  width(ctx))));
-    } catch (WidthMissing e) {
-      pages.send(
-          ctx,
-          "window-width",
-          frame,
-          Map.of("sentence", e.getMessage(), "stratum", chosen.stratum()));
+                  DriftText.notValid(window.applicability().validity()),
+                  SheetCautions.reserved(window),
+                  window.subject().question().fixed().scanWidthMillimetres())));
+    } catch (Refusal e) {
+      if (e.missing().equals(Optional.of(Missing.SCAN_WIDTH))) {
+        pages.send(
+            ctx, "window-width", frame, Map.of("sentence", e.getMessage(), "stratum", stratum));
+      } else {
+        throw e;
+      }
     }
   }
 
+  /**
+   * A kind of light to choose.
+   *
+   * @param link the same page with it
+   * @param words what was burned with it
+   */
+  public record LightChoice(String link, String words, int patches) {}
+
+  /** Trials with different light are never judged together: the person says which. */
+  private void chooseLight(Context ctx, String path, List<Stratum> candidates) {
+    Map<Stratum, List<Patch>> strata = models.shelf().strata();
+    pages.send(
+        ctx,
+        "window-light",
+        pages.frame(ctx, "Which light", path),
+        Map.of(
+            "choices",
+            candidates.stream()
+                .map(
+                    stratum ->
+                        new LightChoice(
+                            path + "?" + Links.of(stratum) + rest(ctx),
+                            stratum.words(),
+                            strata.getOrDefault(stratum, List.of()).size()))
+                .toList()));
+  }
+
+  /** What else the address asks, so that a choice of light loses none of it. */
+  private static String rest(Context ctx) {
+    StringBuilder rest = new StringBuilder();
+    for (String name : List.of("risk", "confidence", "clear", "tint", "width", "by")) {
+      String value = text(ctx, name);
+      if (!value.isEmpty()) {
+        rest.append('&').append(name).append('=').append(Links.escaped(value));
+      }
+    }
+    return rest.toString();
+  }
+
   private void list(Context ctx) {
+    Answers answers = answers();
     List<Listed> rows =
         models.shelf().strata().entrySet().stream()
             .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
-            .map(e -> listed(ctx, new Case(e.getKey(), e.getValue())))
+            .map(e -> listed(answers, e.getKey(), e.getValue().size()))
             .toList();
     List<Caution> notValid =
         rows.stream().flatMap(row -> row.notValid().stream()).distinct().toList();
@@ -123,55 +173,65 @@ public final class WindowPages {
         Map.of("rows", rows, "notValid", notValid));
   }
 
-  private Listed listed(Context ctx, Case stratum) {
-    LiveModels.Known known = models.of(stratum.stratum(), false, LISTED);
+  private Listed listed(Answers answers, Stratum stratum, int patches) {
+    LiveModels.Known known = models.of(stratum, false, LISTED);
     if (known.models().isEmpty() || known.renewing()) {
-      return row(stratum, WORKED_OUT, Optional.empty());
+      return row(stratum, patches, WORKED_OUT, Optional.empty());
     }
     LiveForecast ready = known.models().get();
     try {
-      Recommendation found = models.recommend(ready, bench(ctx, stratum), Asked.USUAL);
+      TrialCase subject =
+          answers.choose(
+              TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)));
+      Recommendation found = models.recommend(ready, subject.bench(), Asked.USUAL);
       if (found.chosen().isEmpty()) {
-        return row(stratum, found.verdict().word(), Optional.empty());
+        return row(stratum, patches, found.verdict().word(), Optional.empty());
       }
       // A window is not shown without knowing whether it still holds.
       return models
-          .validity(ready, rig(stratum), LISTED)
-          .map(validity -> row(stratum, found.verdict().word(), DriftText.notValid(validity)))
-          .orElseGet(() -> row(stratum, WORKED_OUT, Optional.empty()));
-    } catch (WidthMissing e) {
-      return row(stratum, "needs a scan width", Optional.empty());
+          .validity(ready, subject.bench().rig(), LISTED)
+          .map(validity -> row(stratum, patches, found.verdict().word(), DriftText.notValid(validity)))
+          .orElseGet(() -> row(stratum, patches, WORKED_OUT, Optional.empty()));
+    } catch (Refusal e) {
+      return row(
+          stratum,
+          patches,
+          e.missing().equals(Optional.of(Missing.SCAN_WIDTH))
+              ? "needs a scan width"
+              : "cannot be judged",
+          Optional.empty());
     }
   }
 
-  private static Listed row(Case stratum, String verdict, Optional<Caution> notValid) {
-    return new Listed(
-        "/window?" + Links.of(stratum.stratum()),
-        stratum.stratum().words(),
-        stratum.patches().size(),
-        verdict,
-        notValid);
+  private static Listed row(
+      Stratum stratum, int patches, String verdict, Optional<Caution> notValid) {
+    return new Listed("/window?" + Links.of(stratum), stratum.words(), patches, verdict, notValid);
   }
 
-  /** A stratum with its patches. */
-  private record Case(Stratum stratum, List<Patch> patches) {}
+  private Answers answers() {
+    // To the hour, so that the same question keeps its answer.
+    return models.answers(OffsetDateTime.now(clock).truncatedTo(ChronoUnit.HOURS).plusHours(1));
+  }
 
-  private Case chosen(Context ctx) {
-    String family = text(ctx, "family");
-    String wood = text(ctx, "wood");
-    String light = text(ctx, "light");
-    return models.shelf().strata().entrySet().stream()
-        .filter(e -> e.getKey().family().equals(family) && e.getKey().wood().equals(wood))
-        .filter(
-            e ->
-                light.isEmpty()
-                    || light.equals(
-                        e.getKey().emission().word() + "-" + e.getKey().wavelengthNanometres()))
-        .findFirst()
-        .map(e -> new Case(e.getKey(), e.getValue()))
-        .orElseThrow(
-            () ->
-                Turned.notThere("No patch of %s on %s is in the log yet.".formatted(family, wood)));
+  /** What the address asks, but for the scan width. */
+  private TrialQuestion question(Context ctx) {
+    TrialQuestion question =
+        TrialQuestion.about(text(ctx, "family"), text(ctx, "wood")).with(asked(ctx));
+    String code = text(ctx, "light");
+    return models.shelf().strata().keySet().stream()
+        .map(Light::of)
+        .filter(light -> light.code().equals(code))
+        .findAny()
+        .map(question::with)
+        .orElse(question);
+  }
+
+  private static List<Stratum> candidates(Answers answers, TrialQuestion question) {
+    try {
+      return answers.candidates(question);
+    } catch (Refusal e) {
+      throw e.kind() == Refusal.Kind.NOTHING_FOUND ? Turned.notThere(e.getMessage()) : e;
+    }
   }
 
   private static String text(Context ctx, String name) {
@@ -198,33 +258,34 @@ public final class WindowPages {
     return Double.parseDouble(text) / 100;
   }
 
-  private static OptionalDouble width(Context ctx) {
+  private static FixedKnobs width(Context ctx) {
     String text = text(ctx, "width");
     if (text.isEmpty()) {
-      return OptionalDouble.empty();
+      return FixedKnobs.NONE;
     }
     try {
       double width = Measure.parse(text, Quantity.LENGTH).value();
       Invariant.positive("Scan width", width, "mm");
-      return OptionalDouble.of(width);
+      return FixedKnobs.NONE.withScanWidth(OptionalDouble.of(width));
     } catch (Refusal e) {
-      throw new WidthMissing(e.getMessage());
+      throw Refusal.lacking(Missing.SCAN_WIDTH, e.getMessage());
     }
   }
 
   /**
-   * A window, and whether it may be used.
+   * A window with all that goes with it.
    *
    * @param behind what it does not hold yet, in a line, while a newer one is worked out
    */
-  private record Answer(Recommendation found, Validity validity, Optional<String> behind) {}
+  private record Answer(WindowAnswer window, Optional<String> behind) {}
 
-  private Answer answer(Context ctx, Case chosen, Asked asked) {
-    LiveModels.Known known = models.of(chosen.stratum(), asked.acceptTint(), models.longest());
+  private Answer answer(Answers answers, TrialQuestion question) {
+    TrialCase subject = answers.choose(question);
+    LiveModels.Known known =
+        models.of(subject.trials().stratum(), question.asked().acceptTint(), models.longest());
     LiveForecast ready = known.models().orElseThrow(WindowPages::notYet);
     return new Answer(
-        models.recommend(ready, bench(ctx, chosen), asked),
-        models.validity(ready, rig(chosen), models.longest()).orElseThrow(WindowPages::notYet),
+        models.window(answers, subject, ready, models.longest()).orElseThrow(WindowPages::notYet),
         known.renewing()
             ? Optional.of(models.behind(ready)).filter(b -> !b.nothing()).map(BehindWords::of)
             : Optional.empty());
@@ -235,80 +296,16 @@ public final class WindowPages {
         503, "The models of these patches are being worked out; ask again in a while.");
   }
 
-  /** The speed of timed patches cannot be told without a scan width. */
-  private static final class WidthMissing extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    WidthMissing(String sentence) {
-      super(sentence);
-    }
-  }
-
-  private Rig rig(Case chosen) {
-    Rig used = Bench.mostUsedRig(chosen.patches());
-    return models.shelf().rig(used.name()).orElse(used);
-  }
-
-  private Bench bench(Context ctx, Case chosen) {
-    Rig rig = withWidth(rig(chosen), width(ctx));
-    // To the hour, so that the same question keeps its answer.
-    OffsetDateTime at = OffsetDateTime.now(clock).truncatedTo(ChronoUnit.HOURS).plusHours(1);
-    try {
-      return Bench.of(rig, chosen.patches(), at);
-    } catch (Refusal e) {
-      throw new WidthMissing(
-          "These patches were timed over an area, and rig %s has no scan width, so a hand speed cannot be told; give the width."
-              .formatted(rig.name()));
-    }
-  }
-
-  private static Rig withWidth(Rig rig, OptionalDouble width) {
-    return width.isEmpty()
-        ? rig
-        : new Rig(
-            rig.id(),
-            rig.name(),
-            rig.emission(),
-            rig.ratedWatts(),
-            rig.wavelengthNanometres(),
-            rig.spotDefinition(),
-            rig.spotMillimetres(),
-            rig.repetitionKilohertz(),
-            rig.pulseNanoseconds(),
-            width,
-            rig.lens(),
-            rig.checks());
-  }
-
-  private List<Caution> cautions(Recommendation found) {
-    Set<Caution> all = new LinkedHashSet<>();
-    Bench bench = found.bench();
-    bench
-        .otherSpotOfLate(found.patches())
-        .map(
-            last ->
-                new Caution(
-                    "Other spot of late",
-                    "The last patch on rig %s had a spot of %s mm, and this is for %s mm, as most patches had. If the lens or the stand-off is another one now, this is not for it."
-                        .formatted(
-                            bench.rig().name(),
-                            Figures.plain(last.diameterMillimetres()),
-                            Figures.plain(bench.spot().diameterMillimetres())),
-                    DriftText.SOURCE))
-        .ifPresent(all::add);
-    for (Patch patch : found.patches()) {
-      Emission emission = patch.rig().emission();
-      all.addAll(log.cautions(patch.finish(), patch.board(), emission));
-    }
-    return List.copyOf(all);
-  }
-
   /** What a place on the map does. */
   private void at(Context ctx) {
-    Case chosen = chosen(ctx);
-    Asked asked = asked(ctx);
+    Answers answers = answers();
+    TrialQuestion question = question(ctx);
+    candidates(answers, question);
     int passes = (int) number(ctx, "passes", 1, 999);
-    Bench bench = bench(ctx, chosen);
+    TrialCase subject = answers.choose(question.with(width(ctx)));
+    Bench bench = subject.bench();
+    Asked asked = question.asked();
+    Stratum stratum = subject.trials().stratum();
     Exposure exposure;
     List<Doubt> doubts;
     try {
@@ -325,8 +322,8 @@ public final class WindowPages {
     }
     Map<String, Object> words =
         LiveWords.of(
-            chosen.stratum(),
-            models.of(chosen.stratum(), asked.acceptTint(), models.longest()),
+            stratum,
+            models.of(stratum, asked.acceptTint(), models.longest()),
             exposure,
             passes,
             asked);
@@ -345,23 +342,28 @@ public final class WindowPages {
   }
 
   private void sheet(Context ctx) {
-    Case chosen = chosen(ctx);
-    Answer answer = answer(ctx, chosen, asked(ctx));
-    Recommendation found = answer.found();
-    List<Caution> cautions =
-        new ArrayList<>(DriftText.notValid(answer.validity()).stream().toList());
+    Answers answers = answers();
+    TrialQuestion question = question(ctx);
+    List<Stratum> candidates = candidates(answers, question);
+    if (candidates.size() > 1) {
+      chooseLight(ctx, "/sheet", candidates);
+      return;
+    }
+    Answer answer = answer(answers, question.with(width(ctx)));
+    List<Caution> cautions = new ArrayList<>();
+    DriftText.notValid(answer.window().applicability().validity()).ifPresent(cautions::add);
     answer
         .behind()
         .map(line -> new Caution("Not the newest", line, "the log"))
         .ifPresent(cautions::add);
-    cautions.addAll(cautions(found));
+    cautions.addAll(SheetCautions.reserved(answer.window()));
     SheetStamp stamp =
         new SheetStamp(
             String.valueOf(log.file().getFileName()),
             version,
             OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
             Optional.ofNullable(ctx.queryParam("by")).filter(b -> !b.isBlank()));
-    String html = new WindowSheet(found, cautions, stamp).html(Paper.ANY);
+    String html = new WindowSheet(answer.window().found(), cautions, stamp).html(Paper.ANY);
     Pages.send(
         ctx,
         html.replace(

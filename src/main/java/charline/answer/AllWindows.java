@@ -1,0 +1,30 @@
+package charline.answer;
+
+import charline.refusal.Refusal;
+import charline.trial.Stratum;
+import java.util.List;
+
+/**
+ * The windows of every stratum.
+ *
+ * @param answers one for each stratum that can be judged, the one with most patches first
+ * @param skipped strata that cannot, which do not keep the others back
+ */
+public record AllWindows(List<WindowAnswer> answers, List<Skipped> skipped) {
+  public AllWindows {
+    answers = List.copyOf(answers);
+    skipped = List.copyOf(skipped);
+  }
+
+  /**
+   * A stratum without an answer.
+   *
+   * @param reason what is missing
+   */
+  public record Skipped(Stratum stratum, Refusal reason) {}
+
+  /** True where there is a window of any. */
+  public boolean anyWindow() {
+    return answers.stream().anyMatch(WindowAnswer::isWindow);
+  }
+}

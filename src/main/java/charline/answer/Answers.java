@@ -1,0 +1,416 @@
+package charline.answer;
+
+import charline.drift.Drift;
+import charline.exposure.Emission;
+import charline.log.Logbook;
+import charline.model.Coating;
+import charline.model.Event;
+import charline.model.Fitter;
+import charline.model.Lending;
+import charline.model.ModelFit;
+import charline.model.Trials;
+import charline.model.check.FitChecker;
+import charline.model.classical.AblationRegression;
+import charline.model.classical.ClassicalFit;
+import charline.model.classical.ClassicalOutcome;
+import charline.model.classical.ClassicalRegression;
+import charline.model.classical.Comparison;
+import charline.plan.NextPatches;
+import charline.plan.Planner;
+import charline.quantity.Figures;
+import charline.quote.Quoting;
+import charline.refusal.Missing;
+import charline.refusal.Refusal;
+import charline.trial.Board;
+import charline.trial.Caution;
+import charline.trial.Finish;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import charline.trial.Stratum;
+import charline.window.Bench;
+import charline.window.JobRisk;
+import charline.window.Recommendation;
+import charline.window.WindowFinder;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Answers questions from the trials of a log, which are read once. */
+public final class Answers {
+  /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
+  private static final int ENOUGH_OF_ITS_OWN = 18;
+
+  private final Logbook log;
+  private final Strata strata;
+  private final OffsetDateTime at;
+  private final List<Rig> rigs;
+
+  /** What was fitted to lend is kept for the next who borrows. */
+  private final Map<Lenders, Lending> lendings = new ConcurrentHashMap<>();
+
+  private record Lenders(Priors priors, boolean acceptTint) {}
+
+  /**
+   * Answers from trials that were read already.
+   *
+   * @param log knows the boards and the cautions
+   * @param rigs all rigs of the log
+   * @param at moment whose power checks count
+   */
+  public Answers(Logbook log, List<Rig> rigs, Strata strata, OffsetDateTime at) {
+    this.log = log;
+    this.rigs = List.copyOf(rigs);
+    this.strata = strata;
+    this.at = at;
+  }
+
+  /** Answers from what a log holds now. */
+  public static Answers of(Logbook log, OffsetDateTime at) {
+    return new Answers(log, log.rigs(), Strata.of(log), at);
+  }
+
+  /**
+   * Strata that a question may mean: several where its trials were burned with several kinds of
+   * light and it says neither which nor for which rig.
+   *
+   * @throws Refusal if nothing of that kind was tried, saying what was
+   */
+  public List<Stratum> candidates(TrialQuestion question) {
+    return List.copyOf(fitting(question).keySet());
+  }
+
+  private Map<Stratum, List<Patch>> fitting(TrialQuestion question) {
+    FamilyAndWood about = question.named();
+    Optional<Rig> rig = question.rig().map(this::rig);
+    Map<Stratum, List<Patch>> all = strata.of(about);
+    String what = about.family() + " over " + (about.anyWood() ? "any wood" : about.wood());
+    if (all.isEmpty()) {
+      throw Refusal.nothingFound(
+          "No patch of %s is in the log; it has %s."
+              .formatted(what, inventory(strata.byStratum())));
+    }
+    Optional<Light> light = rig.map(Light::of).or(question::light);
+    Map<Stratum, List<Patch>> fitting = new LinkedHashMap<>(all);
+    fitting.keySet().removeIf(s -> light.isPresent() && !light.get().equals(Light.of(s)));
+    if (fitting.isEmpty()) {
+      throw Refusal.nothingFound(
+          "%s was not tried with light %s(%s, %d nm), and other light says nothing of it; the log has %s."
+              .formatted(
+                  what,
+                  rig.map(r -> "like that of rig %s ".formatted(r.name())).orElse("of that kind "),
+                  light.get().emission().word(),
+                  light.get().wavelengthNanometres(),
+                  inventory(all)));
+    }
+    return fitting;
+  }
+
+  /**
+   * The trials that answer a question, and the bench.
+   *
+   * @throws Refusal if nothing of that kind was tried, if several kinds of light were, or if a knob
+   *     is known from nowhere
+   */
+  public TrialCase choose(TrialQuestion question) {
+    Map<Stratum, List<Patch>> fitting = fitting(question);
+    if (fitting.size() > 1) {
+      throw Refusal.lacking(
+          Missing.LIGHT,
+          "Trials with different light are never judged together, and the log has %s."
+              .formatted(inventory(fitting)));
+    }
+    Map.Entry<Stratum, List<Patch>> only = fitting.entrySet().iterator().next();
+    return subject(question, only.getKey(), only.getValue());
+  }
+
+  private TrialCase subject(TrialQuestion question, Stratum stratum, List<Patch> patches) {
+    Rig rig = rig(question.rig().orElseGet(() -> Bench.mostUsedRig(patches).name()));
+    return new TrialCase(
+        question,
+        new Trials(stratum, patches, question.asked().acceptTint(), question.coat()),
+        question.fixed().bench(rig, patches, at));
+  }
+
+  /** Fits trials as a question asks: from its priors, and borrowing where it says so. */
+  private Fitter fitter(TrialCase subject) {
+    TrialQuestion question = subject.question();
+    Fitter fitter = question.priors().fitter();
+    return question.borrow()
+        ? lendings
+            .computeIfAbsent(
+                new Lenders(question.priors(), question.asked().acceptTint()),
+                lenders -> new Lending(fitter, everyStratum(question)))
+            .fitterFor(subject.trials())
+        : fitter;
+  }
+
+  /** The trials of every stratum, for the coat that most of each had. */
+  private List<Trials> everyStratum(TrialQuestion question) {
+    return strata.byStratum().entrySet().stream()
+        .map(e -> new Trials(e.getKey(), e.getValue(), question.asked().acceptTint()))
+        .toList();
+  }
+
+  /** The window of one stratum, or why there is none. */
+  public WindowAnswer window(TrialQuestion question) {
+    TrialCase subject = choose(question);
+    return window(subject, recommend(subject), Applicability.of(subject, Fitter.withDefaults()));
+  }
+
+  private Recommendation recommend(TrialCase subject) {
+    return new WindowFinder(fitter(subject))
+        .recommend(subject.trials(), subject.bench(), subject.question().asked());
+  }
+
+  /** The answer where the recommendation was made already, as by models kept at hand. */
+  public WindowAnswer window(TrialCase subject, Recommendation found, Applicability applicability) {
+    OptionalDouble area = subject.question().jobAreaSquareMetres();
+    return new WindowAnswer(
+        subject,
+        found,
+        applicability,
+        cautions(found.patches()),
+        area.isPresent() ? JobRisk.of(found, area.getAsDouble()) : Optional.empty(),
+        offer(subject));
+  }
+
+  /** The windows of every stratum, or of those with the light of the rig that is asked about. */
+  public AllWindows windows(TrialQuestion question) {
+    if (strata.patches().isEmpty()) {
+      throw Refusal.nothingFound("The log holds no patch yet, so there is nothing to judge.");
+    }
+    Optional<Light> light = question.rig().map(this::rig).map(Light::of).or(question::light);
+    List<AllWindows.Skipped> skipped = new ArrayList<>();
+    List<TrialCase> subjects = new ArrayList<>();
+    strata.byStratum().entrySet().stream()
+        .filter(e -> light.isEmpty() || light.get().equals(Light.of(e.getKey())))
+        .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
+        .forEach(
+            e -> {
+              try {
+                subjects.add(subject(question, e.getKey(), e.getValue()));
+              } catch (Refusal reason) {
+                skipped.add(new AllWindows.Skipped(e.getKey(), reason));
+              }
+            });
+    record Judged(TrialCase subject, Recommendation found, Applicability applicability) {}
+    List<Judged> judged =
+        subjects.parallelStream()
+            .map(s -> new Judged(s, recommend(s), Applicability.of(s, Fitter.withDefaults())))
+            .toList();
+    List<WindowAnswer> answers =
+        judged.stream().map(j -> window(j.subject(), j.found(), j.applicability())).toList();
+    return new AllWindows(answers, skipped);
+  }
+
+  /** How much a window owes to the priors. Costs as much as the window did. */
+  public PriorSensitivity priorSensitivity(WindowAnswer window) {
+    TrialCase subject = window.subject();
+    return new PriorSensitivity(
+        subject.question().priors(),
+        window.found(),
+        new WindowFinder(fitter(subject))
+            .halfAsSure()
+            .recommend(subject.trials(), subject.bench(), subject.question().asked()));
+  }
+
+  /** Cautions of every finish, board and kind of light, most serious first. */
+  private List<Caution> cautions(List<Patch> patches) {
+    record Kind(Finish finish, Board board, Emission emission) {}
+    return patches.stream()
+        .map(p -> new Kind(p.finish(), p.board(), p.rig().emission()))
+        .distinct()
+        .flatMap(k -> log.cautions(k.finish(), k.board(), k.emission()).stream())
+        .distinct()
+        .toList();
+  }
+
+  private Optional<BorrowOffer> offer(TrialCase subject) {
+    Trials own = subject.trials();
+    if (subject.question().borrow() || own.patches().size() >= ENOUGH_OF_ITS_OWN) {
+      return Optional.empty();
+    }
+    List<List<Patch>> others =
+        strata.byStratum().entrySet().stream()
+            .filter(e -> Lending.mayLend(e.getKey(), own.stratum()))
+            .map(Map.Entry::getValue)
+            .toList();
+    int patches = others.stream().mapToInt(List::size).sum();
+    return others.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new BorrowOffer(others.size(), patches));
+  }
+
+  /** The patches to burn next, or to begin with where nothing was burned with this light. */
+  public NextAnswer next(TrialQuestion question, PatchesWanted wanted) {
+    Optional<TrialCase> tried = tried(question);
+    return tried.isPresent() ? furtherPatches(tried.get(), wanted) : firstPatches(question, wanted);
+  }
+
+  private Optional<TrialCase> tried(TrialQuestion question) {
+    try {
+      return Optional.of(choose(question));
+    } catch (Refusal nothing) {
+      if (nothing.kind() != Refusal.Kind.NOTHING_FOUND) {
+        throw nothing;
+      }
+      return Optional.empty();
+    }
+  }
+
+  private NextAnswer furtherPatches(TrialCase subject, PatchesWanted wanted) {
+    TrialQuestion question = subject.question();
+    Stratum stratum = subject.trials().stratum();
+    NextPatches next =
+        planner(fitter(subject), wanted)
+            .next(
+                subject.trials(),
+                subject.bench(),
+                question.asked(),
+                wanted.site(),
+                boards(stratum, subject.trials().patches(), wanted),
+                wanted.count());
+    return new NextAnswer(question, stratum, Optional.of(subject), next);
+  }
+
+  private NextAnswer firstPatches(TrialQuestion question, PatchesWanted wanted) {
+    FamilyAndWood about = question.named();
+    Rig rig = rigToBeginWith(question);
+    Light light = Light.of(rig);
+    Stratum stratum =
+        new Stratum(about.family(), about.wood(), light.emission(), light.wavelengthNanometres());
+    NextPatches next =
+        planner(question.priors().fitter(), wanted)
+            .first(
+                question.fixed().bench(rig, at),
+                question.asked(),
+                wanted.site(),
+                boards(stratum, List.of(), wanted),
+                wanted.count());
+    return new NextAnswer(question, stratum, Optional.empty(), next);
+  }
+
+  private static Planner planner(Fitter fitter, PatchesWanted wanted) {
+    Planner planner = new Planner(fitter, Planner.BOARDS);
+    return wanted.boards().isEmpty() ? planner : planner.withFewBoards();
+  }
+
+  private Rig rigToBeginWith(TrialQuestion question) {
+    if (question.rig().isPresent()) {
+      return rig(question.rig().get());
+    }
+    if (rigs.isEmpty()) {
+      throw Refusal.lacking(Missing.ANY_RIG, "A patch needs a rig, and the log has none.");
+    }
+    if (rigs.size() > 1) {
+      throw Refusal.lacking(
+          Missing.RIG, "The rig is missing, and the log has %d of them.".formatted(rigs.size()));
+    }
+    return rigs.get(0);
+  }
+
+  /** Boards as named, or those of the trials and those of the wood that carry no patch at all. */
+  private List<Board> boards(Stratum stratum, List<Patch> own, PatchesWanted wanted) {
+    if (!wanted.boards().isEmpty()) {
+      return wanted.boards();
+    }
+    String wood = stratum.wood();
+    Set<UUID> burned =
+        strata.patches().stream().map(p -> p.board().id()).collect(Collectors.toSet());
+    Stream<Board> unused =
+        log.boards().stream()
+            .filter(b -> wood.equals(Stratum.ANY_WOOD) || b.wood().equals(wood))
+            .filter(b -> !burned.contains(b.id()));
+    return List.copyOf(
+        Stream.concat(own.stream().map(Patch::board), unused)
+            .collect(Collectors.toCollection(LinkedHashSet::new)));
+  }
+
+  /** The hours of a job at the start setting of its window. */
+  public QuoteAnswer quote(TrialQuestion question, Quoting quoting) {
+    WindowAnswer window = window(question);
+    return new QuoteAnswer(
+        window, window.isWindow() ? Optional.of(quoting.of(window.found())) : Optional.empty());
+  }
+
+  /** The burn-onset model. */
+  public ModelAnswer onset(TrialQuestion question) {
+    return model(choose(question), Event.CHAR);
+  }
+
+  /** The removal model, with rates. */
+  public RemovalAnswer removal(TrialQuestion question) {
+    ModelAnswer model = model(choose(question), Event.CLEARING);
+    Trials trials = model.subject().trials();
+    return new RemovalAnswer(
+        model,
+        RemovalRate.thickness(trials),
+        RemovalRate.of(trials, model.fit()),
+        AblationRegression.withDefaults().fit(trials.patches()));
+  }
+
+  private ModelAnswer model(TrialCase subject, Event event) {
+    Fitter fitter = fitter(subject);
+    ModelFit fit = fitter.fit(subject.trials(), event);
+    return new ModelAnswer(subject, fit, new FitChecker(fitter).check(subject.trials(), fit));
+  }
+
+  /** The classical view of one event, beside the posterior where there is a fit. */
+  public ClassicalAnswer classical(
+      TrialQuestion question, Event event, ClassicalRegression regression) {
+    TrialCase subject = choose(question);
+    ClassicalOutcome outcome = regression.fit(subject.trials(), event);
+    return new ClassicalAnswer(
+        subject,
+        outcome,
+        regression,
+        outcome instanceof ClassicalFit fit
+            ? Optional.of(
+                Comparison.of(fit, regression, fitter(subject).fit(subject.trials(), event)))
+            : Optional.empty());
+  }
+
+  /** Whether a rig still does what it did, from its control patches and power checks. */
+  public Drift drift(String rigName) {
+    Rig rig = rig(rigName);
+    return Drift.of(
+        rig,
+        strata.byStratum().entrySet().stream()
+            .filter(e -> e.getValue().stream().anyMatch(p -> p.rig().id().equals(rig.id())))
+            .map(e -> new Trials(e.getKey(), e.getValue(), false, Coating.UNSAID))
+            .toList(),
+        Fitter.withDefaults());
+  }
+
+  /** The rig of that name; the log refuses an unknown one and offers the nearest. */
+  private Rig rig(String name) {
+    return rigs.stream()
+        .filter(r -> r.name().equals(name.strip()))
+        .findAny()
+        .orElseGet(() -> log.rig(name));
+  }
+
+  private static String inventory(Map<Stratum, List<Patch>> strata) {
+    if (strata.isEmpty()) {
+      return "no patch at all yet";
+    }
+    return strata.entrySet().stream()
+        .map(
+            e ->
+                "%s (%s)"
+                    .formatted(
+                        e.getKey().words(),
+                        Figures.count(e.getValue().size(), "patch", "patches")))
+        .collect(Collectors.joining("; "));
+  }
+}

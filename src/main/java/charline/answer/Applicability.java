@@ -1,0 +1,36 @@
+package charline.answer;
+
+import charline.drift.Validity;
+import charline.exposure.Spot;
+import charline.model.Fitter;
+import java.util.Optional;
+
+/**
+ * Whether a window applies to the rig as it is now.
+ *
+ * @param subject what the window is of
+ * @param validity drift since the trials, and whether the rig burned any of them
+ * @param otherSpot spot of the rig's last patch, where it is not the window's and the question
+ *     fixes none
+ */
+public record Applicability(TrialCase subject, Validity validity, Optional<Spot> otherSpot) {
+  /** Costs a fit where the rig has control patches among the trials. */
+  public static Applicability of(TrialCase subject, Fitter fitter) {
+    return of(subject, Validity.of(subject.bench().rig(), subject.trials(), fitter));
+  }
+
+  /** The same where drift has been looked at already. */
+  public static Applicability of(TrialCase subject, Validity validity) {
+    return new Applicability(
+        subject,
+        validity,
+        subject.question().fixed().spotMillimetres().isPresent()
+            ? Optional.empty()
+            : subject.bench().otherSpotOfLate(subject.trials().patches()));
+  }
+
+  /** True where nothing speaks against using the window. */
+  public boolean unreserved() {
+    return validity.drifted().isEmpty() && !validity.untried() && otherSpot.isEmpty();
+  }
+}

@@ -1,0 +1,18 @@
+package charline.answer;
+
+import charline.plan.Site;
+import charline.trial.Board;
+import java.util.List;
+
+/**
+ * How many patches to choose, and for which boards.
+ *
+ * @param count how many, 1 or more
+ * @param site where they are burned
+ * @param boards boards at hand; empty for those of the trials and unused ones of the wood
+ */
+public record PatchesWanted(int count, Site site, List<Board> boards) {
+  public PatchesWanted {
+    boards = List.copyOf(boards);
+  }
+}

@@ -1,0 +1,24 @@
+package charline.answer;
+
+import charline.model.classical.AblationOutcome;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The removal model and what it makes of the work.
+ *
+ * @param model the model
+ * @param coatMicrometres thickness of the coat that the rates are for, if every finish has one
+ * @param rates at some of the settings that were tried, from the least dose to the most
+ * @param ablation the ablation law; empty where no depth was noted
+ */
+public record RemovalAnswer(
+    ModelAnswer model,
+    OptionalDouble coatMicrometres,
+    List<RemovalRate> rates,
+    Optional<AblationOutcome> ablation) {
+  public RemovalAnswer {
+    rates = List.copyOf(rates);
+  }
+}

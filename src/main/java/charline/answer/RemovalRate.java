@@ -1,0 +1,94 @@
+package charline.answer;
+
+import charline.exposure.Exposure;
+import charline.exposure.Settings;
+import charline.model.Estimate;
+import charline.model.ModelFit;
+import charline.model.Trials;
+import charline.trial.Patch;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * Passes to clear at one of the settings that were tried, and what they make of the work.
+ *
+ * @param settings what is dialled in
+ * @param exposure what one pass does
+ * @param median passes by which every other patch on a new board is clear
+ * @param nearlyAll passes by which 90 % of patches are
+ * @param perPassMicrometres coat thickness over the median passes, if the coats are known
+ */
+public record RemovalRate(
+    Settings settings,
+    Exposure exposure,
+    Estimate median,
+    Estimate nearlyAll,
+    OptionalDouble perPassMicrometres) {
+  private static final int SHOWN = 5;
+  private static final double NEARLY_ALL = 0.9;
+
+  /** Whole passes that clear 90 % of patches. */
+  public int wholePasses() {
+    return (int) Math.min(Integer.MAX_VALUE, Math.ceil(nearlyAll.median() - 1e-9));
+  }
+
+  /** Net area rate with so many passes, in cm²/min. */
+  public double netSquareCentimetresPerMinute() {
+    return exposure.areaRate().netOf(wholePasses()).squareCentimetresPerMinute();
+  }
+
+  /** Rates at up to five tried settings, from the least dose to the most. */
+  static List<RemovalRate> of(Trials trials, ModelFit clearing) {
+    OptionalDouble thickness = thickness(trials);
+    return spread(settings(trials.patches())).stream()
+        .map(
+            patch -> {
+              Exposure exposure = patch.exposure();
+              double lnDose = Math.log(exposure.doseJoulesPerCm2());
+              double lnIntensity = Math.log(exposure.intensity());
+              Estimate median = clearing.posterior().doseLimit(0.5).passes(lnDose, lnIntensity);
+              Estimate nearlyAll =
+                  clearing.posterior().doseLimit(NEARLY_ALL).passes(lnDose, lnIntensity);
+              return new RemovalRate(
+                  patch.settings(),
+                  exposure,
+                  median,
+                  nearlyAll,
+                  thickness.isPresent()
+                      ? OptionalDouble.of(thickness.getAsDouble() / median.median())
+                      : thickness);
+            })
+        .toList();
+  }
+
+  /** Thickness of the coat that the answer is for, in um, if every finish has one. */
+  static OptionalDouble thickness(Trials trials) {
+    return trials.patches().stream().allMatch(p -> p.finish().thicknessMicrometres().isPresent())
+        ? trials.coat().thicknessMicrometres()
+        : OptionalDouble.empty();
+  }
+
+  private static List<Patch> settings(List<Patch> patches) {
+    Map<Settings, Patch> different = new LinkedHashMap<>();
+    patches.forEach(patch -> different.putIfAbsent(patch.settings(), patch));
+    return different.values().stream()
+        .sorted(
+            (a, b) ->
+                Double.compare(a.exposure().doseJoulesPerCm2(), b.exposure().doseJoulesPerCm2()))
+        .toList();
+  }
+
+  private static List<Patch> spread(List<Patch> rising) {
+    if (rising.size() <= SHOWN) {
+      return rising;
+    }
+    List<Patch> chosen = new ArrayList<>();
+    for (int k = 0; k < SHOWN; k++) {
+      chosen.add(rising.get(k * (rising.size() - 1) / (SHOWN - 1)));
+    }
+    return chosen;
+  }
+}

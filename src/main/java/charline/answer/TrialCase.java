@@ -1,0 +1,24 @@
+package charline.answer;
+
+import charline.exposure.Emission;
+import charline.model.Trials;
+import charline.window.Bench;
+
+/**
+ * A question with the trials that answer it.
+ *
+ * @param question what was asked
+ * @param trials patches of one stratum, in the order of burning
+ * @param bench rig and fixed knobs of the answer
+ */
+public record TrialCase(TrialQuestion question, Trials trials, Bench bench) {
+  /** The same with other trials, as those of models that are not the newest. */
+  public TrialCase with(Trials other) {
+    return new TrialCase(question, other, bench);
+  }
+
+  /** Whether the light is pulsed. */
+  public boolean pulsed() {
+    return bench.rig().emission() == Emission.PULSED;
+  }
+}

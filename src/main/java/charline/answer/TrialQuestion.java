@@ -1,0 +1,108 @@
+package charline.answer;
+
+import charline.model.Coating;
+import charline.trial.Stratum;
+import charline.window.Asked;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What is asked of trials, whichever face asks it.
+ *
+ * @param about coating family and wood; empty where every stratum is asked about
+ * @param rig name of the rig that the answer is for; empty for the one most patches were burned on
+ * @param light kind of light, where trials with several kinds would do
+ * @param fixed knobs that the question fixes
+ * @param asked what a window has to keep, and whether a tint counts as cleared
+ * @param coat the coat that the answer is for, as far as it matters
+ * @param priors what is likely before any patch
+ * @param borrow whether other trials of the log lend what they know
+ * @param jobAreaSquareMetres area of a job whose risk is asked for, in m²
+ */
+public record TrialQuestion(
+    Optional<FamilyAndWood> about,
+    Optional<String> rig,
+    Optional<Light> light,
+    FixedKnobs fixed,
+    Asked asked,
+    Coating coat,
+    Priors priors,
+    boolean borrow,
+    OptionalDouble jobAreaSquareMetres) {
+
+  /** Every stratum, with nothing said of the rest. */
+  public static final TrialQuestion OF_ALL =
+      new TrialQuestion(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          FixedKnobs.NONE,
+          Asked.USUAL,
+          Coating.UNSAID,
+          Priors.USUAL,
+          false,
+          OptionalDouble.empty());
+
+  /** The trials of one coating family on one wood, or on {@link Stratum#ANY_WOOD}. */
+  public static TrialQuestion about(String family, String wood) {
+    return OF_ALL.about(new FamilyAndWood(family, wood));
+  }
+
+  /** The same about one coating family and wood. */
+  public TrialQuestion about(FamilyAndWood other) {
+    return new TrialQuestion(
+        Optional.of(other), rig, light, fixed, asked, coat, priors, borrow, jobAreaSquareMetres);
+  }
+
+  /** The same for a rig. */
+  public TrialQuestion onRig(String name) {
+    return new TrialQuestion(
+        about, Optional.of(name), light, fixed, asked, coat, priors, borrow, jobAreaSquareMetres);
+  }
+
+  /** The same with one kind of light. */
+  public TrialQuestion with(Light other) {
+    return new TrialQuestion(
+        about, rig, Optional.of(other), fixed, asked, coat, priors, borrow, jobAreaSquareMetres);
+  }
+
+  /** The same with knobs fixed. */
+  public TrialQuestion with(FixedKnobs other) {
+    return new TrialQuestion(
+        about, rig, light, other, asked, coat, priors, borrow, jobAreaSquareMetres);
+  }
+
+  /** The same with other limits. */
+  public TrialQuestion with(Asked other) {
+    return new TrialQuestion(
+        about, rig, light, fixed, other, coat, priors, borrow, jobAreaSquareMetres);
+  }
+
+  /** The same for a coat. */
+  public TrialQuestion with(Coating other) {
+    return new TrialQuestion(
+        about, rig, light, fixed, asked, other, priors, borrow, jobAreaSquareMetres);
+  }
+
+  /** The same from other priors. */
+  public TrialQuestion with(Priors other) {
+    return new TrialQuestion(
+        about, rig, light, fixed, asked, coat, other, borrow, jobAreaSquareMetres);
+  }
+
+  /** The same, with the log's other trials lending what they know. */
+  public TrialQuestion borrowing(boolean lend) {
+    return new TrialQuestion(
+        about, rig, light, fixed, asked, coat, priors, lend, jobAreaSquareMetres);
+  }
+
+  /** The same with the risk over a whole job, in m². */
+  public TrialQuestion withJobArea(OptionalDouble squareMetres) {
+    return new TrialQuestion(about, rig, light, fixed, asked, coat, priors, borrow, squareMetres);
+  }
+
+  FamilyAndWood named() {
+    return about.orElseThrow(
+        () -> new IllegalArgumentException("The question must be about one family and wood."));
+  }
+}

@@ -1,0 +1,35 @@
+package charline.answer;
+
+import charline.trial.Caution;
+import charline.window.JobRisk;
+import charline.window.Recommendation;
+import charline.window.Verdict;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A window, or why there is none, with all that goes with it.
+ *
+ * @param subject the question and the trials that answer it
+ * @param found the recommendation
+ * @param applicability whether it applies to the rig as it is now
+ * @param cautions of every finish, board and kind of light behind it, most serious first
+ * @param job risk over the job that was asked about, where there is a start setting
+ * @param offer what could be borrowed, where nothing was
+ */
+public record WindowAnswer(
+    TrialCase subject,
+    Recommendation found,
+    Applicability applicability,
+    List<Caution> cautions,
+    Optional<JobRisk> job,
+    Optional<BorrowOffer> offer) {
+  public WindowAnswer {
+    cautions = List.copyOf(cautions);
+  }
+
+  /** True where there is a window. */
+  public boolean isWindow() {
+    return found.verdict() == Verdict.WINDOW;
+  }
+}

@@ -1,0 +1,42 @@
+package charline.cli.rig;
+
+import charline.answer.Answers;
+import charline.cli.desk.Desk;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.drift.Drift;
+import charline.log.Logbook;
+import charline.wording.DriftReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code rig drift}. */
+@Command(
+    name = "drift",
+    header = "See whether a rig still does what it did.",
+    description =
+        "Adds up how far control patches (the setting burned most on coats of one tone and"
+            + " thickness, three times or more) and power checks (metered W) lie off, in standard"
+            + " deviations, and says since when the rig has drifted (cumulative sums, Page 1954)."
+            + " Exit code 1 means: it has.",
+    footer = {"", "Example:", "  charline rig drift Heron"})
+public final class RigDrift extends Work {
+  @Parameters(paramLabel = "NAME", description = "The rig.")
+  private String name;
+
+  @Mixin private JsonReply reply;
+
+  public RigDrift(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    try (Logbook log = desk.logToRead()) {
+      Drift drift = Answers.of(log, desk.now()).drift(name);
+      reply.print(desk.out(), () -> DriftReport.json(drift), () -> DriftReport.text(drift));
+      return drift.since().isPresent() ? NO : DONE;
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package charline.cli.trials;
+
+import charline.answer.ClassicalAnswer;
+import charline.cli.desk.Desk;
+import charline.cli.desk.Typed;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.model.classical.ClassicalFit;
+import charline.model.classical.ClassicalRegression;
+import charline.model.classical.Method;
+import charline.refusal.Refusal;
+import charline.window.Asked;
+import charline.wording.ClassicalJson;
+import charline.wording.ClassicalText;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** The classical view of the trials, where it is asked for. */
+final class ClassicalOptions {
+  /** Below this a one-sided bound would lie on the wrong side of the estimate. */
+  private static final double LEAST_CONFIDENCE = 0.51;
+
+  @Option(
+      names = "--classical",
+      paramLabel = "ml|firth",
+      description =
+          "Show a logistic fit instead, without priors and board spread: by maximum likelihood (ml)"
+              + " or Firth's penalised likelihood (firth). Shows the dose at --risk, of char or of"
+              + " finish left, and its bound at --confidence.")
+  private String method;
+
+  /**
+   * The regression, where the classical view is asked for.
+   *
+   * @param options whose char risk is the chance, of char or of finish left, whose dose is asked
+   *     for
+   */
+  Optional<ClassicalRegression> regression(QuestionOptions options) {
+    if (method == null) {
+      return Optional.empty();
+    }
+    Asked asked = options.asked(LEAST_CONFIDENCE);
+    try {
+      return Optional.of(
+          new ClassicalRegression(Method.ofWord(method), asked.charRisk(), asked.confidence()));
+    } catch (Refusal unknown) {
+      throw Typed.refused("--classical", unknown.getMessage());
+    }
+  }
+
+  /** Prints the answer, and gives the exit code. */
+  static int print(ClassicalAnswer answer, JsonReply reply, Desk desk) {
+    reply.print(desk.out(), () -> ClassicalJson.of(answer), () -> ClassicalText.of(answer).text());
+    return answer.outcome() instanceof ClassicalFit ? Work.DONE : Work.DATA;
+  }
+}

@@ -1,0 +1,197 @@
+package charline.cli.trials;
+
+import charline.answer.Answers;
+import charline.answer.NextAnswer;
+import charline.answer.PatchesWanted;
+import charline.answer.TrialQuestion;
+import charline.cli.desk.Desk;
+import charline.cli.desk.Release;
+import charline.cli.desk.Typed;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.PlanCondition;
+import charline.log.PlannedPatch;
+import charline.paper.BenchList;
+import charline.paper.SheetStamp;
+import charline.plan.NextPatches;
+import charline.plan.Site;
+import charline.plan.Suggestion;
+import charline.trial.Stratum;
+import charline.window.Asked;
+import charline.wording.NextJson;
+import charline.wording.NextText;
+import charline.wording.PlanText;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code next}. */
+@Command(
+    name = "next",
+    header = "Choose the patches to burn next.",
+    description =
+        "Settings on the rig's own steps (power in %%, speed in mm/s), in the order of burning,"
+            + " each with its reason and its char risk. Neither dose nor fluence is more than a"
+            + " quarter above what was burned without char. Exit code 1 means: nothing should be"
+            + " burned.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline next latex pine",
+      "  charline next latex pine --count 3 --on piece",
+      "  charline next latex pine --to bench-list.html",
+      "  charline next shellac oak --rig Heron --board boathouse-1 --board boathouse-2"
+    })
+public final class Next extends Work {
+  @Option(
+      names = "--count",
+      paramLabel = "COUNT",
+      defaultValue = "6",
+      description = "How many patches, 1 to 24. Default: 6.")
+  private String count;
+
+  @Option(
+      names = "--on",
+      paramLabel = "WHERE",
+      defaultValue = "offcut",
+      description =
+          "offcut, or piece: on the client's piece no patch may pass the char risk, not even at "
+              + "its upper bound. Default: offcut.")
+  private String on;
+
+  @Option(
+      names = "--board",
+      paramLabel = "NAME",
+      description =
+          "A board at hand; may be repeated. Default: those used so far and unused ones of the "
+              + "wood, and new ones up to five; three will do where they are named here.")
+  private List<String> boards = List.of();
+
+  @Option(
+      names = "--to",
+      paramLabel = "FILE.html",
+      description = "Write a bench list with boxes to tick, and reserve the codes in the log.")
+  private Path to;
+
+  @Option(names = "--replace", description = "Write over a file that is there already.")
+  private boolean replace;
+
+  @Option(
+      names = "--by",
+      paramLabel = "WHO",
+      description = "Who plans it. Default: $$CHARLINE_BY, else your login name.")
+  private String by;
+
+  @Mixin private QuestionOptions options;
+  @Mixin private JsonReply reply;
+
+  public Next(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    int wanted = Typed.count("--count", "the number of patches", count);
+    if (wanted > 24) {
+      throw Typed.refused(
+          "--count", "ask again after at most 24 patches, not %d.".formatted(wanted));
+    }
+    Site site = site();
+    if (to != null) {
+      PageFile.check(to, replace);
+    }
+    TrialQuestion question = options.question();
+    try (Logbook log = desk.logToRead()) {
+      NextAnswer answer =
+          Answers.of(log, desk.now())
+              .next(
+                  question.about(options.about(log)),
+                  new PatchesWanted(
+                      wanted, site, boards.stream().map(log::board).distinct().toList()));
+      NextPatches next = answer.next();
+      List<String> codes =
+          to == null || next.suggestions().isEmpty()
+              ? List.of()
+              : reserved(log, answer.stratum(), next);
+      reply.print(
+          desk.out(), () -> NextJson.of(answer, codes), () -> new NextText(answer, codes).text());
+      if (!codes.isEmpty() && !reply.json()) {
+        desk.out()
+            .println(
+                "%s written: %s to %s are reserved; record each with `charline patch add --plan CODE`."
+                    .formatted(to, codes.get(0), codes.get(codes.size() - 1)));
+      }
+      return next.suggestions().isEmpty() ? NO : DONE;
+    }
+  }
+
+  /** Codes and page come together: where the page cannot be written, no code is taken. */
+  private List<String> reserved(Logbook log, Stratum stratum, NextPatches next) {
+    return log.inTransaction(
+        () -> {
+          List<PlannedPatch> plans = new ArrayList<>();
+          for (Suggestion s : next.suggestions()) {
+            PlannedPatch plan = plan(log, stratum, next, s, condition(s, plans));
+            plans.addAll(log.planned().reserve(List.of(plan)));
+          }
+          List<String> codes = plans.stream().map(PlannedPatch::code).toList();
+          SheetStamp stamp =
+              new SheetStamp(
+                  String.valueOf(desk.logFile().getFileName()),
+                  Release.version(),
+                  desk.now(),
+                  Optional.of(desk.person(by)));
+          PageFile.write(new BenchList(stratum, next, codes, stamp).html(), to);
+          return codes;
+        });
+  }
+
+  /** What must come first, to be read with the plan wherever that is looked up. */
+  private static Optional<PlanCondition> condition(Suggestion s, List<PlannedPatch> plans) {
+    return s.onlyAfter().isEmpty()
+        ? Optional.empty()
+        : Optional.of(PlanCondition.noChar(plans.get(s.onlyAfter().getAsInt() - 1)));
+  }
+
+  private PlannedPatch plan(
+      Logbook log,
+      Stratum stratum,
+      NextPatches next,
+      Suggestion s,
+      Optional<PlanCondition> condition) {
+    return new PlannedPatch(
+        log.newId(),
+        "",
+        stratum.family(),
+        stratum.wood(),
+        next.bench().rig(),
+        s.place().board(),
+        s.place().name(),
+        s.settings(),
+        s.passes(),
+        s.purpose().word(),
+        PlanText.motive(s.motive()),
+        condition,
+        desk.now(),
+        Optional.of(desk.person(by)),
+        false,
+        Optional.empty());
+  }
+
+  private Site site() {
+    return switch (on.strip().toLowerCase(Locale.ROOT)) {
+      case "offcut" -> Site.OFFCUT;
+      case "piece" -> Site.PIECE;
+      default ->
+          throw Typed.refused(
+              "--on", "the place must be offcut or piece, not \"%s\".".formatted(on.strip()));
+    };
+  }
+}

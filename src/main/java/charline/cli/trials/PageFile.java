@@ -1,0 +1,44 @@
+package charline.cli.trials;
+
+import charline.cli.desk.Typed;
+import charline.refusal.Refusal;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+
+/** Where a page is written to. */
+final class PageFile {
+  private PageFile() {}
+
+  /** Refuses a file that is no page, or that is there already. */
+  static void check(Path to, boolean replace) {
+    if (!to.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
+      throw Typed.refused(
+          "--to",
+          "the file must end in .html, not \"%s\"; a browser prints it to paper or PDF."
+              .formatted(to.getFileName()));
+    }
+    if (!replace && Files.exists(to)) {
+      throw Refusal.usage(
+          "%s is there already; give another name, or --replace to write over it.".formatted(to));
+    }
+  }
+
+  /** Writes a page at once: no half-written page is ever left behind. */
+  static void write(String html, Path file) {
+    try {
+      Path draft = Files.createTempFile(file.toAbsolutePath().getParent(), ".page", ".html");
+      try {
+        Files.writeString(draft, html);
+        Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        Files.deleteIfExists(draft);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,160 @@
+package charline.cli.trials;
+
+import charline.answer.FamilyAndWood;
+import charline.answer.PriorFile;
+import charline.answer.Priors;
+import charline.answer.TrialQuestion;
+import charline.cli.desk.Typed;
+import charline.log.Logbook;
+import charline.model.Coating;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
+import charline.trial.Tone;
+import charline.window.Asked;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What every question about trials can say: which trials, on which rig, and what to keep. */
+final class QuestionOptions {
+  @Option(
+      names = "--risk",
+      paramLabel = "SHARE",
+      defaultValue = "5%",
+      description = "Highest char risk per patch-sized area on a new board, in %%. Default: 5%%.")
+  private String risk;
+
+  @Option(
+      names = "--confidence",
+      paramLabel = "SHARE",
+      defaultValue = "90%",
+      description = "How sure each promise must be, in %%. Default: 90%%.")
+  private String confidence;
+
+  @Option(
+      names = "--clear",
+      paramLabel = "SHARE",
+      defaultValue = "90%",
+      description = "Lowest clearing chance, in %%. Default: 90%%.")
+  private String clear;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "FAMILY WOOD",
+      description = "Coating family and wood, such as latex pine; any pools the woods.")
+  private List<String> words = List.of();
+
+  @Option(
+      names = "--rig",
+      paramLabel = "NAME",
+      description = "Rig that the answer is for. Default: the one most patches were burned on.")
+  private String rigName;
+
+  @Option(
+      names = "--at",
+      paramLabel = "KNOBS",
+      description =
+          "Knobs that stay fixed, such as spot=0.6mm,rep=40kHz,width=60mm; also pulse (ns) and"
+              + " spacing (mm). Default: as most of the patches had them.")
+  private String at;
+
+  @Option(
+      names = "--tone",
+      paramLabel = "TONE",
+      description =
+          "Tone of the outermost coat that the answer is for: pale, mid or dark. Matters where"
+              + " trials mix tones. Default: that of most patches.")
+  private String tone;
+
+  @Option(
+      names = "--thickness",
+      paramLabel = "UM",
+      description =
+          "Thickness of all coats that the answer is for, in um. Matters where it was recorded"
+              + " and differs. Default: the middle of what was tried.")
+  private String thickness;
+
+  @Option(names = "--accept-tint", description = "Count a tint that stays in the grain as cleared.")
+  private boolean acceptTint;
+
+  @Option(
+      names = "--borrow",
+      description =
+          "Let the log's other trials under the same light lend what they know, first those of"
+              + " the same coating and, for char, of the same wood. Where the trials asked about"
+              + " are unlike them, little is borrowed. Default: every stratum for itself.")
+  private boolean borrow;
+
+  @Option(
+      names = "--prior",
+      paramLabel = "FILE",
+      description =
+          "What to take for likely before any patch, in place of the usual. "
+              + "`charline prior` prints such a file.")
+  private Path priorFile;
+
+  /** Whether a family and a wood were named. */
+  boolean named() {
+    return words.size() >= 2;
+  }
+
+  boolean nothingNamed() {
+    return words.isEmpty();
+  }
+
+  /** What a window has to keep. */
+  private Asked asked() {
+    return asked(0.5);
+  }
+
+  /** The same for an answer that needs more confidence than a window. */
+  Asked asked(double leastConfidence) {
+    return new Asked(
+        Shares.inside("--risk", risk, 0.001, 0.5),
+        Shares.inside("--confidence", confidence, leastConfidence, 0.999),
+        Shares.inside("--clear", clear, 0.05, 0.999),
+        acceptTint);
+  }
+
+  /** The coating family and the wood, in the log's own words. */
+  FamilyAndWood about(Logbook log) {
+    return FamilyAndWood.read(words, log);
+  }
+
+  /** All of the question but what it is about; needs no log. */
+  TrialQuestion question() {
+    TrialQuestion question =
+        TrialQuestion.OF_ALL
+            .with(asked())
+            .with(KnobsText.read(at))
+            .with(
+                new Coating(
+                    Optional.ofNullable(tone).map(Tone::ofWord),
+                    Typed.ifGiven("--thickness", thickness, Quantity.THICKNESS)))
+            .with(priors())
+            .borrowing(borrow);
+    return rigName == null ? question : question.onRig(rigName);
+  }
+
+  private Priors priors() {
+    if (priorFile == null) {
+      return Priors.USUAL;
+    }
+    try {
+      return PriorFile.read(Files.readAllLines(priorFile), priorFile);
+    } catch (Refusal e) {
+      throw Typed.refused("--prior", e.getMessage());
+    } catch (CharacterCodingException e) {
+      throw Typed.refused("--prior", "%s must be plain text in UTF-8.".formatted(priorFile));
+    } catch (IOException e) {
+      throw Typed.refused(
+          "--prior",
+          "%s cannot be read; `charline prior` prints a file to begin with.".formatted(priorFile));
+    }
+  }
+}

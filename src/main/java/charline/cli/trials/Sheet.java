@@ -1,0 +1,93 @@
+package charline.cli.trials;
+
+import charline.answer.Answers;
+import charline.answer.TrialQuestion;
+import charline.answer.WindowAnswer;
+import charline.cli.desk.Desk;
+import charline.cli.desk.Release;
+import charline.cli.desk.Typed;
+import charline.cli.desk.Work;
+import charline.log.Logbook;
+import charline.paper.Paper;
+import charline.paper.SheetStamp;
+import charline.paper.WindowSheet;
+import charline.wording.SheetCautions;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code sheet}. */
+@Command(
+    name = "sheet",
+    header = "Write the one-page window sheet for the bench and the client's file.",
+    description =
+        "An HTML page that loads nothing and prints on one page: start setting, ranges of "
+            + "power (%%) and speed (mm/s), map, evidence and cautions. A verdict without a window "
+            + "gets a sheet too.",
+    footer = {"", "Example:", "  charline sheet latex pine --to latex-pine.html --job-area 4.5m2"})
+public final class Sheet extends Work {
+  @Option(names = "--to", paramLabel = "FILE.html", required = true, description = "File to write.")
+  private Path to;
+
+  @Option(names = "--replace", description = "Write over a file that is there already.")
+  private boolean replace;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      defaultValue = "any",
+      description = "a4, letter, or any. Default: any, whatever the printer holds.")
+  private String paper;
+
+  @Mixin private QuestionOptions options;
+  @Mixin private JobAreaOption job;
+
+  @Option(
+      names = "--by",
+      paramLabel = "WHO",
+      description = "Who prints it. Default: $$CHARLINE_BY, else your login name.")
+  private String by;
+
+  public Sheet(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    Paper size = paper();
+    PageFile.check(to, replace);
+    TrialQuestion question = options.question().withJobArea(job.squareMetres());
+    try (Logbook log = desk.logToRead()) {
+      WindowAnswer window = Answers.of(log, desk.now()).window(question.about(options.about(log)));
+      SheetStamp stamp =
+          new SheetStamp(
+              String.valueOf(desk.logFile().getFileName()),
+              Release.version(),
+              desk.now(),
+              Optional.of(desk.person(by)));
+      PageFile.write(
+          new WindowSheet(window.found(), SheetCautions.of(window), stamp, window.job()).html(size),
+          to);
+      desk.out()
+          .println(
+              "%s written: %s, verdict %s."
+                  .formatted(
+                      to, window.found().stratum().words(), window.found().verdict().word()));
+    }
+    return DONE;
+  }
+
+  private Paper paper() {
+    return switch (paper.strip().toLowerCase(Locale.ROOT)) {
+      case "any" -> Paper.ANY;
+      case "a4" -> Paper.A4;
+      case "letter" -> Paper.LETTER;
+      default ->
+          throw Typed.refused(
+              "--paper", "the size must be a4, letter or any, not \"%s\".".formatted(paper));
+    };
+  }
+}

@@ -1,0 +1,96 @@
+package charline.cli.trials;
+
+import charline.answer.AllWindows;
+import charline.answer.Answers;
+import charline.answer.PriorSensitivity;
+import charline.answer.TrialQuestion;
+import charline.answer.WindowAnswer;
+import charline.cli.desk.Desk;
+import charline.cli.desk.Hints;
+import charline.cli.desk.Work;
+import charline.cli.render.JsonReply;
+import charline.log.Logbook;
+import charline.refusal.Refusal;
+import charline.wording.Json;
+import charline.wording.PriorWords;
+import charline.wording.ValidityWords;
+import charline.wording.WindowJson;
+import charline.wording.WindowList;
+import charline.wording.WindowText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code window}. */
+@Command(
+    name = "window",
+    header = "Find the settings that clear the finish and leave the wood unburned.",
+    description =
+        "Gives the start setting and the ranges of power (%%), speed (mm/s) and passes that "
+            + "keep your limits on a board not seen yet, or says plainly that there are none. "
+            + "Only what was tried is offered. Exit code 1 means: no window.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline window latex pine",
+      "  charline window latex pine --risk 2%% --confidence 95%% --job-area 4.5m2",
+      "  charline window latex pine --prior boathouse.prior",
+      "  charline window latex larch --borrow --tone dark",
+      "  charline window shellac any --rig Heron --at spot=0.6mm,rep=40kHz,width=60mm",
+      "  charline window --all --json"
+    })
+public final class Window extends Work {
+  @Option(names = "--all", description = "Every coating, wood and kind of light in the log.")
+  private boolean all;
+
+  @Mixin private QuestionOptions options;
+  @Mixin private JobAreaOption job;
+  @Mixin private JsonReply reply;
+
+  public Window(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    TrialQuestion question = options.question().withJobArea(job.squareMetres());
+    if (all ? !options.nothingNamed() : !options.named()) {
+      throw Refusal.usage(
+          "Name a coating family and a wood, such as `charline window latex pine`, or give --all.");
+    }
+    try (Logbook log = desk.logToRead()) {
+      Answers answers = Answers.of(log, desk.now());
+      return all
+          ? list(answers.windows(question))
+          : one(answers, question.about(options.about(log)));
+    }
+  }
+
+  private int one(Answers answers, TrialQuestion question) {
+    WindowAnswer window = answers.window(question);
+    PriorSensitivity priors = answers.priorSensitivity(window);
+    reply.print(
+        desk.out(),
+        () -> WindowJson.of(window).put("prior", PriorWords.of(priors).json()),
+        () ->
+            ValidityWords.of(window.applicability()).text() + WindowText.of(window, priors).text());
+    return window.isWindow() ? DONE : NO;
+  }
+
+  private int list(AllWindows windows) {
+    windows
+        .skipped()
+        .forEach(
+            each ->
+                desk.err()
+                    .println(
+                        "%s is left out: %s"
+                            .formatted(each.stratum().words(), Hints.sentence(each.reason()))));
+    if (reply.json()) {
+      desk.out().println(Json.text(windows.answers().stream().map(WindowJson::of).toList()));
+    } else {
+      desk.out().print(WindowList.of(windows));
+    }
+    return windows.anyWindow() ? DONE : NO;
+  }
+}

@@ -1,0 +1,17 @@
+package charline.refusal;
+
+/** What a request lacks: a face turns it into its own words for where to say it. */
+public enum Missing {
+  /** The log has no rig. */
+  ANY_RIG,
+  /** Which of several rigs. */
+  RIG,
+  /** Which of several kinds of light. */
+  LIGHT,
+  /** Diameter of the spot. */
+  SPOT,
+  /** Repetition rate of the pulses. */
+  REPETITION_RATE,
+  /** Scan width of a head led by hand. */
+  SCAN_WIDTH
+}

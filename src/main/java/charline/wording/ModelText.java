@@ -1,0 +1,145 @@
+package charline.wording;
+
+import static charline.quantity.Figures.three;
+
+import charline.answer.ModelAnswer;
+import charline.answer.TrialCase;
+import charline.exposure.Emission;
+import charline.model.CoatEffect;
+import charline.model.Estimate;
+import charline.model.Event;
+import charline.model.ModelFit;
+import charline.model.check.FitChecks;
+import charline.quantity.Figures;
+import charline.window.Asked;
+import java.util.DoubleSummaryStatistics;
+
+/**
+ * One fitted model for a person: counts, parameters with intervals, and what they mean.
+ *
+ * @param judged trials and bench
+ * @param fit the model
+ * @param checks how well it fits
+ */
+public record ModelText(TrialCase judged, ModelFit fit, FitChecks checks) {
+  /** From 5 % to 95 % of a logistic curve is this many times its spread. */
+  private static final double FIVE_TO_NINETY_FIVE = 2 * Math.log(19);
+
+  /** The words for an answer. */
+  public static ModelText of(ModelAnswer answer) {
+    return new ModelText(answer.subject(), answer.fit(), answer.checks());
+  }
+
+  public String text() {
+    StringBuilder text = new StringBuilder();
+    line(
+        text,
+        "%s, %s"
+            .formatted(
+                fit.event() == Event.CHAR ? "Burn onset" : "Removal",
+                judged.trials().stratum().words()));
+    line(text, "Counted: " + BenchText.counted(judged.trials().evidence()) + ".");
+    CoatText.of(fit, judged.trials().patches()).ifPresent(coat -> line(text, coat));
+    BorrowText.of(fit).ifPresent(borrowed -> line(text, borrowed));
+    BasisText.of(judged.question()).ifPresent(priors -> line(text, priors));
+    text.append('\n').append(parameters()).append('\n');
+    meaning(text);
+    checks(text);
+    return text.toString();
+  }
+
+  private String parameters() {
+    Table table = new Table("parameter", ">middle", ">90 % interval", "what it is");
+    row(table, "even-chance dose", fit.evenDoseJoulesPerCm2(), "J/cm2 in one pass");
+    row(table, "tau", fit.tau(), "logarithm of that dose");
+    row(table, "phi", fit.phi(), "weight of ln " + intensityWord());
+    row(table, "psi", fit.psi(), "weight of ln passes");
+    row(table, "sigma", fit.sigma(), "spread from patch to patch, in ln dose");
+    row(table, "omega", fit.omega(), "spread from board to board, in ln dose");
+    for (CoatEffect effect : fit.coatEffects()) {
+      switch (effect.term()) {
+        case TONE -> row(table, "pale over dark", effect.factor(), "times the dose, mid half-way");
+        case THICKNESS -> row(table, "thickness", effect.weight(), "weight of ln coat thickness");
+      }
+    }
+    return table.text();
+  }
+
+  private static void row(Table table, String name, Estimate e, String what) {
+    table.row(name, three(e.median()), Figures.bounds(e.low(), e.high()), what);
+  }
+
+  private void meaning(StringBuilder text) {
+    String happens = fit.event() == Event.CHAR ? "chars" : "clears";
+    line(
+        text,
+        "One pass of %s J/cm2 at %s %s %s a patch on an average board as often as not."
+            .formatted(
+                three(fit.evenDoseJoulesPerCm2().median()),
+                three(fit.referenceIntensity()),
+                unit(),
+                happens));
+    line(
+        text,
+        "A second pass counts like %s times the dose; twice the %s at the same dose like %s times."
+            .formatted(
+                three(Math.pow(2, fit.psi().median())),
+                intensityWord(),
+                three(Math.pow(2, fit.phi().median()))));
+    line(
+        text,
+        "On one board it takes %s times the dose to go from 5 %% to 95 %% of patches; one board in three differs from the average by more than a factor %s."
+            .formatted(
+                three(Math.exp(FIVE_TO_NINETY_FIVE * fit.sigma().median())),
+                three(Math.exp(fit.omega().median()))));
+    double lnIntensity = Math.log(fit.referenceIntensity());
+    boolean forChar = fit.event() == Event.CHAR;
+    Asked asked = judged.question().asked();
+    double share = forChar ? asked.charRisk() : asked.clearChance();
+    double dose = Math.exp(fit.lnPromisedDose(share, asked.confidence(), lnIntensity, 1));
+    line(
+        text,
+        (forChar
+                ? "Up to %s J/cm2 in one pass there, char risk on a new board is at most %s with %s"
+                    + " confidence%s."
+                : "From %s J/cm2 in one pass there, a patch on a new board clears in at least %s of"
+                    + " cases with %s confidence%s.")
+            .formatted(
+                forChar ? Figures.threeDown(dose) : Figures.threeUp(dose),
+                Figures.percent(share),
+                Figures.percent(asked.confidence()),
+                untried(dose)));
+  }
+
+  /** Says so where a dose lies outside what was burned: there the model only extends its line. */
+  private String untried(double dose) {
+    DoubleSummaryStatistics tried =
+        judged.trials().patches().stream()
+            .mapToDouble(patch -> patch.exposure().doseJoulesPerCm2())
+            .summaryStatistics();
+    return dose >= tried.getMin() && dose <= tried.getMax()
+        ? ""
+        : " (a dose nobody tried: trials run from %s J/cm2)"
+            .formatted(Figures.inward(tried.getMin(), tried.getMax()));
+  }
+
+  private void checks(StringBuilder text) {
+    line(
+        text,
+        "Computed by %s: %s draws worth %s independent ones."
+            .formatted(fit.method(), fit.draws(), Math.round(fit.effectiveDraws())));
+    text.append('\n').append(new CheckText(checks).text());
+  }
+
+  private String intensityWord() {
+    return judged.pulsed() ? "fluence" : "irradiance";
+  }
+
+  private String unit() {
+    return (judged.pulsed() ? Emission.PULSED : Emission.CONTINUOUS).intensityUnit();
+  }
+
+  private static void line(StringBuilder text, String sentence) {
+    text.append(Table.paragraph(sentence)).append('\n');
+  }
+}

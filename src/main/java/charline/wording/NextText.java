@@ -1,0 +1,95 @@
+package charline.wording;
+
+import charline.answer.NextAnswer;
+import charline.plan.NextPatches;
+import charline.plan.Site;
+import charline.plan.Suggestion;
+import charline.quantity.Figures;
+import charline.trial.Stratum;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The patches to burn next, for a person at the bench. */
+public record NextText(NextAnswer answer, List<String> codes) {
+  public String text() {
+    Stratum stratum = answer.stratum();
+    NextPatches next = answer.next();
+    StringBuilder text = new StringBuilder();
+    line(
+        text,
+        "%s, rig %s, on %s: %s."
+            .formatted(
+                stratum.words(),
+                next.bench().rig().name(),
+                next.site() == Site.OFFCUT ? "an offcut" : "the piece",
+                next.suggestions().isEmpty()
+                    ? "nothing to burn"
+                    : Figures.count(next.suggestions().size(), "patch", "patches")
+                        + " to burn next"));
+    line(text, "Why: " + PlanText.standing(next.standing()));
+    line(text, "How: " + PlanText.advice(next.advice()));
+    next.window()
+        .flatMap(found -> found.clearingFit())
+        .flatMap(fit -> CoatText.of(fit, next.window().orElseThrow().patches()))
+        .ifPresent(coat -> line(text, coat));
+    next.window().stream()
+        .flatMap(found -> Stream.of(found.charFit(), found.clearingFit()))
+        .flatMap(Optional::stream)
+        .flatMap(fit -> BorrowText.of(fit).stream())
+        .forEach(borrowed -> line(text, borrowed));
+    BasisText.of(answer.question()).ifPresent(priors -> line(text, priors));
+    if (!next.suggestions().isEmpty()) {
+      line(
+          text,
+          "Fixed: " + BenchText.fixed(next.bench()) + "; " + BenchText.metered(next.bench()) + ".");
+      text.append('\n');
+      next.suggestions().forEach(s -> suggestion(text, s));
+    }
+    line(
+        text,
+        "Eyewear, extraction and a fire watch come before any patch. " + CautionText.DEFERRAL);
+    return text.toString();
+  }
+
+  private void suggestion(StringBuilder text, Suggestion s) {
+    String number = "%3d  ".formatted(s.number());
+    indented(
+        text,
+        number,
+        "%s%s on %s, %s, %s J/cm2 per pass"
+            .formatted(
+                codes.isEmpty() ? "" : codes.get(s.number() - 1) + "  ",
+                Wording.settings(s.settings()),
+                s.place().name(),
+                Wording.plannedPasses(s.passes(), s.purpose()),
+                Figures.three(s.setting().doseJoulesPerCm2())));
+    indented(
+        text,
+        "     ",
+        PlanText.motive(s.motive())
+            + (s.onlyAfter().isPresent()
+                ? "; only if %d stayed without char".formatted(s.onlyAfter().getAsInt())
+                : ""));
+    indented(
+        text,
+        "     ",
+        "char risk %s, at most %s; clears %s; %s"
+            .formatted(
+                Figures.percent(s.charRiskMean()),
+                Figures.atMost(s.charRiskUpper()),
+                Figures.percent(s.clearChanceMean()),
+                PlanText.gain(s.gain())));
+  }
+
+  private static void indented(StringBuilder text, String head, String words) {
+    String blanks = " ".repeat(head.length());
+    text.append(head)
+        .append(String.join("\n" + blanks, Table.fold(words, Table.WIDTH - head.length())))
+        .append('\n');
+  }
+
+  private static void line(StringBuilder text, String sentence) {
+    text.append(Table.paragraph(sentence)).append('\n');
+  }
+}

@@ -1,0 +1,33 @@
+package charline.wording;
+
+import charline.answer.PriorLine;
+import charline.answer.Priors;
+import charline.model.Event;
+
+/** Priors as the file that {@link charline.answer.PriorFile} reads. */
+public final class PriorFileText {
+  private PriorFileText() {}
+
+  /** The file, with what each line means and why. */
+  public static String of(Priors priors) {
+    StringBuilder text = new StringBuilder();
+    remark(
+        text,
+        "What the models take for likely before any patch. Lines may be changed or left out; give"
+            + " the file to `charline window --prior FILE`. No window comes of these alone: it"
+            + " takes patches.");
+    for (PriorLine parameter : PriorLine.values()) {
+      text.append('\n');
+      remark(
+          text,
+          parameter.word() + ": " + parameter.meaning() + ". Why: " + parameter.reason() + ".");
+      text.append(parameter.write(Event.CHAR, priors.charring())).append('\n');
+      text.append(parameter.write(Event.CLEARING, priors.clearing())).append('\n');
+    }
+    return text.toString();
+  }
+
+  private static void remark(StringBuilder text, String words) {
+    Table.fold(words, Table.WIDTH - 2).forEach(l -> text.append("# ").append(l).append('\n'));
+  }
+}

@@ -1,0 +1,66 @@
+package charline.wording;
+
+import static charline.quantity.Figures.plain;
+
+import charline.answer.AllWindows;
+import charline.quantity.Figures;
+import charline.window.Box;
+import charline.window.Recommendation;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** One line for each stratum of the log. */
+public final class WindowList {
+  private WindowList() {}
+
+  /**
+   * A line.
+   *
+   * @param found the answer
+   * @param validity whether it may be used
+   */
+  record Line(Recommendation found, ValidityWords validity) {
+    /** A verdict that no window hangs on is not marked. */
+    private String verdict() {
+      String mark = found.chosen().isPresent() ? validity.mark() : "";
+      return found.verdict().word() + (mark.isEmpty() ? "" : ", " + mark);
+    }
+  }
+
+  /** The list. */
+  public static String of(AllWindows all) {
+    return text(
+        all.answers().stream()
+            .map(answer -> new Line(answer.found(), ValidityWords.of(answer.applicability())))
+            .toList());
+  }
+
+  private static String text(List<Line> all) {
+    Table table =
+        new Table("verdict", ">patches", ">power %", ">mm/s", ">passes", "coating, wood and light");
+    for (Line line : all) {
+      Recommendation found = line.found();
+      Optional<Box> box = found.chosen();
+      table.row(
+          line.verdict(),
+          String.valueOf(found.evidence().patches()),
+          box.map(b -> plain(b.start().powerPercent())).orElse("-"),
+          box.map(b -> Figures.three(b.start().speedMillimetresPerSecond())).orElse("-"),
+          box.map(b -> String.valueOf(b.passes())).orElse("-"),
+          found.stratum().words());
+    }
+    String marked =
+        all.stream()
+            .filter(line -> line.found().chosen().isPresent())
+            .map(line -> line.validity().text())
+            .distinct()
+            .collect(Collectors.joining());
+    return table.text()
+        + marked
+        + Table.paragraph(
+            "Power, speed and passes are start settings; `charline window FAMILY WOOD` has the"
+                + " rest.")
+        + "\n";
+  }
+}

@@ -1,0 +1,206 @@
+package charline.wording;
+
+import static charline.quantity.Figures.plain;
+
+import charline.answer.BorrowOffer;
+import charline.answer.PriorSensitivity;
+import charline.answer.WindowAnswer;
+import charline.quantity.Figures;
+import charline.trial.Caution;
+import charline.window.Asked;
+import charline.window.Bench;
+import charline.window.Box;
+import charline.window.Forecast;
+import charline.window.JobRisk;
+import charline.window.Range;
+import charline.window.Recommendation;
+import charline.window.Verdict;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A recommendation for a person at the bench.
+ *
+ * @param offer what other trials could lend, where nothing was borrowed
+ */
+public record WindowText(
+    Recommendation found,
+    Optional<JobRisk> job,
+    Optional<String> offer,
+    PriorWords priors,
+    List<Caution> cautions) {
+  /** The words for an answer. */
+  public static WindowText of(WindowAnswer answer, PriorSensitivity priors) {
+    return new WindowText(
+        answer.found(),
+        answer.job(),
+        answer.offer().map(WindowText::offer),
+        PriorWords.of(priors),
+        answer.cautions());
+  }
+
+  private static String offer(BorrowOffer offer) {
+    return "Taken alone: nothing was borrowed from the log's other trials under this light (%s, %s); --borrow lets them lend what they know."
+        .formatted(
+            Figures.count(offer.strata(), "stratum", "strata"),
+            Figures.count(offer.patches(), "patch", "patches"));
+  }
+
+  public String text() {
+    StringBuilder text = new StringBuilder();
+    line(
+        text,
+        "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
+    line(text, "Counted: " + BenchText.counted(found.evidence()) + ".");
+    line(text, asked());
+    found
+        .clearingFit()
+        .flatMap(fit -> CoatText.of(fit, found.patches()))
+        .ifPresent(coat -> line(text, coat));
+    Stream.of(found.charFit(), found.clearingFit())
+        .flatMap(Optional::stream)
+        .flatMap(fit -> BorrowText.of(fit).stream())
+        .forEach(borrowed -> line(text, borrowed));
+    offer.ifPresent(words -> line(text, words));
+    found.chosen().ifPresent(box -> text.append('\n').append(box(box)));
+    text.append('\n');
+    line(text, "Why: " + ReasonText.of(found));
+    line(text, "Next: " + NextStepText.of(found));
+    if (found.verdict() == Verdict.NOT_YET) {
+      line(
+          text,
+          "Chance that any setting keeps both limits: %s."
+              .formatted(Figures.percent(found.chanceAnyWindow())));
+    }
+    job.ifPresent(risk -> line(text, job(risk)));
+    line(text, priors.sentence());
+    line(text, cautionLine());
+    return text.toString();
+  }
+
+  private String verdict() {
+    return switch (found.verdict()) {
+      case WINDOW -> "a window.";
+      case NOT_YET -> "no window yet.";
+      case NONE -> "no window; use another method.";
+      case UNRELIABLE -> "no answer; the models do not fit these trials.";
+    };
+  }
+
+  private String asked() {
+    Asked asked = found.asked();
+    return "Asked: char risk at most %s and clearing at least %s%s, each with %s confidence, per %s on a new board."
+        .formatted(
+            Figures.share(asked.charRisk()),
+            Figures.share(asked.clearChance()),
+            asked.acceptTint() ? " (tint accepted)" : "",
+            Figures.share(asked.confidence()),
+            patchSize());
+  }
+
+  private String patchSize() {
+    return found.medianPatchSquareCentimetres().isPresent()
+        ? Figures.three(found.medianPatchSquareCentimetres().getAsDouble()) + " cm2"
+        : "patch-sized area";
+  }
+
+  private String box(Box box) {
+    Bench bench = found.bench();
+    String speed = bench.speed().kind().words();
+    StringBuilder text = new StringBuilder();
+    text.append(
+        "START  %s %%, %s %s mm/s, %s\n"
+            .formatted(
+                plain(box.start().powerPercent()),
+                speed,
+                Figures.three(box.start().speedMillimetresPerSecond()),
+                Figures.count(box.passes(), "pass", "passes")));
+    text.append(
+        "STAY   power %s %%, %s %s mm/s\n"
+            .formatted(inward(box.powerPercent()), speed, inward(box.speedMillimetresPerSecond())));
+    String fixed = BenchText.fixed(bench) + "; " + BenchText.metered(bench);
+    text.append("FIXED  ")
+        .append(String.join("\n       ", Table.fold(fixed, Table.WIDTH - 7)))
+        .append("\n\n");
+    return text.append(corners(box)).append(alternatives()).toString();
+  }
+
+  private static String inward(Range range) {
+    return Figures.inward(range.low(), range.high());
+  }
+
+  private String corners(Box box) {
+    Table table = new Table("", ">start", ">hottest corner", ">coldest corner");
+    row(table, box, "power, %", f -> plain(f.powerPercent()));
+    row(table, box, "power, W", f -> Figures.three(f.powerWatts()));
+    row(table, box, "speed, mm/s", f -> Figures.three(f.speedMillimetresPerSecond()));
+    row(table, box, "dose per pass, J/cm2", f -> Figures.three(f.doseJoulesPerCm2()));
+    row(
+        table,
+        box,
+        "intensity, " + found.bench().rig().emission().intensityUnit(),
+        f -> Figures.three(f.intensity()));
+    row(table, box, "char risk", f -> Figures.percent(f.charRiskMean()));
+    row(table, box, "  at most", f -> Figures.atMost(f.charRiskUpper()));
+    row(table, box, "clearing chance", f -> Figures.percent(f.clearChanceMean()));
+    row(table, box, "  at least", f -> Figures.atLeast(f.clearChanceLower()));
+    row(
+        table,
+        box,
+        "net rate, cm2/min",
+        f -> Figures.three(f.netAreaRateSquareCentimetresPerMinute()));
+    return table.text();
+  }
+
+  private static void row(Table table, Box box, String name, Function<Forecast, String> value) {
+    table.row(
+        name,
+        value.apply(box.start()),
+        value.apply(box.hotCorner()),
+        value.apply(box.coldCorner()));
+  }
+
+  private String alternatives() {
+    if (found.alternatives().isEmpty()) {
+      return "";
+    }
+    Table table = new Table(">passes", ">power, %", ">speed, mm/s", ">net rate, cm2/min");
+    for (Box box : found.alternatives()) {
+      table.row(
+          String.valueOf(box.passes()),
+          inward(box.powerPercent()),
+          inward(box.speedMillimetresPerSecond()),
+          Figures.three(box.start().netAreaRateSquareCentimetresPerMinute()));
+    }
+    return "\nWindows for other numbers of passes\n" + table.text();
+  }
+
+  private static String job(JobRisk risk) {
+    return "Job of %s m2, %s of %s cm2: chance of any char at the start setting %s, at most %s; charred areas to expect %s, at most %s."
+        .formatted(
+            plain(risk.areaSquareMetres()),
+            Figures.count(risk.areas(), "area", "areas"),
+            Figures.three(risk.patchSquareCentimetres()),
+            Figures.percent(risk.mean()),
+            Figures.atMost(risk.upper()),
+            Figures.three(risk.marksMean()),
+            Figures.threeUp(risk.marksUpper()));
+  }
+
+  private String cautionLine() {
+    return "Cautions: %s. The sheet prints them in full. %s"
+        .formatted(
+            cautions.stream()
+                .map(caution -> caution.topic().toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(", ")),
+            CautionText.DEFERRAL);
+  }
+
+  private static void line(StringBuilder text, String sentence) {
+    text.append(Table.paragraph(sentence)).append('\n');
+  }
+}
