@@ -16,6 +16,9 @@ import java.util.List;
 final class LaplaceLikelihood implements Smooth {
   private static final double DIFFERENCE = 1e-5;
 
+  /** A step of a mode this short, beside 1 and the mode, is rounding. */
+  private static final double SETTLED = 1e-13;
+
   private final BinomialSample sample;
   private final double[][] q;
   private final int[] group;
@@ -191,7 +194,8 @@ final class LaplaceLikelihood implements Smooth {
 
   /**
    * Newton's method for all groups at once. Each is concave in its u, so the sign of its slope says
-   * on which side the mode lies; a step that leaves what is known so far is replaced by halving it.
+   * on which side the mode lies; a step that does not end inside what is known so far is replaced
+   * by halving it.
    */
   private double[] modes(double[] fixed, double s) {
     double[] u = new double[groups];
@@ -199,7 +203,7 @@ final class LaplaceLikelihood implements Smooth {
     double[] high = new double[groups];
     Arrays.fill(low, Double.NEGATIVE_INFINITY);
     Arrays.fill(high, Double.POSITIVE_INFINITY);
-    for (int step = 0; step < 200; step++) {
+    for (int round = 0; round < 200; round++) {
       double[] slope = new double[groups];
       double[] bend = new double[groups];
       for (int i = 0; i < q.length; i++) {
@@ -213,13 +217,15 @@ final class LaplaceLikelihood implements Smooth {
         low[g] = rise > 0 ? u[g] : low[g];
         high[g] = rise < 0 ? u[g] : high[g];
         double next = u[g] + Math.max(-2, Math.min(2, rise / (bend[g] + 1)));
-        if (next < low[g] || next > high[g]) {
-          next = 0.5 * (low[g] + high[g]);
+        double step = Math.abs(next - u[g]) / (1 + Math.abs(next));
+        if (step >= SETTLED && (next <= low[g] || next >= high[g])) {
+          next = 0.5 * (low[g] + high[g]); // the ends are known already: to go back is to cycle
+          step = Math.abs(next - u[g]) / (1 + Math.abs(next));
         }
-        longest = Math.max(longest, Math.abs(next - u[g]) / (1 + Math.abs(next)));
+        longest = Math.max(longest, step);
         u[g] = next;
       }
-      if (longest < 1e-13) {
+      if (longest < SETTLED) {
         break;
       }
     }
