@@ -10,12 +10,12 @@ import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
+import charline.stat.inverse.ProfileLimits;
+import charline.stat.linear.Design;
 import charline.stat.regression.BinomialFit;
 import charline.stat.regression.BinomialRegression;
 import charline.stat.regression.BinomialSample;
-import charline.stat.regression.Design;
 import charline.stat.regression.Estimator;
-import charline.stat.regression.ProfileLimits;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Stratum;
@@ -186,8 +186,8 @@ final class FitTiming {
         "R, Newton steps in matrix algebra",
         r[0],
         "none",
-        "a dozen climbs a limit, each from the last one's end and proved to be at the highest point;"
-            + " R's may be at any. "
+        "a dozen climbs a limit, each from the last one's end and proved to be at the highest"
+            + " point; R's may be at any. "
             + agreement(firth, sample, r));
   }
 

@@ -1,6 +1,6 @@
 package charline.model.check;
 
-import charline.stat.CountDistribution;
+import charline.stat.distribution.CountDistribution;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

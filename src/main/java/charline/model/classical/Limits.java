@@ -1,7 +1,7 @@
 package charline.model.classical;
 
-import charline.stat.Bound;
-import charline.stat.Interval;
+import charline.stat.interval.Bound;
+import charline.stat.interval.Interval;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 

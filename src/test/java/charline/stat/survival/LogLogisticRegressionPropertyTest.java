@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.stat.Bound;
-import charline.stat.Smooth;
-import charline.stat.regression.Design;
-import charline.stat.regression.Term;
+import charline.stat.interval.Bound;
+import charline.stat.linear.Design;
+import charline.stat.linear.Term;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -139,7 +139,7 @@ class LogLogisticRegressionPropertyTest {
     LogLogisticLikelihood likelihood =
         new LogLogisticLikelihood(data.design(), CensoredTimes.between(after, by));
     double[] point = {4, -2, 1.7};
-    Smooth.Local here = likelihood.local(point);
+    TwiceDifferentiableFunction.Local here = likelihood.local(point);
     for (int j = 0; j < point.length; j++) {
       double[] up = point.clone();
       double[] down = point.clone();
