@@ -20,10 +20,11 @@ import picocli.CommandLine.Option;
 final class ClassicalOptions {
   @Option(
       names = "--classical",
-      paramLabel = "ml|firth",
+      paramLabel = "ml|firth|mixed|aft",
       description =
-          "Show a logistic fit instead, without priors and board spread: by maximum likelihood"
-              + " (ml) or Firth's penalised likelihood (firth).")
+          "Show a fit without priors instead: logistic regression by maximum likelihood (ml) or"
+              + " Firth's penalised likelihood (firth), with a random intercept by board (mixed),"
+              + " or log-logistic accelerated failure time on passes (aft).")
   private String method;
 
   @Option(
@@ -45,8 +46,8 @@ final class ClassicalOptions {
     if (method == null && (risk != null || confidence != null)) {
       throw Typed.refused(
           risk != null ? "--risk" : "--confidence",
-          "it goes with --classical ml or firth; the model's own limits are asked of `charline"
-              + " window`.");
+          "it goes with --classical ml, firth, mixed or aft; the model's own limits are asked of"
+              + " `charline window`.");
     }
     return method != null;
   }

@@ -48,6 +48,10 @@ record ClassicalText(
     fit.notes().forEach(note -> line(text, note));
     text.append('\n').append(coefficients(fit)).append('\n');
     inTheModelsWords(fit, text);
+    fit.boards().ifPresent(spread -> line(text, BoardSpreadText.sentence(spread)));
+    if (!fit.passes().isEmpty()) {
+      line(text, PassesByShareText.sentence(fit.passes(), fit.event()));
+    }
     line(
         text,
         fit.separation()
@@ -60,14 +64,20 @@ record ClassicalText(
   }
 
   private String coefficients(ClassicalFit fit) {
-    Table table = new Table("coefficient", ">estimate", ">std error", ">90 % profile limits");
+    Table table =
+        new Table("coefficient", ">estimate", ">std error", ">90 % " + fit.limitsBy() + " limits");
     for (Coefficient c : fit.coefficients()) {
       table.row(c.name(), three(c.estimate()), three(c.standardError()), limits(c.limits()));
     }
     return table.text()
         + Table.paragraph(
-            "Scale: log odds of %s for each unit of the column; a unit of ln is a factor 2.72. F0 is %s %s, the middle of the trials."
-                .formatted(event(), three(fit.at().intensity()), unit()))
+            "Scale: %s for each unit of the column; a unit of ln is a factor 2.72. F0 is %s %s, the middle of the trials."
+                .formatted(
+                    fit.passes().isEmpty()
+                        ? "log odds of " + event()
+                        : "ln of the passes to " + event(),
+                    three(fit.at().intensity()),
+                    unit()))
         + "\n";
   }
 
@@ -134,12 +144,13 @@ record ClassicalText(
               .formatted(kept, sure);
     }
     double bound = dose.bound().getAsDouble();
-    return "%s %s J/cm2 %s with %s confidence, on boards like those tried%s."
+    return "%s %s J/cm2 %s with %s confidence, on %s%s."
         .formatted(
             forChar() ? "Up to" : "From",
             far(bound, fit),
             kept,
             sure,
+            fit.boards().isPresent() ? "a new board" : "boards like those tried",
             bound < fit.at().lowestDose() || bound > fit.at().highestDose()
                 ? " (a dose nobody tried: trials run from %s to %s J/cm2)"
                     .formatted(three(fit.at().lowestDose()), three(fit.at().highestDose()))
@@ -207,7 +218,8 @@ record ClassicalText(
                     switch (a) {
                       case AGREE -> "Classical fit and posterior agree on the even-chance dose";
                       case ROUGHLY ->
-                          "Classical fit and posterior agree roughly: their intervals of the even-chance dose overlap, their middles do not fit both";
+                          "Classical fit and posterior agree roughly: their intervals of the"
+                              + " even-chance dose overlap, their middles do not fit both";
                       case DISAGREE ->
                           "CLASSICAL FIT AND POSTERIOR DISAGREE on the even-chance dose";
                     })
@@ -215,7 +227,8 @@ record ClassicalText(
     line(text, verdict + ". What sets them apart: " + String.join("; ", c.reasons()) + ".");
     line(
         text,
-        "The posterior's last two rows are for a new board; `charline window` goes by the posterior.");
+        "The posterior's last two rows are for a new board; `charline window` goes by the"
+            + " posterior.");
     return text.toString();
   }
 

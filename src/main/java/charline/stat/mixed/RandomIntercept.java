@@ -70,10 +70,10 @@ public record RandomIntercept(double largestStandardDeviation) {
     Map<String, Integer> index = index(sample, groups);
     FitOutcome plain = BinomialRegression.withDefaults().fit(sample);
     if (!(plain instanceof BinomialFit plainFit)) {
-      return new NoRandomInterceptFit(
-          plain instanceof Separated separated
-              ? separated.message()
-              : ((NotConverged) plain).message());
+      return plain instanceof Separated separated
+          ? new NoRandomInterceptFit(NoRandomInterceptFit.Cause.SEPARATED, separated.message())
+          : new NoRandomInterceptFit(
+              NoRandomInterceptFit.Cause.NOT_CONVERGED, ((NotConverged) plain).message());
     }
     int[] group = groups.stream().mapToInt(index::get).toArray();
     LaplaceLikelihood laplace =
@@ -97,6 +97,7 @@ public record RandomIntercept(double largestStandardDeviation) {
         best == null ? plainFit.logLikelihood() : Math.max(best.value(), plainFit.logLikelihood());
     if (lost > reached + NOTHING) {
       return new NoRandomInterceptFit(
+          NoRandomInterceptFit.Cause.DEVIATION_UNBOUNDED,
           "The deviation between groups must have a likeliest value up to %s, but the likelihood still grows there: groups are small, or nearly all event or all none; fit without groups."
               .formatted(largestStandardDeviation));
     }

@@ -8,6 +8,7 @@ import charline.stat.inverse.DoseAtRisk;
 import charline.stat.linear.Design;
 import charline.stat.linear.LineFit;
 import charline.stat.linear.StraightLine;
+import charline.stat.mixed.NoRandomInterceptFit;
 import charline.stat.mixed.RandomIntercept;
 import charline.stat.mixed.RandomInterceptOutcome;
 import java.util.List;
@@ -163,9 +164,11 @@ class RegressionInputTest {
         () -> RandomIntercept.withDefaults().fit(sample, List.of("a", "a", "a", "a")),
         "A random intercept needs at least 2 groups, not only 'a'; fit without groups.");
     assertThat(
-            RandomIntercept.withDefaults()
-                .fit(BinomialSample.of(DOSES, 0, 0, 1, 1), List.of("a", "a", "b", "b")))
-        .isInstanceOf(Separated.class);
+            ((NoRandomInterceptFit)
+                    RandomIntercept.withDefaults()
+                        .fit(BinomialSample.of(DOSES, 0, 0, 1, 1), List.of("a", "a", "b", "b")))
+                .cause())
+        .isEqualTo(NoRandomInterceptFit.Cause.SEPARATED);
   }
 
   @Test
@@ -188,7 +191,8 @@ class RegressionInputTest {
 
     assertThat(outcome)
         .isEqualTo(
-            new NotConverged(
+            new NoRandomInterceptFit(
+                NoRandomInterceptFit.Cause.DEVIATION_UNBOUNDED,
                 "The deviation between groups must have a likeliest value up to 30.0, but the"
                     + " likelihood still grows there: groups are small, or nearly all event or all"
                     + " none; fit without groups."));
