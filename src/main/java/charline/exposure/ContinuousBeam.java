@@ -23,34 +23,9 @@ public record ContinuousBeam(double powerWatts, Spot spot) {
     return 2 * meanIrradianceWattsPerCm2();
   }
 
-  /** Energy laid down per length of line, P / v, in J/mm. */
-  public double lineEnergyJoulesPerMillimetre(double spotSpeedMillimetresPerSecond) {
-    return powerWatts / speed(spotSpeedMillimetresPerSecond);
-  }
-
   /** Time for the spot to pass over a point, d / v, in s. */
   public double dwellSeconds(double spotSpeedMillimetresPerSecond) {
-    return spot.oneOverESquaredMillimetres() / speed(spotSpeedMillimetresPerSecond);
-  }
-
-  /** Exposure on the centre line of one Gaussian line, √(2/π) P / (w v), in J/cm². */
-  public double gaussianCentreLineJoulesPerCm2(double spotSpeedMillimetresPerSecond) {
-    double radius = spot.oneOverESquaredMillimetres() / 2;
-    return 100
-        * Math.sqrt(2 / Math.PI)
-        * powerWatts
-        / (radius * speed(spotSpeedMillimetresPerSecond));
-  }
-
-  /** Exposure on the centre line of one line of a flat round spot, 4P / (π d v), in J/cm². */
-  public double topHatCentreLineJoulesPerCm2(double spotSpeedMillimetresPerSecond) {
-    return 100
-        * 4
-        * powerWatts
-        / (Math.PI * spot.oneOverESquaredMillimetres() * speed(spotSpeedMillimetresPerSecond));
-  }
-
-  private static double speed(double millimetresPerSecond) {
-    return Invariant.positive("Spot speed", millimetresPerSecond, "mm/s");
+    return spot.oneOverESquaredMillimetres()
+        / Invariant.positive("Spot speed", spotSpeedMillimetresPerSecond, "mm/s");
   }
 }

@@ -38,23 +38,10 @@ public record PulsedBeam(double meanPowerWatts, double repetitionRateHertz, Spot
     return spot.areaSquareCentimetres() * repetitionRateHertz / rate.squareCentimetresPerSecond();
   }
 
-  /** Power during a rectangular pulse, E / τ, in W. */
-  public double rectangularPeakPowerWatts(double pulseSeconds) {
-    return pulseEnergyJoules() / Invariant.positive("Pulse duration", pulseSeconds, "s");
-  }
-
   /** Top power of a pulse that is Gaussian in time, {@code pulseSeconds} being its FWHM, in W. */
   public double gaussianPeakPowerWatts(double pulseSeconds) {
-    return GAUSSIAN_PEAK * rectangularPeakPowerWatts(pulseSeconds);
-  }
-
-  /** Irradiance during a rectangular pulse, mean over the 1/e² disc, in W/cm². */
-  public double irradianceInPulseWattsPerCm2(double pulseSeconds) {
-    return rectangularPeakPowerWatts(pulseSeconds) / spot.areaSquareCentimetres();
-  }
-
-  /** Share of the time in which light is given, τ f. */
-  public double temporalDuty(double pulseSeconds) {
-    return Invariant.positive("Pulse duration", pulseSeconds, "s") * repetitionRateHertz;
+    return GAUSSIAN_PEAK
+        * pulseEnergyJoules()
+        / Invariant.positive("Pulse duration", pulseSeconds, "s");
   }
 }

@@ -1,6 +1,6 @@
 package charline.model;
 
-import charline.stat.NormalTrapezoid;
+import charline.stat.quadrature.NormalTrapezoid;
 
 /**
  * One draw of a model's parameters.

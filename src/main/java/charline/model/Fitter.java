@@ -1,18 +1,17 @@
 package charline.model;
 
-import charline.stat.Ascent;
-import charline.stat.ImportanceSampler;
-import charline.stat.Logistic;
-import charline.stat.MarkovChain;
-import charline.stat.ParetoSmoothing;
-import charline.stat.WeightedDraws;
+import charline.stat.distribution.Logistic;
+import charline.stat.optimisation.NewtonMaximizer;
+import charline.stat.sampling.ImportanceSampler;
+import charline.stat.sampling.MarkovChain;
+import charline.stat.sampling.ParetoSmoothing;
+import charline.stat.sampling.WeightedDraws;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.linear.MatrixUtils;
-import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * Fits the passes-to-event model: mode by Newton, a pilot sample around it, and importance sampling
@@ -29,7 +28,8 @@ import org.apache.commons.math3.linear.RealMatrix;
  */
 public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event, Loan> loans) {
   /** Steps from far away, where the posterior is not concave, are kept short. */
-  private static final Ascent TO_THE_MODE = Ascent.withDefaults().withLongestStep(3);
+  private static final NewtonMaximizer TO_THE_MODE =
+      NewtonMaximizer.withDefaults().withLongestStep(3);
 
   /** Heavy tails: a Student t with four degrees of freedom. */
   private static final int HALF_DEGREES = 2;
@@ -255,15 +255,15 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event,
             OptionalDouble.empty());
   }
 
-  private record Proposal(double[] centre, RealMatrix covariance) {}
+  private record Proposal(double[] centre, double[][] covariance) {}
 
   private static Proposal proposal(PassesToEvent target) {
-    Ascent.Outcome outcome = TO_THE_MODE.climb(target, target.start());
-    if (outcome instanceof Ascent.Summit summit) {
-      return new Proposal(summit.point(), summit.covariance());
+    NewtonMaximizer.Outcome outcome = TO_THE_MODE.maximize(target, target.start());
+    if (outcome instanceof NewtonMaximizer.Maximum maximum) {
+      return new Proposal(maximum.point(), maximum.covariance());
     }
     // Without a mode the samplers start where the search stood, and k-hat tells how that went.
-    double[] stood = ((Ascent.Lost) outcome).point();
-    return new Proposal(stood, MatrixUtils.createRealIdentityMatrix(stood.length));
+    double[] stood = ((NewtonMaximizer.NoMaximum) outcome).point();
+    return new Proposal(stood, MatrixUtils.createRealIdentityMatrix(stood.length).getData());
   }
 }

@@ -1,6 +1,6 @@
 package charline.model;
 
-import charline.stat.RandomEffects;
+import charline.stat.metaanalysis.RandomEffects;
 import charline.trial.Stratum;
 import charline.trial.Tone;
 import java.util.ArrayList;

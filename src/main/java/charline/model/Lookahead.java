@@ -1,8 +1,8 @@
 package charline.model;
 
-import charline.stat.GaussHermite;
-import charline.stat.Logistic;
-import charline.stat.WeightedDraws;
+import charline.stat.distribution.Logistic;
+import charline.stat.quadrature.GaussHermite;
+import charline.stat.sampling.WeightedDraws;
 import charline.trial.Patch;
 import java.util.Arrays;
 import java.util.HashMap;

@@ -1,6 +1,6 @@
 package charline.model;
 
-import charline.stat.WeightedDraws;
+import charline.stat.sampling.WeightedDraws;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;

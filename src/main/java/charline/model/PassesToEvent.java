@@ -1,8 +1,8 @@
 package charline.model;
 
-import charline.stat.Logistic;
-import charline.stat.NormalTrapezoid;
-import charline.stat.Smooth;
+import charline.stat.distribution.Logistic;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
+import charline.stat.quadrature.NormalTrapezoid;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +24,7 @@ import java.util.TreeMap;
  * reading is a logistic regression. Boards are integrated out by the trapezoidal rule, as fine as
  * the board with most trials needs it at these parameters.
  */
-final class PassesToEvent implements Smooth {
+final class PassesToEvent implements TwiceDifferentiableFunction {
   static final int TAU = 0;
   static final int PHI = 1;
   static final int PSI = 2;

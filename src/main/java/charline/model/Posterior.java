@@ -1,8 +1,8 @@
 package charline.model;
 
-import charline.stat.Logistic;
-import charline.stat.NormalTrapezoid;
-import charline.stat.WeightedDraws;
+import charline.stat.distribution.Logistic;
+import charline.stat.quadrature.NormalTrapezoid;
+import charline.stat.sampling.WeightedDraws;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -1,6 +1,6 @@
 package charline.model;
 
-import charline.stat.Logistic;
+import charline.stat.distribution.Logistic;
 
 /**
  * A coordinate without bounds for a parameter that may not fall below 0: s ln(1 + e^(x/s)).

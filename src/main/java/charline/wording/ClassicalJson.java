@@ -49,6 +49,11 @@ public final class ClassicalJson {
             outcome instanceof NoClassicalFit none ? Optional.of(none.reason()) : Optional.empty())
         .put("limits_confidence", ClassicalRegression.LIMITS)
         .put("coefficients", fit.map(f -> coefficients(f.coefficients())))
+        .put("limits_by", fit.map(ClassicalFit::limitsBy))
+        .put("boards", fit.flatMap(ClassicalFit::boards).map(BoardSpreadText::json))
+        .put(
+            "passes_by_share",
+            fit.map(ClassicalFit::passes).filter(p -> !p.isEmpty()).map(PassesByShareText::json))
         .put("at", fit.map(f -> at(judged, f)))
         .put(
             "even_dose",

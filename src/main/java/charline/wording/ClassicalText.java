@@ -55,6 +55,10 @@ public record ClassicalText(
     fit.notes().forEach(note -> line(text, note));
     text.append('\n').append(coefficients(fit)).append('\n');
     inTheModelsWords(fit, text);
+    fit.boards().ifPresent(spread -> line(text, BoardSpreadText.sentence(spread)));
+    if (!fit.passes().isEmpty()) {
+      line(text, PassesByShareText.sentence(fit.passes(), fit.event()));
+    }
     line(
         text,
         fit.separation()
@@ -67,14 +71,20 @@ public record ClassicalText(
   }
 
   private String coefficients(ClassicalFit fit) {
-    Table table = new Table("coefficient", ">estimate", ">std error", ">90 % profile limits");
+    Table table =
+        new Table("coefficient", ">estimate", ">std error", ">90 % " + fit.limitsBy() + " limits");
     for (Coefficient c : fit.coefficients()) {
       table.row(c.name(), three(c.estimate()), three(c.standardError()), limits(c.limits()));
     }
     return table.text()
         + Table.paragraph(
-            "Scale: log odds of %s for each unit of the column; a unit of ln is a factor 2.72. F0 is %s %s, the middle of the trials."
-                .formatted(event(), three(fit.at().intensity()), unit()))
+            "Scale: %s for each unit of the column; a unit of ln is a factor 2.72. F0 is %s %s, the middle of the trials."
+                .formatted(
+                    fit.passes().isEmpty()
+                        ? "log odds of " + event()
+                        : "ln of the passes to " + event(),
+                    three(fit.at().intensity()),
+                    unit()))
         + "\n";
   }
 
@@ -141,12 +151,13 @@ public record ClassicalText(
               .formatted(kept, sure);
     }
     double bound = dose.bound().getAsDouble();
-    return "%s %s J/cm2 %s with %s confidence, on boards like those tried%s."
+    return "%s %s J/cm2 %s with %s confidence, on %s%s."
         .formatted(
             forChar() ? "Up to" : "From",
             far(bound, fit, safe()),
             kept,
             sure,
+            fit.boards().isPresent() ? "a new board" : "boards like those tried",
             bound < fit.at().lowestDose() || bound > fit.at().highestDose()
                 ? " (a dose nobody tried: trials run from %s J/cm2)"
                     .formatted(Figures.inward(fit.at().lowestDose(), fit.at().highestDose()))

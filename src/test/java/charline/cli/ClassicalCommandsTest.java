@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The classical view of the sample trials, which are invented, and of a few bad ones. */
 class ClassicalCommandsTest {
@@ -67,6 +68,67 @@ class ClassicalCommandsTest {
   }
 
   @Test
+  void a_mixed_fit_says_how_much_boards_differ_and_answers_for_a_new_one() throws IOException {
+    Shell.Result result = shell.run("onset latex pine --classical mixed");
+
+    assertThat(result.code()).isZero();
+    assertThat(flat(result))
+        .startsWith(
+            "Burn onset by maximum likelihood with a random intercept by board, latex on pine")
+        .contains(
+            "90 % Wald limits", "log odds differ between the 4 boards", "as dose, a factor of")
+        .containsPattern("One pass at F0 chars 5 % of patches at [0-9.]+ J/cm2 per pass")
+        .containsPattern(
+            "Up to [0-9.]+ J/cm2 char risk is at most 5 % with 90 % confidence, on a new")
+        .contains("knows how much boards differ from these 4 boards alone")
+        .doesNotContain("NaN", "takes all boards as one");
+    Map<String, Object> json = json("onset latex pine --classical mixed --json");
+    assertThat(json).containsEntry("limits_by", "Wald").containsEntry("passes_by_share", null);
+    assertThat(part(json, "boards")).containsEntry("boards", 4).containsKey("omega");
+    assertThat(number(part(json, "boards"), "low"))
+        .isLessThan(number(part(json, "boards"), "standard_deviation_log_odds"));
+  }
+
+  @Test
+  void a_mixed_fit_without_a_likeliest_spread_says_so() {
+    Shell.Result result = shell.run("removal latex pine --classical mixed");
+
+    assertThat(result.code()).isEqualTo(3);
+    assertThat(flat(result))
+        .contains("There is no likeliest spread between boards", "or ask for ml or firth.");
+  }
+
+  @Test
+  void passes_to_clear_are_timed_where_readings_differ_in_passes() throws IOException {
+    Shell.Result result = shell.run("removal latex pine --classical aft");
+
+    assertThat(result.code()).isZero();
+    assertThat(flat(result))
+        .startsWith("Removal by log-logistic accelerated failure time on passes, latex on pine")
+        .contains("ln of the passes to clearing for each unit", " scale ", "In the model's words")
+        .containsPattern("50 % of patches clear by [0-9.]+ passes \\([0-9.]+ to [0-9.]+\\)")
+        .containsPattern("From [0-9.]+ J/cm2 at least 95 % of patches clear with 90 % confidence");
+    Map<String, Object> json = json("removal latex pine --classical aft --json");
+    assertThat((List<?>) json.get("passes_by_share")).hasSize(2);
+    assertThat(part(json, "risk_dose")).containsEntry("bound_is", "lowest clearing dose");
+    assertThat(json).containsEntry("boards", null).containsEntry("method", "aft");
+
+    Shell.Result once = shell.run("removal alkyd spruce --classical aft");
+    assertThat(once.code()).isEqualTo(3);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"mixed", "aft"})
+  void separated_trials_have_no_mixed_or_timed_fit_either(String method) {
+    Shell.Result result = shell.run("onset alkyd spruce --classical " + method);
+
+    assertThat(result.code()).isEqualTo(3);
+    assertThat(flat(result))
+        .contains("Every charred patch had more dose than every uncharred one")
+        .contains("ask for firth instead.");
+  }
+
+  @Test
   void a_stricter_risk_or_confidence_gives_a_lower_dose() throws IOException {
     double usual = bound("onset latex pine --classical firth");
 
@@ -92,6 +154,9 @@ class ClassicalCommandsTest {
             "no_fit_reason",
             "limits_confidence",
             "coefficients",
+            "limits_by",
+            "boards",
+            "passes_by_share",
             "at",
             "even_dose",
             "risk_dose",
@@ -166,7 +231,7 @@ class ClassicalCommandsTest {
       delimiter = '|',
       textBlock =
           """
-          onset latex pine --classical probit | --classical: the fit must be ml or firth, not "probit".
+          onset latex pine --classical probit | --classical: the fit must be ml, firth, mixed or aft, not "probit".
           removal latex pine --classical ml --risk 60% | --risk: the share must be between 0.1 and 50 %, not "60%".
           removal latex pine --classical ml --confidence 50% | --confidence: the share must be between 51 and 99.9 %, not "50%".
           """)

@@ -10,7 +10,7 @@ import charline.model.check.PatchCheck;
 import charline.pooling.Truth;
 import charline.pooling.Yard;
 import charline.refusal.Refusal;
-import charline.stat.Smooth;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.trial.Coat;
 import charline.trial.Patch;
 import charline.trial.Tone;
@@ -238,7 +238,7 @@ class CoatEffectPropertyTest {
     for (int k = 0; k < x.length; k++) {
       x[k] += 0.3 * random.nextGaussian();
     }
-    Smooth.Local here = target.local(x);
+    TwiceDifferentiableFunction.Local here = target.local(x);
     assertThat(here.value()).isCloseTo(target.value(x), within(1e-9 * Math.abs(here.value())));
     double h = 1e-5;
     for (int k = 0; k < x.length; k++) {

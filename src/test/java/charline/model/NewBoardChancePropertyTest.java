@@ -3,8 +3,8 @@ package charline.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.stat.Logistic;
-import charline.stat.WeightedDraws;
+import charline.stat.distribution.Logistic;
+import charline.stat.sampling.WeightedDraws;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

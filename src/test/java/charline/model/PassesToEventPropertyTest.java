@@ -3,9 +3,9 @@ package charline.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.stat.Ascent;
-import charline.stat.Logistic;
-import charline.stat.Smooth;
+import charline.stat.distribution.Logistic;
+import charline.stat.optimisation.NewtonMaximizer;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -47,7 +47,7 @@ class PassesToEventPropertyTest {
     PassesToEvent target =
         new PassesToEvent(randomPatches(random, 20), 0.1, Prior.usual(Event.CLEARING));
     double[] x = randomPoint(random);
-    Smooth.Local here = target.local(x);
+    TwiceDifferentiableFunction.Local here = target.local(x);
     assertThat(here.value()).isCloseTo(target.value(x), within(1e-9 * Math.abs(here.value())));
     double h = 1e-5;
     for (int k = 0; k < x.length; k++) {
@@ -234,8 +234,9 @@ class PassesToEventPropertyTest {
             new Prior.Normal(-2, 1e4),
             1e-5);
     PassesToEvent target = new PassesToEvent(patches, 0, flat);
-    Ascent.Outcome outcome = Ascent.withDefaults().climb(target, target.start());
-    double[] mode = PassesToEvent.parameters(((Ascent.Summit) outcome).point());
+    NewtonMaximizer.Outcome outcome =
+        NewtonMaximizer.withDefaults().maximize(target, target.start());
+    double[] mode = PassesToEvent.parameters(((NewtonMaximizer.Maximum) outcome).point());
     assertThat(mode[PassesToEvent.TAU])
         .isCloseTo(Math.log(10) * 60.717455 / 34.270326, within(1e-6));
     assertThat(mode[PassesToEvent.SIGMA]).isCloseTo(Math.log(10) / 34.270326, within(1e-6));

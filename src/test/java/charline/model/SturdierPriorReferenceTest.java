@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import charline.exposure.Emission;
-import charline.stat.GaussHermite;
-import charline.stat.Logistic;
-import charline.stat.WeightedDraws;
+import charline.stat.distribution.Logistic;
+import charline.stat.quadrature.GaussHermite;
+import charline.stat.sampling.WeightedDraws;
 import charline.trial.Stratum;
 import java.util.Arrays;
 import java.util.List;

@@ -1,7 +1,7 @@
 package charline.pooling;
 
 import charline.pooling.World.Kind;
-import charline.stat.binomial.ClopperPearson;
+import charline.stat.interval.ClopperPearson;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -1,7 +1,7 @@
 package charline.pooling;
 
-import charline.stat.GaussHermite;
-import charline.stat.Logistic;
+import charline.stat.distribution.Logistic;
+import charline.stat.quadrature.GaussHermite;
 
 /**
  * What is true of one event on one coating and wood, invented: the terms of the passes-to-event

@@ -9,7 +9,7 @@ import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
 import charline.model.CoatTerm;
 import charline.model.Trials;
-import charline.stat.Logistic;
+import charline.stat.distribution.Logistic;
 import charline.trial.Board;
 import charline.trial.Coat;
 import charline.trial.Finish;

@@ -2,7 +2,7 @@ package charline.reference;
 
 import static java.util.Objects.requireNonNull;
 
-import charline.stat.regression.Design;
+import charline.stat.linear.Design;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.io.InputStream;

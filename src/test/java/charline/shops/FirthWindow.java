@@ -1,12 +1,12 @@
 package charline.shops;
 
-import charline.stat.Bound;
+import charline.stat.interval.Bound;
+import charline.stat.inverse.Dose;
+import charline.stat.inverse.DoseAtRisk;
+import charline.stat.linear.Design;
 import charline.stat.regression.BinomialFit;
 import charline.stat.regression.BinomialRegression;
 import charline.stat.regression.BinomialSample;
-import charline.stat.regression.Design;
-import charline.stat.regression.Dose;
-import charline.stat.regression.DoseAtRisk;
 import charline.stat.regression.Estimator;
 import charline.trial.Patch;
 import charline.trial.Reading;

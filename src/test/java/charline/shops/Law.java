@@ -1,6 +1,6 @@
 package charline.shops;
 
-import charline.stat.GaussHermite;
+import charline.stat.quadrature.GaussHermite;
 
 /**
  * What is true of one event in one shop: it is met by pass n when {@code ln D + phi ln(F/F0) + psi

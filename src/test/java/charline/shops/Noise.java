@@ -1,6 +1,6 @@
 package charline.shops;
 
-import charline.stat.Logistic;
+import charline.stat.distribution.Logistic;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**

@@ -1,6 +1,6 @@
 package charline.shops;
 
-import charline.stat.binomial.ClopperPearson;
+import charline.stat.interval.ClopperPearson;
 import java.util.Locale;
 
 /**

@@ -3,6 +3,12 @@ package charline.stat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import charline.stat.distribution.Logistic;
+import charline.stat.optimisation.NewtonMaximizer;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
+import charline.stat.quadrature.GaussHermite;
+import charline.stat.quadrature.NormalTrapezoid;
+import charline.stat.sampling.WeightedDraws;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Random;
@@ -148,7 +154,8 @@ class NumericsTest {
         }
       }
       RealMatrix covariance =
-          new Ascent.Summit(new double[5], 0, new double[5], hessian).covariance();
+          new Array2DRowRealMatrix(
+              new NewtonMaximizer.Maximum(new double[5], 0, new double[5], hessian).covariance());
       assertThat(covariance).isEqualTo(covariance.transpose());
       double off =
           covariance
@@ -164,8 +171,8 @@ class NumericsTest {
    */
   @Test
   void newton_climbs_a_bent_ridge() {
-    Smooth ridge =
-        new Smooth() {
+    TwiceDifferentiableFunction ridge =
+        new TwiceDifferentiableFunction() {
           @Override
           public int dimension() {
             return 2;
@@ -187,16 +194,17 @@ class NumericsTest {
                 });
           }
         };
-    Ascent.Outcome outcome = Ascent.withDefaults().climb(ridge, new double[] {-1.2, 1});
-    assertThat(outcome).isInstanceOf(Ascent.Summit.class);
-    assertThat(((Ascent.Summit) outcome).point())
+    NewtonMaximizer.Outcome outcome =
+        NewtonMaximizer.withDefaults().maximize(ridge, new double[] {-1.2, 1});
+    assertThat(outcome).isInstanceOf(NewtonMaximizer.Maximum.class);
+    assertThat(((NewtonMaximizer.Maximum) outcome).point())
         .containsExactly(new double[] {1, 1}, within(1e-6));
   }
 
   @Test
   void newton_says_so_when_there_is_no_top() {
-    Smooth slope =
-        new Smooth() {
+    TwiceDifferentiableFunction slope =
+        new TwiceDifferentiableFunction() {
           @Override
           public int dimension() {
             return 1;
@@ -212,7 +220,7 @@ class NumericsTest {
             return new Local(x[0], new double[] {1}, new double[][] {{0}});
           }
         };
-    assertThat(Ascent.withDefaults().climb(slope, new double[] {0}))
-        .isInstanceOf(Ascent.Lost.class);
+    assertThat(NewtonMaximizer.withDefaults().maximize(slope, new double[] {0}))
+        .isInstanceOf(NewtonMaximizer.NoMaximum.class);
   }
 }

@@ -22,11 +22,12 @@ final class ClassicalOptions {
 
   @Option(
       names = "--classical",
-      paramLabel = "ml|firth",
+      paramLabel = "ml|firth|mixed|aft",
       description =
-          "Show a logistic fit instead, without priors and board spread: by maximum likelihood (ml)"
-              + " or Firth's penalised likelihood (firth). Shows the dose at --risk, of char or of"
-              + " finish left, and its bound at --confidence.")
+          "Show a fit without priors instead: logistic regression by maximum likelihood (ml) or"
+              + " Firth's penalised likelihood (firth), with a random intercept by board (mixed),"
+              + " or log-logistic accelerated failure time on passes (aft). Shows the dose at"
+              + " --risk, of char or of finish left, and its bound at --confidence.")
   private String method;
 
   /**

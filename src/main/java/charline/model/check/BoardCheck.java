@@ -2,7 +2,7 @@ package charline.model.check;
 
 import charline.model.Draw;
 import charline.model.Estimate;
-import charline.stat.WeightedDraws;
+import charline.stat.sampling.WeightedDraws;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,7 +1,7 @@
 package charline.model.check;
 
 import charline.model.Draw;
-import charline.stat.NormalTrapezoid;
+import charline.stat.quadrature.NormalTrapezoid;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;

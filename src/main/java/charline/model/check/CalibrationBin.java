@@ -1,7 +1,7 @@
 package charline.model.check;
 
-import charline.stat.CountDistribution;
-import charline.stat.binomial.ClopperPearson;
+import charline.stat.distribution.CountDistribution;
+import charline.stat.interval.ClopperPearson;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package charline.model.check;
 
 import charline.quantity.Figures;
-import charline.stat.CountDistribution;
+import charline.stat.distribution.CountDistribution;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -4,8 +4,8 @@ import charline.model.Draw;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.Trials;
-import charline.stat.FalseDiscovery;
-import charline.stat.SmoothedLeaveOneOut;
+import charline.stat.check.FalseDiscovery;
+import charline.stat.sampling.SmoothedLeaveOneOut;
 import java.util.ArrayList;
 import java.util.List;
 

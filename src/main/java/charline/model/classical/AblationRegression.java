@@ -2,9 +2,9 @@ package charline.model.classical;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
-import charline.stat.regression.FiellerSet;
-import charline.stat.regression.LineFit;
-import charline.stat.regression.StraightLine;
+import charline.stat.interval.FiellerSet;
+import charline.stat.linear.LineFit;
+import charline.stat.linear.StraightLine;
 import charline.trial.Mark;
 import charline.trial.Patch;
 import charline.trial.Reading;

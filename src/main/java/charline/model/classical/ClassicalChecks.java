@@ -2,9 +2,6 @@ package charline.model.classical;
 
 import charline.stat.check.HosmerLemeshow;
 import charline.stat.check.RiskCheck;
-import charline.stat.regression.BinomialFit;
-import charline.stat.regression.BinomialRegression;
-import charline.stat.regression.FitOutcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,7 +41,7 @@ public record ClassicalChecks(
    */
   public record GroupTest(int groups, double statistic, int degreesOfFreedom, double probability) {}
 
-  static ClassicalChecks of(PatchRows rows, BinomialFit fit, BinomialRegression method) {
+  static ClassicalChecks of(PatchRows rows, Method method, Fitted fit) {
     List<Integer> outcomes = new ArrayList<>();
     List<Double> chances = new ArrayList<>();
     for (int p = 0; p < rows.patchCount(); p++) {
@@ -69,12 +66,12 @@ public record ClassicalChecks(
   }
 
   /** (L(now) - L(before)) / (1 - L(before)), kept off 0 and 1, where rounding would end it. */
-  private static double chance(BinomialFit fit, PatchRows.Look look) {
-    double now = fit.riskAt(look.now());
+  private static double chance(Fitted fit, PatchRows.Look look) {
+    double now = fit.chance(look.now());
     if (look.before() == null) {
       return inside(now);
     }
-    double before = fit.riskAt(look.before());
+    double before = fit.chance(look.before());
     return inside((now - before) / Math.max(1 - before, 1e-12));
   }
 
@@ -84,17 +81,17 @@ public record ClassicalChecks(
 
   private record LeftOut(OptionalDouble brier, Optional<String> trouble) {}
 
-  private static LeftOut leftOut(PatchRows rows, BinomialRegression method) {
+  private static LeftOut leftOut(PatchRows rows, Method method) {
     double squares = 0;
     int readings = 0;
     for (int p = 0; p < rows.patchCount(); p++) {
-      Optional<BinomialFit> others = fitWithout(p, rows, method);
+      Optional<Fitted> others = fitWithout(p, rows, method);
       if (others.isEmpty()) {
         return new LeftOut(
             OptionalDouble.empty(),
             Optional.of(
                 "without patch %s there is no fit by %s, so that one patch holds it up"
-                    .formatted(rows.patch(p).code(), method.estimator().words())));
+                    .formatted(rows.patch(p).code(), method.words())));
       }
       for (PatchRows.Look look : rows.looks(p)) {
         double distance = (look.shown() ? 1 : 0) - chance(others.get(), look);
@@ -105,11 +102,9 @@ public record ClassicalChecks(
     return new LeftOut(OptionalDouble.of(squares / readings), Optional.empty());
   }
 
-  private static Optional<BinomialFit> fitWithout(
-      int patch, PatchRows rows, BinomialRegression method) {
+  private static Optional<Fitted> fitWithout(int patch, PatchRows rows, Method method) {
     try {
-      FitOutcome outcome = method.fit(rows.without(patch));
-      return outcome instanceof BinomialFit fit ? Optional.of(fit) : Optional.empty();
+      return method.fit(rows, patch).fitted();
     } catch (IllegalArgumentException unsolvable) {
       return Optional.empty();
     }

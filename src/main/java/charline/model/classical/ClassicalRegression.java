@@ -3,28 +3,19 @@ package charline.model.classical;
 import charline.model.Event;
 import charline.model.Trials;
 import charline.refusal.Refusal;
-import charline.stat.binomial.ClopperPearson;
-import charline.stat.regression.BinomialFit;
-import charline.stat.regression.BinomialSample;
-import charline.stat.regression.Dose;
-import charline.stat.regression.DoseAtRisk;
-import charline.stat.regression.DoseOutcome;
-import charline.stat.regression.FitOutcome;
-import charline.stat.regression.NotConverged;
-import charline.stat.regression.ProfileLimits;
-import charline.stat.regression.Separated;
+import charline.stat.interval.ClopperPearson;
 import java.util.DoubleSummaryStatistics;
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
- * The passes-to-event model without priors and without board spread, as logistic regression: {@code
- * logit P(event by n passes) = b0 + b1 ln D + b2 ln(F/F0) + b3 ln n}. Readings at rising passes
- * enter exactly, as {@link charline.stat.regression.BinomialSample#withBrackets brackets}; limits
- * are by the profile of the (penalised) likelihood.
+ * The passes-to-event model without priors, as logistic regression: {@code logit P(event by n
+ * passes) = b0 + b1 ln D + b2 ln(F/F0) + b3 ln n}. Readings at rising passes enter exactly, as
+ * {@link charline.stat.regression.BinomialSample#withBrackets brackets}. By maximum likelihood or
+ * Firth all boards are one, and limits are by the profile of the (penalised) likelihood; {@link
+ * Method#MIXED} adds a random intercept by board, and {@link Method#AFT} writes the same as passes
+ * to the event.
  *
- * @param method maximum likelihood or Firth
+ * @param method the estimator
  * @param risk for char its highest chance, for clearing the highest chance of finish left; between
  *     0 and 1
  * @param confidence one-sided, above 0.5, below 1
@@ -62,18 +53,19 @@ public record ClassicalRegression(Method method, double risk, double confidence)
     if (hopeless.isPresent()) {
       return none(rows, event, Optional.empty(), hopeless.get());
     }
-    BinomialSample sample = rows.sample();
-    Optional<Separating> separation = SeparationWords.of(rows, sample, event);
-    FitOutcome outcome = method.regression().fit(sample);
-    if (outcome instanceof Separated) {
+    Optional<Separating> separation = SeparationWords.of(rows, rows.sample(), event);
+    Fitted.Attempt attempt = method.fit(rows, PatchRows.NONE);
+    if (attempt.fitted().isEmpty()) {
       return none(
-          rows, event, separation, "There is no fit by maximum likelihood; ask for firth instead.");
-    }
-    if (outcome instanceof NotConverged failure) {
-      return none(rows, event, separation, failure.message());
+          rows,
+          event,
+          separation,
+          separation.isPresent()
+              ? "There is no fit by %s; ask for firth instead.".formatted(method.words())
+              : attempt.reason());
     }
     try {
-      return fitted(trials, event, rows, (BinomialFit) outcome, separation);
+      return fitted(trials, event, rows, attempt.fitted().get(), separation);
     } catch (IllegalStateException lost) { // the profile has no maximum that can be found
       return none(
           rows,
@@ -154,22 +146,7 @@ public record ClassicalRegression(Method method, double risk, double confidence)
   }
 
   private ClassicalFit fitted(
-      Trials trials,
-      Event event,
-      PatchRows rows,
-      BinomialFit fit,
-      Optional<Separating> separation) {
-    List<Coefficient> coefficients =
-        new ProfileLimits(LIMITS)
-            .of(fit).stream()
-                .map(
-                    p ->
-                        new Coefficient(
-                            p.name().equals(fit.terms().get(0).name()) ? "intercept" : p.name(),
-                            fit.term(p.name()).estimate(),
-                            fit.term(p.name()).standardError(),
-                            Limits.of(p.interval(), x -> x)))
-                .toList();
+      Trials trials, Event event, PatchRows rows, Fitted fit, Optional<Separating> separation) {
     DoubleSummaryStatistics doses =
         trials.patches().stream()
             .mapToDouble(p -> p.exposure().doseJoulesPerCm2())
@@ -187,35 +164,13 @@ public record ClassicalRegression(Method method, double risk, double confidence)
         counted(rows),
         rows.columns().notes(),
         separation,
-        coefficients,
+        fit.coefficients(),
+        fit.limitsBy(),
         at,
-        dose(fit, rows, 0.5, LIMITS, event),
-        dose(fit, rows, chance(event), 2 * confidence - 1, event),
-        ClassicalChecks.of(rows, fit, method.regression()));
-  }
-
-  private static Optional<DoseAnswer> dose(
-      BinomialFit fit, PatchRows rows, double chance, double twoSided, Event event) {
-    if (!rows.columns().have(Columns.DOSE)) {
-      return Optional.empty();
-    }
-    DoseAtRisk asked = DoseAtRisk.of(Columns.DOSE, chance).withConfidence(twoSided);
-    for (String name : rows.columns().names()) {
-      asked = name.equals(Columns.DOSE) ? asked : asked.given(name, 0); // F0, one pass
-    }
-    DoseOutcome outcome = asked.estimate(fit);
-    if (!(outcome instanceof Dose dose)) {
-      return Optional.empty();
-    }
-    Limits limits = Limits.of(dose.profile(), Math::exp);
-    boolean rising = dose.slope() > 0;
-    OptionalDouble careful = event == Event.CHAR ? limits.low() : limits.high();
-    return Optional.of(
-        new DoseAnswer(
-            chance,
-            Math.exp(dose.estimate()),
-            limits,
-            rising,
-            rising ? careful : OptionalDouble.empty()));
+        fit.dose(0.5, LIMITS, event),
+        fit.dose(chance(event), 2 * confidence - 1, event),
+        fit.boards(),
+        fit.passes(Math.min(0.5, chance(event)), Math.max(0.5, chance(event))),
+        ClassicalChecks.of(rows, method, fit));
   }
 }

@@ -2,6 +2,8 @@ package charline.model.classical;
 
 import charline.exposure.Emission;
 import charline.quantity.Figures;
+import charline.quantity.Invariant;
+import charline.stat.linear.Design;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -31,6 +33,11 @@ record Columns(
 
   static String intensity(Emission emission) {
     return emission == Emission.PULSED ? FLUENCE : IRRADIANCE;
+  }
+
+  /** A column's name as a person reads it. */
+  static String plainIntercept(String name) {
+    return name.equals(Design.INTERCEPT) ? "intercept" : name;
   }
 
   boolean have(String name) {

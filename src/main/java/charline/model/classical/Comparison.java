@@ -81,16 +81,18 @@ public record Comparison(
     }
     classical
         .even()
-        .map(dose -> width(dose.limits(), even))
+        .map(dose -> width(dose.limits(), even, classical.boards().isPresent()))
         .filter(text -> !text.isEmpty())
         .ifPresent(reasons::add);
     double omega = fit.omega().median();
     reasons.add(
-        omega >= BOARDS_DIFFER
-            ? "the classical fit takes all boards as one, while the posterior gives a new board its own shift (omega %s), which moves its careful dose"
-                .formatted(Columns.figure(omega))
-            : "the classical fit takes all boards as one, which changes little here (omega %s)"
-                .formatted(Columns.figure(omega)));
+        classical.boards().isPresent()
+            ? boards(classical.boards().get(), omega)
+            : omega >= BOARDS_DIFFER
+                ? "the classical fit takes all boards as one, while the posterior gives a new board its own shift (omega %s), which moves its careful dose"
+                    .formatted(Columns.figure(omega))
+                : "the classical fit takes all boards as one, which changes little here (omega %s)"
+                    .formatted(Columns.figure(omega)));
     if (!fit.coatEffects().isEmpty()) {
       reasons.add(
           "the classical fit takes coats of every %s as one, while the posterior is for one coat"
@@ -113,6 +115,16 @@ public record Comparison(
     return List.copyOf(reasons);
   }
 
+  private static String boards(BoardSpread spread, double omega) {
+    return "the classical fit knows how much boards differ from these %d boards alone (%s), while the posterior has a prior on it too (omega %s)"
+        .formatted(
+            spread.boards(),
+            spread.omega().isPresent()
+                ? "omega " + Columns.figure(spread.omega().getAsDouble())
+                : "as log odds, " + Columns.figure(spread.logOdds()),
+            Columns.figure(omega));
+  }
+
   /** Where the trials alone would weigh a knob as the posterior hardly believes. */
   private static Optional<String> pulled(
       String knob, String name, OptionalDouble classical, Estimate posterior) {
@@ -131,7 +143,7 @@ public record Comparison(
         : Optional.empty();
   }
 
-  private static String width(Limits limits, Estimate even) {
+  private static String width(Limits limits, Estimate even, boolean boards) {
     if (limits.low().isEmpty() || limits.high().isEmpty()) {
       return "without a prior these trials do not bound the even-chance dose at all";
     }
@@ -142,8 +154,9 @@ public record Comparison(
         ? "without a prior the classical interval is %s times as wide, in logarithms"
             .formatted(Columns.figure(ratio))
         : ratio < 1 / CLEARLY_WIDER
-            ? "without board spread the classical interval is narrower, %s of the posterior's width in logarithms"
-                .formatted(Columns.figure(ratio))
+            ? (boards ? "the" : "without board spread the")
+                + " classical interval is narrower, %s of the posterior's width in logarithms"
+                    .formatted(Columns.figure(ratio))
             : "";
   }
 }

@@ -9,40 +9,74 @@ import java.util.Locale;
 /** How the classical fit is made. */
 public enum Method {
   /** Maximum likelihood; has no answer where outcomes are separated. */
-  ML(Estimator.MAXIMUM_LIKELIHOOD),
+  ML(Estimator.MAXIMUM_LIKELIHOOD.words()) {
+    @Override
+    Fitted.Attempt fit(PatchRows rows, int leftOut) {
+      return LogisticFitted.fit(by(Estimator.MAXIMUM_LIKELIHOOD), rows, leftOut);
+    }
+  },
   /** Firth's penalised likelihood; always finite. */
-  FIRTH(Estimator.FIRTH_PENALISED);
+  FIRTH(Estimator.FIRTH_PENALISED.words()) {
+    @Override
+    Fitted.Attempt fit(PatchRows rows, int leftOut) {
+      return LogisticFitted.fit(by(Estimator.FIRTH_PENALISED), rows, leftOut);
+    }
+  },
+  /** Maximum likelihood with a random intercept by board; none where outcomes are separated. */
+  MIXED("maximum likelihood with a random intercept by board") {
+    @Override
+    Fitted.Attempt fit(PatchRows rows, int leftOut) {
+      return MixedFitted.fit(rows, leftOut);
+    }
+  },
+  /** Log-logistic accelerated failure time on passes, by maximum likelihood. */
+  AFT("log-logistic accelerated failure time on passes") {
+    @Override
+    Fitted.Attempt fit(PatchRows rows, int leftOut) {
+      return AcceleratedFitted.fit(rows, leftOut);
+    }
+  };
 
-  private final Estimator estimator;
+  private final String words;
 
-  Method(Estimator estimator) {
-    this.estimator = estimator;
+  Method(String words) {
+    this.words = words;
   }
 
-  /** {@code ml} or {@code firth}, as typed. */
+  /** {@code ml}, {@code firth}, {@code mixed} or {@code aft}, as typed. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 
   /** Its name within a sentence. */
   public String words() {
-    return estimator.words();
+    return words;
   }
 
-  BinomialRegression regression() {
+  /**
+   * Fits the rows of all patches but one.
+   *
+   * @param leftOut the patch, or {@link PatchRows#NONE}
+   * @throws IllegalArgumentException if what is left cannot be solved
+   */
+  abstract Fitted.Attempt fit(PatchRows rows, int leftOut);
+
+  private static BinomialRegression by(Estimator estimator) {
     return BinomialRegression.withDefaults().with(estimator);
   }
 
   /**
    * The method a word names.
    *
-   * @throws Refusal if it names neither
+   * @throws Refusal if it names none of them
    */
   public static Method ofWord(String word) {
     return Arrays.stream(values())
         .filter(m -> m.word().equalsIgnoreCase(word.strip()))
         .findFirst()
         .orElseThrow(
-            () -> Refusal.usage("the fit must be ml or firth, not \"" + word.strip() + "\"."));
+            () ->
+                Refusal.usage(
+                    "the fit must be ml, firth, mixed or aft, not \"" + word.strip() + "\"."));
   }
 }

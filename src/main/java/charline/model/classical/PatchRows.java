@@ -4,9 +4,10 @@ import charline.model.CensoredPasses;
 import charline.model.Event;
 import charline.model.Trials;
 import charline.refusal.Refusal;
+import charline.stat.linear.Design;
 import charline.stat.regression.BinomialSample;
 import charline.stat.regression.Bracket;
-import charline.stat.regression.Design;
+import charline.stat.survival.CensoredTimes;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import java.util.ArrayList;
@@ -20,6 +21,9 @@ import java.util.stream.IntStream;
  * A patch read once is one row, and the fit plain logistic regression.
  */
 final class PatchRows {
+  /** No patch at all, where one could be left out. */
+  static final int NONE = -1;
+
   private final Trials trials;
   private final Event event;
   private final List<Integer> patchOfRow = new ArrayList<>();
@@ -100,15 +104,56 @@ final class PatchRows {
    * @throws Refusal where there are fewer rows than coefficients
    */
   BinomialSample sample() {
-    return sample(IntStream.range(0, count()).toArray());
+    return sample(allBut(NONE));
   }
 
-  /** The sample without one patch. */
-  BinomialSample without(int patch) {
-    return sample(IntStream.range(0, count()).filter(r -> patchOfRow.get(r) != patch).toArray());
+  /** Rows that are not of a patch; all of them for {@link #NONE}. */
+  int[] allBut(int patch) {
+    return IntStream.range(0, count()).filter(r -> patchOfRow.get(r) != patch).toArray();
   }
 
-  private BinomialSample sample(int[] rows) {
+  /** Patches but one; all of them for {@link #NONE}. */
+  int[] patchesBut(int patch) {
+    return IntStream.range(0, patchCount()).filter(p -> p != patch).toArray();
+  }
+
+  /** The board of each of some rows. */
+  List<String> boards(int[] rows) {
+    return IntStream.of(rows).mapToObj(r -> patch(patchOfRow.get(r)).board().name()).toList();
+  }
+
+  /** Columns that do not change from reading to reading, with one value for each patch but one. */
+  double[][] byPatch(List<String> names, int leftOut) {
+    return names.stream()
+        .map(name -> columns.values().get(columns.names().indexOf(name)))
+        .map(
+            column ->
+                IntStream.of(patchesBut(leftOut))
+                    .mapToDouble(p -> column[patchOfRow.indexOf(p)])
+                    .toArray())
+        .toArray(double[][]::new);
+  }
+
+  /** Passes to the event of each patch but one, known to lie between two readings. */
+  CensoredTimes times(int leftOut) {
+    List<CensoredPasses> kept =
+        IntStream.of(patchesBut(leftOut)).mapToObj(trials.censored(event)::get).toList();
+    return CensoredTimes.between(
+        kept.stream().mapToDouble(CensoredPasses::passesWithout).toArray(),
+        kept.stream()
+            .mapToDouble(c -> c.seen() ? c.passesWith() : Double.POSITIVE_INFINITY)
+            .toArray());
+  }
+
+  /** Mean ln dose of the patches. */
+  double middleLnDose() {
+    return trials.censored(event).stream()
+        .mapToDouble(CensoredPasses::lnDose)
+        .average()
+        .orElseThrow();
+  }
+
+  BinomialSample sample(int[] rows) {
     double[][] all = columns.values().toArray(double[][]::new);
     Design whole = Design.withIntercept(columns.names(), all);
     return BinomialSample.of(whole, outcomes.stream().mapToInt(Integer::intValue).toArray())

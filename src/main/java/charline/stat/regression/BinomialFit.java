@@ -1,5 +1,7 @@
 package charline.stat.regression;
 
+import charline.stat.linear.Design;
+import charline.stat.linear.Term;
 import java.util.List;
 
 /**

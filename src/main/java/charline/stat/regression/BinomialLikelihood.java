@@ -1,18 +1,19 @@
 package charline.stat.regression;
 
-import charline.stat.Smooth;
+import charline.stat.linear.Design;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 
 /** The log-likelihood of a binomial sample on the orthogonal basis, constants left out. */
-final class BinomialLikelihood implements Smooth {
-  private final Counts counts;
+final class BinomialLikelihood implements TwiceDifferentiableFunction {
+  private final GroupedRows counts;
   private final Link link;
   private final double[][] q;
 
   BinomialLikelihood(BinomialSample sample, Link link) {
-    this(Counts.of(sample), link);
+    this(GroupedRows.of(sample), link);
   }
 
-  BinomialLikelihood(Counts counts, Link link) {
+  BinomialLikelihood(GroupedRows counts, Link link) {
     this.counts = counts;
     this.link = link;
     this.q = counts.q();

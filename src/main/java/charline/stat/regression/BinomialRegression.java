@@ -1,12 +1,12 @@
 package charline.stat.regression;
 
-import charline.stat.Ascent;
-import charline.stat.Smooth;
+import charline.stat.linear.Design;
+import charline.stat.linear.OrthogonalBasis;
+import charline.stat.linear.Term;
+import charline.stat.optimisation.NewtonMaximizer;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * Binomial regression: how the risk of an event depends on covariates.
@@ -23,7 +23,8 @@ import org.apache.commons.math3.linear.RealMatrix;
  */
 public record BinomialRegression(Estimator estimator, Link link) {
   /** In units where a covariate's spread is 1: far enough to travel, short of the flat tails. */
-  private static final Ascent CLIMB = Ascent.withDefaults().withLongestStep(4).withSteps(500);
+  private static final NewtonMaximizer MAXIMIZER =
+      NewtonMaximizer.withDefaults().withLongestStep(4).withSteps(500);
 
   /** Samples above this size are first fitted by a part of their rows, as a start. */
   private static final int LARGE = 20_000;
@@ -62,18 +63,18 @@ public record BinomialRegression(Estimator estimator, Link link) {
       throw new IllegalArgumentException(
           "Brackets need the logit link, not " + link + "; give one row per unit.");
     }
-    Counts counts = Counts.of(sample);
+    GroupedRows counts = GroupedRows.of(sample);
     Start start = start(counts);
     Separation.Finding finding = start.overlap() ? Separation.NOTHING : Separation.in(sample);
     if (estimator == Estimator.MAXIMUM_LIKELIHOOD && finding.kind() != Separation.NONE) {
       return Separated.of(finding, sample);
     }
-    Ascent.Outcome end = CLIMB.climb(objective(sample, counts), start.point());
-    return end instanceof Ascent.Summit summit
-        ? fitAt(sample, counts, summit, finding.kind())
+    NewtonMaximizer.Outcome end = MAXIMIZER.maximize(objective(sample, counts), start.point());
+    return end instanceof NewtonMaximizer.Maximum maximum
+        ? fitAt(sample, counts, maximum, finding.kind())
         : new NotConverged(
             "The fit by %s must reach a maximum, but %s; check the covariates for values far from the rest."
-                .formatted(estimator.words(), ((Ascent.Lost) end).reason()));
+                .formatted(estimator.words(), ((NewtonMaximizer.NoMaximum) end).reason()));
   }
 
   /**
@@ -83,11 +84,12 @@ public record BinomialRegression(Estimator estimator, Link link) {
    */
   private record Start(double[] point, boolean overlap) {}
 
-  private Start start(Counts counts) {
+  private Start start(GroupedRows counts) {
     double[] nowhere = new double[counts.q()[0].length];
     if (link == Link.LOGIT && counts.q().length > LARGE) {
-      Counts thin = counts.thinned(STRIDE);
-      if (CLIMB.climb(new LogitLikelihood(thin), nowhere) instanceof Ascent.Summit near) {
+      GroupedRows thin = counts.thinned(STRIDE);
+      if (MAXIMIZER.maximize(new LogitLikelihood(thin), nowhere)
+          instanceof NewtonMaximizer.Maximum near) {
         return new Start(near.point(), Separation.excludedBy(near, thin));
       }
     }
@@ -95,54 +97,54 @@ public record BinomialRegression(Estimator estimator, Link link) {
   }
 
   /** What is maximised, on the orthogonal basis of the sample's design. */
-  Smooth objective(BinomialSample sample) {
-    return objective(sample, Counts.of(sample));
+  public TwiceDifferentiableFunction objective(BinomialSample sample) {
+    return objective(sample, GroupedRows.of(sample));
   }
 
-  private Smooth objective(BinomialSample sample, Counts counts) {
-    Smooth rows =
+  private TwiceDifferentiableFunction objective(BinomialSample sample, GroupedRows counts) {
+    TwiceDifferentiableFunction rows =
         switch (estimator) {
           case MAXIMUM_LIKELIHOOD -> likelihood(counts);
           case FIRTH_PENALISED -> new FirthLikelihood(counts);
         };
-    return Bracketed.of(rows, sample);
+    return IntervalCensored.of(rows, sample);
   }
 
-  private Smooth likelihood(Counts counts) {
+  private TwiceDifferentiableFunction likelihood(GroupedRows counts) {
     return link == Link.LOGIT ? new LogitLikelihood(counts) : new BinomialLikelihood(counts, link);
   }
 
   private BinomialFit fitAt(
-      BinomialSample sample, Counts counts, Ascent.Summit summit, Separation separation) {
+      BinomialSample sample,
+      GroupedRows counts,
+      NewtonMaximizer.Maximum maximum,
+      Separation separation) {
     Design design = sample.design();
-    Basis basis = design.basis();
-    Smooth.Local likely =
+    OrthogonalBasis basis = design.basis();
+    TwiceDifferentiableFunction.Local likely =
         estimator == Estimator.MAXIMUM_LIKELIHOOD
-            ? new Smooth.Local(summit.value(), summit.gradient(), summit.hessian())
-            : Bracketed.of(likelihood(counts), sample).local(summit.point());
+            ? new TwiceDifferentiableFunction.Local(
+                maximum.value(), maximum.gradient(), maximum.hessian())
+            : IntervalCensored.of(likelihood(counts), sample).local(maximum.point());
     double logLikelihood = likely.value();
-    RealMatrix information = information(counts, summit.point(), likely);
-    RealMatrix covariance =
-        basis.outwardCovariance(
-            new CholeskyDecomposition(information, 1e-8, 0).getSolver().getInverse());
-    double[] coefficients = basis.outward(summit.point());
+    double[][] covariance = basis.covariance(information(counts, maximum.point(), likely));
+    double[] coefficients = basis.outward(maximum.point());
     List<Term> terms = new ArrayList<>();
     for (int j = 0; j < coefficients.length; j++) {
-      terms.add(
-          new Term(design.names().get(j), coefficients[j], Math.sqrt(covariance.getEntry(j, j))));
+      terms.add(new Term(design.names().get(j), coefficients[j], Math.sqrt(covariance[j][j])));
     }
     double penalty =
         estimator == Estimator.FIRTH_PENALISED
-            ? summit.value() - logLikelihood + basis.logDeterminant()
+            ? maximum.value() - logLikelihood + basis.logDeterminant()
             : 0;
-    return new BinomialFit(
-        sample, this, terms, covariance.getData(), logLikelihood, penalty, separation);
+    return new BinomialFit(sample, this, terms, covariance, logLikelihood, penalty, separation);
   }
 
   /** Expected, which under the logit link is the observed one too. */
-  private RealMatrix information(Counts counts, double[] point, Smooth.Local likely) {
+  private double[][] information(
+      GroupedRows counts, double[] point, TwiceDifferentiableFunction.Local likely) {
     return link == Link.LOGIT
-        ? new Array2DRowRealMatrix(likely.hessian(), false).scalarMultiply(-1)
-        : new Array2DRowRealMatrix(new BinomialLikelihood(counts, link).information(point), false);
+        ? likely.negatedHessian()
+        : new BinomialLikelihood(counts, link).information(point);
   }
 }

@@ -1,5 +1,6 @@
 package charline.stat.regression;
 
+import charline.stat.linear.Design;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -72,7 +73,7 @@ public final class BinomialSample {
 
   /**
    * Says which rows are two looks at one unit whose event came in between. Taken as independent
-   * they would make every slope too flat; see {@link Bracketed}.
+   * they would make every slope too flat; see {@link IntervalCensored}.
    *
    * @param pairs each row at most once
    * @throws IllegalArgumentException if a row has more than one trial, the event does not come
@@ -166,7 +167,7 @@ public final class BinomialSample {
   }
 
   /** Sum of the log binomial coefficients: 0 where every row has one trial. */
-  double logCoefficients() {
+  public double logCoefficients() {
     double sum = 0;
     for (int i = 0; i < events.length; i++) {
       sum += CombinatoricsUtils.binomialCoefficientLog(trials[i], events[i]);

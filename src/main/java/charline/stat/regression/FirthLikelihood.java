@@ -1,6 +1,7 @@
 package charline.stat.regression;
 
-import charline.stat.Smooth;
+import charline.stat.linear.Design;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -12,7 +13,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * basis (Firth 1993, Biometrika 80:27-38). It is not concave: along a constraint it can have two
  * maxima.
  */
-final class FirthLikelihood implements Smooth {
+public final class FirthLikelihood implements TwiceDifferentiableFunction {
   private static final double ROOT_TWO = Math.sqrt(2);
 
   /** How far the proof of a highest maximum looks, in linear predictors. */
@@ -22,11 +23,11 @@ final class FirthLikelihood implements Smooth {
   private final double[] events;
   private final double[] trials;
 
-  FirthLikelihood(BinomialSample sample) {
-    this(Counts.of(sample));
+  public FirthLikelihood(BinomialSample sample) {
+    this(GroupedRows.of(sample));
   }
 
-  FirthLikelihood(Counts counts) {
+  FirthLikelihood(GroupedRows counts) {
     q = counts.q();
     events = counts.events();
     trials = counts.trials();
@@ -127,7 +128,7 @@ final class FirthLikelihood implements Smooth {
    * gathered, c (u - 1 + e^-u) / H, exceeds all that the penalty may have gained: k u / 2 on the
    * way, then what it lacks of its largest, where w is a quarter of the trials.
    */
-  boolean surelyHighest(double[] point) {
+  public boolean surelyHighest(double[] point) {
     At here = at(point);
     if (here.root == null) {
       return false;

@@ -16,12 +16,12 @@ public enum Link {
     }
 
     @Override
-    double logRisk(double eta) {
+    public double logRisk(double eta) {
       return eta < 0 ? eta - Math.log1p(Math.exp(eta)) : -Math.log1p(Math.exp(-eta));
     }
 
     @Override
-    double logComplement(double eta) {
+    public double logComplement(double eta) {
       return logRisk(-eta);
     }
 
@@ -47,14 +47,14 @@ public enum Link {
     }
 
     @Override
-    double logRisk(double eta) {
+    public double logRisk(double eta) {
       return eta > FAR_TAIL
           ? Math.log(0.5 * Erf.erfc(-eta / Math.sqrt(2)))
           : -0.5 * eta * eta - LOG_ROOT_TWO_PI - Math.log(-eta) + Math.log(tailSeries(eta));
     }
 
     @Override
-    double logComplement(double eta) {
+    public double logComplement(double eta) {
       return logRisk(-eta);
     }
 
@@ -85,12 +85,12 @@ public enum Link {
     }
 
     @Override
-    double logRisk(double eta) {
+    public double logRisk(double eta) {
       return Math.log(-Math.expm1(-Math.exp(eta)));
     }
 
     @Override
-    double logComplement(double eta) {
+    public double logComplement(double eta) {
       return -Math.exp(eta);
     }
 
@@ -127,9 +127,9 @@ public enum Link {
     return Math.exp(logRisk(eta));
   }
 
-  abstract double logRisk(double eta);
+  public abstract double logRisk(double eta);
 
-  abstract double logComplement(double eta);
+  public abstract double logComplement(double eta);
 
   /** First and second derivative of {@link #logRisk}. */
   abstract double[] slopesOfLogRisk(double eta);
@@ -138,7 +138,7 @@ public enum Link {
   abstract double[] slopesOfLogComplement(double eta);
 
   /** Expected information of one trial about eta: (dp/deta)² / (p (1-p)). */
-  double information(double eta) {
+  public double information(double eta) {
     double up = slopesOfLogRisk(eta)[0];
     double down = slopesOfLogComplement(eta)[0];
     return -up * down; // p'/p times p'/(1-p)

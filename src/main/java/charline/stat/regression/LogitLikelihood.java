@@ -1,6 +1,6 @@
 package charline.stat.regression;
 
-import charline.stat.Smooth;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
  * pieces of fixed size, the pieces on all cores and added in their order, so that a result does not
  * depend on how many cores there are.
  */
-final class LogitLikelihood implements Smooth {
+final class LogitLikelihood implements TwiceDifferentiableFunction {
   private static final int PIECE = 8192;
 
   /** A product of factors up to 2 is turned into its logarithm before it overflows. */
@@ -20,7 +20,7 @@ final class LogitLikelihood implements Smooth {
   private final double[] events;
   private final double[] trials;
 
-  LogitLikelihood(Counts counts) {
+  LogitLikelihood(GroupedRows counts) {
     q = counts.q();
     events = counts.events();
     trials = counts.trials();

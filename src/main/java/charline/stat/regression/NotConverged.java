@@ -5,4 +5,4 @@ package charline.stat.regression;
  *
  * @param message one sentence: what failed and what to do
  */
-public record NotConverged(String message) implements FitOutcome, RandomInterceptOutcome {}
+public record NotConverged(String message) implements FitOutcome {}

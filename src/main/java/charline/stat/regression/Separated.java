@@ -10,8 +10,7 @@ import java.util.stream.IntStream;
  * @param terms the coefficients that run off along the direction found, by name, with its sign
  * @param message one sentence: what was found and what to do
  */
-public record Separated(Separation kind, List<String> terms, String message)
-    implements FitOutcome, RandomInterceptOutcome {
+public record Separated(Separation kind, List<String> terms, String message) implements FitOutcome {
   public Separated {
     terms = List.copyOf(terms);
     if (kind == Separation.NONE) {

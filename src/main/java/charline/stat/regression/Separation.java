@@ -1,7 +1,8 @@
 package charline.stat.regression;
 
-import charline.stat.Ascent;
-import charline.stat.Recession;
+import charline.stat.linear.Design;
+import charline.stat.optimisation.NewtonMaximizer;
+import charline.stat.optimisation.RecessionDirection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +40,7 @@ public enum Separation {
    * shorter than that for every d there is no such direction. What separates all rows would
    * separate some of them too, so some can prove it for all.
    */
-  static boolean excludedBy(Ascent.Summit summit, Counts rows) {
+  static boolean excludedBy(NewtonMaximizer.Maximum maximum, GroupedRows rows) {
     double longest = 0;
     double trials = 0;
     for (int i = 0; i < rows.q().length; i++) {
@@ -47,8 +48,8 @@ public enum Separation {
       trials += rows.trials()[i];
     }
     longest = Math.sqrt(longest);
-    double slope = Math.sqrt(Design.dot(summit.gradient(), summit.gradient()));
-    RealMatrix information = new Array2DRowRealMatrix(summit.hessian()).scalarMultiply(-1);
+    double slope = Math.sqrt(Design.dot(maximum.gradient(), maximum.gradient()));
+    RealMatrix information = new Array2DRowRealMatrix(maximum.hessian()).scalarMultiply(-1);
     double least =
         DoubleStream.of(new EigenDecomposition(information).getRealEigenvalues())
             .min()
@@ -71,11 +72,13 @@ public enum Separation {
       }
     }
     double[][] rows = oneSided.toArray(double[][]::new);
-    Optional<double[]> direction = Recession.direction(rows, level.toArray(double[][]::new));
+    Optional<double[]> direction =
+        RecessionDirection.direction(rows, level.toArray(double[][]::new));
     if (direction.isEmpty()) {
       return NOTHING;
     }
-    Separation kind = level.isEmpty() && Recession.allCanRise(rows) ? COMPLETE : QUASI_COMPLETE;
+    Separation kind =
+        level.isEmpty() && RecessionDirection.allCanRise(rows) ? COMPLETE : QUASI_COMPLETE;
     return new Finding(kind, cleaned(sample.design().basis().outward(direction.get())));
   }
 

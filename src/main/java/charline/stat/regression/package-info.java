@@ -1,6 +1,5 @@
 /**
- * Regression: binomial outcomes with limits that hold for few rows, a random intercept, a straight
- * line and where it meets zero, and curves by least squares.
+ * Binomial regression by maximum likelihood or Firth's penalised likelihood.
  *
  * <p>A fit is a type of its own, and so is the lack of one: separation and failure to converge
  * cannot be read as numbers.

@@ -1,7 +1,7 @@
 package charline.stat.survival;
 
-import charline.stat.Interval;
-import charline.stat.regression.Term;
+import charline.stat.interval.Interval;
+import charline.stat.linear.Term;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.special.Erf;

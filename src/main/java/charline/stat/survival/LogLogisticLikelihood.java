@@ -1,11 +1,9 @@
 package charline.stat.survival;
 
-import charline.stat.Smooth;
-import charline.stat.regression.Design;
+import charline.stat.linear.Design;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * The log-likelihood of log-logistic times in d = b/scale and t = 1/scale, where z = t ln T - x·d
@@ -14,7 +12,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * <p>ln(F(z2) - F(z1)) = ln F(z2) + ln F(-z1) + ln(1 - exp(z1 - z2)), which is exact in the tails
  * and shows that it is concave. Columns are divided by their root mean square.
  */
-final class LogLogisticLikelihood implements Smooth {
+final class LogLogisticLikelihood implements TwiceDifferentiableFunction {
   private final int width;
   private final CensoredTimes times;
   private final double[][] rows;
@@ -57,13 +55,13 @@ final class LogLogisticLikelihood implements Smooth {
   }
 
   /** Derivatives of the arguments in b and, last, ln scale. */
-  RealMatrix jacobian(double[] point) {
-    RealMatrix jacobian = new Array2DRowRealMatrix(width + 1, width + 1);
+  double[][] jacobian(double[] point) {
+    double[][] jacobian = new double[width + 1][width + 1];
     for (int j = 0; j < width; j++) {
-      jacobian.setEntry(j, j, point[width] * scales[j]);
-      jacobian.setEntry(j, width, -point[j]);
+      jacobian[j][j] = point[width] * scales[j];
+      jacobian[j][width] = -point[j];
     }
-    jacobian.setEntry(width, width, -point[width]);
+    jacobian[width][width] = -point[width];
     return jacobian;
   }
 

@@ -1,9 +1,9 @@
 package charline.stat.survival;
 
-import charline.stat.Ascent;
-import charline.stat.Recession;
-import charline.stat.regression.Design;
-import charline.stat.regression.Term;
+import charline.stat.linear.Design;
+import charline.stat.linear.Term;
+import charline.stat.optimisation.NewtonMaximizer;
+import charline.stat.optimisation.RecessionDirection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -55,30 +55,33 @@ public record LogLogisticRegression(int steps) {
     }
     LogLogisticLikelihood likelihood = new LogLogisticLikelihood(design, times);
     Optional<double[]> direction =
-        Recession.direction(likelihood.neverFalling(), likelihood.level());
+        RecessionDirection.direction(likelihood.neverFalling(), likelihood.level());
     if (direction.isPresent()) {
       return NoLogLogisticFit.running(direction.get(), times);
     }
-    Ascent.Outcome end =
-        Ascent.withDefaults().withSteps(steps).climb(likelihood, likelihood.start());
-    return end instanceof Ascent.Summit summit
-        ? fitAt(design, times, likelihood, summit)
+    NewtonMaximizer.Outcome end =
+        NewtonMaximizer.withDefaults().withSteps(steps).maximize(likelihood, likelihood.start());
+    return end instanceof NewtonMaximizer.Maximum maximum
+        ? fitAt(design, times, likelihood, maximum)
         : new NoLogLogisticFit(
             "The fit of times must reach a maximum, but %s; check the covariates for values far from the rest."
-                .formatted(((Ascent.Lost) end).reason()));
+                .formatted(((NewtonMaximizer.NoMaximum) end).reason()));
   }
 
   private static LogLogisticFit fitAt(
-      Design design, CensoredTimes times, LogLogisticLikelihood likelihood, Ascent.Summit summit) {
+      Design design,
+      CensoredTimes times,
+      LogLogisticLikelihood likelihood,
+      NewtonMaximizer.Maximum maximum) {
     int width = design.columnCount();
-    RealMatrix jacobian = likelihood.jacobian(summit.point());
+    RealMatrix jacobian = new Array2DRowRealMatrix(likelihood.jacobian(maximum.point()), false);
     RealMatrix information =
         jacobian
             .transpose()
-            .multiply(new Array2DRowRealMatrix(summit.hessian(), false).scalarMultiply(-1))
+            .multiply(new Array2DRowRealMatrix(maximum.hessian(), false).scalarMultiply(-1))
             .multiply(jacobian);
     RealMatrix covariance = MatrixUtils.inverse(information);
-    double[] coefficients = likelihood.coefficients(summit.point());
+    double[] coefficients = likelihood.coefficients(maximum.point());
     List<Term> terms = new ArrayList<>();
     for (int j = 0; j < width; j++) {
       terms.add(
@@ -86,9 +89,9 @@ public record LogLogisticRegression(int steps) {
     }
     return new LogLogisticFit(
         terms,
-        1 / summit.point()[width],
+        1 / maximum.point()[width],
         Math.sqrt(covariance.getEntry(width, width)),
         covariance.getData(),
-        summit.value() + likelihood.logUnits(times));
+        maximum.value() + likelihood.logUnits(times));
   }
 }

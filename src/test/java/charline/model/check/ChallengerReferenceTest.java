@@ -8,7 +8,7 @@ import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Prior;
 import charline.model.Trials;
-import charline.stat.Logistic;
+import charline.stat.distribution.Logistic;
 import charline.trial.Mark;
 import charline.trial.Outcome;
 import charline.trial.Patch;

@@ -9,7 +9,7 @@ import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
-import charline.stat.Logistic;
+import charline.stat.distribution.Logistic;
 import charline.trial.Patch;
 import java.util.ArrayList;
 import java.util.List;

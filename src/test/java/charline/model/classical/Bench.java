@@ -41,6 +41,11 @@ final class Bench {
 
   /** Burns a patch; power follows from the fluence, hand speed from the dose. */
   Bench burn(double doseJoulesPerCm2, double fluenceJoulesPerCm2, Seen... seen) {
+    return burnOn("b" + patches.size() % 3, doseJoulesPerCm2, fluenceJoulesPerCm2, seen);
+  }
+
+  /** As {@link #burn}, on a board of one's own. */
+  Bench burnOn(String board, double doseJoulesPerCm2, double fluenceJoulesPerCm2, Seen... seen) {
     String code = "P-%04d".formatted(patches.size() + 1);
     double spotArea = Math.PI * SPOT_MM * SPOT_MM / 400; // cm2
     double watts = fluenceJoulesPerCm2 * spotArea * REP_KHZ * 1000;
@@ -65,8 +70,8 @@ final class Bench {
             DAY,
             rig(),
             new Board(
-                id("b" + patches.size() % 3),
-                "b" + patches.size() % 3,
+                id(board),
+                board,
                 "pine",
                 WoodForm.SOLID,
                 Optional.empty(),

@@ -9,7 +9,7 @@ import charline.model.ReferenceStrata;
 import charline.model.Trials;
 import charline.reference.Expected;
 import charline.reference.ReferenceCase;
-import charline.stat.regression.Design;
+import charline.stat.linear.Design;
 import charline.stat.survival.CensoredTimes;
 import charline.stat.survival.LogLogisticFit;
 import charline.stat.survival.LogLogisticRegression;

@@ -4,11 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.stat.regression.BinomialRegression;
-import charline.stat.regression.BinomialSample;
-import charline.stat.regression.Design;
-import charline.stat.regression.Estimator;
-import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -97,44 +92,5 @@ class ChecksPropertyTest {
             () -> HosmerLemeshow.withDefaults().test(new int[] {0, 1}, new double[] {0, 0.5}))
         .hasMessage(
             "A fitted risk must be neither 0 nor 1, but is 0.0 in row 1; fit with a penalty.");
-  }
-
-  @Test
-  void leaving_out_a_row_that_carries_the_fit_is_not_possible() {
-    Design loneMark = Design.withIntercept(List.of("oak"), new double[] {0, 0, 1, 0, 0, 0});
-    BinomialSample sample = BinomialSample.of(loneMark, 0, 1, 1, 0, 1, 0);
-
-    LeaveOneOut.Outcome outcome =
-        LeaveOneOut.of(BinomialRegression.withDefaults().with(Estimator.FIRTH_PENALISED), sample);
-
-    assertThat(outcome)
-        .isEqualTo(
-            new LeaveOneOut.NotPossible(
-                2,
-                "Without row 3 there is no fit: Column 'oak' must not be 0 in every row; leave it"
-                    + " out."));
-  }
-
-  @Test
-  void a_row_whose_loss_separates_the_others_is_named() {
-    Design doses = Design.withIntercept(List.of("dose"), new double[] {1, 2, 3, 4, 5, 6});
-    BinomialSample sample = BinomialSample.of(doses, 0, 0, 1, 0, 1, 1);
-
-    LeaveOneOut.Outcome outcome = LeaveOneOut.of(BinomialRegression.withDefaults(), sample);
-
-    assertThat(((LeaveOneOut.NotPossible) outcome).row()).isEqualTo(2);
-    assertThat(((LeaveOneOut.NotPossible) outcome).message())
-        .startsWith(
-            "Without row 3 there is no fit: Maximum likelihood needs outcomes that overlap");
-  }
-
-  @Test
-  void grouped_rows_cannot_be_left_out_one_by_one() {
-    Design doses = Design.withIntercept(List.of("dose"), new double[] {1, 2, 3});
-    BinomialSample sample = BinomialSample.grouped(doses, new int[] {0, 1, 2}, new int[] {1, 2, 2});
-
-    assertThatThrownBy(() -> LeaveOneOut.of(BinomialRegression.withDefaults(), sample))
-        .hasMessage(
-            "Leave-one-out needs one trial per row, not 2 in row 2; write one row per trial.");
   }
 }

@@ -3,9 +3,14 @@ package charline.stat.regression;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.stat.Bound;
-import charline.stat.Interval;
-import charline.stat.Smooth;
+import charline.stat.interval.Bound;
+import charline.stat.interval.Interval;
+import charline.stat.inverse.Dose;
+import charline.stat.inverse.DoseAtRisk;
+import charline.stat.inverse.ProfileLimits;
+import charline.stat.linear.Design;
+import charline.stat.mixed.LaplaceLikelihood;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -145,16 +150,16 @@ class BinomialRegressionPropertyTest {
   @Test
   void derivatives_agree_with_differences() {
     BinomialSample sample = Data.seeded(5).sample();
-    List<Smooth> objectives =
+    List<TwiceDifferentiableFunction> objectives =
         List.of(
             new FirthLikelihood(sample),
             new BinomialLikelihood(sample, Link.LOGIT),
             new BinomialLikelihood(sample, Link.PROBIT),
             new BinomialLikelihood(sample, Link.CLOGLOG),
             new LaplaceLikelihood(sample, groupsOfFour(), 10, 30));
-    for (Smooth objective : objectives) {
+    for (TwiceDifferentiableFunction objective : objectives) {
       double[] point = Arrays.copyOf(new double[] {-0.4, 0.7, 0.3, 0.8}, objective.dimension());
-      Smooth.Local here = objective.local(point);
+      TwiceDifferentiableFunction.Local here = objective.local(point);
       for (int j = 0; j < point.length; j++) {
         double[] above = point.clone();
         double[] below = point.clone();

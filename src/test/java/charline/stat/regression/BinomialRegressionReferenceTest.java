@@ -6,7 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import charline.reference.Expected;
 import charline.reference.ReferenceCase;
 import charline.reference.Tolerance;
-import charline.stat.Bound;
+import charline.stat.interval.Bound;
+import charline.stat.interval.FiellerSet;
+import charline.stat.inverse.Dose;
+import charline.stat.inverse.DoseAtRisk;
+import charline.stat.inverse.NoDose;
+import charline.stat.inverse.ProfileLimits;
+import charline.stat.linear.Design;
+import charline.stat.linear.Term;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -15,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Binomial fits against other software and printed tables; sources in each reference folder. */
-class BinomialRegressionReferenceTest {
+public class BinomialRegressionReferenceTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @CsvSource(
@@ -84,7 +91,7 @@ class BinomialRegressionReferenceTest {
     expected.nothingIsLeft();
   }
 
-  static BinomialSample sample(
+  public static BinomialSample sample(
       ReferenceCase reference, List<String> terms, String events, String trials, String family) {
     Design design = reference.design(terms);
     int[] counts = reference.counts(events);
@@ -217,7 +224,7 @@ class BinomialRegressionReferenceTest {
     }
   }
 
-  static void checkFieller(Expected expected, FiellerSet set, Tolerance tolerance) {
+  public static void checkFieller(Expected expected, FiellerSet set, Tolerance tolerance) {
     expected.check("g", set.g(), tolerance);
     String status = expected.text("status");
     if (set instanceof FiellerSet.Finite finite) {

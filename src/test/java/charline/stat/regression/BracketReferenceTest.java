@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import charline.reference.ReferenceCase;
-import charline.stat.Bound;
+import charline.stat.interval.Bound;
+import charline.stat.inverse.ProfileLimits;
+import charline.stat.linear.Design;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -76,7 +78,8 @@ class BracketReferenceTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> sample.withBrackets(List.of(new Bracket(1, 0))))
         .withMessage(
-            "An event must come between two looks at different covariates, not so in rows 2 and 1.");
+            "An event must come between two looks at different covariates, not so in rows 2 and"
+                + " 1.");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> sample.withBrackets(List.of(new Bracket(0, 1), new Bracket(0, 2))))
         .withMessage("A row must belong to one unit, not to two.");

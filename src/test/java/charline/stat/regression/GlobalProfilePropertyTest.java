@@ -3,7 +3,10 @@ package charline.stat.regression;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.stat.Bound;
+import charline.stat.interval.Bound;
+import charline.stat.inverse.Dose;
+import charline.stat.inverse.DoseAtRisk;
+import charline.stat.linear.Design;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;

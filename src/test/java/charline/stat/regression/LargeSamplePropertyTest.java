@@ -3,8 +3,10 @@ package charline.stat.regression;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.stat.Ascent;
-import charline.stat.Smooth;
+import charline.stat.linear.Design;
+import charline.stat.optimisation.HyperplaneRestriction;
+import charline.stat.optimisation.NewtonMaximizer;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.List;
 import java.util.Random;
 import java.util.function.IntPredicate;
@@ -14,7 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What spares large samples time must not change an answer. Seeded. */
 class LargeSamplePropertyTest {
-  private static final Ascent CLIMB = Ascent.withDefaults().withLongestStep(4).withSteps(500);
+  private static final NewtonMaximizer MAXIMIZER =
+      NewtonMaximizer.withDefaults().withLongestStep(4).withSteps(500);
 
   /** One covariate about 0; above it the event is certain, but in rows that say otherwise. */
   private static BinomialSample split(int rows, IntPredicate otherwise) {
@@ -51,8 +54,10 @@ class LargeSamplePropertyTest {
     BinomialSample sample = overlapping(rows, 1);
     for (double scale : new double[] {0, 1, 30}) {
       double[] point = {-0.4 * scale, 0.7 * scale, -scale};
-      Smooth.Local quick = new LogitLikelihood(Counts.of(sample)).local(point);
-      Smooth.Local plain = new BinomialLikelihood(sample, Link.LOGIT).local(point);
+      TwiceDifferentiableFunction.Local quick =
+          new LogitLikelihood(GroupedRows.of(sample)).local(point);
+      TwiceDifferentiableFunction.Local plain =
+          new BinomialLikelihood(sample, Link.LOGIT).local(point);
       assertThat(quick.value()).isCloseTo(plain.value(), within(1e-12 * -plain.value()));
       for (int r = 0; r < 3; r++) {
         assertThat(quick.gradient()[r]).isCloseTo(plain.gradient()[r], within(1e-10 * rows));
@@ -93,11 +98,12 @@ class LargeSamplePropertyTest {
     for (int trial = 0; trial < 300; trial++) {
       int rows = 8 + random.nextInt(60);
       BinomialSample sample = overlapping(rows, 100 + trial);
-      Counts counts = Counts.of(sample);
+      GroupedRows counts = GroupedRows.of(sample);
       boolean found = Separation.in(sample).kind() != Separation.NONE;
       boolean excluded =
-          CLIMB.climb(new LogitLikelihood(counts), new double[3]) instanceof Ascent.Summit summit
-              && Separation.excludedBy(summit, counts);
+          MAXIMIZER.maximize(new LogitLikelihood(counts), new double[3])
+                  instanceof NewtonMaximizer.Maximum maximum
+              && Separation.excludedBy(maximum, counts);
       assertThat(found && excluded).as("sample " + trial).isFalse();
       proved += excluded ? 1 : 0;
       separated += found ? 1 : 0;
@@ -114,8 +120,9 @@ class LargeSamplePropertyTest {
     for (int rows : new int[] {6, 12, 25, 50, 200, 800, 2000, 4000}) {
       FirthLikelihood firth = new FirthLikelihood(overlapping(rows, rows));
       for (double level : new double[] {-1, 0, 0.5, 1}) {
-        Constrained plane = Constrained.to(firth, new double[] {0, 1, 0}, level);
-        if (!(CLIMB.climb(plane, new double[2]) instanceof Ascent.Summit first)) {
+        HyperplaneRestriction plane =
+            HyperplaneRestriction.to(firth, new double[] {0, 1, 0}, level);
+        if (!(MAXIMIZER.maximize(plane, new double[2]) instanceof NewtonMaximizer.Maximum first)) {
           continue;
         }
         if (!firth.surelyHighest(plane.whole(first.point()))) {
@@ -126,7 +133,7 @@ class LargeSamplePropertyTest {
         for (int start = 0; start < 30; start++) {
           double reach = 0.5 * (1 + start);
           double[] from = {reach * random.nextGaussian(), reach * random.nextGaussian()};
-          if (CLIMB.climb(plane, from) instanceof Ascent.Summit other) {
+          if (MAXIMIZER.maximize(plane, from) instanceof NewtonMaximizer.Maximum other) {
             assertThat(other.value()).isLessThanOrEqualTo(first.value() + 1e-9);
           }
         }

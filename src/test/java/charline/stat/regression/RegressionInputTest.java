@@ -4,6 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import charline.stat.inverse.DoseAtRisk;
+import charline.stat.linear.Design;
+import charline.stat.linear.LineFit;
+import charline.stat.linear.StraightLine;
+import charline.stat.mixed.NoRandomInterceptFit;
+import charline.stat.mixed.RandomIntercept;
+import charline.stat.mixed.RandomInterceptOutcome;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -157,9 +164,11 @@ class RegressionInputTest {
         () -> RandomIntercept.withDefaults().fit(sample, List.of("a", "a", "a", "a")),
         "A random intercept needs at least 2 groups, not only 'a'; fit without groups.");
     assertThat(
-            RandomIntercept.withDefaults()
-                .fit(BinomialSample.of(DOSES, 0, 0, 1, 1), List.of("a", "a", "b", "b")))
-        .isInstanceOf(Separated.class);
+            ((NoRandomInterceptFit)
+                    RandomIntercept.withDefaults()
+                        .fit(BinomialSample.of(DOSES, 0, 0, 1, 1), List.of("a", "a", "b", "b")))
+                .cause())
+        .isEqualTo(NoRandomInterceptFit.Cause.SEPARATED);
   }
 
   @Test
@@ -182,10 +191,11 @@ class RegressionInputTest {
 
     assertThat(outcome)
         .isEqualTo(
-            new NotConverged(
+            new NoRandomInterceptFit(
+                NoRandomInterceptFit.Cause.DEVIATION_UNBOUNDED,
                 "The deviation between groups must have a likeliest value up to 30.0, but the"
-                    + " likelihood still grows there: groups are small, or nearly all event or all none;"
-                    + " fit without groups."));
+                    + " likelihood still grows there: groups are small, or nearly all event or all"
+                    + " none; fit without groups."));
   }
 
   @Test
@@ -210,24 +220,5 @@ class RegressionInputTest {
 
     assertThat(level.crossing(0.95)).isEmpty();
     assertThat(level.rSquared()).isZero();
-  }
-
-  @Test
-  void a_curve_that_the_points_do_not_pin_down_has_no_numbers() {
-    double[] x = {1, 2, 3, 4};
-    refused(
-        () ->
-            NonlinearLeastSquares.withDefaults()
-                .fit(Curve.saturating(), new double[] {1, 2}, new double[] {1, 2}, 1, 1),
-        "A curve of 2 parameters needs more than 2 points, not 2; measure more.");
-    refused(
-        () ->
-            NonlinearLeastSquares.withDefaults()
-                .fit(Curve.saturating(), x, new double[] {1, 2, 3, Double.NaN}, 1, 1),
-        "Points must be finite numbers, not (4.0, NaN) in row 4; leave the row out.");
-    assertThat(
-            NonlinearLeastSquares.withDefaults()
-                .fit(Curve.saturating(), x, new double[] {5, 5, 5, 5}, 5, 1000))
-        .isInstanceOf(CurveOutcome.Unfitted.class);
   }
 }

@@ -4,14 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.stat.Bound;
-import charline.stat.Smooth;
-import charline.stat.regression.Design;
+import charline.stat.interval.Bound;
+import charline.stat.linear.Design;
+import charline.stat.linear.Term;
+import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What must hold for any times, tried on seeded ones, and what is refused. */
 class LogLogisticRegressionPropertyTest {
@@ -21,11 +24,15 @@ class LogLogisticRegressionPropertyTest {
   /** One covariate and looks at 1, 2, 4, 8 and 16. */
   private record Data(double[] x, double[] after, double[] by) {
     static Data seeded(long seed) {
+      return seeded(seed, ROWS);
+    }
+
+    static Data seeded(long seed, int rows) {
       Random random = new Random(seed);
-      double[] x = new double[ROWS];
-      double[] after = new double[ROWS];
-      double[] by = new double[ROWS];
-      for (int i = 0; i < ROWS; i++) {
+      double[] x = new double[rows];
+      double[] after = new double[rows];
+      double[] by = new double[rows];
+      for (int i = 0; i < rows; i++) {
         x[i] = random.nextDouble();
         double u = random.nextDouble();
         double time = Math.exp(2 - 1.5 * x[i] + 0.4 * Math.log(u / (1 - u)));
@@ -59,6 +66,27 @@ class LogLogisticRegressionPropertyTest {
     assertThat(times.count(CensoredTimes.Kind.LEFT)).isPositive();
     assertThat(times.count(CensoredTimes.Kind.RIGHT)).isPositive();
     assertThat(times.count(CensoredTimes.Kind.INTERVAL)).isPositive();
+  }
+
+  /** Rounding of so long a sum is larger than what the last steps gain. */
+  @ParameterizedTest
+  @CsvSource({"4000, 1", "4000, 2", "5000, 1", "5000, 2", "20000, 1"})
+  void thousands_of_rows_are_fitted_in_a_few_steps(int rows, long seed) {
+    Data data = Data.seeded(seed, rows);
+
+    LogLogisticOutcome outcome =
+        LogLogisticRegression.withDefaults()
+            .withSteps(12)
+            .fit(data.design(), CensoredTimes.between(data.after(), data.by()));
+
+    assertThat(outcome).isInstanceOf(LogLogisticFit.class);
+    LogLogisticFit fit = (LogLogisticFit) outcome;
+    double[] truth = {2, -1.5};
+    for (int j = 0; j < truth.length; j++) {
+      Term term = fit.terms().get(j);
+      assertThat(term.estimate()).isCloseTo(truth[j], within(4 * term.standardError()));
+    }
+    assertThat(Math.log(fit.scale() / 0.4)).isCloseTo(0, within(4 * fit.logScaleError()));
   }
 
   @Test
@@ -111,7 +139,7 @@ class LogLogisticRegressionPropertyTest {
     LogLogisticLikelihood likelihood =
         new LogLogisticLikelihood(data.design(), CensoredTimes.between(after, by));
     double[] point = {4, -2, 1.7};
-    Smooth.Local here = likelihood.local(point);
+    TwiceDifferentiableFunction.Local here = likelihood.local(point);
     for (int j = 0; j < point.length; j++) {
       double[] up = point.clone();
       double[] down = point.clone();

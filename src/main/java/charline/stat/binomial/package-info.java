@@ -1,2 +1,0 @@
-/** Counts out of trials without covariates. */
-package charline.stat.binomial;

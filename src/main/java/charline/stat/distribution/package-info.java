@@ -1,0 +1,2 @@
+/** Distributions that the numerical library lacks or rounds. */
+package charline.stat.distribution;

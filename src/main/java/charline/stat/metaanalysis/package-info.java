@@ -1,0 +1,2 @@
+/** Quantities that are alike but not the same, estimated together. */
+package charline.stat.metaanalysis;

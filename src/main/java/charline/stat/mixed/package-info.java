@@ -1,0 +1,2 @@
+/** Logistic regression with a random intercept per group. */
+package charline.stat.mixed;

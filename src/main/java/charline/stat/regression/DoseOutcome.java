@@ -1,4 +1,0 @@
-package charline.stat.regression;
-
-/** The dose at a risk, or the reason why there is none. */
-public sealed interface DoseOutcome permits Dose, NoDose {}

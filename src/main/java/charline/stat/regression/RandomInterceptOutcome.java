@@ -1,5 +1,0 @@
-package charline.stat.regression;
-
-/** What became of a random-intercept fit: numbers, or the reason why there are none. */
-public sealed interface RandomInterceptOutcome
-    permits RandomInterceptFit, Separated, NotConverged {}
