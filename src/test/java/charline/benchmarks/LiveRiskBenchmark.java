@@ -7,6 +7,7 @@ import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
+import charline.fault.FaultFiles;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.trial.Board;
@@ -64,7 +65,14 @@ public final class LiveRiskBenchmark {
 
   private static void measure(Logbook log, int patches) throws Exception {
     BenchOptions options =
-        new BenchOptions(0, false, "Runa", "benchmark", Clock.systemDefaultZone(), code -> {});
+        new BenchOptions(
+            0,
+            false,
+            "Runa",
+            "benchmark",
+            Clock.systemDefaultZone(),
+            code -> {},
+            new FaultFiles(Path.of("target"), "benchmark"));
     try (BenchServer server = BenchServer.start(log, options)) {
       HttpClient client = HttpClient.newHttpClient();
       long start = System.nanoTime();
