@@ -1,6 +1,5 @@
 package charline.benchmarks;
 
-import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -17,6 +16,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.WoodForm;
 import charline.web.BenchOptions;
 import charline.web.BenchServer;
@@ -132,19 +132,13 @@ public final class LiveRiskBenchmark {
     if (log.rigs().isEmpty()) {
       OptionalDouble none = OptionalDouble.empty();
       log.add(
-          new Rig(
-              log.newId(),
-              "heron",
-              Emission.PULSED,
-              300,
-              1064,
-              SpotDefinition.ONE_OVER_E_SQUARED,
-              OptionalDouble.of(0.5),
-              OptionalDouble.of(60),
-              none,
-              OptionalDouble.of(60),
-              Optional.empty(),
-              List.of()),
+          RigBuilder.heron(log.newId())
+              .named("heron")
+              .ratedWatts(300)
+              .spotMillimetres(0.5)
+              .repetitionKilohertz(60)
+              .pulseNanoseconds(none)
+              .build(),
           "Runa");
       for (int i = 0; i < 5; i++) {
         log.add(

@@ -22,6 +22,7 @@ import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.WoodForm;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -118,7 +119,8 @@ class DoubtsTest {
     LineScan slow = new LineScan(160, 0.1);
     assertThat(about(burned(PowerSetting.percent(60), 0.6, 40, 100, slow, judged(NOW, 1))))
         .containsExactly(
-            "P-0001 has a spot speed of 160 mm/s, far from the usual 500 to 15000 mm/s; amend it if it was mistyped.");
+            "P-0001 has a spot speed of 160 mm/s, far from the usual 500 to 15000 mm/s; amend it if"
+                + " it was mistyped.");
   }
 
   /** Forms of a dose: a third of the lowest usual value and three times the highest still pass. */
@@ -128,15 +130,18 @@ class DoubtsTest {
     assertThat(aboutForm(new LineScan(5000, 1.5))).isEmpty();
     assertThat(aboutForm(new LineScan(5000, 1.6)))
         .containsExactly(
-            "P-0001 has a line spacing of 1.6 mm, far from the usual 0.03 to 0.5 mm; amend it if it was mistyped.");
+            "P-0001 has a line spacing of 1.6 mm, far from the usual 0.03 to 0.5 mm; amend it if it"
+                + " was mistyped.");
     assertThat(aboutForm(new TimedArea(1.7, 0.34))).isEmpty();
     assertThat(aboutForm(new TimedArea(300, 180))).isEmpty();
     assertThat(aboutForm(new TimedArea(301, 4)))
         .containsExactly(
-            "P-0001 has a marked area of 301 cm2, far from the usual 5 to 100 cm2; amend it if it was mistyped.");
+            "P-0001 has a marked area of 301 cm2, far from the usual 5 to 100 cm2; amend it if it"
+                + " was mistyped.");
     assertThat(aboutForm(new TimedArea(25, 181)))
         .containsExactly(
-            "P-0001 has a time per pass of 181 s, far from the usual 1 to 60 s; amend it if it was mistyped.");
+            "P-0001 has a time per pass of 181 s, far from the usual 1 to 60 s; amend it if it was"
+                + " mistyped.");
   }
 
   private static List<String> aboutForm(DoseForm form) {
@@ -182,7 +187,8 @@ class DoubtsTest {
   void a_patch_is_judged_after_it_was_burned() {
     assertThat(about(usual(judged(NOON, 1))))
         .containsExactly(
-            "P-0001 was judged (2026-06-01T12:00+02:00) before it was burned (2026-06-01T13:00+02:00); amend the time if a clock was wrong.");
+            "P-0001 was judged (2026-06-01T12:00+02:00) before it was burned"
+                + " (2026-06-01T13:00+02:00); amend the time if a clock was wrong.");
   }
 
   @ParameterizedTest
@@ -204,23 +210,19 @@ class DoubtsTest {
             OptionalDouble.of(92),
             Optional.empty());
     Rig odd =
-        new Rig(
-            HERON.id(),
-            "Heron",
-            HERON.emission(),
-            20_000,
-            1.064,
-            HERON.spotDefinition(),
-            HERON.spotMillimetres(),
-            HERON.repetitionKilohertz(),
-            HERON.pulseNanoseconds(),
-            HERON.scanWidthMillimetres(),
-            HERON.lens(),
-            List.of());
+        RigBuilder.like(HERON)
+            .named("Heron")
+            .ratedWatts(20_000)
+            .wavelengthNanometres(1.064)
+            .checks(List.of())
+            .build();
     assertThat(about(odd, wet, usual(judged(NOW, 1))))
         .containsExactly(
-            "Rig Heron has a wavelength of 1.064 nm, far from the usual 355 to 10600 nm; amend it if it was mistyped.",
-            "Rig Heron has a rated power of 20000 W, far from the usual 50 to 3000 W; amend it if it was mistyped.",
-            "Board offcut has a moisture of 92 %, far from the usual 4 to 30 %; amend it if it was mistyped.");
+            "Rig Heron has a wavelength of 1.064 nm, far from the usual 355 to 10600 nm; amend it"
+                + " if it was mistyped.",
+            "Rig Heron has a rated power of 20000 W, far from the usual 50 to 3000 W; amend it if"
+                + " it was mistyped.",
+            "Board offcut has a moisture of 92 %, far from the usual 4 to 30 %; amend it if it was"
+                + " mistyped.");
   }
 }

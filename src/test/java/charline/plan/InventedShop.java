@@ -1,10 +1,8 @@
 package charline.plan;
 
-import charline.exposure.Emission;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
-import charline.exposure.SpotDefinition;
 import charline.shops.Scenario;
 import charline.shops.Truth;
 import charline.trial.Board;
@@ -14,6 +12,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.WoodForm;
 import charline.window.Bench;
 import charline.window.SpeedKnob;
@@ -32,20 +31,7 @@ import java.util.stream.IntStream;
 public final class InventedShop {
   public static final OffsetDateTime DAY = OffsetDateTime.parse("2026-11-02T08:00:00+01:00");
 
-  public static final Rig HERON =
-      new Rig(
-          new UUID(1, 0),
-          "Heron",
-          Emission.PULSED,
-          200,
-          1064,
-          SpotDefinition.ONE_OVER_E_SQUARED,
-          OptionalDouble.of(0.6),
-          OptionalDouble.of(40),
-          OptionalDouble.of(100),
-          OptionalDouble.of(60),
-          Optional.empty(),
-          List.of());
+  public static final Rig HERON = RigBuilder.heron(new UUID(1, 0)).build();
 
   public static final Bench BENCH = bench(HERON);
   private static final Finish FINISH = new Finish(new UUID(2, 0), "shutter", "latex", List.of());

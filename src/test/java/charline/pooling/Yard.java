@@ -1,6 +1,5 @@
 package charline.pooling;
 
-import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -18,6 +17,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.trial.Tone;
 import charline.trial.WoodForm;
@@ -46,19 +46,14 @@ public final class Yard {
   private static final int MOST_PASSES = 6;
 
   public static final Rig RIG =
-      new Rig(
-          new UUID(1, 0),
-          "heron",
-          Emission.PULSED,
-          RATED_WATTS,
-          1064,
-          SpotDefinition.ONE_OVER_E_SQUARED,
-          OptionalDouble.of(SPOT.diameterMillimetres()),
-          OptionalDouble.of(PULSES.repetitionKilohertz()),
-          PULSES.durationNanoseconds(),
-          OptionalDouble.of(WIDTH_MM),
-          Optional.empty(),
-          List.of());
+      RigBuilder.heron(new UUID(1, 0))
+          .named("heron")
+          .ratedWatts(RATED_WATTS)
+          .spotMillimetres(SPOT.diameterMillimetres())
+          .repetitionKilohertz(PULSES.repetitionKilohertz())
+          .pulseNanoseconds(PULSES.durationNanoseconds())
+          .scanWidthMillimetres(WIDTH_MM)
+          .build();
 
   private Yard() {}
 

@@ -1,6 +1,5 @@
 package charline.shops;
 
-import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -14,6 +13,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.WoodForm;
 import java.time.OffsetDateTime;
 import java.util.EnumSet;
@@ -33,19 +33,13 @@ public final class ShopBench {
   private static final Pulses PULSES = new Pulses(40, OptionalDouble.of(100));
 
   static final Rig RIG =
-      new Rig(
-          new UUID(1, 0),
-          "Heron",
-          Emission.PULSED,
-          RATED_WATTS,
-          1064,
-          SpotDefinition.ONE_OVER_E_SQUARED,
-          OptionalDouble.of(SPOT.diameterMillimetres()),
-          OptionalDouble.of(PULSES.repetitionKilohertz()),
-          PULSES.durationNanoseconds(),
-          OptionalDouble.of(WIDTH_MM),
-          Optional.empty(),
-          List.of());
+      RigBuilder.heron(new UUID(1, 0))
+          .ratedWatts(RATED_WATTS)
+          .spotMillimetres(SPOT.diameterMillimetres())
+          .repetitionKilohertz(PULSES.repetitionKilohertz())
+          .pulseNanoseconds(PULSES.durationNanoseconds())
+          .scanWidthMillimetres(WIDTH_MM)
+          .build();
 
   private static final Finish FINISH = new Finish(new UUID(2, 0), "shutter", "latex", List.of());
 
