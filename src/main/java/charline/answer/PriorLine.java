@@ -50,6 +50,11 @@ public enum PriorLine {
       "boards of one wood mostly lie within a fifth of each other (common practice, no published"
           + " source); promises also have to hold at one and a half times this");
 
+  private static final double DOSE_J_CM2 = 1e5;
+  private static final double WIDTH = 100;
+  private static final double WEIGHT = 20;
+  private static final double BOARDS = 3;
+  private static final double FACTOR_MOST = 1000;
   private static final Pattern FACTOR =
       Pattern.compile("(\\S+)\\s*(?:x/|\u00d7/|\u00d7\u00f7)\\s*(\\S+)");
   private static final Pattern SPREAD = Pattern.compile("(\\S+)\\s*(?:\\+/-|\u00b1)\\s*(\\S+)");
@@ -124,14 +129,37 @@ public enum PriorLine {
     double spread = number(m.group(2));
     return switch (form) {
       case "x/" -> factor(number(m.group(1)), spread);
-      case "+/-" -> new Prior.Normal(number(m.group(1)), above("spread of " + word, spread, 0));
-      default -> new Prior.Normal(0, above("spread of " + word, spread, 0));
+      case "+/-" ->
+          new Prior.Normal(within(word, number(m.group(1)), -WEIGHT, WEIGHT), spread(spread));
+      default -> new Prior.Normal(0, spread(spread));
     };
   }
 
   private Prior.Normal factor(double middle, double factor) {
+    double most = this == SIGMA ? WIDTH : DOSE_J_CM2;
     return new Prior.Normal(
-        Math.log(above(word, middle, 0)), Math.log(above("factor of " + word, factor, 1)));
+        Math.log(within(word, above(word, middle, 0), 1 / most, most)),
+        Math.log(
+            within("factor of " + word, above("factor of " + word, factor, 1), 1.01, FACTOR_MOST)));
+  }
+
+  private double spread(double spread) {
+    String what = "spread of " + word;
+    return within(what, above(what, spread, 0), 0.001, this == OMEGA ? BOARDS : WEIGHT);
+  }
+
+  /** Beyond these no wood and no finish lies, and the fit's matrices cannot be inverted. */
+  private static double within(String what, double value, double low, double high) {
+    if (!(value >= low && value <= high)) {
+      throw Refusal.usage(
+          "the %s must be between %s and %s, not %s."
+              .formatted(
+                  what,
+                  charline.quantity.Figures.plain(low),
+                  charline.quantity.Figures.plain(high),
+                  charline.quantity.Figures.plain(value)));
+    }
+    return value;
   }
 
   private static double above(String what, double value, double limit) {

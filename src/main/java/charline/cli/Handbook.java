@@ -44,6 +44,9 @@ public final class Handbook {
       The log, one SQLite file; what lies beside it under the same name with \\-wal and \\-shm belongs to it
       while charline runs. Copy it with
       .BR "charline backup" .
+      .TP
+      .I ~/.local/share/charline/faults
+      What went wrong inside charline, one file for each fault.
       .SH EXIT STATUS
       .TP
       .B 0
@@ -56,7 +59,10 @@ public final class Handbook {
       Not understood.
       .TP
       .B 3
-      The data or the log will not bear it.
+      Bad data or log error.
+      .TP
+      .B 4
+      A fault in charline; it prints the path of a file with the details.
       """;
 
   private static final Map<String, List<String>> WORDS =

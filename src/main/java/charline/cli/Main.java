@@ -41,7 +41,8 @@ public final class Main {
    * @param err gets refusals and warnings, one sentence each
    * @param env environment
    * @param clock tells the time and the zone
-   * @return 0 done, 1 the answer is no, 2 not understood, 3 the data or the log will not bear it
+   * @return 0 done, 1 the answer is no, 2 not understood, 3 bad data or log error; 4 a fault in
+   *     charline
    */
   public static int run(
       String[] args,
@@ -70,7 +71,7 @@ public final class Main {
       line.setExecutionExceptionHandler(troubles);
       return line.execute(words);
     } catch (Exception | LinkageError | StackOverflowError | OutOfMemoryError e) {
-      return troubles.codeFor(e);
+      return troubles.codeFor(e, "charline");
     } finally {
       out.flush();
       err.flush();

@@ -3,6 +3,7 @@ package charline.cli;
 import charline.cli.desk.Desk;
 import charline.cli.desk.Hints;
 import charline.cli.desk.Work;
+import charline.fault.FaultFiles;
 import charline.log.reference.Nearest;
 import charline.refusal.Refusal;
 import java.io.IOException;
@@ -11,6 +12,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -36,8 +38,12 @@ final class Troubles
     this.desk = desk;
   }
 
-  /** Says why a command failed; an unforeseen failure is never a success. */
-  int codeFor(Throwable trouble) {
+  /**
+   * Says why a command failed; an unforeseen failure is never a success.
+   *
+   * @param task the command, without what was typed after it
+   */
+  int codeFor(Throwable trouble, String task) {
     if (desk.env().containsKey(TRACE_VARIABLE)) {
       trouble.printStackTrace(desk.err());
     }
@@ -58,24 +64,33 @@ final class Troubles
       return Work.DATA;
     }
     desk.err()
-        .println(
-            "Something unforeseen went wrong (%s); nothing more was done. Set %s=1 to see where."
-                .formatted(trouble.getClass().getSimpleName(), TRACE_VARIABLE));
-    return Work.DATA;
+        .println(FaultFiles.sentence(trouble, "nothing more was done", written(trouble, task)));
+    return Work.FAULT;
+  }
+
+  private FaultFiles.Place written(Throwable fault, String task) {
+    FaultFiles files;
+    try {
+      files = desk.faultFiles();
+    } catch (Refusal e) { // no such folder can be
+      return FaultFiles.unwritten(fault);
+    }
+    // The system's clock, since that of the desk may be what fails.
+    return files.write(fault, task, Instant.now());
   }
 
   @Override
   public int handleExecutionException(Exception e, CommandLine at, ParseResult parsed) {
-    return codeFor(e);
+    return codeFor(e, at.getCommandSpec().qualifiedName());
   }
 
   /** Says what was not understood on the command line, the nearest thing, and where help is. */
   @Override
   public int handleParseException(ParameterException e, String[] args) {
-    if (e.getCause() instanceof Refusal) {
-      return codeFor(e.getCause());
-    }
     CommandLine at = e.getCommandLine();
+    if (e.getCause() instanceof Refusal) {
+      return codeFor(e.getCause(), at.getCommandSpec().qualifiedName());
+    }
     desk.err().println(reason(e) + " See `" + at.getCommandSpec().qualifiedName() + " --help`.");
     return Work.USAGE;
   }

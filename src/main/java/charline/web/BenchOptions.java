@@ -1,5 +1,6 @@
 package charline.web;
 
+import charline.fault.FaultFiles;
 import java.time.Clock;
 import java.util.function.Consumer;
 
@@ -12,6 +13,7 @@ import java.util.function.Consumer;
  * @param version version of the program, for the sheet
  * @param clock the time
  * @param announce is told every new pairing code
+ * @param faults where the program's own faults are written down
  */
 public record BenchOptions(
     int port,
@@ -19,4 +21,5 @@ public record BenchOptions(
     String person,
     String version,
     Clock clock,
-    Consumer<String> announce) {}
+    Consumer<String> announce,
+    FaultFiles faults) {}

@@ -62,6 +62,10 @@ class PriorFileTest {
           char dose = -30 x/ 4 | the dose must be above 0, not -30.
           char dose = 30 x/ 1 | the factor of dose must be above 1, not 1.
           char phi = 0.4 +/- 0 | the spread of phi must be above 0, not 0.
+          char phi = 30 +/- 1 | the phi must be between -20 and 20, not 30.
+          char sigma = 0.001 x/ 2 | the sigma must be between 0.01 and 100, not 0.001.
+          char dose = 30 x/ 1.001 | the factor of dose must be between 1.01 and 1000, not 1.001.
+          char omega = 0 +/- 21 | the spread of omega must be between 0.001 and 3, not 21.
           char phi = lots +/- 1 | phi takes plain numbers, not "lots"; write it like "phi = 0.4 +/- 0.4".
           char omega = 0.2 | omega must look like "omega = 0 +/- 0.2", not "0.2".
           """)

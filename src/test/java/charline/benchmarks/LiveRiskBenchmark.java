@@ -1,12 +1,12 @@
 package charline.benchmarks;
 
-import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
+import charline.fault.FaultFiles;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.trial.Board;
@@ -16,6 +16,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.WoodForm;
 import charline.web.BenchOptions;
 import charline.web.BenchServer;
@@ -64,7 +65,14 @@ public final class LiveRiskBenchmark {
 
   private static void measure(Logbook log, int patches) throws Exception {
     BenchOptions options =
-        new BenchOptions(0, false, "Runa", "benchmark", Clock.systemDefaultZone(), code -> {});
+        new BenchOptions(
+            0,
+            false,
+            "Runa",
+            "benchmark",
+            Clock.systemDefaultZone(),
+            code -> {},
+            new FaultFiles(Path.of("target"), "benchmark"));
     try (BenchServer server = BenchServer.start(log, options)) {
       HttpClient client = HttpClient.newHttpClient();
       long start = System.nanoTime();
@@ -124,19 +132,13 @@ public final class LiveRiskBenchmark {
     if (log.rigs().isEmpty()) {
       OptionalDouble none = OptionalDouble.empty();
       log.add(
-          new Rig(
-              log.newId(),
-              "heron",
-              Emission.PULSED,
-              300,
-              1064,
-              SpotDefinition.ONE_OVER_E_SQUARED,
-              OptionalDouble.of(0.5),
-              OptionalDouble.of(60),
-              none,
-              OptionalDouble.of(60),
-              Optional.empty(),
-              List.of()),
+          RigBuilder.heron(log.newId())
+              .named("heron")
+              .ratedWatts(300)
+              .spotMillimetres(0.5)
+              .repetitionKilohertz(60)
+              .pulseNanoseconds(none)
+              .build(),
           "Runa");
       for (int i = 0; i < 5; i++) {
         log.add(

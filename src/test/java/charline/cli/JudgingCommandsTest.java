@@ -6,6 +6,7 @@ import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -20,6 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class JudgingCommandsTest {
   private static final Path SAMPLES = Path.of("sample-trials");
+
+  private static final Map<String, Shell.Result> ANSWERS = new HashMap<>();
 
   @TempDir static Path folder;
   private static Shell shell;
@@ -40,6 +43,11 @@ class JudgingCommandsTest {
           "import %s --rigs %s --power-checks %s"
               .formatted(sheets, SAMPLES.resolve("rigs.csv"), SAMPLES.resolve("power-checks.csv")));
     }
+  }
+
+  /** Fits take seconds, and nothing changes this log: a question is asked once. */
+  private static Shell.Result answer(String line) {
+    return ANSWERS.computeIfAbsent(line, shell::run);
   }
 
   @Test
@@ -245,7 +253,7 @@ class JudgingCommandsTest {
           sheet latex pine --to x.pdf | 2 | --to: the file must end in .html, not "x.pdf"; a browser prints it to paper or PDF.
           """)
   void what_cannot_be_judged_is_refused(String line, int code, String sentence) {
-    Shell.Result result = shell.run(line);
+    Shell.Result result = answer(line);
 
     assertThat(result.out()).isEmpty();
     assertThat(result.code()).isEqualTo(code);
@@ -265,7 +273,7 @@ class JudgingCommandsTest {
 
   @Test
   void the_burn_onset_is_told_in_words_with_intervals() {
-    Shell.Result result = shell.run("onset latex pine");
+    Shell.Result result = answer("onset latex pine");
 
     assertThat(result.code()).isZero();
     assertThat(result.out())
@@ -279,7 +287,7 @@ class JudgingCommandsTest {
   void a_dose_that_nobody_tried_is_called_so() {
     assertThat(shell.run("onset alkyd pine").out().replaceAll("\\s+", " "))
         .contains("with 90 % confidence (a dose nobody tried: trials run from ");
-    assertThat(shell.run("onset latex pine").out()).doesNotContain("nobody tried");
+    assertThat(answer("onset latex pine").out()).doesNotContain("nobody tried");
   }
 
   @Test
@@ -294,7 +302,7 @@ class JudgingCommandsTest {
   @Test
   void both_models_say_how_well_they_fit() throws IOException {
     for (String command : List.of("onset latex pine", "removal latex pine")) {
-      Shell.Result result = shell.run(command);
+      Shell.Result result = answer(command);
 
       assertThat(result.out())
           .contains("How well the model fits: nothing speaks against it.\n")
@@ -328,7 +336,7 @@ class JudgingCommandsTest {
   }
 
   private static Map<String, Object> json(String line) throws IOException {
-    return JSON.std.mapFrom(shell.run(line).out());
+    return JSON.std.mapFrom(answer(line).out());
   }
 
   @SuppressWarnings("unchecked")
@@ -342,7 +350,7 @@ class JudgingCommandsTest {
 
   @Test
   void a_window_says_what_it_owes_to_the_priors() throws IOException {
-    assertThat(shell.run("window latex pine").out().replaceAll("\\s+", " "))
+    assertThat(answer("window latex pine").out().replaceAll("\\s+", " "))
         .contains(
             "Priors: the usual (`charline prior`). With their spreads doubled the verdict stays,"
                 + " and the start would be ")
@@ -357,7 +365,7 @@ class JudgingCommandsTest {
   void a_prior_file_moves_the_answer_and_is_named(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("boathouse.prior");
     Files.writeString(file, "# boards of this stack differ a lot\nchar omega = 0 +/- 1\n");
-    Shell.Result usual = shell.run("window latex pine");
+    Shell.Result usual = answer("window latex pine");
     Shell.Result other = shell.run("window latex pine --prior " + file);
     assertThat(other.out()).contains("Priors: from boathouse.prior.").isNotEqualTo(usual.out());
     Files.writeString(file, "char omega = 1\n");
@@ -376,6 +384,6 @@ class JudgingCommandsTest {
   }
 
   private static String unfolded(String command) {
-    return shell.run(command).out().replaceAll("\\s+", " ");
+    return answer(command).out().replaceAll("\\s+", " ");
   }
 }

@@ -30,6 +30,9 @@ final class Shell {
   Shell(Path folder) {
     env.put("CHARLINE_LOG", folder.resolve("boathouse.db").toString());
     env.put("CHARLINE_BY", "Ada");
+    env.put("XDG_DATA_HOME", folder.toAbsolutePath().resolve("data").toString());
+    env.put("APPDATA", folder.toAbsolutePath().resolve("data").toString());
+    env.put("HOME", folder.toAbsolutePath().toString());
   }
 
   /**
@@ -64,6 +67,12 @@ final class Shell {
   /** Lets the clock stand at another moment. */
   Shell at(String instant) {
     clock = Clock.fixed(Instant.parse(instant), ZoneId.of("Europe/Berlin"));
+    return this;
+  }
+
+  /** Lets another clock tell the time. */
+  Shell with(Clock other) {
+    clock = other;
     return this;
   }
 

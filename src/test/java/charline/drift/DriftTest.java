@@ -12,6 +12,7 @@ import charline.trial.Patch;
 import charline.trial.Pieces;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.trial.Tone;
 import charline.wording.DriftText;
@@ -227,18 +228,6 @@ class DriftTest {
           new PowerCheck(new UUID(9, checks.size()), MONDAY.plusDays(checks.size()), 100, watts));
     }
     Rig heron = InventedShop.HERON;
-    return new Rig(
-        heron.id(),
-        heron.name(),
-        heron.emission(),
-        heron.ratedWatts(),
-        heron.wavelengthNanometres(),
-        heron.spotDefinition(),
-        heron.spotMillimetres(),
-        heron.repetitionKilohertz(),
-        heron.pulseNanoseconds(),
-        heron.scanWidthMillimetres(),
-        heron.lens(),
-        checks);
+    return RigBuilder.like(heron).checks(checks).build();
   }
 }

@@ -8,6 +8,7 @@ import charline.plan.InventedShop;
 import charline.trial.Caution;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.wording.DriftText;
 import java.time.OffsetDateTime;
@@ -30,21 +31,13 @@ class ValidityTest {
   /** A rig metered at full power, then at a share of it. */
   private static Rig checked(UUID id, OffsetDateTime first, double share) {
     Rig heron = InventedShop.HERON;
-    return new Rig(
-        id,
-        heron.name(),
-        heron.emission(),
-        heron.ratedWatts(),
-        heron.wavelengthNanometres(),
-        heron.spotDefinition(),
-        heron.spotMillimetres(),
-        heron.repetitionKilohertz(),
-        heron.pulseNanoseconds(),
-        heron.scanWidthMillimetres(),
-        heron.lens(),
-        List.of(
-            new PowerCheck(new UUID(9, 0), first, 100, 200),
-            new PowerCheck(new UUID(9, 1), first.plusDays(5), 100, 200 * share)));
+    return RigBuilder.like(heron)
+        .id(id)
+        .checks(
+            List.of(
+                new PowerCheck(new UUID(9, 0), first, 100, 200),
+                new PowerCheck(new UUID(9, 1), first.plusDays(5), 100, 200 * share)))
+        .build();
   }
 
   private static Validity validity(UUID rig, OffsetDateTime first, double share) {

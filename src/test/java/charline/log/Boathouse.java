@@ -1,7 +1,6 @@
 package charline.log;
 
 import charline.exposure.DoseForm;
-import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -15,6 +14,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.Tone;
 import charline.trial.WoodForm;
 import java.time.Clock;
@@ -38,19 +38,12 @@ public final class Boathouse {
   public Boathouse(Logbook log) {
     this.log = log;
     rig =
-        new Rig(
-            log.newId(),
-            "shop-200",
-            Emission.PULSED,
-            200,
-            1064,
-            SpotDefinition.ONE_OVER_E_SQUARED,
-            OptionalDouble.of(0.5),
-            OptionalDouble.of(20),
-            OptionalDouble.of(100),
-            OptionalDouble.of(60),
-            Optional.of("F254 lens"),
-            List.of());
+        RigBuilder.heron(log.newId())
+            .named("shop-200")
+            .spotMillimetres(0.5)
+            .repetitionKilohertz(20)
+            .lens(Optional.of("F254 lens"))
+            .build();
     board =
         new Board(
             log.newId(),

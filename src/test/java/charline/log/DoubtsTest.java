@@ -22,6 +22,7 @@ import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.WoodForm;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -209,19 +210,12 @@ class DoubtsTest {
             OptionalDouble.of(92),
             Optional.empty());
     Rig odd =
-        new Rig(
-            HERON.id(),
-            "Heron",
-            HERON.emission(),
-            20_000,
-            1.064,
-            HERON.spotDefinition(),
-            HERON.spotMillimetres(),
-            HERON.repetitionKilohertz(),
-            HERON.pulseNanoseconds(),
-            HERON.scanWidthMillimetres(),
-            HERON.lens(),
-            List.of());
+        RigBuilder.like(HERON)
+            .named("Heron")
+            .ratedWatts(20_000)
+            .wavelengthNanometres(1.064)
+            .checks(List.of())
+            .build();
     assertThat(about(odd, wet, usual(judged(NOW, 1))))
         .containsExactly(
             "Rig Heron has a wavelength of 1.064 nm, far from the usual 355 to 10600 nm; amend it"

@@ -15,6 +15,7 @@ import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -371,20 +372,7 @@ class HistoryTest {
   @Test
   void rigs_and_boards_can_be_amended_and_the_old_values_stay() {
     Rig r = boathouse.rig;
-    Rig lens =
-        new Rig(
-            r.id(),
-            r.name(),
-            r.emission(),
-            r.ratedWatts(),
-            r.wavelengthNanometres(),
-            r.spotDefinition(),
-            OptionalDouble.of(0.6),
-            r.repetitionKilohertz(),
-            r.pulseNanoseconds(),
-            r.scanWidthMillimetres(),
-            Optional.empty(),
-            r.checks());
+    Rig lens = RigBuilder.like(r).spotMillimetres(0.6).lens(Optional.empty()).build();
     log.amend(lens, "Ada", "new lens");
     assertThat(log.rig("shop-200")).isEqualTo(lens);
     Board b = boathouse.board;
@@ -515,20 +503,7 @@ class HistoryTest {
   @Test
   void a_patch_of_a_rig_that_was_never_recorded_is_refused() {
     Rig r = boathouse.rig;
-    Rig stranger =
-        new Rig(
-            log.newId(),
-            "stranger",
-            r.emission(),
-            r.ratedWatts(),
-            r.wavelengthNanometres(),
-            r.spotDefinition(),
-            r.spotMillimetres(),
-            r.repetitionKilohertz(),
-            r.pulseNanoseconds(),
-            r.scanWidthMillimetres(),
-            r.lens(),
-            List.of());
+    Rig stranger = RigBuilder.like(r).id(log.newId()).named("stranger").checks(List.of()).build();
     Patch patch =
         new Patch(
             log.newId(),

@@ -26,6 +26,7 @@ import charline.trial.Pieces;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.WoodForm;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -69,19 +70,15 @@ class LogbookTest {
   void a_rig_comes_back_as_it_was_recorded() {
     assertThat(log.rig("shop-200")).isEqualTo(boathouse.rig);
     Rig bare =
-        new Rig(
-            log.newId(),
-            "bare cw",
-            Emission.CONTINUOUS,
-            1500,
-            1080,
-            SpotDefinition.FULL_WIDTH_HALF_MAXIMUM,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            List.of(new PowerCheck(log.newId(), MORNING, 50, 700)));
+        RigBuilder.heron(log.newId())
+            .bare()
+            .named("bare cw")
+            .emission(Emission.CONTINUOUS)
+            .ratedWatts(1500)
+            .wavelengthNanometres(1080)
+            .spotMeans(SpotDefinition.FULL_WIDTH_HALF_MAXIMUM)
+            .checks(List.of(new PowerCheck(log.newId(), MORNING, 50, 700)))
+            .build();
     log.add(bare, null);
     assertThat(log.rigs()).containsExactly(bare, boathouse.rig);
   }
@@ -285,19 +282,14 @@ class LogbookTest {
   @Test
   void a_continuous_patch_comes_back_with_every_optional_field_empty() {
     Rig cw =
-        new Rig(
-            log.newId(),
-            "cw",
-            Emission.CONTINUOUS,
-            1500,
-            1080,
-            SpotDefinition.ONE_OVER_E,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            List.of());
+        RigBuilder.heron(log.newId())
+            .bare()
+            .named("cw")
+            .emission(Emission.CONTINUOUS)
+            .ratedWatts(1500)
+            .wavelengthNanometres(1080)
+            .spotMeans(SpotDefinition.ONE_OVER_E)
+            .build();
     log.add(cw, null);
     Settings settings =
         new Settings(

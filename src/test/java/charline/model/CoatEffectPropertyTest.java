@@ -7,9 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import charline.model.check.FitChecker;
 import charline.model.check.FitChecks;
 import charline.model.check.PatchCheck;
-import charline.pooling.Truth;
 import charline.pooling.Yard;
 import charline.refusal.Refusal;
+import charline.shops.Law;
+import charline.shops.ShopBench;
+import charline.stat.Smooth;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.trial.Coat;
 import charline.trial.Patch;
@@ -28,8 +30,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tone and thickness in the removal model, on simulated trials whose truth is known. */
 class CoatEffectPropertyTest {
-  private static final Truth CHARRING = new Truth(3.4, 0.4, 0.5, 0.2, 0.15);
-  private static final Truth CLEARING = new Truth(2.3, 0.7, 0.8, 0.2, 0.15);
+  private static final Law CHARRING = ShopBench.law(3.4, 0.4, 0.5, 0.2, 0.15);
+  private static final Law CLEARING = ShopBench.law(2.3, 0.7, 0.8, 0.2, 0.15);
   private static final int SHOPS = 16;
 
   private static Coat coat(Optional<Tone> tone, double um) {

@@ -4,8 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import charline.exposure.Emission;
-import charline.pooling.Truth;
 import charline.pooling.Yard;
+import charline.shops.Law;
+import charline.shops.ShopBench;
 import charline.trial.Coat;
 import charline.trial.Stratum;
 import charline.trial.Tone;
@@ -21,8 +22,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Borrowing from the log's other strata, on simulated trials whose truth is known. */
 class LendingPropertyTest {
-  private static final Truth CHARRING = new Truth(3.2, 0.45, 0.55, 0.2, 0.15);
-  private static final Truth CLEARING = new Truth(2.1, 0.7, 0.75, 0.2, 0.15);
+  private static final Law CHARRING = ShopBench.law(3.2, 0.45, 0.55, 0.2, 0.15);
+  private static final Law CLEARING = ShopBench.law(2.1, 0.7, 0.75, 0.2, 0.15);
 
   private static Trials burn(
       String family, String wood, double step, int patches, Optional<Tone> tone, long seed) {

@@ -1,6 +1,5 @@
 package charline.model;
 
-import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -13,6 +12,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.WoodForm;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
@@ -31,20 +31,7 @@ import java.util.UUID;
 /** The six strata of reference/posterior-passes-to-event as patches, and their expected results. */
 public final class ReferenceStrata {
   private static final String FOLDER = "/reference/posterior-passes-to-event/";
-  private static final Rig RIG =
-      new Rig(
-          id("rig-200"),
-          "rig-200",
-          Emission.PULSED,
-          200,
-          1064,
-          SpotDefinition.ONE_OVER_E_SQUARED,
-          OptionalDouble.of(0.6),
-          OptionalDouble.of(40),
-          OptionalDouble.of(100),
-          OptionalDouble.of(60),
-          Optional.empty(),
-          List.of());
+  private static final Rig RIG = RigBuilder.heron(id("rig-200")).named("rig-200").build();
 
   private ReferenceStrata() {}
 

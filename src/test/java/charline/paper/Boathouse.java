@@ -19,6 +19,7 @@ import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.trial.WoodForm;
 import charline.window.Asked;
@@ -81,21 +82,17 @@ final class Boathouse {
   private Boathouse() {}
 
   static Rig rig(String name, Emission emission) {
-    return new Rig(
-        id(name),
-        name,
-        emission,
-        emission == Emission.PULSED ? 300 : 1500,
-        1064,
-        SpotDefinition.ONE_OVER_E_SQUARED,
-        OptionalDouble.of(0.6),
-        OptionalDouble.of(40),
-        OptionalDouble.of(120),
-        OptionalDouble.of(60),
-        Optional.of("160 mm"),
-        List.of(
-            new PowerCheck(
-                id("check"), OffsetDateTime.parse("2026-04-02T08:00:00+02:00"), 50, 141)));
+    return RigBuilder.heron(id(name))
+        .named(name)
+        .emission(emission)
+        .ratedWatts(emission == Emission.PULSED ? 300 : 1500)
+        .pulseNanoseconds(120)
+        .lens(Optional.of("160 mm"))
+        .checks(
+            List.of(
+                new PowerCheck(
+                    id("check"), OffsetDateTime.parse("2026-04-02T08:00:00+02:00"), 50, 141)))
+        .build();
   }
 
   static Bench bench(Emission emission) {

@@ -11,6 +11,7 @@ import charline.trial.Caution;
 import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.window.Bench;
 import charline.window.Box;
@@ -244,19 +245,7 @@ class WindowSheetPropertyTest {
   }
 
   private static Rig hostile(Rig rig) {
-    return new Rig(
-        rig.id(),
-        HOSTILE,
-        rig.emission(),
-        rig.ratedWatts(),
-        rig.wavelengthNanometres(),
-        rig.spotDefinition(),
-        rig.spotMillimetres(),
-        rig.repetitionKilohertz(),
-        rig.pulseNanoseconds(),
-        rig.scanWidthMillimetres(),
-        Optional.of(HOSTILE),
-        rig.checks());
+    return RigBuilder.like(rig).named(HOSTILE).lens(Optional.of(HOSTILE)).build();
   }
 
   private static Patch hostile(Patch p) {

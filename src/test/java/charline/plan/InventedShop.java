@@ -1,30 +1,24 @@
 package charline.plan;
 
-import charline.exposure.Emission;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
-import charline.exposure.SpotDefinition;
 import charline.shops.Scenario;
+import charline.shops.ShopBench;
+import charline.shops.ShopBench.Seen;
 import charline.shops.Truth;
 import charline.trial.Board;
 import charline.trial.Finish;
-import charline.trial.Mark;
-import charline.trial.Outcome;
 import charline.trial.Patch;
-import charline.trial.Reading;
 import charline.trial.Rig;
-import charline.trial.WoodForm;
 import charline.window.Bench;
 import charline.window.SpeedKnob;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.IntStream;
 
@@ -32,20 +26,7 @@ import java.util.stream.IntStream;
 public final class InventedShop {
   public static final OffsetDateTime DAY = OffsetDateTime.parse("2026-11-02T08:00:00+01:00");
 
-  public static final Rig HERON =
-      new Rig(
-          new UUID(1, 0),
-          "Heron",
-          Emission.PULSED,
-          200,
-          1064,
-          SpotDefinition.ONE_OVER_E_SQUARED,
-          OptionalDouble.of(0.6),
-          OptionalDouble.of(40),
-          OptionalDouble.of(100),
-          OptionalDouble.of(60),
-          Optional.empty(),
-          List.of());
+  public static final Rig HERON = ShopBench.RIG;
 
   public static final Bench BENCH = bench(HERON);
   private static final Finish FINISH = new Finish(new UUID(2, 0), "shutter", "latex", List.of());
@@ -85,14 +66,7 @@ public final class InventedShop {
   }
 
   static Board board(int number) {
-    return new Board(
-        new UUID(4, number),
-        "boathouse-" + (number + 1),
-        "pine",
-        WoodForm.SOLID,
-        Optional.empty(),
-        OptionalDouble.empty(),
-        Optional.empty());
+    return ShopBench.board(new UUID(4, number), "boathouse-" + (number + 1), "pine");
   }
 
   /** Boards that carry a patch. */
@@ -106,52 +80,27 @@ public final class InventedShop {
       shifts.add(new double[] {random.nextGaussian(), random.nextGaussian()});
     }
     int number = patches.size();
-    Patch unread = patch(number, settings, board, List.of(reading(number, 1, false, false)));
+    Patch unread = patch(number, settings, board, List.of(new Seen(1, false, false)));
     double lnDose = Math.log(unread.exposure().doseJoulesPerCm2());
     double lnIntensity = Math.log(unread.exposure().intensity());
     Truth.Outcome came = truth.burn(lnDose, lnIntensity, shifts.get(board), random);
     int[] reads = IntStream.rangeClosed(1, passes).toArray();
-    List<Reading> readings =
-        truth.seen(reads, came, random).stream()
-            .map(s -> reading(number, s.passes(), s.charred(), s.cleared()))
-            .toList();
-    Patch patch = patch(number, settings, board, readings);
+    Patch patch = patch(number, settings, board, truth.seen(reads, came, random));
     patches.add(patch);
     return patch;
   }
 
-  private static Patch patch(int number, Settings settings, int board, List<Reading> readings) {
+  private static Patch patch(int number, Settings settings, int board, List<Seen> seen) {
+    OffsetDateTime at = DAY.plusMinutes(20L * number);
     return new Patch(
         new UUID(3, number),
         "P-%04d".formatted(number + 1),
-        DAY.plusMinutes(20L * number),
+        at,
         HERON,
         board(board),
         FINISH,
         settings,
         OptionalDouble.of(25),
-        readings);
-  }
-
-  private static Reading reading(int patch, int passes, boolean charred, boolean cleared) {
-    Set<Mark> marks = EnumSet.noneOf(Mark.class);
-    if (charred) {
-      marks.add(Mark.CHAR);
-    }
-    if (!cleared) {
-      marks.add(Mark.RESIDUE);
-    }
-    if (marks.isEmpty()) {
-      marks.add(Mark.CLEAN);
-    }
-    return new Reading(
-        new UUID(5L << 32 | patch, passes),
-        passes,
-        new Outcome(marks),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        DAY.plusMinutes(20L * patch),
-        Optional.empty(),
-        Optional.empty());
+        ShopBench.readings(number, seen, at));
   }
 }

@@ -4,6 +4,7 @@ import charline.model.Fitter;
 import charline.model.Lending;
 import charline.model.Trials;
 import charline.pooling.World.Kind;
+import charline.shops.ShopBench;
 import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.WindowFinder;
@@ -31,7 +32,7 @@ final class PoolingTrial {
               kind.lenders, n -> new Lending(Fitter.withDefaults(), world.lenders()));
       for (int count : COUNTS) {
         Trials trials = world.first(count);
-        Bench bench = Bench.of(Yard.RIG, trials.patches(), Yard.DAY);
+        Bench bench = Bench.of(ShopBench.RIG, trials.patches(), ShopBench.DAY);
         Map<String, Fitter> ways =
             Map.of(ALONE, Fitter.withDefaults(), BORROWED, others.fitterFor(trials));
         ways.forEach(

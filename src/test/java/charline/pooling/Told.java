@@ -1,5 +1,6 @@
 package charline.pooling;
 
+import charline.shops.Law;
 import charline.window.Asked;
 import charline.window.Forecast;
 import charline.window.Recommendation;
@@ -26,7 +27,7 @@ record Told(
     boolean clearingBroken) {
 
   static Told of(
-      String scene, int number, String way, Recommendation answer, Truth charring, Truth clearing) {
+      String scene, int number, String way, Recommendation answer, Law charring, Law clearing) {
     Asked asked = answer.asked();
     return new Told(
         scene,
@@ -41,7 +42,7 @@ record Told(
             .orElse(false));
   }
 
-  private static double chance(Truth truth, Forecast at) {
+  private static double chance(Law truth, Forecast at) {
     return truth.newBoardChance(at.doseJoulesPerCm2(), at.intensity(), at.passes());
   }
 

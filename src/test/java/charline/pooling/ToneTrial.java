@@ -7,6 +7,8 @@ import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
+import charline.shops.Law;
+import charline.shops.ShopBench;
 import charline.trial.Coat;
 import charline.trial.Tone;
 import charline.window.Asked;
@@ -28,8 +30,8 @@ import java.util.stream.IntStream;
  */
 record ToneTrial(double factor, Estimate found, Told pale) {
   static final List<Double> FACTORS = List.of(1.0, 2.0, 3.0, 4.0, 6.0);
-  private static final Truth CHARRING = new Truth(4.3, 0.4, 0.5, 0.2, 0.15);
-  private static final Truth CLEARING = new Truth(2.0, 0.7, 0.8, 0.2, 0.15);
+  private static final Law CHARRING = ShopBench.law(4.3, 0.4, 0.5, 0.2, 0.15);
+  private static final Law CLEARING = ShopBench.law(2.0, 0.7, 0.8, 0.2, 0.15);
 
   /** How tones lie on boards. */
   enum Layout {
@@ -63,7 +65,8 @@ record ToneTrial(double factor, Estimate found, Told pale) {
             number,
             "pale",
             WindowFinder.withDefaults()
-                .recommend(pale, Bench.of(Yard.RIG, pale.patches(), Yard.DAY), Asked.USUAL),
+                .recommend(
+                    pale, Bench.of(ShopBench.RIG, pale.patches(), ShopBench.DAY), Asked.USUAL),
             CHARRING,
             CLEARING.moved(shift / 2)));
   }

@@ -1,6 +1,8 @@
 package charline.pooling;
 
 import charline.model.Trials;
+import charline.shops.Law;
+import charline.shops.ShopBench;
 import charline.trial.Coat;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -19,7 +21,7 @@ import java.util.Random;
  * @param clearing what is true of clearing on the new wood
  * @param burned every patch of the new wood, in the order of burning
  */
-record World(List<Trials> lenders, Truth charring, Truth clearing, Trials burned) {
+record World(List<Trials> lenders, Law charring, Law clearing, Trials burned) {
   private static final String FAMILY = "latex";
   private static final String WOOD = "larch";
   private static final double[] LN_MIDDLE = {Math.log(44), Math.log(8)};
@@ -62,17 +64,17 @@ record World(List<Trials> lenders, Truth charring, Truth clearing, Trials burned
             new String[] {"shellac", "oak"});
     List<Trials> lenders = new ArrayList<>();
     for (String[] other : others) {
-      Truth[] truth = truths(other[0], other[1], families, woods, random);
+      Law[] truth = truths(other[0], other[1], families, woods, random);
       lenders.add(burn(other[0], other[1], truth, 18, new Random(random.nextLong())));
     }
-    Truth[] own = truths(FAMILY, WOOD, families, woods, random);
+    Law[] own = truths(FAMILY, WOOD, families, woods, random);
     own[0] = own[0].moved(kind.charStep);
     own[1] = own[1].moved(kind.clearStep);
     if (kind == Kind.WEIGHTLESS) {
       for (int k = 0; k < 2; k++) {
         // Turned about two passes, where the others' window is.
         double kept = own[k].tau() - (own[k].psi() - 0.2) * Math.log(2);
-        own[k] = new Truth(kept, 0.05, 0.2, own[k].sigma(), own[k].omega());
+        own[k] = ShopBench.law(kept, 0.05, 0.2, own[k].sigma(), own[k].omega());
       }
     }
     return new World(
@@ -87,7 +89,7 @@ record World(List<Trials> lenders, Truth charring, Truth clearing, Trials burned
     return new Trials(burned.stratum(), burned.patches().subList(0, count), false);
   }
 
-  private static Truth[] truths(
+  private static Law[] truths(
       String family,
       String wood,
       Map<String, double[]> families,
@@ -96,13 +98,13 @@ record World(List<Trials> lenders, Truth charring, Truth clearing, Trials burned
     double[] byFamily = families.computeIfAbsent(family, f -> steps(0.1, 0.4, random));
     double[] byWood = woods.computeIfAbsent(wood, w -> steps(0.3, 0.1, random));
     double[] own = steps(0.1, 0.15, random);
-    Truth[] both = new Truth[2];
+    Law[] both = new Law[2];
     for (int k = 0; k < 2; k++) {
       double tau = LN_MIDDLE[k] + byFamily[k] + byWood[k] + own[k];
       double phi = (k == 0 ? 0.45 : 0.7) + 0.12 * random.nextGaussian();
       double psi = (k == 0 ? 0.55 : 0.75) + 0.12 * random.nextGaussian();
       double sigma = 0.2 * Math.exp(0.25 * random.nextGaussian());
-      both[k] = new Truth(tau, Math.max(0.02, phi), Math.max(0.1, psi), sigma, 0.15);
+      both[k] = ShopBench.law(tau, Math.max(0.02, phi), Math.max(0.1, psi), sigma, 0.15);
     }
     return both;
   }
@@ -111,8 +113,7 @@ record World(List<Trials> lenders, Truth charring, Truth clearing, Trials burned
     return new double[] {charring * random.nextGaussian(), clearing * random.nextGaussian()};
   }
 
-  private static Trials burn(
-      String family, String wood, Truth[] truth, int patches, Random random) {
+  private static Trials burn(String family, String wood, Law[] truth, int patches, Random random) {
     Coat coat = new Coat(family, Optional.empty(), OptionalDouble.empty());
     return Yard.burn(
         new Yard.Job(family, wood, truth[0], truth[1], Map.of(), patches, BOARDS),

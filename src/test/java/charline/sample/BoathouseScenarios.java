@@ -3,6 +3,8 @@ package charline.sample;
 import charline.sample.Scenario.DepthLaw;
 import charline.sample.Scenario.SampleBoard;
 import charline.sample.Scenario.SampleRig;
+import charline.shops.Law;
+import charline.shops.Noise;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -63,8 +65,8 @@ final class BoathouseScenarios {
         5,
         days(2026, 9, 3, 4, 8, 10),
         1.5,
-        Truth.charring(middle, gap, 0.4, 0.55, 0.14, 0.09),
-        Truth.clearing(middle, gap, 0.7, 0.8, 0.14, 0.08),
+        charring(middle, gap, 0.4, 0.55, 0.14, 0.09),
+        clearing(middle, gap, 0.7, 0.8, 0.14, 0.08),
         0.25,
         new DepthLaw(5.2, 0.45, 95));
   }
@@ -98,8 +100,8 @@ final class BoathouseScenarios {
         5,
         days(2026, 9, 17, 18, 22, 24),
         1.1,
-        Truth.charring(middle, gap, 0.45, 0.6, 0.14, 0.09),
-        Truth.clearing(middle, gap, 0.65, 0.75, 0.15, 0.08),
+        charring(middle, gap, 0.45, 0.6, 0.14, 0.09),
+        clearing(middle, gap, 0.65, 0.75, 0.15, 0.08),
         0.3,
         null);
   }
@@ -132,8 +134,8 @@ final class BoathouseScenarios {
         6,
         days(2026, 10, 1, 2, 6),
         1.5,
-        Truth.charring(middle, gap, 0.4, 0.5, 0.13, 0.08),
-        Truth.clearing(middle, gap, 0.7, 0.8, 0.14, 0.08),
+        charring(middle, gap, 0.4, 0.5, 0.13, 0.08),
+        clearing(middle, gap, 0.7, 0.8, 0.14, 0.08),
         0.2,
         null);
   }
@@ -166,8 +168,8 @@ final class BoathouseScenarios {
         5,
         days(2026, 10, 8, 9, 13),
         1.5,
-        Truth.charring(middle, gap, 0.4, 0.6, 0.15, 0.1),
-        Truth.clearing(middle, gap, 0.7, 0.8, 0.15, 0.1),
+        charring(middle, gap, 0.4, 0.6, 0.15, 0.1),
+        clearing(middle, gap, 0.7, 0.8, 0.15, 0.1),
         0.1,
         null);
   }
@@ -200,8 +202,8 @@ final class BoathouseScenarios {
         6,
         days(2026, 10, 15, 16, 20),
         1.5,
-        Truth.charring(middle, gap, 0.4, 0.55, 0.16, 0.1),
-        Truth.clearing(middle, gap, 0.7, 0.9, 0.18, 0.1),
+        charring(middle, gap, 0.4, 0.55, 0.16, 0.1),
+        clearing(middle, gap, 0.7, 0.9, 0.18, 0.1),
         0.8,
         null);
   }
@@ -234,8 +236,8 @@ final class BoathouseScenarios {
         5,
         days(2026, 10, 27, 28, 29),
         35000,
-        Truth.charring(middle, gap, 0.3, 0.6, 0.16, 0.1),
-        Truth.clearing(middle, gap, 0.5, 0.7, 0.16, 0.1),
+        charring(middle, gap, 0.3, 0.6, 0.16, 0.1),
+        clearing(middle, gap, 0.5, 0.7, 0.16, 0.1),
         0.1,
         null);
   }
@@ -265,10 +267,33 @@ final class BoathouseScenarios {
         4,
         days(2026, 11, 5),
         1.5,
-        Truth.charring(middle, gap, 0.4, 0.55, 0.15, 0.1),
-        Truth.clearing(middle, gap, 0.7, 0.8, 0.15, 0.1),
+        charring(middle, gap, 0.4, 0.55, 0.15, 0.1),
+        clearing(middle, gap, 0.7, 0.8, 0.15, 0.1),
         0.3,
         null);
+  }
+
+  /**
+   * The char side of a window at two passes: 5 % of patches char at {@code middle e^(gap/2)}.
+   *
+   * @param middle middle of the window in dose per pass, J/cm2
+   * @param gap log ratio of the dose that chars 5 % to the dose that clears 90 %; negative for none
+   */
+  private static Law charring(
+      double middle, double gap, double phi, double psi, double sigma, double omega) {
+    return side(StrictMath.log(middle) + gap / 2, 0.05, phi, psi, sigma, omega);
+  }
+
+  /** The clearing side: 90 % of patches are clear at {@code middle e^(-gap/2)}. */
+  private static Law clearing(
+      double middle, double gap, double phi, double psi, double sigma, double omega) {
+    return side(StrictMath.log(middle) - gap / 2, 0.90, phi, psi, sigma, omega);
+  }
+
+  /** Intensity counts from 1, as a share of the scenario's F0. */
+  private static Law side(
+      double lnDose, double chance, double phi, double psi, double sigma, double omega) {
+    return Law.pinned(lnDose, chance, phi, psi, sigma, omega, Noise.LOGISTIC, 0);
   }
 
   private static List<LocalDate> days(int year, int month, int... days) {

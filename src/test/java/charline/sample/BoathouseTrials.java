@@ -138,11 +138,12 @@ public final class BoathouseTrials {
       int board = index % scenario.boards().size();
       double intensity =
           scenario.rig().intensity(setting.percent(), scenario.repetitionKilohertz());
-      double relative = intensity / scenario.intensity();
+      double lnRelative = StrictMath.log(intensity / scenario.intensity());
+      double lnDose = StrictMath.log(setting.dose());
       int charAt =
-          scenario.charring().firstPass(charShift[board], logistic(), setting.dose(), relative);
+          (int) scenario.charring().firstPass(lnDose, lnRelative, charShift[board], logistic());
       int clearAt =
-          scenario.clearing().firstPass(clearShift[board], logistic(), setting.dose(), relative);
+          (int) scenario.clearing().firstPass(lnDose, lnRelative, clearShift[board], logistic());
       int last = Math.min(scenario.mostPasses(), charAt);
       String person = PEOPLE[(index / 6) % 2];
       boolean tinted = random.nextDouble() < scenario.tint();

@@ -1,5 +1,6 @@
 package charline.sample;
 
+import charline.shops.Law;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -53,8 +54,8 @@ record Scenario(
     int mostPasses,
     List<LocalDate> days,
     double intensity,
-    Truth charring,
-    Truth clearing,
+    Law charring,
+    Law clearing,
     double tint,
     DepthLaw depthLaw) {
   /** A board and its meter reading. */

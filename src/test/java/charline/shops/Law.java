@@ -30,8 +30,18 @@ public record Law(
   /** The ladder of a patch ends far below this. */
   private static final double LN_NEVER = 7;
 
+  /** The same with another even-chance dose. */
+  public Law moved(double lnDose) {
+    return new Law(tau + lnDose, phi, psi, sigma, omega, noise, lnReference);
+  }
+
+  /** ln dose at which the chance at F0 on an average board is a given one, after so many passes. */
+  public double lnDoseAt(double chance, int passes) {
+    return tau + sigma * noise.quantile(chance) - psi * StrictMath.log(passes);
+  }
+
   /** The law with a given chance at an ln dose after two passes at F0 on an average board. */
-  static Law pinned(
+  public static Law pinned(
       double lnDose,
       double chance,
       double phi,
@@ -40,7 +50,7 @@ public record Law(
       double omega,
       Noise noise,
       double lnReference) {
-    double tau = lnDose + psi * Math.log(PINNED_PASSES) - sigma * noise.quantile(chance);
+    double tau = lnDose + psi * StrictMath.log(PINNED_PASSES) - sigma * noise.quantile(chance);
     return new Law(tau, phi, psi, sigma, omega, noise, lnReference);
   }
 
@@ -64,8 +74,8 @@ public record Law(
    * @param board this board's shift in units of omega
    * @param e this patch's draw of the noise
    */
-  double firstPass(double lnDose, double lnIntensity, double board, double e) {
+  public double firstPass(double lnDose, double lnIntensity, double board, double e) {
     double room = tau + omega * board + sigma * e - lnDose - phi * (lnIntensity - lnReference);
-    return room <= 0 ? 1 : Math.ceil(Math.exp(Math.min(LN_NEVER, room / psi)));
+    return room <= 0 ? 1 : StrictMath.ceil(StrictMath.exp(Math.min(LN_NEVER, room / psi)));
   }
 }

@@ -13,7 +13,7 @@ import java.util.Random;
  * @param clearing what is true of clearing
  * @param patches what it burned and saw
  */
-record Shop(Law charring, Law clearing, List<Patch> patches) {
+public record Shop(Law charring, Law clearing, List<Patch> patches) {
   private static final double[] POWERS_PERCENT = {30, 40, 50, 60, 70, 85, 100};
   private static final double[] HANDS_MM_S = {12, 18, 27, 40};
   private static final int MOST_PASSES = 6;
@@ -46,6 +46,11 @@ record Shop(Law charring, Law clearing, List<Patch> patches) {
     return patches;
   }
 
+  /** Power in percent and hand speed in mm/s of a place on the grid. */
+  public static double[] at(int[] place) {
+    return new double[] {POWERS_PERCENT[place[0]], HANDS_MM_S[place[1]]};
+  }
+
   static double[] powersPercent() {
     return POWERS_PERCENT.clone();
   }
@@ -59,7 +64,7 @@ record Shop(Law charring, Law clearing, List<Patch> patches) {
   }
 
   /** Places on the power by hand grid in random order, each once before any twice. */
-  private static List<int[]> settings(int count, Random random) {
+  public static List<int[]> settings(int count, Random random) {
     List<int[]> order = new ArrayList<>();
     while (order.size() < count) {
       List<int[]> grid = new ArrayList<>();

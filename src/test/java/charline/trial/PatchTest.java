@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -53,7 +52,8 @@ class PatchTest {
             () ->
                 Patch.requireFollows("P-0007", reading(2, "char", null), reading(3, "clean", null)))
         .hasMessage(
-            "Char on P-0007 after 2 passes cannot be gone after 3 without a note; say in a note what happened, or amend the earlier reading.");
+            "Char on P-0007 after 2 passes cannot be gone after 3 without a note; say in a note"
+                + " what happened, or amend the earlier reading.");
     Patch.requireFollows(
         "P-0007", reading(2, "char", null), reading(3, "clean", "was soot after all"));
     Patch.requireFollows("P-0007", reading(2, "char", null), reading(3, "char+residue", null));
@@ -92,19 +92,12 @@ class PatchTest {
   }
 
   private static Rig rig(double nanometres, PowerCheck... checks) {
-    return new Rig(
-        new UUID(0, 1),
-        "shop-200",
-        Emission.PULSED,
-        200,
-        nanometres,
-        SpotDefinition.ONE_OVER_E_SQUARED,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        List.of(checks));
+    return RigBuilder.heron(new UUID(0, 1))
+        .bare()
+        .named("shop-200")
+        .wavelengthNanometres(nanometres)
+        .checks(List.of(checks))
+        .build();
   }
 
   /** A data sheet that says 1063.6 nm and one that says 1064 mean the same light. */

@@ -1,8 +1,6 @@
 package charline.trial;
 
-import charline.exposure.Emission;
 import charline.exposure.Settings;
-import charline.exposure.SpotDefinition;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -17,19 +15,11 @@ public final class Pieces {
 
   /** A pulsed rig of 1064 nm whose usual settings are 0.6 mm, 40 kHz, 100 ns and 60 mm. */
   public static Rig rig(int id, String name, double ratedWatts, PowerCheck... checks) {
-    return new Rig(
-        new UUID(1, id),
-        name,
-        Emission.PULSED,
-        ratedWatts,
-        1064,
-        SpotDefinition.ONE_OVER_E_SQUARED,
-        OptionalDouble.of(0.6),
-        OptionalDouble.of(40),
-        OptionalDouble.of(100),
-        OptionalDouble.of(60),
-        Optional.empty(),
-        List.of(checks));
+    return RigBuilder.heron(new UUID(1, id))
+        .named(name)
+        .ratedWatts(ratedWatts)
+        .checks(List.of(checks))
+        .build();
   }
 
   /** A solid board named after its number. */

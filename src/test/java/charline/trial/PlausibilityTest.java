@@ -139,19 +139,14 @@ class PlausibilityTest {
 
   private static Rig rig(
       Emission emission, double watts, double nanometres, double spot, double ns, double width) {
-    return new Rig(
-        new UUID(0, 1),
-        "Heron",
-        emission,
-        watts,
-        nanometres,
-        SpotDefinition.ONE_OVER_E_SQUARED,
-        OptionalDouble.of(spot),
-        OptionalDouble.of(40),
-        OptionalDouble.of(ns),
-        OptionalDouble.of(width),
-        Optional.empty(),
-        List.of());
+    return RigBuilder.heron(new UUID(0, 1))
+        .emission(emission)
+        .ratedWatts(watts)
+        .wavelengthNanometres(nanometres)
+        .spotMillimetres(spot)
+        .pulseNanoseconds(ns)
+        .scanWidthMillimetres(width)
+        .build();
   }
 
   @Test

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -31,7 +32,10 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.interactions.Actions;
 
-/** Whole visits to the bench page of the built jar, in a real browser. */
+/**
+ * Whole visits to the bench page, in a real browser. One browser serves all visits, each in a tab
+ * of its own; visits that do not ask for the jar are served from here.
+ */
 class BenchJourneyTest {
   private static final List<String> SHEETS =
       List.of("latex-on-pine.csv", "varnish-on-ash.csv", "alkyd-on-pine-cw.csv");
@@ -40,11 +44,12 @@ class BenchJourneyTest {
   @TempDir Path folder;
 
   private Path file;
-  private BenchProcess bench;
-  private Browser tablet;
+  private ServedBench bench;
+  private static Browser tablet;
 
   @BeforeAll
   static void import_the_trials_of_the_boathouse() throws Exception {
+    tablet = Browser.open(false);
     Path trials = Path.of("sample-trials").toAbsolutePath();
     List<String> words =
         new ArrayList<>(List.of("--log", samples.resolve("boathouse.db").toString(), "import"));
@@ -58,10 +63,10 @@ class BenchJourneyTest {
 
   @BeforeEach
   void begin() throws IOException {
-    tablet = Browser.open(false).size(820, 1180);
+    tablet.fresh().size(820, 1180);
     file = folder.resolve("boathouse.db");
     Files.copy(samples.resolve("boathouse.db"), file);
-    bench = BenchProcess.serve(file);
+    bench = BenchHere.serve(file);
   }
 
   @AfterEach
@@ -69,7 +74,18 @@ class BenchJourneyTest {
     if (bench != null) {
       bench.close();
     }
-    tablet.close();
+  }
+
+  @AfterAll
+  static void close_the_browser() {
+    if (tablet != null) {
+      tablet.close();
+    }
+  }
+
+  private void serveWithTheJar() throws IOException {
+    bench.close();
+    bench = BenchProcess.serve(file);
   }
 
   private List<PatchEntry> recorded() {
@@ -97,7 +113,8 @@ class BenchJourneyTest {
   }
 
   @Test
-  void three_patches_are_recorded_by_tapping() {
+  void three_patches_are_recorded_by_tapping() throws IOException {
+    serveWithTheJar();
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.untilSays("#live", "at most");
     String before = tablet.text("#live-events");
@@ -719,6 +736,7 @@ class BenchJourneyTest {
 
   @Test
   void an_entry_made_without_connection_waits_survives_and_is_sent_once() throws IOException {
+    serveWithTheJar();
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.untilSays("#live", "at most");
     tablet.connection(false);

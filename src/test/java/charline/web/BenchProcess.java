@@ -14,7 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The built jar serving a log, in a process of its own. */
-final class BenchProcess implements AutoCloseable {
+final class BenchProcess implements ServedBench {
   private static final Pattern ADDRESS = Pattern.compile("is at (http://127\\.0\\.0\\.1:(\\d+)/)");
   private static final Pattern CODE = Pattern.compile("Pairing code, .*: (\\d{4}) (\\d{4})");
 
@@ -87,21 +87,18 @@ final class BenchProcess implements AutoCloseable {
     return builder;
   }
 
-  String address() {
-    return "http://127.0.0.1:" + port + "/";
-  }
-
-  int port() {
+  @Override
+  public int port() {
     return port;
   }
 
-  /** The pairing code that it showed at its start. */
-  String code() {
+  @Override
+  public String code() {
     return code;
   }
 
-  /** The same log on the same port again, after this one has ended. */
-  BenchProcess again() throws IOException {
+  @Override
+  public BenchProcess again() throws IOException {
     close();
     return new BenchProcess(log, options, port);
   }

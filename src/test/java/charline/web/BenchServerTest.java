@@ -3,6 +3,7 @@ package charline.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.cli.Main;
+import charline.fault.FaultFiles;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
@@ -12,6 +13,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -23,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,6 +50,7 @@ class BenchServerTest {
   /** Stands still until it is moved. */
   private static final class Ticking extends Clock {
     private Instant now = Instant.parse("2026-11-02T09:00:00Z");
+    private volatile boolean broken;
 
     @Override
     public ZoneId getZone() {
@@ -60,6 +64,9 @@ class BenchServerTest {
 
     @Override
     public Instant instant() {
+      if (broken) {
+        throw new IllegalStateException("the clock fell off the wall");
+      }
       return now;
     }
   }
@@ -85,7 +92,17 @@ class BenchServerTest {
           .isZero();
     }
     log = Logbook.open(file, clock);
-    server = BenchServer.start(log, new BenchOptions(0, true, "Runa", "test", clock, codes::add));
+    server =
+        BenchServer.start(
+            log,
+            new BenchOptions(
+                0,
+                true,
+                "Runa",
+                "test",
+                clock,
+                codes::add,
+                new FaultFiles(folder.resolve("faults"), "test")));
     name = server.sharedAddresses().get(0).replaceAll("http://|/$", "");
   }
 
@@ -500,7 +517,16 @@ class BenchServerTest {
   @Test
   void a_page_that_is_not_shared_listens_to_this_machine_alone() throws IOException {
     try (BenchServer own =
-        BenchServer.start(log, new BenchOptions(0, false, "Runa", "test", clock, codes::add))) {
+        BenchServer.start(
+            log,
+            new BenchOptions(
+                0,
+                false,
+                "Runa",
+                "test",
+                clock,
+                codes::add,
+                new FaultFiles(folder.resolve("faults"), "test")))) {
       assertThat(own.sharedAddresses()).isEmpty();
       try (Socket socket = new Socket()) {
         String address = name.replaceAll(":\\d+$", "").replaceAll("[\\[\\]]", "");
@@ -510,5 +536,28 @@ class BenchServerTest {
       }
     }
     assertThat(codes).hasSize(1);
+  }
+
+  @Test
+  void a_fault_of_the_program_is_a_500_that_names_the_file_with_the_details() throws IOException {
+    clock.broken = true;
+
+    String live = "/live?" + settings("60%25");
+    Answer page = get(live);
+    Answer json = send("GET " + live, here(), "Accept: application/json\r\n", new byte[0]);
+
+    assertThat(page.status()).isEqualTo(500);
+    assertThat(page.body()).contains("charline has a fault (IllegalStateException)");
+    assertThat(json.status()).isEqualTo(500);
+    assertThat(json.body()).startsWith("{\"sentence\":\"charline has a fault");
+    try (Stream<Path> files = Files.list(folder.resolve("faults"))) {
+      List<Path> all = files.toList();
+      assertThat(all).as("one fault, seen twice").hasSize(1);
+      Path file = all.get(0);
+      assertThat(page.body()).contains(file.toString());
+      assertThat(file)
+          .content()
+          .contains("charline test", "GET /live\n", "fell off the wall", "\tat ");
+    }
   }
 }

@@ -3,6 +3,7 @@ package charline.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.cli.Main;
+import charline.fault.FaultFiles;
 import charline.log.Logbook;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -42,7 +43,17 @@ final class ServedLog implements AutoCloseable {
                 String.join(
                     " ", Arrays.stream(sheets).map("sample-trials/%s.csv"::formatted).toList())));
     log = Logbook.open(file, clock);
-    server = BenchServer.start(log, new BenchOptions(0, false, "Runa", "test", clock, code -> {}));
+    server =
+        BenchServer.start(
+            log,
+            new BenchOptions(
+                0,
+                false,
+                "Runa",
+                "test",
+                clock,
+                code -> {},
+                new FaultFiles(folder.resolve("faults"), "test")));
   }
 
   Logbook log() {

@@ -3,6 +3,7 @@ package charline.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.cli.Main;
+import charline.fault.FaultFiles;
 import charline.log.Filter;
 import charline.log.Finding;
 import charline.log.Logbook;
@@ -64,7 +65,17 @@ class SpoiltRequestPropertyTest {
       assertThat(Main.run(words, nothing, nowhere, System.err, Map.of(), clock)).isZero();
     }
     log = Logbook.open(file, clock);
-    server = BenchServer.start(log, new BenchOptions(0, false, "Runa", "test", clock, code -> {}));
+    server =
+        BenchServer.start(
+            log,
+            new BenchOptions(
+                0,
+                false,
+                "Runa",
+                "test",
+                clock,
+                code -> {},
+                new FaultFiles(folder.resolve("faults"), "test")));
     String host = "127.0.0.1:" + server.port();
     String pulse = answer("GET /pulse HTTP/1.1\r\nHost: %s\r\nConnection: close\r\n\r\n", host);
     Matcher token = Pattern.compile("\"token\":\"([^\"]+)\"").matcher(pulse);

@@ -56,7 +56,8 @@ public final class BenchCommand extends Work {
               desk.person(by),
               Release.version(),
               desk.clock(),
-              code -> say("Pairing code, for one device and ten minutes: " + code));
+              code -> say("Pairing code, for one device and ten minutes: " + code),
+              desk.faultFiles());
       try (BenchServer server = BenchServer.start(log, options)) {
         say("The bench page of " + desk.logFile() + " is at " + server.address());
         server.sharedAddresses().forEach(a -> say("  for paired devices: " + a));

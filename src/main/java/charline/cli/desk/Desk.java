@@ -1,5 +1,6 @@
 package charline.cli.desk;
 
+import charline.fault.FaultFiles;
 import charline.log.Logbook;
 import charline.refusal.Refusal;
 import java.io.IOException;
@@ -62,8 +63,16 @@ public final class Desk {
   }
 
   public Path logFile() {
-    return chosenLog.orElseGet(
-        () -> LogPlace.of(env, System.getProperty("os.name", ""), Path.of(home())));
+    return chosenLog.orElseGet(() -> LogPlace.of(env, system(), Path.of(home())));
+  }
+
+  /** Where the program's own faults are written down. */
+  public FaultFiles faultFiles() {
+    return new FaultFiles(LogPlace.ofFaults(env, system(), Path.of(home())), Release.version());
+  }
+
+  private static String system() {
+    return System.getProperty("os.name", "");
   }
 
   /** The shell's word counts before the system's list of people, as everywhere on Unix. */

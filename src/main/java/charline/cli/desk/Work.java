@@ -14,8 +14,11 @@ public abstract class Work implements Callable<Integer> {
   /** The command was not understood. */
   public static final int USAGE = 2;
 
-  /** The data or the log will not bear it. */
+  /** Bad data or log error. */
   public static final int DATA = 3;
+
+  /** A fault in charline. */
+  public static final int FAULT = 4;
 
   protected final Desk desk;
 

@@ -28,7 +28,7 @@ public final class AllPages {
     var clock = options.clock();
     String person = options.person();
     Pages pages = new Pages(options.shared());
-    new Troubles(pages).add(routes);
+    new Troubles(pages, options.faults()).add(routes);
     Assets.add(routes);
     new DoorPages(door, pages, clock).add(routes);
     new RecordPages(log, models, clock, person, pages).add(routes);

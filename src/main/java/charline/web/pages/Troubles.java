@@ -1,14 +1,17 @@
 package charline.web.pages;
 
+import charline.fault.FaultFiles;
 import charline.refusal.Refusal;
 import charline.web.entry.Doubtful;
 import charline.web.security.Door;
 import charline.web.security.Turned;
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.ContentType;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.UnsupportedCharsetException;
+import java.time.Instant;
 import java.util.Map;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
@@ -21,9 +24,11 @@ final class Troubles {
   private static final int OURS = 500;
 
   private final Pages pages;
+  private final FaultFiles faults;
 
-  Troubles(Pages pages) {
+  Troubles(Pages pages, FaultFiles faults) {
     this.pages = pages;
+    this.faults = faults;
   }
 
   void add(RoutesConfig routes) {
@@ -54,11 +59,14 @@ final class Troubles {
     if (e instanceof HttpException refused) {
       library(ctx, refused.getCode());
     } else {
-      say(
-          ctx,
-          OURS,
-          "Something unforeseen went wrong (%s); nothing was recorded. Try again."
-              .formatted(e.getClass().getSimpleName()));
+      // The system's clock, since that of the page may be what fails.
+      var details = faults.write(e, ctx.method() + " " + ctx.path(), Instant.now());
+      String sentence = FaultFiles.sentence(e, "nothing was recorded", details);
+      try {
+        say(ctx, OURS, sentence);
+      } catch (RuntimeException again) { // what fails may be the page that says so
+        ctx.status(OURS).contentType(ContentType.TEXT_PLAIN).result(sentence);
+      }
     }
   }
 

@@ -1,7 +1,9 @@
 package charline.cli.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -34,5 +36,20 @@ class LogPlaceTest {
         .isEqualTo(Path.of("/roaming/charline/log.db"));
     assertThat(LogPlace.of(Map.of(), "Windows 11", HOME))
         .isEqualTo(HOME.resolve("AppData/Roaming/charline/log.db"));
+  }
+
+  @Test
+  void faults_are_written_into_the_data_folder_wherever_the_log_is() {
+    assertThat(LogPlace.ofFaults(Map.of("CHARLINE_LOG", "/shop/log.db"), "Linux", HOME))
+        .isEqualTo(HOME.resolve(".local/share/charline/faults"));
+    assertThat(LogPlace.ofFaults(Map.of("XDG_DATA_HOME", "/data"), "Linux", HOME))
+        .isEqualTo(Path.of("/data/charline/faults"));
+  }
+
+  @Test
+  void a_variable_that_is_no_path_is_refused() {
+    assertThatThrownBy(() -> LogPlace.of(Map.of("CHARLINE_LOG", "a\0b"), "Linux", HOME))
+        .isInstanceOf(Refusal.class)
+        .hasMessageStartingWith("$CHARLINE_LOG must be a path on this system, not ");
   }
 }

@@ -20,6 +20,7 @@ import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -131,19 +132,7 @@ class MergeTest {
   }
 
   private static Rig rated(Rig rig, double watts) {
-    return new Rig(
-        rig.id(),
-        rig.name(),
-        rig.emission(),
-        watts,
-        rig.wavelengthNanometres(),
-        rig.spotDefinition(),
-        rig.spotMillimetres(),
-        rig.repetitionKilohertz(),
-        rig.pulseNanoseconds(),
-        rig.scanWidthMillimetres(),
-        rig.lens(),
-        rig.checks());
+    return RigBuilder.like(rig).ratedWatts(watts).build();
   }
 
   @Test

@@ -25,6 +25,7 @@ import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.Tone;
 import charline.trial.WoodForm;
 import java.nio.file.Files;
@@ -167,38 +168,26 @@ class RoundTripPropertyTest {
   }
 
   private static Rig with(Rig rig, UUID id, List<PowerCheck> checks) {
-    return new Rig(
-        id,
-        rig.name(),
-        rig.emission(),
-        rig.ratedWatts(),
-        rig.wavelengthNanometres(),
-        rig.spotDefinition(),
-        rig.spotMillimetres(),
-        rig.repetitionKilohertz(),
-        rig.pulseNanoseconds(),
-        rig.scanWidthMillimetres(),
-        rig.lens(),
-        checks);
+    return RigBuilder.like(rig).id(id).checks(checks).build();
   }
 
   private static void addRigs(Logbook log, Random random) {
     for (int i = 0; i < 3; i++) {
       boolean pulsed = random.nextBoolean();
       Rig rig =
-          new Rig(
-              log.newId(),
-              NAMES[random.nextInt(NAMES.length)].strip() + " r" + i,
-              pulsed ? Emission.PULSED : Emission.CONTINUOUS,
-              100 + 200 * random.nextDouble(),
-              1000 + random.nextInt(640) / 10.0,
-              SpotDefinition.values()[random.nextInt(SpotDefinition.values().length)],
-              maybe(random, random.nextDouble()),
-              pulsed ? maybe(random, 20 + random.nextInt(100) / 3.0) : OptionalDouble.empty(),
-              OptionalDouble.empty(),
-              maybe(random, 60.5),
-              maybeWord(random),
-              List.of());
+          RigBuilder.heron(log.newId())
+              .named(NAMES[random.nextInt(NAMES.length)].strip() + " r" + i)
+              .emission(pulsed ? Emission.PULSED : Emission.CONTINUOUS)
+              .ratedWatts(100 + 200 * random.nextDouble())
+              .wavelengthNanometres(1000 + random.nextInt(640) / 10.0)
+              .spotMeans(SpotDefinition.values()[random.nextInt(SpotDefinition.values().length)])
+              .spotMillimetres(maybe(random, random.nextDouble()))
+              .repetitionKilohertz(
+                  pulsed ? maybe(random, 20 + random.nextInt(100) / 3.0) : OptionalDouble.empty())
+              .pulseNanoseconds(OptionalDouble.empty())
+              .scanWidthMillimetres(maybe(random, 60.5))
+              .lens(maybeWord(random))
+              .build();
       log.add(rig, "Runa");
     }
     for (Rig rig : log.rigs()) {

@@ -3,19 +3,17 @@ package charline.log.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import charline.exposure.Emission;
 import charline.exposure.SpotDefinition;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.refusal.Refusal;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -67,21 +65,7 @@ class SampleSheetsTest {
   void the_sheet_of_the_reference_posterior_is_taken() {
     Path sheet = Path.of("src/test/resources/reference/posterior-passes-to-event/trials.csv");
     try (Logbook log = open()) {
-      log.add(
-          new Rig(
-              log.newId(),
-              "rig-200",
-              Emission.PULSED,
-              200,
-              1064,
-              SpotDefinition.ONE_OVER_E_SQUARED,
-              OptionalDouble.of(0.6),
-              OptionalDouble.of(40),
-              OptionalDouble.of(100),
-              OptionalDouble.of(60),
-              Optional.empty(),
-              List.of()),
-          "sim");
+      log.add(RigBuilder.heron(log.newId()).named("rig-200").build(), "sim");
       ImportResult result =
           new TrialSheetImporter(log, SheetBench.CLOCK).add(TrialSheet.read(sheet), false);
       assertThat(result).isEqualTo(new ImportResult(114, 585, 18, 6, 0));

@@ -1,11 +1,11 @@
 package charline.log.sheet;
 
 import charline.exposure.Emission;
-import charline.exposure.SpotDefinition;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -13,7 +13,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A log of the boathouse with its rigs, and sheets to bring into it. */
@@ -38,19 +37,15 @@ final class SheetBench implements AutoCloseable {
       Double rate,
       Double pulse,
       Double width) {
-    return new Rig(
-        log.newId(),
-        name,
-        emission,
-        watts,
-        1064,
-        SpotDefinition.ONE_OVER_E_SQUARED,
-        number(spot),
-        number(rate),
-        number(pulse),
-        number(width),
-        Optional.empty(),
-        List.of());
+    return RigBuilder.heron(log.newId())
+        .named(name)
+        .emission(emission)
+        .ratedWatts(watts)
+        .spotMillimetres(number(spot))
+        .repetitionKilohertz(number(rate))
+        .pulseNanoseconds(number(pulse))
+        .scanWidthMillimetres(number(width))
+        .build();
   }
 
   private static OptionalDouble number(Double value) {

@@ -1,6 +1,5 @@
 package charline.model.check;
 
-import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -15,6 +14,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.trial.WoodForm;
 import java.nio.charset.StandardCharsets;
@@ -34,20 +34,7 @@ final class InventedStratum {
   private static final OffsetDateTime NOON = OffsetDateTime.parse("2026-06-01T12:00:00Z");
   private static final Finish FINISH =
       new Finish(id("finish"), "boathouse door", "latex", List.of());
-  private static final Rig RIG =
-      new Rig(
-          id("rig"),
-          "rig",
-          Emission.PULSED,
-          200,
-          1064,
-          SpotDefinition.ONE_OVER_E_SQUARED,
-          OptionalDouble.of(0.6),
-          OptionalDouble.of(40),
-          OptionalDouble.of(100),
-          OptionalDouble.of(60),
-          Optional.empty(),
-          List.of());
+  private static final Rig RIG = RigBuilder.heron(id("rig")).named("rig").build();
 
   /** Noise of a patch, in units of sigma. */
   interface Noise {

@@ -1,6 +1,5 @@
 package charline.model.classical;
 
-import charline.exposure.Emission;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -14,6 +13,7 @@ import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.trial.WoodForm;
 import java.nio.charset.StandardCharsets;
@@ -97,19 +97,14 @@ final class Bench {
   }
 
   private static Rig rig() {
-    return new Rig(
-        id("rig"),
-        "heron",
-        Emission.PULSED,
-        300,
-        1064,
-        SpotDefinition.ONE_OVER_E_SQUARED,
-        OptionalDouble.of(SPOT_MM),
-        OptionalDouble.of(REP_KHZ),
-        OptionalDouble.empty(),
-        OptionalDouble.of(WIDTH_MM),
-        Optional.empty(),
-        List.of());
+    return RigBuilder.heron(id("rig"))
+        .named("heron")
+        .ratedWatts(300)
+        .spotMillimetres(SPOT_MM)
+        .repetitionKilohertz(REP_KHZ)
+        .pulseNanoseconds(OptionalDouble.empty())
+        .scanWidthMillimetres(WIDTH_MM)
+        .build();
   }
 
   private static UUID id(String name) {

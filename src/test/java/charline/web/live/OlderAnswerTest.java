@@ -3,6 +3,7 @@ package charline.web.live;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.cli.Main;
+import charline.fault.FaultFiles;
 import charline.log.Logbook;
 import charline.model.Fitter;
 import charline.model.Trials;
@@ -65,7 +66,17 @@ class OlderAnswerTest {
     Door door = new Door(false, CLOCK, code -> {});
     AllPages pages =
         new AllPages(
-            log, models, door, new BenchOptions(0, false, "Runa", "test", CLOCK, code -> {}));
+            log,
+            models,
+            door,
+            new BenchOptions(
+                0,
+                false,
+                "Runa",
+                "test",
+                CLOCK,
+                code -> {},
+                new FaultFiles(folder.resolve("faults"), "test")));
     javalin =
         Javalin.create(
                 config -> {

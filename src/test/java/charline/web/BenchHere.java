@@ -1,0 +1,61 @@
+package charline.web;
+
+import charline.fault.FaultFiles;
+import charline.log.Logbook;
+import java.nio.file.Path;
+import java.time.Clock;
+
+/**
+ * A bench page served by the test's own process, which is warm: the visits start at once. That the
+ * jar serves the same is for {@link BenchProcess} to show.
+ */
+final class BenchHere implements ServedBench {
+  private final Path file;
+  private final Logbook log;
+  private final BenchServer server;
+
+  private BenchHere(Path file, int port) {
+    this.file = file;
+    Clock clock = Clock.systemDefaultZone();
+    log = Logbook.open(file, clock);
+    server =
+        BenchServer.start(
+            log,
+            new BenchOptions(
+                port,
+                false,
+                "Runa",
+                "test",
+                clock,
+                code -> {},
+                new FaultFiles(file.resolveSibling("faults"), "test")));
+  }
+
+  /** Serves a log on a free port. */
+  static BenchHere serve(Path file) {
+    return new BenchHere(file, 0);
+  }
+
+  @Override
+  public int port() {
+    return server.port();
+  }
+
+  @Override
+  public String code() {
+    return "";
+  }
+
+  @Override
+  public BenchHere again() {
+    int port = port();
+    close();
+    return new BenchHere(file, port);
+  }
+
+  @Override
+  public void close() {
+    server.close();
+    log.close();
+  }
+}
