@@ -39,6 +39,13 @@ public final class Strata {
     return byStratum;
   }
 
+  /** Patches of a stratum, which may pool the woods; none where there is no such stratum. */
+  public List<Patch> of(Stratum stratum) {
+    return stratum.wood().equals(Stratum.ANY_WOOD)
+        ? patches.stream().filter(p -> Stratum.of(p).overAllWoods().equals(stratum)).toList()
+        : byStratum.getOrDefault(stratum, List.of());
+  }
+
   /** Patches of one coating family on one wood, or on all woods pooled, by kind of light. */
   Map<Stratum, List<Patch>> of(FamilyAndWood about) {
     if (!about.anyWood()) {

@@ -11,7 +11,6 @@ import charline.pooling.Yard;
 import charline.refusal.Refusal;
 import charline.shops.Law;
 import charline.shops.ShopBench;
-import charline.stat.Smooth;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.trial.Coat;
 import charline.trial.Patch;

@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
     description =
         "Prints a text file: one line for each parameter of the burn-onset (char) and removal"
             + " (clearing) models, doses in J/cm2, with the reason for it. Kept as a file and"
-            + " changed, it may be given with --prior.",
+            + " changed, it may be given to any question about trials.",
     footer = {"", "Example:", "  charline prior"})
 public final class PriorShow extends Work {
   public PriorShow(Desk desk) {

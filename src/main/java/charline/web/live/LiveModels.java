@@ -121,7 +121,7 @@ public final class LiveModels implements AutoCloseable {
    */
   public Behind behind(LiveForecast models) {
     Trials trials = models.trials();
-    return Behind.of(trials.patches(), shelf().strata().getOrDefault(trials.stratum(), List.of()));
+    return Behind.of(trials.patches(), shelf().trials().of(trials.stratum()));
   }
 
   /** What the log holds now. */
@@ -144,8 +144,8 @@ public final class LiveModels implements AutoCloseable {
 
   /** The same for a request that saw the log as it was then; never older than others saw it. */
   Known of(Shelf seen, Stratum stratum, boolean acceptTint, Duration patience) {
-    List<Patch> patches = seen.strata().get(stratum);
-    if (patches == null) {
+    List<Patch> patches = seen.trials().of(stratum);
+    if (patches.isEmpty()) {
       return new Known(Optional.empty(), false);
     }
     Subject subject = new Subject(stratum, acceptTint);

@@ -3,6 +3,7 @@ package charline.web.pages;
 import charline.answer.Answers;
 import charline.answer.FixedKnobs;
 import charline.answer.Light;
+import charline.answer.Strata;
 import charline.answer.TrialCase;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
@@ -128,7 +129,7 @@ public final class WindowPages {
 
   /** Trials with different light are never judged together: the person says which. */
   private void chooseLight(Context ctx, String path, List<Stratum> candidates) {
-    Map<Stratum, List<Patch>> strata = models.shelf().strata();
+    Strata trials = models.shelf().trials();
     pages.send(
         ctx,
         "window-light",
@@ -141,7 +142,7 @@ public final class WindowPages {
                         new LightChoice(
                             path + "?" + Links.of(stratum) + rest(ctx),
                             stratum.words(),
-                            strata.getOrDefault(stratum, List.of()).size()))
+                            trials.of(stratum).size()))
                 .toList()));
   }
 

@@ -1,0 +1,337 @@
+package charline.answer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import charline.cli.Main;
+import charline.drift.Validity;
+import charline.exposure.Emission;
+import charline.log.Logbook;
+import charline.model.Coating;
+import charline.model.Event;
+import charline.model.Fitter;
+import charline.model.Prior;
+import charline.model.classical.ClassicalFit;
+import charline.model.classical.ClassicalRegression;
+import charline.model.classical.Method;
+import charline.plan.Site;
+import charline.quote.Quoting;
+import charline.refusal.Missing;
+import charline.refusal.Refusal;
+import charline.trial.Patch;
+import charline.trial.Stratum;
+import charline.trial.Tone;
+import charline.window.Asked;
+import charline.window.SpeedKnob;
+import charline.window.WindowFinder;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Questions to a log of the boathouse's trials. */
+class AnswersTest {
+  private static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2026-11-01T09:00:00Z"), ZoneOffset.UTC);
+  private static final OffsetDateTime NOW = OffsetDateTime.now(CLOCK);
+  private static final TrialQuestion LATEX = TrialQuestion.about("latex", "pine");
+  private static final TrialQuestion ALKYD = TrialQuestion.about("alkyd", Stratum.ANY_WOOD);
+  private static final PatchesWanted TWO = new PatchesWanted(2, Site.OFFCUT, List.of());
+
+  /** A person who is nearly sure that wood takes ten times the usual dose. */
+  private static final Priors BOLD =
+      Priors.USUAL.withCharring(
+          new Prior(
+              new Prior.Normal(Math.log(300), 0.05),
+              Priors.USUAL.charring().phi(),
+              Priors.USUAL.charring().psi(),
+              Priors.USUAL.charring().lnSigma(),
+              Priors.USUAL.charring().omegaScale()));
+
+  @TempDir static Path folder;
+  private static Logbook log;
+  private static Answers answers;
+
+  @BeforeAll
+  static void import_the_boathouse() {
+    Path file = folder.resolve("boathouse.db");
+    PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
+    String sheets = "sample-trials/";
+    int code =
+        Main.run(
+            ("--log %s import %2$slatex-on-pine.csv %2$salkyd-on-pine-cw.csv"
+                    + " %2$salkyd-on-plywood.csv %2$sclear-coat-on-larch.csv"
+                    + " --rigs %2$srigs.csv --power-checks %2$spower-checks.csv")
+                .formatted(file, sheets)
+                .split(" "),
+            new ByteArrayInputStream(new byte[0]),
+            nowhere,
+            nowhere,
+            Map.of(),
+            CLOCK);
+    assertThat(code).isZero();
+    log = Logbook.open(file, CLOCK);
+    answers = Answers.of(log, NOW);
+  }
+
+  @AfterAll
+  static void close() {
+    log.close();
+  }
+
+  @Test
+  void trials_with_several_kinds_of_light_are_never_chosen_for_the_person() {
+    List<Stratum> candidates = answers.candidates(ALKYD);
+    assertThat(candidates)
+        .extracting(Stratum::emission)
+        .containsExactlyInAnyOrder(Emission.PULSED, Emission.CONTINUOUS);
+
+    Refusal refusal = catchThrowableOfType(Refusal.class, () -> answers.choose(ALKYD));
+    assertThat(refusal.missing()).contains(Missing.LIGHT);
+    assertThat(refusal.getMessage()).contains("pulsed 1064 nm", "cw 1080 nm");
+
+    for (Stratum stratum : candidates) {
+      TrialCase chosen = answers.choose(ALKYD.with(Light.of(stratum)));
+      assertThat(chosen.trials().stratum()).isEqualTo(stratum);
+      assertThat(answers.choose(ALKYD.onRig(chosen.bench().rig().name())).trials())
+          .isEqualTo(chosen.trials());
+    }
+  }
+
+  @Test
+  void what_was_never_tried_is_not_found_and_the_log_says_what_was() {
+    assertThatThrownBy(() -> answers.choose(TrialQuestion.about("latex", "oak")))
+        .isInstanceOfSatisfying(
+            Refusal.class, e -> assertThat(e.kind()).isEqualTo(Refusal.Kind.NOTHING_FOUND))
+        .hasMessageStartingWith("No patch of latex over oak is in the log; it has ")
+        .hasMessageContaining("latex on pine, pulsed 1064 nm (24 patches)");
+    assertThatThrownBy(() -> answers.choose(LATEX.with(new Light(Emission.CONTINUOUS, 1080))))
+        .hasMessageStartingWith(
+            "latex over pine was not tried with light of that kind (cw, 1080 nm)");
+  }
+
+  @Test
+  void no_refusal_names_an_option_or_a_command_of_a_face() {
+    Logbook empty = Logbook.open(folder.resolve("empty.db"), CLOCK);
+    try (empty) {
+      Answers none = Answers.of(empty, NOW);
+      List<Refusal> refusals =
+          List.of(
+              catchThrowableOfType(Refusal.class, () -> answers.choose(ALKYD)),
+              catchThrowableOfType(Refusal.class, () -> none.windows(TrialQuestion.OF_ALL)),
+              catchThrowableOfType(Refusal.class, () -> none.choose(LATEX)),
+              catchThrowableOfType(Refusal.class, () -> none.next(LATEX, TWO)),
+              catchThrowableOfType(
+                  Refusal.class, () -> answers.next(TrialQuestion.about("shellac", "oak"), TWO)));
+      assertThat(refusals).extracting(Throwable::getMessage).noneMatch(m -> m.contains("--"));
+      assertThat(refusals).extracting(Throwable::getMessage).noneMatch(m -> m.contains("`"));
+      assertThat(refusals)
+          .extracting(Refusal::missing)
+          .containsExactly(
+              Optional.of(Missing.LIGHT),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.of(Missing.ANY_RIG),
+              Optional.of(Missing.RIG));
+    }
+  }
+
+  @Test
+  void knobs_that_the_question_fixes_take_the_place_of_the_usual_ones() {
+    TrialCase usual = answers.choose(LATEX);
+    TrialCase fixed =
+        answers.choose(
+            LATEX.with(
+                new FixedKnobs(
+                    OptionalDouble.of(0.8),
+                    OptionalDouble.empty(),
+                    OptionalDouble.of(120),
+                    OptionalDouble.of(45),
+                    OptionalDouble.empty())));
+    assertThat(fixed.bench().spot().diameterMillimetres()).isEqualTo(0.8);
+    assertThat(fixed.bench().pulses().orElseThrow().repetitionKilohertz())
+        .isEqualTo(usual.bench().pulses().orElseThrow().repetitionKilohertz());
+    assertThat(fixed.bench().pulses().orElseThrow().durationNanoseconds()).hasValue(120);
+    assertThat(fixed.bench().speed()).isEqualTo(new SpeedKnob(SpeedKnob.Kind.HAND, 45));
+    assertThatThrownBy(
+            () ->
+                answers.choose(
+                    ALKYD
+                        .with(new Light(Emission.CONTINUOUS, 1080))
+                        .with(
+                            new FixedKnobs(
+                                OptionalDouble.empty(),
+                                OptionalDouble.of(40),
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty()))))
+        .isInstanceOf(Refusal.class)
+        .hasMessageEndingWith("so it takes neither a repetition rate nor a pulse duration.");
+  }
+
+  @Test
+  void pooled_trials_stay_in_the_order_of_burning() {
+    Strata strata = Strata.of(log);
+    Stratum pooled = answers.candidates(ALKYD).get(0);
+    List<Patch> patches = strata.of(pooled);
+    assertThat(patches).isNotEmpty().isSubsetOf(strata.patches());
+    assertThat(patches.stream().map(strata.patches()::indexOf).toList()).isSorted();
+    assertThat(answers.choose(ALKYD.with(Light.of(pooled))).trials().patches()).isEqualTo(patches);
+    assertThat(new Strata(List.of()).of(pooled)).isEmpty();
+  }
+
+  @Test
+  void a_window_comes_with_all_that_goes_with_it() {
+    WindowAnswer window = answers.window(LATEX.withJobArea(OptionalDouble.of(4.5)));
+    TrialCase subject = window.subject();
+
+    assertThat(window.isWindow()).isTrue();
+    assertThat(window.found().chosen())
+        .isEqualTo(
+            WindowFinder.withDefaults()
+                .recommend(subject.trials(), subject.bench(), Asked.USUAL)
+                .chosen());
+    assertThat(window.job().orElseThrow().areaSquareMetres()).isEqualTo(4.5);
+    assertThat(window.applicability().validity())
+        .isEqualTo(Validity.of(subject.bench().rig(), subject.trials(), Fitter.withDefaults()));
+    assertThat(window.cautions()).isNotEmpty().doesNotHaveDuplicates();
+    Patch first = subject.trials().patches().get(0);
+    assertThat(window.cautions())
+        .containsAll(log.cautions(first.finish(), first.board(), Emission.PULSED));
+    assertThat(window.offer()).as("24 patches are enough of its own").isEmpty();
+
+    PriorSensitivity priors = answers.priorSensitivity(window);
+    assertThat(priors.found()).isSameAs(window.found());
+    assertThat(priors.halfAsSure().charFit().orElseThrow().tau())
+        .isNotEqualTo(window.found().charFit().orElseThrow().tau());
+  }
+
+  @Test
+  void few_patches_are_offered_what_others_could_lend_unless_they_borrow() {
+    List<Patch> all = Strata.of(log).patches();
+    List<Patch> few = new ArrayList<>(all);
+    few.removeAll(all.stream().filter(p -> p.finish().family().equals("latex")).skip(10).toList());
+    Answers fewer = new Answers(log, log.rigs(), new Strata(few), NOW);
+    WindowAnswer alone = fewer.window(LATEX);
+    int own = alone.subject().trials().patches().size();
+    assertThat(own).isEqualTo(10);
+    BorrowOffer offer = alone.offer().orElseThrow();
+    assertThat(offer.patches())
+        .isEqualTo(
+            (int)
+                few.stream()
+                    .filter(p -> p.rig().emission() == Emission.PULSED)
+                    .filter(p -> !p.finish().family().equals("latex"))
+                    .count());
+
+    TrialQuestion borrowing = LATEX.borrowing(true);
+    assertThat(fewer.window(borrowing).offer()).isEmpty();
+    assertThat(fewer.onset(borrowing).fit().borrowed()).isPresent();
+    assertThat(fewer.next(borrowing, TWO).next().window().orElseThrow().charFit().orElseThrow())
+        .satisfies(fit -> assertThat(fit.borrowed()).isPresent());
+  }
+
+  @Test
+  void every_kind_of_question_starts_from_the_priors_that_it_brings() {
+    TrialQuestion bold = LATEX.with(BOLD);
+    double usual = answers.onset(LATEX).fit().tau().median();
+
+    double onset = answers.onset(bold).fit().tau().median();
+    assertThat(onset).isGreaterThan(usual + 0.5);
+    assertThat(answers.quote(bold, Quoting.usual(4.5)).window().found().charFit().orElseThrow())
+        .satisfies(fit -> assertThat(fit.tau().median()).isEqualTo(onset));
+    assertThat(answers.next(bold, TWO).next().window().orElseThrow().charFit().orElseThrow())
+        .satisfies(fit -> assertThat(fit.tau().median()).isEqualTo(onset));
+    ClassicalRegression firth = new ClassicalRegression(Method.FIRTH, 0.05, 0.9);
+    assertThat(answers.classical(bold, Event.CHAR, firth).comparison().orElseThrow())
+        .isNotEqualTo(answers.classical(LATEX, Event.CHAR, firth).comparison().orElseThrow());
+    assertThat(answers.classical(bold, Event.CHAR, firth).outcome())
+        .as("a classical fit has no priors")
+        .isInstanceOfSatisfying(
+            ClassicalFit.class,
+            fit ->
+                assertThat(fit.coefficients())
+                    .isEqualTo(
+                        ((ClassicalFit) answers.classical(LATEX, Event.CHAR, firth).outcome())
+                            .coefficients()));
+  }
+
+  @Test
+  void removal_is_for_the_coat_that_was_asked_for() {
+    Coating dark = new Coating(Optional.of(Tone.DARK), OptionalDouble.empty());
+    assertThatThrownBy(() -> answers.removal(LATEX.with(dark)))
+        .isInstanceOf(Refusal.class)
+        .hasMessageStartingWith("The tone must be one that was tried, not dark");
+
+    RemovalAnswer removal =
+        answers.removal(LATEX.with(new Coating(Optional.of(Tone.PALE), OptionalDouble.empty())));
+    assertThat(removal.model().fit().coat().tone()).contains(Tone.PALE);
+    assertThat(removal.rates()).hasSizeBetween(1, 5);
+    assertThat(removal.rates())
+        .isSortedAccordingTo(
+            (a, b) ->
+                Double.compare(a.exposure().doseJoulesPerCm2(), b.exposure().doseJoulesPerCm2()));
+    assertThat(removal.coatMicrometres()).isPresent();
+    RemovalRate rate = removal.rates().get(0);
+    assertThat(rate.perPassMicrometres().getAsDouble() * rate.median().median())
+        .isCloseTo(
+            removal.coatMicrometres().getAsDouble(), org.assertj.core.data.Offset.offset(1e-9));
+  }
+
+  @Test
+  void where_nothing_was_burned_the_first_patches_are_for_the_rig_that_was_named() {
+    NextAnswer next = answers.next(TrialQuestion.about("shellac", "oak").onRig("heron"), TWO);
+    assertThat(next.tried()).isEmpty();
+    assertThat(next.next().suggestions()).hasSize(2);
+    assertThat(next.stratum()).isEqualTo(new Stratum("shellac", "oak", Emission.PULSED, 1064));
+  }
+
+  @Test
+  void every_stratum_is_answered_as_if_asked_alone() {
+    List<Patch> some = new ArrayList<>(Strata.of(log).patches());
+    some.removeIf(p -> p.finish().family().equals("clear coat"));
+    some.removeIf(p -> p.board().wood().equals("plywood"));
+    Answers answers = new Answers(log, log.rigs(), new Strata(some), NOW);
+    AllWindows all = answers.windows(TrialQuestion.OF_ALL);
+    assertThat(all.skipped()).isEmpty();
+    assertThat(all.answers()).hasSize(2);
+    List<Integer> sizes =
+        all.answers().stream().map(a -> a.subject().trials().patches().size()).toList();
+    assertThat(sizes).isSortedAccordingTo(Collections.reverseOrder());
+    WindowAnswer latex =
+        all.answers().stream()
+            .filter(a -> a.found().stratum().family().equals("latex"))
+            .findAny()
+            .orElseThrow();
+    assertThat(latex.found().chosen()).isEqualTo(answers.window(LATEX).found().chosen());
+    assertThat(answers.windows(TrialQuestion.OF_ALL.with(new Light(Emission.CONTINUOUS, 1080))))
+        .satisfies(
+            cw ->
+                assertThat(cw.answers())
+                    .extracting(a -> a.found().stratum().emission())
+                    .containsOnly(Emission.CONTINUOUS));
+  }
+
+  @Test
+  void drift_is_asked_of_a_rig_by_its_name() {
+    assertThat(answers.drift("heron").rig().name()).isEqualTo("heron");
+    assertThatThrownBy(() -> answers.drift("herom"))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("heron");
+  }
+}
