@@ -68,10 +68,10 @@ public final class Figures {
         : UNKNOWN;
   }
 
-  /** With a number of significant digits, trailing zeros kept: 0.60, 14.0, 1200. */
+  /** With a number of significant digits, zeros that rounding left kept: 0.60, 14, 1200. */
   public static String significant(double value, int digits) {
     return Double.isFinite(value)
-        ? decimal(value).round(new MathContext(digits, RoundingMode.HALF_UP)).toPlainString()
+        ? new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP)).toPlainString()
         : UNKNOWN;
   }
 

@@ -7,7 +7,6 @@ import charline.exposure.Emission;
 import charline.plan.NextPatches;
 import charline.plan.Planner;
 import charline.plan.Site;
-import charline.refusal.Refusal;
 import charline.trial.Stratum;
 import charline.window.Asked;
 import charline.window.Bench;
@@ -69,7 +68,7 @@ class BenchListGoldenTest {
   void every_patch_needs_its_code() {
     NextPatches next = threePatches();
 
-    assertThatExceptionOfType(Refusal.class)
+    assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> new BenchList(LATEX, next, List.of("P-0051"), Boathouse.STAMP))
         .withMessage("A bench list needs one code for each patch, not 1 for 3.");
   }
