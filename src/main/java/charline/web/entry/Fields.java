@@ -3,11 +3,10 @@ package charline.web.entry;
 import charline.refusal.Refusal;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /** The named values of an entry as a device sent it. */
@@ -15,25 +14,21 @@ public final class Fields {
   private static final int LONGEST_LINE = 120;
   private static final int LONGEST_NOTE = 4000;
 
-  private final Map<String, Object> values;
+  private final Function<String, Object> values;
 
-  Fields(Map<String, Object> values) {
+  private Fields(Function<String, Object> values) {
     this.values = values;
   }
 
-  /** The values of some names, as a form or an address gives them. */
-  public static Fields of(UnaryOperator<String> value, String... names) {
-    Map<String, Object> values = new HashMap<>();
-    for (String name : names) {
-      values.put(name, value.apply(name));
-    }
-    return new Fields(values);
+  /** The values that a form or an address gives. */
+  public static Fields of(UnaryOperator<String> value) {
+    return new Fields(value::apply);
   }
 
   /** Reads a JSON object. */
   public static Fields parse(String json) {
     try {
-      return new Fields(Objects.requireNonNull(JSON.std.mapFrom(json)));
+      return new Fields(Objects.requireNonNull(JSON.std.mapFrom(json))::get);
     } catch (IOException | RuntimeException e) {
       throw Refusal.usage(
           "An entry must be a JSON object; what came could not be read. Load the page again.", e);
@@ -51,7 +46,7 @@ public final class Fields {
   }
 
   private String text(String name, int longest) {
-    Object value = values.get(name);
+    Object value = values.apply(name);
     if (value == null || value.toString().isBlank()) {
       return null;
     }

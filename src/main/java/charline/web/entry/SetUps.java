@@ -17,9 +17,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -27,10 +25,6 @@ import java.util.function.UnaryOperator;
 /** Sets up what patches are burned with and on, from the named values of a form. */
 public final class SetUps {
   private static final int MOST_COATS = 6;
-  private static final String[] NAMES = {
-    "name", "kind", "rated", "wavelength", "spot", "spot_means", "rep", "pulse", "width", "lens",
-    "sure", "rig", "percent", "metered", "wood", "form", "condition", "moisture", "job", "family"
-  };
 
   private final Logbook log;
   private final Clock clock;
@@ -42,7 +36,7 @@ public final class SetUps {
 
   /** Sets up a rig. */
   public void rig(UnaryOperator<String> form, String by) {
-    Fields f = fields(form);
+    Fields f = Fields.of(form);
     Emission emission = Emission.ofWord(f.need("kind", "The kind of laser"));
     boolean pulsed = emission == Emission.PULSED;
     Rig rig =
@@ -64,7 +58,7 @@ public final class SetUps {
 
   /** Records a metered power, as of now. */
   public void check(UnaryOperator<String> form, String by) {
-    Fields f = fields(form);
+    Fields f = Fields.of(form);
     Rig rig = log.rig(f.need("rig", "The rig"));
     PowerCheck check =
         new PowerCheck(
@@ -77,7 +71,7 @@ public final class SetUps {
 
   /** Sets up a board. */
   public void board(UnaryOperator<String> form, String by) {
-    Fields f = fields(form);
+    Fields f = Fields.of(form);
     Board board =
         new Board(
             log.newId(),
@@ -92,7 +86,7 @@ public final class SetUps {
 
   /** Sets up a finish: coats 1, 2, ..., outermost first; a coat without family is left out. */
   public void finish(UnaryOperator<String> form, String by) {
-    Fields f = fields(form);
+    Fields f = Fields.of(form);
     List<Coat> coats = new ArrayList<>();
     for (int i = 1; i <= MOST_COATS; i++) {
       String family = f.line("coat" + i);
@@ -113,19 +107,6 @@ public final class SetUps {
 
   private Setup setup(Fields f, String by) {
     return new Setup(log, Doubtful.unless(f.yes("sure")), by);
-  }
-
-  private static Fields fields(UnaryOperator<String> form) {
-    Map<String, Object> values = new HashMap<>();
-    for (String name : NAMES) {
-      values.put(name, form.apply(name));
-    }
-    for (int i = 1; i <= MOST_COATS; i++) {
-      for (String part : List.of("coat", "tone", "thickness")) {
-        values.put(part + i, form.apply(part + i));
-      }
-    }
-    return new Fields(values);
   }
 
   private static double measure(String text, Quantity quantity) {

@@ -75,7 +75,7 @@ final class EntryPages {
     if (content.length > Photos.MOST_BYTES) {
       throw new Turned(413, Photos.TOO_LARGE);
     }
-    Fields fields = Fields.of(ctx::queryParam, "id", "patch", "by");
+    Fields fields = Fields.of(ctx::queryParam);
     Photo photo =
         photos.keep(
             fields.id("id"),
