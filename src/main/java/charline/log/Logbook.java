@@ -26,7 +26,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 
 /**
@@ -51,7 +50,7 @@ public final class Logbook implements AutoCloseable {
   private final ReadingTable readings;
   private final PhotoTable photos;
   private final Reference reference;
-  private final NameRules names;
+  private final NamedRows named;
 
   private Logbook(Database database, Clock clock) {
     this.database = database;
@@ -67,7 +66,7 @@ public final class Logbook implements AutoCloseable {
     amendment = new Amendment(patches, readings);
     photos = new PhotoTable(database);
     reference = new Reference(database);
-    names = new NameRules(database);
+    named = new NamedRows(database);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -135,7 +134,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a rig with its power checks. */
   public void add(Rig rig, String by) {
-    recording("rig", rig.name(), () -> rigs.add(rig, now(), person(by)));
+    named.add("rig", rig.name(), () -> rigs.add(rig, now(), person(by)));
   }
 
   /** Records a metered power. Patches burned from then on, already recorded or not, follow it. */
@@ -149,7 +148,11 @@ public final class Logbook implements AutoCloseable {
 
   /** Replaces what is recorded of a rig, its checks left as they are. */
   public void amend(Rig rig, String by, String why) {
-    amending("rig", rig.id(), rig.name(), by, why, () -> rigs.amend(rig));
+    history.amending(
+        now(),
+        person(by),
+        reason(why),
+        () -> named.amend("rig", rig.id(), rig.name(), () -> rigs.amend(rig)));
   }
 
   /** All boards, by name. */
@@ -166,12 +169,16 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a board; its wood must be a word of {@link #woods}. */
   public void add(Board board, String by) {
-    recording("board", board.name(), () -> boards.add(board, now(), person(by)));
+    named.add("board", board.name(), () -> boards.add(board, now(), person(by)));
   }
 
   /** Replaces what is recorded of a board. */
   public void amend(Board board, String by, String why) {
-    amending("board", board.id(), board.name(), by, why, () -> boards.amend(board));
+    history.amending(
+        now(),
+        person(by),
+        reason(why),
+        () -> named.amend("board", board.id(), board.name(), () -> boards.amend(board)));
   }
 
   /** All finishes with their coats, by name. */
@@ -186,7 +193,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a finish; its families must be words of {@link #families}. */
   public void add(Finish finish, String by) {
-    recording("finish", finish.name(), () -> finishes.add(finish, now(), person(by)));
+    named.add("finish", finish.name(), () -> finishes.add(finish, now(), person(by)));
   }
 
   /**
@@ -418,27 +425,6 @@ public final class Logbook implements AutoCloseable {
     return OffsetDateTime.now(clock);
   }
 
-  /**
-   * @param kind what is amended, which is the name of its table too
-   * @param work gives how many rows it changed
-   */
-  private void amending(
-      String kind, UUID id, String name, String by, String why, IntSupplier work) {
-    history.amending(
-        now(),
-        person(by),
-        reason(why),
-        () -> {
-          names.requireFree(kind, name, Optional.of(id));
-          names.requirePlain(kind, name);
-          if (work.getAsInt() == 0) {
-            throw Refusal.usage(
-                "Only a recorded %s can be amended; %s is not in this log under that identity."
-                    .formatted(kind, name));
-          }
-        });
-  }
-
   /** Not left to the records: logs of earlier versions may hold such notes and must be readable. */
   private static PatchEntry withoutBlankNotes(PatchEntry e) {
     try {
@@ -459,18 +445,5 @@ public final class Logbook implements AutoCloseable {
   /** Who it was as the log keeps it, null if not noted. */
   private static String person(String by) {
     return PlainText.answer(Optional.ofNullable(by)).orElse(null);
-  }
-
-  /**
-   * @param kind what is recorded, which is the name of its table too
-   */
-  private void recording(String kind, String name, Runnable work) {
-    inTransaction(
-        () -> {
-          names.requireFree(kind, name);
-          names.requirePlain(kind, name);
-          work.run();
-          return null;
-        });
   }
 }
