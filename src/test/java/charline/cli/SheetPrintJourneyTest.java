@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,15 +17,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SheetPrintJourneyTest {
   @TempDir Path folder;
 
-  @ParameterizedTest
-  @ValueSource(
-      strings = {"latex pine", "varnish ash", "clear-coat larch", "shellac oak", "alkyd pine"})
-  void a_sheet_prints_on_one_page(String stratum) throws Exception {
-    Path browser = onPath("chromium");
-    Path reader = onPath("pdfinfo");
-    Path html = folder.resolve("sheet.html");
-    Path pdf = folder.resolve("sheet.pdf");
-    Shell shell = new Shell(folder);
+  @TempDir static Path logs;
+  private static Shell shell;
+
+  @BeforeAll
+  static void import_the_boathouse() throws IOException {
+    shell = new Shell(logs);
     try (Stream<Path> sheets = Files.list(Path.of("sample-trials"))) {
       String names =
           sheets
@@ -37,6 +35,16 @@ class SheetPrintJourneyTest {
               + names
               + " --rigs sample-trials/rigs.csv --power-checks sample-trials/power-checks.csv");
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"latex pine", "varnish ash", "clear-coat larch", "shellac oak", "alkyd pine"})
+  void a_sheet_prints_on_one_page(String stratum) throws Exception {
+    Path browser = onPath("chromium");
+    Path reader = onPath("pdfinfo");
+    Path html = folder.resolve("sheet.html");
+    Path pdf = folder.resolve("sheet.pdf");
     shell.mustDo("sheet " + stratum + " --to " + html);
 
     run(

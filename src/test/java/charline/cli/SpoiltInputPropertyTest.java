@@ -26,7 +26,7 @@ import picocli.CommandLine.Model.OptionSpec;
 
 /**
  * Trial sheets and command lines spoilt by chance, the chance seeded. Whatever comes is answered
- * with an exit code of the four and in sentences, never with a stack trace; and what is refused
+ * with one of the exit codes 0 to 3 and in sentences, never with a stack trace; and what is refused
  * leaves every byte of the log as it was. {@code -Dcharline.cases=20000} tries as many of each.
  */
 class SpoiltInputPropertyTest {

@@ -1,8 +1,8 @@
 package charline.sample;
 
-import charline.sample.Scenario.DepthLaw;
-import charline.sample.Scenario.SampleBoard;
-import charline.sample.Scenario.SampleRig;
+import charline.sample.SampleScenario.DepthLaw;
+import charline.sample.SampleScenario.SampleBoard;
+import charline.sample.SampleScenario.SampleRig;
 import charline.shops.Law;
 import charline.shops.Noise;
 import java.time.LocalDate;
@@ -25,7 +25,7 @@ final class BoathouseScenarios {
   private BoathouseScenarios() {}
 
   /** The sheets, in the order in which they were burned. */
-  static List<Scenario> all() {
+  static List<SampleScenario> all() {
     return List.of(
         latexOnPine(),
         varnishOnAsh(),
@@ -37,10 +37,10 @@ final class BoathouseScenarios {
   }
 
   /** A narrow window that 24 patches on 4 boards should find. */
-  private static Scenario latexOnPine() {
+  private static SampleScenario latexOnPine() {
     double middle = 9;
     double gap = 1.05;
-    return new Scenario(
+    return new SampleScenario(
         "latex-on-pine.csv",
         "LP",
         2601,
@@ -72,10 +72,10 @@ final class BoathouseScenarios {
   }
 
   /** A window on a ring-porous wood, residue holding on in the pores. */
-  private static Scenario varnishOnAsh() {
+  private static SampleScenario varnishOnAsh() {
     double middle = 7.5;
     double gap = 1.2;
-    return new Scenario(
+    return new SampleScenario(
         "varnish-on-ash.csv",
         "VA",
         2602,
@@ -107,10 +107,10 @@ final class BoathouseScenarios {
   }
 
   /** The easiest of the set: a dark enamel that takes up the beam well. */
-  private static Scenario alkydOnPlywood() {
+  private static SampleScenario alkydOnPlywood() {
     double middle = 8;
     double gap = 1.6;
-    return new Scenario(
+    return new SampleScenario(
         "alkyd-on-plywood.csv",
         "AP",
         2603,
@@ -141,10 +141,10 @@ final class BoathouseScenarios {
   }
 
   /** No window: the light goes through the clear film into pale wood, which browns first. */
-  private static Scenario clearCoatOnLarch() {
+  private static SampleScenario clearCoatOnLarch() {
     double middle = 9;
     double gap = -1.1;
-    return new Scenario(
+    return new SampleScenario(
         "clear-coat-on-larch.csv",
         "CL",
         2604,
@@ -175,10 +175,10 @@ final class BoathouseScenarios {
   }
 
   /** Pigment that stays in the pores as a tint: cleared or not depends on whether tint will do. */
-  private static Scenario primerOnOak() {
+  private static SampleScenario primerOnOak() {
     double middle = 9.5;
     double gap = 0.5;
-    return new Scenario(
+    return new SampleScenario(
         "primer-on-oak.csv",
         "PO",
         2605,
@@ -209,10 +209,10 @@ final class BoathouseScenarios {
   }
 
   /** Continuous wave on resinous rafters: char comes first everywhere. */
-  private static Scenario alkydOnPineContinuous() {
+  private static SampleScenario alkydOnPineContinuous() {
     double middle = 11;
     double gap = -1.4;
-    return new Scenario(
+    return new SampleScenario(
         "alkyd-on-pine-cw.csv",
         "CW",
         2606,
@@ -243,10 +243,10 @@ final class BoathouseScenarios {
   }
 
   /** Five patches on two boards: too few to say anything, and the log should say that. */
-  private static Scenario shellacOnOak() {
+  private static SampleScenario shellacOnOak() {
     double middle = 8;
     double gap = 1.1;
-    return new Scenario(
+    return new SampleScenario(
         "shellac-on-oak.csv",
         "SO",
         2607,

@@ -53,13 +53,13 @@ public final class BoathouseTrials {
 
   /** One scenario being burned. */
   private static final class Bench {
-    private final Scenario scenario;
+    private final SampleScenario scenario;
     private final Random random;
     private final double[] charShift;
     private final double[] clearShift;
     private final StringBuilder text = new StringBuilder(HEADINGS).append('\n');
 
-    Bench(Scenario scenario) {
+    Bench(SampleScenario scenario) {
       this.scenario = scenario;
       this.random = new Random(scenario.seed());
       this.charShift = shifts();
@@ -213,7 +213,7 @@ public final class BoathouseTrials {
     /** Depth by gauge on patches that still have finish, with a twentieth of reading error. */
     private String depth(Setting setting, double intensity, int pass, boolean gone) {
       double error = 1 + 0.05 * random.nextGaussian();
-      Scenario.DepthLaw law = scenario.depthLaw();
+      SampleScenario.DepthLaw law = scenario.depthLaw();
       if (law == null || gone) {
         return "";
       }

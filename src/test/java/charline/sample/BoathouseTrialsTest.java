@@ -31,7 +31,7 @@ class BoathouseTrialsTest {
 
   @Test
   void every_first_patch_is_in_the_lower_third_of_the_doses_tried() {
-    for (Scenario s : BoathouseScenarios.all()) {
+    for (SampleScenario s : BoathouseScenarios.all()) {
       String[] first =
           BoathouseTrials.sheets().get(s.file()).lines().skip(1).findFirst().get().split(",");
       double dose = s.rig().dose(Double.parseDouble(first[8]), Double.parseDouble(first[16]));

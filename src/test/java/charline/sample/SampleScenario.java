@@ -33,7 +33,7 @@ import java.util.List;
  * @param depthLaw pulse depth in um per log fluence and threshold in J/cm2 where depth was
  *     measured, else null
  */
-record Scenario(
+record SampleScenario(
     String file,
     String prefix,
     long seed,
