@@ -11,18 +11,25 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.net.Socket;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,6 +42,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BenchServerTest {
   private static final String PATCH = "019a0000-0000-7000-8000-00000000000";
   private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 1, 2, 3};
+
+  private static final String SHEET = "/sheet?family=latex&wood=pine";
+  private static final Pattern LINKED =
+      Pattern.compile("(?:href|src)=\"(/[^\"]+\\.(?:css|js|svg))\"");
+  private static final Pattern IMPORTED = Pattern.compile("from \"([^\"]+)\"");
 
   @TempDir Path folder;
 
@@ -151,8 +163,9 @@ class BenchServerTest {
 
   private static String entry(int id, String more) {
     return """
-        {"id":"%s%d","rig":"heron","board":"offcut","finish":"wall-latex","form":"hand","power":"60",
-         "hand":"20","width":"60","spot":"0.5","rep":"60","patch":"33","passes":"2","outcome":"clean"%s}"""
+    {"id":"%s%d","rig":"heron","board":"offcut","finish":"wall-latex","form":"hand","power":"60",
+     "hand":"20","width":"60","spot":"0.5","rep":"60","patch":"33","passes":"2","outcome":"clean"%s}\
+    """
         .formatted(PATCH, id, more);
   }
 
@@ -200,7 +213,8 @@ class BenchServerTest {
       delimiter = '|',
       quoteCharacter = '~',
       value = {
-        "\"id\":\"019a0000-0000-7000-8000-000000000001\"|\"id\":\"1\"|An entry's identity must be a UUID of version 7",
+        "\"id\":\"019a0000-0000-7000-8000-000000000001\"|\"id\":\"1\"|An entry's identity must be a"
+            + " UUID of version 7",
         "\"outcome\":\"clean\"|\"outcome\":\"clean+char\"|Clean stands alone in an outcome",
         "\"rig\":\"heron\"|\"rig\":\"herron\"|heron",
         "\"passes\":\"2\"|\"passes\":\"0\"|Passes must be a whole number, 1 or more",
@@ -208,7 +222,8 @@ class BenchServerTest {
         "\"power\":\"60\"|\"power\":\"160\"|Power must be between 0 and 100 %, not 160 %.",
         "\"hand\":\"20\"|\"hand\":\"\"|Hand speed is not set",
         "\"hand\":\"20\"|\"hand\":\"twenty\"|A speed must be a number",
-        "\"hand\":\"20\"|\"hand\":\"1,200\"|A speed of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.",
+        "\"hand\":\"20\"|\"hand\":\"1,200\"|A speed of 1,200 can be read in two ways; write it"
+            + " without a comma, as 1200 or 1.2.",
       })
   void a_bad_entry_gets_one_sentence_and_nothing_is_recorded(String good, String bad, String why)
       throws IOException {
@@ -293,7 +308,8 @@ class BenchServerTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "application/x-www-form-urlencoded | name=%zz | 400 | In a form, a % must be followed by two hexadecimal digits",
+        "application/x-www-form-urlencoded | name=%zz | 400 | In a form, a % must be followed by"
+            + " two hexadecimal digits",
         "application/x-www-form-urlencoded; charset=utf-99 | name=x | 415 | must be text in UTF-8",
         "application/json;charset=UTF-16 | {} | 415 | must be text in UTF-8",
         "multipart/form-data; boundary=x | --x-- | 415 | A photo must be sent as the picture alone",
@@ -448,6 +464,63 @@ class BenchServerTest {
             entry(1, "").getBytes(StandardCharsets.UTF_8));
     assertThat(answer.status()).isEqualTo(401);
     assertThat(recorded()).isEmpty();
+  }
+
+  @Test
+  void an_unpaired_device_gets_whatever_the_pairing_page_loads() throws IOException {
+    Set<String> loaded = loadedBy("/pair", name);
+    assertThat(loaded).contains("/tokens.css", "/bench.js", "/queue.js", "/icon.svg");
+    assertThat(loaded).noneMatch(file -> file.startsWith("/record"));
+  }
+
+  @Test
+  void every_file_for_pages_is_served_and_loaded_by_a_page() throws IOException {
+    post("/entries/patch", entry(1, ""));
+    Set<String> loaded = new TreeSet<>();
+    for (String page :
+        List.of("/record", "/window?family=latex&wood=pine", "/set-up", SHEET + "&print=yes")) {
+      loaded.addAll(loadedBy(page, here()));
+    }
+    Path files = Path.of("src", "main", "resources", "bench");
+    try (Stream<Path> all = Files.walk(files)) {
+      assertThat(loaded)
+          .containsExactlyInAnyOrderElementsOf(
+              all.filter(Files::isRegularFile)
+                  .map(file -> "/" + files.relativize(file).toString().replace('\\', '/'))
+                  .toList());
+    }
+  }
+
+  /**
+   * The files that a page links, with those that its scripts import; each of them must be there.
+   */
+  private Set<String> loadedBy(String page, String host) throws IOException {
+    Set<String> loaded = new TreeSet<>();
+    Deque<String> wanted = new ArrayDeque<>();
+    Matcher linked = LINKED.matcher(send("GET " + page, host, "", new byte[0]).body());
+    while (linked.find()) {
+      wanted.add(linked.group(1));
+    }
+    while (!wanted.isEmpty()) {
+      String file = wanted.remove();
+      if (loaded.add(file)) {
+        Answer answer = send("GET " + file, host, "", new byte[0]);
+        assertThat(answer.status()).as(file).isEqualTo(200);
+        Matcher imported = IMPORTED.matcher(answer.body());
+        while (imported.find()) {
+          wanted.add(URI.create(file).resolve(imported.group(1)).toString());
+        }
+      }
+    }
+    return loaded;
+  }
+
+  @Test
+  void a_sheet_prints_itself_only_if_it_is_asked_to() throws IOException {
+    post("/entries/patch", entry(1, ""));
+    assertThat(get(SHEET).body()).contains("<link rel=\"icon\"").doesNotContain("<script");
+    assertThat(get(SHEET + "&print=yes").body())
+        .containsOnlyOnce("<script type=\"module\" src=\"/print.js\"></script>");
   }
 
   private Answer pair(String code) throws IOException {

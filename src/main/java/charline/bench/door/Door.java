@@ -25,8 +25,15 @@ public final class Door {
 
   private static final String TOKEN_FIELD = "token";
 
-  /** What an unpaired device may see. */
-  private static final Set<String> OPEN = Set.of("/pair", "/bench.css", "/bench.js", "/icon.svg");
+  /** What an unpaired device may see: the pairing page and the files that every page loads. */
+  private static final Set<String> OPEN =
+      Set.of(
+          """
+          /pair /icon.svg /tokens.css /bench.css /controls.css
+          /bench.js /identity.js /link.js /numbers.js /photo-store.js /queue.js /requests.js
+          /sending.js /steps.js /storage.js
+          """
+              .split("\\s+"));
 
   private static final int NAME_LENGTH = 40;
 
@@ -72,14 +79,16 @@ public final class Door {
     if (hosts == null || !hosts.knows(host)) {
       throw new Turned(
           421,
-          "This bench page does not answer under that name; use the address that it was started with.");
+          "This bench page does not answer under that name; use the address that it was started"
+              + " with.");
     }
     Optional<Seat> seat = seat(ctx, host);
     ctx.attribute(SEAT, seat.orElse(null));
     if (seat.isEmpty() && !OPEN.contains(ctx.path())) {
       throw new Turned(
           401,
-          "This device is not paired with the bench; open /pair and type the code that the serving machine shows.");
+          "This device is not paired with the bench; open /pair and type the code that the serving"
+              + " machine shows.");
     }
     switch (ctx.method().name()) {
       case "GET", "HEAD" -> {}

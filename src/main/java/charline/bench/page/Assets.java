@@ -6,28 +6,37 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 
-/** The few files that pages load, each by its full name: there is no folder to look around in. */
+/** The files that pages load, each by its full name: there is no folder to look around in. */
 final class Assets {
+  private static final String[] NAMES =
+      """
+      icon.svg
+      tokens.css bench.css controls.css live.css record.css window.css
+      bench.js coats.js identity.js link.js live.js map.js moment.js numbers.js photo-store.js
+      print.js queue.js record.js refusal.js requests.js sending.js steps.js storage.js
+      record/bars.js record/begin.js record/draft.js record/elements.js record/entry.js
+      record/keeping.js record/kept.js record/limits.js record/outcome.js record/pad.js
+      record/passes.js record/person.js record/photo.js record/risk.js record/settings.js
+      record/stopwatch.js record/tapes.js record/trouble.js record/waiting.js record/words.js
+      """
+          .split("\\s+");
+
   private static final Map<String, String> TYPES =
       Map.of(
-          "bench.css", "text/css; charset=utf-8",
-          "bench.js", "text/javascript; charset=utf-8",
-          "record.js", "text/javascript; charset=utf-8",
-          "window.js", "text/javascript; charset=utf-8",
-          "set-up.js", "text/javascript; charset=utf-8",
-          "print.js", "text/javascript; charset=utf-8",
-          "icon.svg", "image/svg+xml");
+          "css", "text/css; charset=utf-8",
+          "js", "text/javascript; charset=utf-8",
+          "svg", "image/svg+xml");
 
   private Assets() {}
 
   static void add(RoutesConfig routes) {
-    TYPES.forEach(
-        (name, type) -> {
-          byte[] content = content(name);
-          routes.get(
-              "/" + name,
-              ctx -> ctx.header("Cache-Control", "no-cache").contentType(type).result(content));
-        });
+    for (String name : NAMES) {
+      byte[] content = content(name);
+      String type = TYPES.get(name.substring(name.lastIndexOf('.') + 1));
+      routes.get(
+          "/" + name,
+          ctx -> ctx.header("Cache-Control", "no-cache").contentType(type).result(content));
+    }
   }
 
   private static byte[] content(String name) {

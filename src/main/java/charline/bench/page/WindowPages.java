@@ -22,6 +22,7 @@ import charline.window.Asked;
 import charline.window.Bench;
 import charline.window.LiveForecast;
 import charline.window.Recommendation;
+import gg.jte.Content;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -78,7 +79,8 @@ public final class WindowPages {
       return;
     }
     Case chosen = chosen(ctx);
-    Frame frame = pages.frame(ctx, chosen.stratum().words(), "/window", "window.js");
+    Frame frame =
+        pages.frame(ctx, chosen.stratum().words(), "/window", "live.css", "window.css", "map.js");
     Asked asked = asked(ctx);
     try {
       Answer answer = answer(ctx, chosen, asked);
@@ -359,11 +361,8 @@ public final class WindowPages {
             version,
             OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
             Optional.ofNullable(ctx.queryParam("by")).filter(b -> !b.isBlank()));
-    String html = new WindowSheet(found, cautions, stamp).html(Paper.ANY);
-    Pages.send(
-        ctx,
-        html.replace(
-            "</head>",
-            "<link rel=\"icon\" href=\"/icon.svg\">\n<script src=\"/print.js\" defer></script>\n</head>"));
+    boolean print = "yes".equals(ctx.queryParam("print"));
+    Content head = Pages.content("sheet-head", Map.of("print", print));
+    Pages.send(ctx, new WindowSheet(found, cautions, stamp).html(Paper.ANY, head));
   }
 }
