@@ -44,8 +44,7 @@ class BenchServerTest {
   private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 1, 2, 3};
 
   private static final String SHEET = "/sheet?family=latex&wood=pine";
-  private static final Pattern LINKED =
-      Pattern.compile("(?:href|src)=\"(/[^\"]+\\.(?:css|js|svg))\"");
+  private static final Pattern FILE = Pattern.compile("(?:href|src)=\"(/[0-9a-f]{8}/([^\"]+))\"");
   private static final Pattern IMPORTED = Pattern.compile("from \"([^\"]+)\"");
 
   @TempDir Path folder;
@@ -390,7 +389,8 @@ class BenchServerTest {
 
   @Test
   void every_answer_tells_the_browser_to_be_strict() throws IOException {
-    for (String path : List.of("/", "/record", "/no-such-page", "/bench.js", "/pulse")) {
+    String script = fileOf("/", "bench.js");
+    for (String path : List.of("/", "/record", "/no-such-page", script, "/pulse")) {
       assertThat(get(path).head())
           .as(path)
           .contains("default-src 'none'", "script-src 'self';", "frame-ancestors 'none'")
@@ -405,12 +405,14 @@ class BenchServerTest {
         "/../../etc/passwd",
         "/..%2f..%2fetc%2fpasswd",
         "/%2e%2e/%2e%2e/etc/passwd",
-        "/bench.js/../../log.db",
+        "/01234567/bench.js/../../log.db",
         "/photo/../../x",
         "/photo/P-0001/..%2f..%2fetc%2fpasswd",
         "/patch/..%00",
         "//etc/passwd",
-        "/bench/bench.js"
+        "/bench/bench.js",
+        "/bench.js",
+        "/01234567/bench.js"
       })
   void paths_lead_nowhere_but_to_pages(String path) throws IOException {
     Answer answer = get(path);
@@ -451,7 +453,8 @@ class BenchServerTest {
         .containsIgnoringCase("location: ")
         .contains("/pair");
     assertThat(send("GET /pair", name, "", new byte[0]).status()).isEqualTo(200);
-    for (String path : List.of("/live", "/pulse", "/window/at", "/record.js")) {
+    String script = fileOf("/record", "record.js");
+    for (String path : List.of("/live", "/pulse", "/window/at", script)) {
       assertThat(send("GET " + path, name, "Accept: application/json\r\n", new byte[0]).status())
           .as(path)
           .isEqualTo(401);
@@ -469,8 +472,8 @@ class BenchServerTest {
   @Test
   void an_unpaired_device_gets_whatever_the_pairing_page_loads() throws IOException {
     Set<String> loaded = loadedBy("/pair", name);
-    assertThat(loaded).contains("/tokens.css", "/bench.js", "/queue.js", "/icon.svg");
-    assertThat(loaded).noneMatch(file -> file.startsWith("/record"));
+    assertThat(loaded).contains("tokens.css", "bench.js", "queue.js", "icon.svg");
+    assertThat(loaded).doesNotContain("record.js", "live.js");
   }
 
   @Test
@@ -486,7 +489,7 @@ class BenchServerTest {
       assertThat(loaded)
           .containsExactlyInAnyOrderElementsOf(
               all.filter(Files::isRegularFile)
-                  .map(file -> "/" + files.relativize(file).toString().replace('\\', '/'))
+                  .map(file -> files.relativize(file).toString().replace('\\', '/'))
                   .toList());
     }
   }
@@ -497,22 +500,31 @@ class BenchServerTest {
   private Set<String> loadedBy(String page, String host) throws IOException {
     Set<String> loaded = new TreeSet<>();
     Deque<String> wanted = new ArrayDeque<>();
-    Matcher linked = LINKED.matcher(send("GET " + page, host, "", new byte[0]).body());
-    while (linked.find()) {
-      wanted.add(linked.group(1));
-    }
+    String html = send("GET " + page, host, "", new byte[0]).body();
+    FILE.matcher(html).results().map(m -> m.group(1)).forEach(wanted::add);
     while (!wanted.isEmpty()) {
-      String file = wanted.remove();
-      if (loaded.add(file)) {
-        Answer answer = send("GET " + file, host, "", new byte[0]);
-        assertThat(answer.status()).as(file).isEqualTo(200);
-        Matcher imported = IMPORTED.matcher(answer.body());
-        while (imported.find()) {
-          wanted.add(URI.create(file).resolve(imported.group(1)).toString());
-        }
+      URI address = URI.create(wanted.remove());
+      if (loaded.add(address.getPath().substring("/01234567/".length()))) {
+        Answer answer = send("GET " + address, host, "", new byte[0]);
+        assertThat(answer.status()).as(address.toString()).isEqualTo(200);
+        assertThat(answer.head()).contains("Cache-Control: max-age=31536000, immutable");
+        IMPORTED
+            .matcher(answer.body())
+            .results()
+            .forEach(m -> wanted.add(address.resolve(m.group(1)).toString()));
       }
     }
     return loaded;
+  }
+
+  /** The address that a page gives to a file. */
+  private String fileOf(String page, String file) throws IOException {
+    return FILE.matcher(get(page).body())
+        .results()
+        .filter(m -> m.group(2).equals(file))
+        .findFirst()
+        .orElseThrow()
+        .group(1);
   }
 
   @Test
@@ -520,7 +532,8 @@ class BenchServerTest {
     post("/entries/patch", entry(1, ""));
     assertThat(get(SHEET).body()).contains("<link rel=\"icon\"").doesNotContain("<script");
     assertThat(get(SHEET + "&print=yes").body())
-        .containsOnlyOnce("<script type=\"module\" src=\"/print.js\"></script>");
+        .containsOnlyOnce("<script")
+        .containsPattern("<script type=\"module\" src=\"/[0-9a-f]{8}/print.js\"></script>");
   }
 
   private Answer pair(String code) throws IOException {

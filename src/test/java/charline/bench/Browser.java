@@ -220,7 +220,10 @@ final class Browser implements AutoCloseable {
 
   /** What an expression gives over a module of the page, which it calls m. */
   Object module(String name, String expression, Object... arguments) {
-    return script("return import('/%s').then(m => %s)".formatted(name, expression), arguments);
+    return script(
+        "return import(new URL('%s', document.querySelector('script[src]').src)).then(m => %s)"
+            .formatted(name, expression),
+        arguments);
   }
 
   Object asyncScript(String script, Object... arguments) {

@@ -56,7 +56,8 @@ class SpoiltRequestPropertyTest {
             "rig add heron --kind pulsed --rated 300W --spot 0.5mm --rep 60kHz --width 60mm",
             "board add offcut --wood pine",
             "finish add wall-latex --coat latex:pale:90um",
-            "patch add --board offcut --finish wall-latex --power 60% --hand 20 --passes 1 --outcome residue")) {
+            "patch add --board offcut --finish wall-latex --power 60% --hand 20 --passes 1"
+                + " --outcome residue")) {
       String[] words = ("--log " + file + " " + line).split(" ");
       PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
       var nothing = new ByteArrayInputStream(new byte[0]);
@@ -68,8 +69,11 @@ class SpoiltRequestPropertyTest {
     String pulse = answer("GET /pulse HTTP/1.1\r\nHost: %s\r\nConnection: close\r\n\r\n", host);
     Matcher token = Pattern.compile("\"token\":\"([^\"]+)\"").matcher(pulse);
     assertThat(token.find()).isTrue();
+    String page = answer("GET / HTTP/1.1\r\nHost: %s\r\nConnection: close\r\n\r\n", host);
+    Matcher script = Pattern.compile("src=\"(/[^\"]+)\"").matcher(page);
+    assertThat(script.find()).isTrue();
     String patch = log.patch("P-0001").patch().id().toString();
-    spoilt = new SpoiltRequests(host, token.group(1), patch);
+    spoilt = new SpoiltRequests(host, token.group(1), patch, script.group(1));
   }
 
   @AfterEach

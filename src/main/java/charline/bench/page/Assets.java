@@ -4,9 +4,16 @@ import io.javalin.config.RoutesConfig;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.zip.CRC32;
 
-/** The files that pages load, each by its full name: there is no folder to look around in. */
+/**
+ * The files that pages load, each by its full name: there is no folder to look around in.
+ *
+ * <p>The addresses change with what any of the files holds, so that a device keeps them all and
+ * asks for none of them again until then. Scripts import each other by names beside their own.
+ */
 final class Assets {
   private static final String[] NAMES =
       """
@@ -27,16 +34,36 @@ final class Assets {
           "js", "text/javascript; charset=utf-8",
           "svg", "image/svg+xml");
 
+  private static final String KEPT_FOR_A_YEAR = "max-age=31536000, immutable";
+
+  private static final Map<String, byte[]> FILES = new LinkedHashMap<>();
+  private static final String FOLDER;
+
+  static {
+    CRC32 all = new CRC32();
+    for (String name : NAMES) {
+      FILES.put(name, content(name));
+      all.update(FILES.get(name));
+    }
+    FOLDER = "/%08x/".formatted(all.getValue());
+  }
+
   private Assets() {}
 
   static void add(RoutesConfig routes) {
-    for (String name : NAMES) {
-      byte[] content = content(name);
-      String type = TYPES.get(name.substring(name.lastIndexOf('.') + 1));
-      routes.get(
-          "/" + name,
-          ctx -> ctx.header("Cache-Control", "no-cache").contentType(type).result(content));
-    }
+    FILES.forEach(
+        (name, content) -> {
+          String type = TYPES.get(name.substring(name.lastIndexOf('.') + 1));
+          routes.get(
+              address(name),
+              ctx ->
+                  ctx.header("Cache-Control", KEPT_FOR_A_YEAR).contentType(type).result(content));
+        });
+  }
+
+  /** Where a file is to be had, such as "/3f2a9c01/bench.js". */
+  static String address(String name) {
+    return FOLDER + name;
   }
 
   private static byte[] content(String name) {

@@ -27,18 +27,24 @@ public record Frame(
         new Tab("/set-up", "Set up"));
   }
 
-  /** The styles of the page, in their order. */
+  public String icon() {
+    return Assets.address("icon.svg");
+  }
+
+  /** The addresses of the styles, in their order. */
   public List<String> styles() {
     return all(Stream.of("tokens.css", "bench.css", "controls.css"), ".css");
   }
 
-  /** The scripts of the page, in their order: each a module that imports what it needs. */
+  /** The addresses of the scripts, in their order: each a module that imports what it needs. */
   public List<String> scripts() {
     return all(Stream.of("bench.js"), ".js");
   }
 
   private List<String> all(Stream<String> everyPage, String kind) {
-    return Stream.concat(everyPage, files.stream().filter(f -> f.endsWith(kind))).toList();
+    return Stream.concat(everyPage, files.stream().filter(f -> f.endsWith(kind)))
+        .map(Assets::address)
+        .toList();
   }
 
   public String token() {

@@ -361,8 +361,12 @@ public final class WindowPages {
             version,
             OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
             Optional.ofNullable(ctx.queryParam("by")).filter(b -> !b.isBlank()));
-    boolean print = "yes".equals(ctx.queryParam("print"));
-    Content head = Pages.content("sheet-head", Map.of("print", print));
+    Optional<String> script =
+        Optional.ofNullable(ctx.queryParam("print"))
+            .filter("yes"::equals)
+            .map(yes -> Assets.address("print.js"));
+    Content head =
+        Pages.content("sheet-head", Map.of("icon", Assets.address("icon.svg"), "script", script));
     Pages.send(ctx, new WindowSheet(found, cautions, stamp).html(Paper.ANY, head));
   }
 }
