@@ -1,3 +1,3 @@
-"use strict";
-// The sheet was opened to be printed.
-addEventListener("load", () => setTimeout(() => print(), 200));
+// The sheet was asked for to be printed.
+const SETTLED = 200;
+addEventListener("load", () => setTimeout(() => print(), SETTLED));

@@ -6,6 +6,7 @@ import charline.window.Box;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
 import charline.window.Verdict;
+import gg.jte.Content;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.TemplateOutput;
@@ -50,6 +51,15 @@ public record WindowSheet(
   /** The page for a paper: the same in, the same bytes out. */
   public String html(Paper paper) {
     return rendered("sheet.jte", Map.of("page", page(paper), "paper", paper));
+  }
+
+  /**
+   * The page as part of a site.
+   *
+   * @param head what the site adds to the head, such as a script that prints the page
+   */
+  public String html(Paper paper, Content head) {
+    return rendered("sheet.jte", Map.of("page", page(paper), "paper", paper, "head", head));
   }
 
   /** The words of the page. */

@@ -390,7 +390,7 @@ class BenchJourneyTest {
     tablet.type("#k-passes", "0");
     tablet.tap("#keep");
     tablet.untilSays("#trouble", "Passes must be a whole number, 1 or more, not \"0\".");
-    assertThat(tablet.script("return Bench.queue().length")).isEqualTo(0L);
+    assertThat(tablet.module("queue.js", "m.queue().length")).isEqualTo(0L);
     tablet.type("#k-passes", "1");
     tablet.tap("#keep");
     assertThat(kept()).matches("W-[0-9A-Z]{4}");
@@ -416,7 +416,7 @@ class BenchJourneyTest {
     tablet.type("#k-power", "61"); // the next patch is half-way when the refusal comes
     tablet.type("#k-hand", "20");
     tablet.connection(true);
-    tablet.script("Bench.flush()");
+    tablet.module("sending.js", "void m.flush()");
     tablet.untilSays("#link", "1 entry needs you");
     tablet.untilSays("#queue-list", "A speed must be in");
     assertThat(tablet.text("#queue-list")).contains(code, "55 %", "hand speed 12mph");
@@ -466,7 +466,7 @@ class BenchJourneyTest {
     tablet.tap("#keep");
     tablet.untilSays("#title", "Kept on this device");
     tablet.connection(true);
-    tablet.script("Bench.flush()");
+    tablet.module("sending.js", "void m.flush()");
     tablet.untilSays("#queue-list", "cannot be gone");
     tablet.tapText("Correct it");
     assertThat(tablet.text("#title")).isEqualTo("Correct the reading on P-0001");
@@ -530,12 +530,11 @@ class BenchJourneyTest {
             "007",
             "-1,200",
             "1,5e3")) {
-      Object read =
-          tablet.script(
-              "const n = Bench.number(arguments[0]); return isNaN(n.value) ? null : n.value + ' ' +"
-                  + " n.unit",
-              typed);
-      assertThat(read).as(typed).isEqualTo(readByTheBench(typed));
+      Object value = tablet.module("numbers.js", "String(m.number(arguments[0]).value)", typed);
+      Object unit = tablet.module("numbers.js", "m.number(arguments[0]).unit", typed);
+      assertThat("NaN".equals(value) ? null : value + " " + unit)
+          .as(typed)
+          .isEqualTo(readByTheBench(typed));
     }
   }
 
@@ -667,7 +666,7 @@ class BenchJourneyTest {
     String code = kept();
     tablet.untilSays("#kept-words", "is sent when the bench is reached");
     tablet.connection(true);
-    tablet.script("Bench.flush()");
+    tablet.module("sending.js", "void m.flush()");
     tablet.untilSays("#queue-list", "Power of 0.6 can mean 60 % or 0.6 %");
     assertThat(tablet.text("#kept-words"))
         .isEqualTo(
@@ -694,7 +693,7 @@ class BenchJourneyTest {
         "#trouble",
         "Scan speed of 1,200 must be written without a comma, which could stand between"
             + " thousands.");
-    assertThat(tablet.script("return Bench.queue().length")).isEqualTo(0L);
+    assertThat(tablet.module("queue.js", "m.queue().length")).isEqualTo(0L);
   }
 
   @Test
@@ -967,12 +966,16 @@ class BenchJourneyTest {
             tablet.script(
                 "return getComputedStyle(document.querySelector('.start')).borderTopStyle"))
         .isEqualTo("solid");
+    tablet.until("the sheet to print itself", () -> tablet.printed() == 1 ? true : null);
     assertThat(tablet.complaints()).isEmpty();
     Path pdf = folder.resolve("sheet.pdf");
     tablet.print(pdf);
     assertThat(new String(Files.readAllBytes(pdf), StandardCharsets.ISO_8859_1))
         .startsWith("%PDF")
         .containsOnlyOnce("/Type /Page\n");
+    tablet.open(bench.address() + "sheet?family=latex&wood=pine"); // to be looked at
+    assertThat(tablet.text("h1")).isEqualTo("latex on pine");
+    assertThat(tablet.all("script")).isEmpty();
     tablet.open(bench.address() + "window?family=latex&wood=pine");
     tablet.tapText("Record with this start");
     tablet.untilSays("#live", "over 90 %");

@@ -12,6 +12,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.net.Socket;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,9 +21,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -38,6 +43,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BenchServerTest {
   private static final String PATCH = "019a0000-0000-7000-8000-00000000000";
   private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 1, 2, 3};
+
+  private static final String SHEET = "/sheet?family=latex&wood=pine";
+  private static final Pattern FILE = Pattern.compile("(?:href|src)=\"(/[0-9a-f]{8}/([^\"]+))\"");
+  private static final Pattern IMPORTED = Pattern.compile("from \"([^\"]+)\"");
 
   @TempDir Path folder;
 
@@ -395,7 +404,8 @@ class BenchServerTest {
 
   @Test
   void every_answer_tells_the_browser_to_be_strict() throws IOException {
-    for (String path : List.of("/", "/record", "/no-such-page", "/bench.js", "/pulse")) {
+    String script = fileOf("/", "bench.js");
+    for (String path : List.of("/", "/record", "/no-such-page", script, "/pulse")) {
       assertThat(get(path).head())
           .as(path)
           .contains("default-src 'none'", "script-src 'self';", "frame-ancestors 'none'")
@@ -410,12 +420,14 @@ class BenchServerTest {
         "/../../etc/passwd",
         "/..%2f..%2fetc%2fpasswd",
         "/%2e%2e/%2e%2e/etc/passwd",
-        "/bench.js/../../log.db",
+        "/01234567/bench.js/../../log.db",
         "/photo/../../x",
         "/photo/P-0001/..%2f..%2fetc%2fpasswd",
         "/patch/..%00",
         "//etc/passwd",
-        "/bench/bench.js"
+        "/bench/bench.js",
+        "/bench.js",
+        "/01234567/bench.js"
       })
   void paths_lead_nowhere_but_to_pages(String path) throws IOException {
     Answer answer = get(path);
@@ -456,7 +468,8 @@ class BenchServerTest {
         .containsIgnoringCase("location: ")
         .contains("/pair");
     assertThat(send("GET /pair", name, "", new byte[0]).status()).isEqualTo(200);
-    for (String path : List.of("/live", "/pulse", "/window/at", "/record.js")) {
+    String script = fileOf("/record", "record.js");
+    for (String path : List.of("/live", "/pulse", "/window/at", script)) {
       assertThat(send("GET " + path, name, "Accept: application/json\r\n", new byte[0]).status())
           .as(path)
           .isEqualTo(401);
@@ -469,6 +482,73 @@ class BenchServerTest {
             entry(1, "").getBytes(StandardCharsets.UTF_8));
     assertThat(answer.status()).isEqualTo(401);
     assertThat(recorded()).isEmpty();
+  }
+
+  @Test
+  void an_unpaired_device_gets_whatever_the_pairing_page_loads() throws IOException {
+    Set<String> loaded = loadedBy("/pair", name);
+    assertThat(loaded).contains("tokens.css", "bench.js", "queue.js", "icon.svg");
+    assertThat(loaded).doesNotContain("record.js", "live.js");
+  }
+
+  @Test
+  void every_file_for_pages_is_served_and_loaded_by_a_page() throws IOException {
+    post("/entries/patch", entry(1, ""));
+    Set<String> loaded = new TreeSet<>();
+    for (String page :
+        List.of("/record", "/window?family=latex&wood=pine", "/set-up", SHEET + "&print=yes")) {
+      loaded.addAll(loadedBy(page, here()));
+    }
+    Path files = Path.of("src", "main", "resources", "bench");
+    try (Stream<Path> all = Files.walk(files)) {
+      assertThat(loaded)
+          .containsExactlyInAnyOrderElementsOf(
+              all.filter(Files::isRegularFile)
+                  .map(file -> files.relativize(file).toString().replace('\\', '/'))
+                  .toList());
+    }
+  }
+
+  /**
+   * The files that a page links, with those that its scripts import; each of them must be there.
+   */
+  private Set<String> loadedBy(String page, String host) throws IOException {
+    Set<String> loaded = new TreeSet<>();
+    Deque<String> wanted = new ArrayDeque<>();
+    String html = send("GET " + page, host, "", new byte[0]).body();
+    FILE.matcher(html).results().map(m -> m.group(1)).forEach(wanted::add);
+    while (!wanted.isEmpty()) {
+      URI address = URI.create(wanted.remove());
+      if (loaded.add(address.getPath().substring("/01234567/".length()))) {
+        Answer answer = send("GET " + address, host, "", new byte[0]);
+        assertThat(answer.status()).as(address.toString()).isEqualTo(200);
+        assertThat(answer.head()).contains("Cache-Control: max-age=31536000, immutable");
+        IMPORTED
+            .matcher(answer.body())
+            .results()
+            .forEach(m -> wanted.add(address.resolve(m.group(1)).toString()));
+      }
+    }
+    return loaded;
+  }
+
+  /** The address that a page gives to a file. */
+  private String fileOf(String page, String file) throws IOException {
+    return FILE.matcher(get(page).body())
+        .results()
+        .filter(m -> m.group(2).equals(file))
+        .findFirst()
+        .orElseThrow()
+        .group(1);
+  }
+
+  @Test
+  void a_sheet_prints_itself_only_if_it_is_asked_to() throws IOException {
+    post("/entries/patch", entry(1, ""));
+    assertThat(get(SHEET).body()).contains("<link rel=\"icon\"").doesNotContain("<script");
+    assertThat(get(SHEET + "&print=yes").body())
+        .containsOnlyOnce("<script")
+        .containsPattern("<script type=\"module\" src=\"/[0-9a-f]{8}/print.js\"></script>");
   }
 
   private Answer pair(String code) throws IOException {

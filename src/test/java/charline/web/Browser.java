@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.ElementClickInterceptedException;
-import org.openqa.selenium.InvalidArgumentException;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
@@ -47,8 +46,17 @@ final class Browser implements AutoCloseable {
 
   private final ChromeDriver driver;
 
+  /**
+   * The window in which a page is printed would stay open for ever, as nobody is here to close it,
+   * and would keep the printer busy: pages count in its place.
+   */
+  private static final String COUNT_PRINTS =
+      "window.printed = 0; window.print = () => { window.printed++; };";
+
   private Browser(ChromeDriver driver) {
     this.driver = driver;
+    driver.executeCdpCommand(
+        "Page.addScriptToEvaluateOnNewDocument", Map.of("source", COUNT_PRINTS));
   }
 
   /**
@@ -233,6 +241,14 @@ final class Browser implements AutoCloseable {
     return ((JavascriptExecutor) driver).executeScript(script, arguments);
   }
 
+  /** What an expression gives over a module of the page, which it calls m. */
+  Object module(String name, String expression, Object... arguments) {
+    return script(
+        "return import(new URL('%s', document.querySelector('script[src]').src)).then(m => %s)"
+            .formatted(name, expression),
+        arguments);
+  }
+
   Object asyncScript(String script, Object... arguments) {
     return ((JavascriptExecutor) driver).executeAsyncScript(script, arguments);
   }
@@ -244,18 +260,14 @@ final class Browser implements AutoCloseable {
         .toList();
   }
 
-  /** Prints the page to a file; a sheet that has just opened may still be printing itself. */
+  /** How often the page asked to be printed. */
+  long printed() {
+    return (Long) script("return window.printed");
+  }
+
+  /** Prints the page to a file. */
   void print(Path pdf) throws IOException {
-    String content =
-        until(
-            "a free printer",
-            () -> {
-              try {
-                return driver.print(new PrintOptions()).getContent();
-              } catch (InvalidArgumentException busy) {
-                return null;
-              }
-            });
+    String content = driver.print(new PrintOptions()).getContent();
     Files.write(pdf, OutputType.BYTES.convertFromBase64Png(content));
   }
 

@@ -80,8 +80,11 @@ class SpoiltRequestPropertyTest {
     String pulse = answer("GET /pulse HTTP/1.1\r\nHost: %s\r\nConnection: close\r\n\r\n", host);
     Matcher token = Pattern.compile("\"token\":\"([^\"]+)\"").matcher(pulse);
     assertThat(token.find()).isTrue();
+    String page = answer("GET / HTTP/1.1\r\nHost: %s\r\nConnection: close\r\n\r\n", host);
+    Matcher script = Pattern.compile("src=\"(/[^\"]+)\"").matcher(page);
+    assertThat(script.find()).isTrue();
     String patch = log.patch("P-0001").patch().id().toString();
-    spoilt = new SpoiltRequests(host, token.group(1), patch);
+    spoilt = new SpoiltRequests(host, token.group(1), patch, script.group(1));
   }
 
   @AfterEach

@@ -56,6 +56,9 @@ final class SpoiltRequests {
           "9999-12-31T00:00:00Z",
           "x".repeat(5000));
 
+  /** Stands for the address of a script, which is known once the page is served. */
+  private static final String SCRIPT = "/bench.js";
+
   private static final List<String> PAGES =
       List.of(
           "/",
@@ -72,8 +75,7 @@ final class SpoiltRequests {
           "/patch/P-0001",
           "/patch/P-9999",
           "/photo/P-0001/x",
-          "/bench.js",
-          "/icon.svg",
+          SCRIPT,
           "/entries/patch",
           "/entries/reading",
           "/entries/undo",
@@ -186,14 +188,17 @@ final class SpoiltRequests {
   private final String host;
   private final String token;
   private final String patch;
+  private final String script;
 
   /**
    * @param patch identity of a patch in the log
+   * @param script address of a script of the page
    */
-  SpoiltRequests(String host, String token, String patch) {
+  SpoiltRequests(String host, String token, String patch, String script) {
     this.host = host;
     this.token = token;
     this.patch = patch;
+    this.script = script;
   }
 
   /** One that nothing is wrong with. */
@@ -251,7 +256,7 @@ final class SpoiltRequests {
   }
 
   private String path(Random random) {
-    StringBuilder path = new StringBuilder(one(PAGES, random));
+    StringBuilder path = new StringBuilder(one(PAGES, random).replace(SCRIPT, script));
     if (random.nextBoolean()) {
       for (int n = 1 + random.nextInt(4); n > 0; n--) {
         path.append(path.indexOf("?") < 0 ? '?' : '&').append(one(NAMES, random)).append('=');

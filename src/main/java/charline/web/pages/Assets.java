@@ -4,30 +4,66 @@ import io.javalin.config.RoutesConfig;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.zip.CRC32;
 
-/** The few files that pages load, each by its full name: there is no folder to look around in. */
+/**
+ * The files that pages load, each by its full name: there is no folder to look around in.
+ *
+ * <p>The addresses change with what any of the files holds, so that a device keeps them all and
+ * asks for none of them again until then. Scripts import each other by names beside their own.
+ */
 final class Assets {
+  private static final String[] NAMES =
+      """
+      icon.svg
+      tokens.css bench.css controls.css live.css record.css window.css
+      bench.js coats.js identity.js link.js live.js map.js moment.js numbers.js photo-store.js
+      print.js queue.js record.js refusal.js requests.js sending.js steps.js storage.js
+      record/bars.js record/begin.js record/draft.js record/elements.js record/entry.js
+      record/keeping.js record/kept.js record/limits.js record/outcome.js record/pad.js
+      record/passes.js record/person.js record/photo.js record/risk.js record/settings.js
+      record/stopwatch.js record/tapes.js record/trouble.js record/waiting.js record/words.js
+      """
+          .split("\\s+");
+
   private static final Map<String, String> TYPES =
       Map.of(
-          "bench.css", "text/css; charset=utf-8",
-          "bench.js", "text/javascript; charset=utf-8",
-          "record.js", "text/javascript; charset=utf-8",
-          "window.js", "text/javascript; charset=utf-8",
-          "set-up.js", "text/javascript; charset=utf-8",
-          "print.js", "text/javascript; charset=utf-8",
-          "icon.svg", "image/svg+xml");
+          "css", "text/css; charset=utf-8",
+          "js", "text/javascript; charset=utf-8",
+          "svg", "image/svg+xml");
+
+  private static final String KEPT_FOR_A_YEAR = "max-age=31536000, immutable";
+
+  private static final Map<String, byte[]> FILES = new LinkedHashMap<>();
+  private static final String FOLDER;
+
+  static {
+    CRC32 all = new CRC32();
+    for (String name : NAMES) {
+      FILES.put(name, content(name));
+      all.update(FILES.get(name));
+    }
+    FOLDER = "/%08x/".formatted(all.getValue());
+  }
 
   private Assets() {}
 
   static void add(RoutesConfig routes) {
-    TYPES.forEach(
-        (name, type) -> {
-          byte[] content = content(name);
+    FILES.forEach(
+        (name, content) -> {
+          String type = TYPES.get(name.substring(name.lastIndexOf('.') + 1));
           routes.get(
-              "/" + name,
-              ctx -> ctx.header("Cache-Control", "no-cache").contentType(type).result(content));
+              address(name),
+              ctx ->
+                  ctx.header("Cache-Control", KEPT_FOR_A_YEAR).contentType(type).result(content));
         });
+  }
+
+  /** Where a file is to be had, such as "/3f2a9c01/bench.js". */
+  static String address(String name) {
+    return FOLDER + name;
   }
 
   private static byte[] content(String name) {

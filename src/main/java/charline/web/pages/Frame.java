@@ -3,6 +3,7 @@ package charline.web.pages;
 import charline.web.security.Seat;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What surrounds every page.
@@ -11,10 +12,10 @@ import java.util.Optional;
  * @param tab the tab it belongs to, blank for none
  * @param seat who looks at it, empty before pairing
  * @param shared whether other devices can be paired
- * @param scripts further scripts by file name
+ * @param files further styles and scripts by file name
  */
 public record Frame(
-    String title, String tab, Optional<Seat> seat, boolean shared, List<String> scripts) {
+    String title, String tab, Optional<Seat> seat, boolean shared, List<String> files) {
   /** One of the tabs. */
   public record Tab(String path, String word) {}
 
@@ -24,6 +25,26 @@ public record Frame(
         new Tab("/ask", "Ask"),
         new Tab("/window", "Window"),
         new Tab("/set-up", "Set up"));
+  }
+
+  public String icon() {
+    return Assets.address("icon.svg");
+  }
+
+  /** The addresses of the styles, in their order. */
+  public List<String> styles() {
+    return all(Stream.of("tokens.css", "bench.css", "controls.css"), ".css");
+  }
+
+  /** The addresses of the scripts, in their order: each a module that imports what it needs. */
+  public List<String> scripts() {
+    return all(Stream.of("bench.js"), ".js");
+  }
+
+  private List<String> all(Stream<String> everyPage, String kind) {
+    return Stream.concat(everyPage, files.stream().filter(f -> f.endsWith(kind)))
+        .map(Assets::address)
+        .toList();
   }
 
   public String token() {

@@ -3,6 +3,7 @@ package charline.web.pages;
 import charline.web.security.Door;
 import charline.web.security.Headers;
 import com.fasterxml.jackson.jr.ob.JSON;
+import gg.jte.Content;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.TemplateOutput;
@@ -25,8 +26,8 @@ final class Pages {
     this.shared = shared;
   }
 
-  Frame frame(Context ctx, String title, String tab, String... scripts) {
-    return new Frame(title, tab, Door.seatOf(ctx), shared, List.of(scripts));
+  Frame frame(Context ctx, String title, String tab, String... files) {
+    return new Frame(title, tab, Door.seatOf(ctx), shared, List.of(files));
   }
 
   /** Sends a page made from a template. */
@@ -40,6 +41,11 @@ final class Pages {
   static void send(Context ctx, String html) {
     Headers.allowStylesOf(ctx, html);
     ctx.contentType("text/html; charset=utf-8").result(html);
+  }
+
+  /** A template to be filled inside another page. */
+  static Content content(String template, Map<String, Object> values) {
+    return output -> TEMPLATES.render(template + ".jte", values, output);
   }
 
   static String filled(String template, Map<String, Object> values) {

@@ -48,15 +48,16 @@ final class RecordPages {
 
   private void record(Context ctx) {
     Shelf shelf = models.shelf();
-    Frame frame = pages.frame(ctx, "Record", "/record", "record.js");
     Optional<String> missing = RecordView.missing(shelf);
     if (missing.isPresent()) {
+      Frame frame = pages.frame(ctx, "Record", "/record");
       pages.send(ctx, "record-empty", frame, Map.of("sentence", missing.get()));
       return;
     }
     Optional<PatchEntry> read = Optional.ofNullable(ctx.queryParam("reading")).map(log::patch);
     Optional<PatchEntry> like =
         read.or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch)).or(shelf::last);
+    Frame frame = pages.frame(ctx, "Record", "/record", "live.css", "record.css", "record.js");
     pages.send(ctx, "record", frame, Map.of("view", RecordView.of(shelf, like, read, ctx, person)));
   }
 

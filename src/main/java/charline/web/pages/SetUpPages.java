@@ -98,7 +98,7 @@ public final class SetUpPages {
     pages.send(
         ctx,
         "set-up",
-        pages.frame(ctx, "Set up", "/set-up", "set-up.js"),
+        pages.frame(ctx, "Set up", "/set-up", "refusal.js", "coats.js"),
         Map.of(
             "view",
             new SetUpView(

@@ -31,6 +31,7 @@ import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import charline.wording.DriftText;
 import charline.wording.SheetCautions;
+import gg.jte.Content;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -92,7 +93,7 @@ public final class WindowPages {
       return;
     }
     Stratum stratum = candidates.get(0);
-    Frame frame = pages.frame(ctx, stratum.words(), "/window", "window.js");
+    Frame frame = pages.frame(ctx, stratum.words(), "/window", "live.css", "window.css", "map.js");
     try {
       Answer answer = answer(answers, question.with(width(ctx)));
       WindowAnswer window = answer.window();
@@ -364,13 +365,13 @@ public final class WindowPages {
             version,
             OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
             Optional.ofNullable(ctx.queryParam("by")).filter(b -> !b.isBlank()));
-    String html = new WindowSheet(answer.window().found(), cautions, stamp).html(Paper.ANY);
+    Optional<String> script =
+        Optional.ofNullable(ctx.queryParam("print"))
+            .filter("yes"::equals)
+            .map(yes -> Assets.address("print.js"));
+    Content head =
+        Pages.content("sheet-head", Map.of("icon", Assets.address("icon.svg"), "script", script));
     Pages.send(
-        ctx,
-        html.replace(
-            "</head>",
-            "<link rel=\"icon\" href=\"/icon.svg\">\n"
-                + "<script src=\"/print.js\" defer></script>\n"
-                + "</head>"));
+        ctx, new WindowSheet(answer.window().found(), cautions, stamp).html(Paper.ANY, head));
   }
 }

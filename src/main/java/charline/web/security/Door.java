@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Looks at every request before anything else does. The serving machine is let in by its loopback
@@ -25,8 +27,20 @@ public final class Door {
 
   private static final String TOKEN_FIELD = "token";
 
-  /** What an unpaired device may see. */
-  private static final Set<String> OPEN = Set.of("/pair", "/bench.css", "/bench.js", "/icon.svg");
+  private static final String PAIRING = "/pair";
+
+  /** A file for pages lies in a folder that is named for what the files hold. */
+  private static final Pattern FILE = Pattern.compile("/[0-9a-f]{8}/(.+)");
+
+  /** The files that every page loads, and so the pairing page too. */
+  private static final Set<String> OPEN_FILES =
+      Set.of(
+          """
+          icon.svg tokens.css bench.css controls.css
+          bench.js identity.js link.js numbers.js photo-store.js queue.js requests.js
+          sending.js steps.js storage.js
+          """
+              .split("\\s+"));
 
   private static final int NAME_LENGTH = 40;
 
@@ -77,7 +91,7 @@ public final class Door {
     }
     Optional<Seat> seat = seat(ctx, host);
     ctx.attribute(SEAT, seat.orElse(null));
-    if (seat.isEmpty() && !OPEN.contains(ctx.path())) {
+    if (seat.isEmpty() && !isOpen(ctx.path())) {
       throw new Turned(
           401,
           "This device is not paired with the bench; open /pair and type the code that the serving"
@@ -88,6 +102,12 @@ public final class Door {
       case "POST" -> checkOrigin(ctx, host, seat);
       default -> throw new Turned(405, "The bench page is only read and posted to.");
     }
+  }
+
+  /** Whether an unpaired device may see it. */
+  private static boolean isOpen(String path) {
+    Matcher file = FILE.matcher(path);
+    return path.equals(PAIRING) || file.matches() && OPEN_FILES.contains(file.group(1));
   }
 
   private Optional<Seat> seat(Context ctx, String host) {

@@ -1,0 +1,20 @@
+// The entry that is on the form.
+import { at } from "./elements.js";
+import { askRisk } from "./risk.js";
+import { trouble } from "./trouble.js";
+
+export const entry = {
+  reading: null, // the patch that is read further, { patch, code, outcome, passes }; null for a new patch
+  correcting: null, // the waiting entry that is corrected, { id, at, tape, sentence }
+  resume: null, // the draft that comes back after the correction
+  pending: null, // what was kept and has had no reply yet
+  sure: false, // whether a person stands by a doubtful value
+};
+
+// What was refused or doubted is no longer what stands here.
+export function changed() {
+  entry.sure = false;
+  trouble("");
+  at("keep").textContent = entry.reading ? "Keep this reading" : "Keep this patch";
+  askRisk();
+}

@@ -1,0 +1,89 @@
+// Keep: the entry goes into the queue; the panel shows it as soon as the bench replies, or after a while without.
+import { tapeCode, uuid7 } from "../identity.js";
+import { now } from "../moment.js";
+import { add, addPhoto, announce, change, drop, queue } from "../queue.js";
+import { flush } from "../sending.js";
+import { dropDraft, saveDraft } from "./draft.js";
+import { at, form } from "./elements.js";
+import { entry } from "./entry.js";
+import { showLast, taken } from "./kept.js";
+import { beyond } from "./limits.js";
+import { seen } from "./outcome.js";
+import { dropPhoto, photo, photoFile } from "./photo.js";
+import { dialled, settings } from "./settings.js";
+import { resetWatch } from "./stopwatch.js";
+import { remind } from "./tapes.js";
+import { trouble } from "./trouble.js";
+import { passesInWords } from "./words.js";
+
+const SOON = 3000; // ms
+
+export function keepEntry() {
+  trouble("");
+  const outcome = seen();
+  if (!outcome) { trouble("Tap what you see first: clean, or any of tint, char and residue."); return; }
+  if (entry.pending) return;
+  const wrong = beyond(!!entry.reading);
+  if (wrong) { trouble(wrong); return; }
+  const { reading, correcting } = entry, tape = correcting ? correcting.tape : "", body = bodyOf(outcome, tape), { id } = body;
+  const words = (tape ? tape + ": " : "") + outcome + " after " + passesInWords(Number(body.passes)) + ", "
+    + (reading ? "further passes on " + reading.code : at("c-board").value + ", " + dialled());
+  entry.pending = { id, kind: reading ? "reading" : "patch", patch: body.of_patch || id, passes: Number(body.passes), outcome,
+    code: reading ? reading.code : tape, before: reading, file: photoFile(), photo: photo.id, by: body.by };
+  at("keep").disabled = true;
+  dropDraft();
+  // A corrected entry keeps its identity and its place: its photos and further readings wait behind it.
+  if (correcting && queue().some(i => i.id === id)) change(id, i => ({ ...i, body, words, state: "waiting", sentence: "" }));
+  else add(reading ? "/entries/reading" : "/entries/patch", body, words, { of: reading });
+  flush();
+  setTimeout(() => { if (entry.pending && entry.pending.id === id) wait(); }, SOON);
+}
+
+function bodyOf(outcome, tape) {
+  const { reading, correcting, sure } = entry;
+  return { id: correcting ? correcting.id : uuid7(), at: correcting ? correcting.at : now(), outcome,
+    passes: form.passes.value.trim(), soot: form.soot.value, note: at("note").value, depth: at("depth").value,
+    by: at("by").value.trim(), sure, ...(reading ? { of_patch: reading.patch } : settings()), ...(tape ? { tape } : {}) };
+}
+
+// Not taken yet: the tape gets a code of this device's own, which the bench keeps.
+function wait() {
+  const done = entry.pending;
+  if (done.kind === "patch" && !done.code) {
+    done.code = tapeCode();
+    change(done.id, i => ({ ...i, body: { ...i.body, tape: done.code }, words: done.code + ": " + i.words }));
+  }
+  settle(true);
+}
+
+function settle(waiting) {
+  const { file, photo: photoId, by, ...done } = entry.pending;
+  entry.pending = null;
+  entry.correcting = null;
+  at("keep").disabled = false;
+  resetWatch();
+  if (file) addPhoto(done.patch, done.code, file, by).then(() => { dropPhoto(photoId); flush(); },
+    () => trouble("The photo could not be kept on this device; take it again when the bench is reached."));
+  showLast({ ...done, waiting, at: Date.now() });
+}
+
+export function replied(item, reply) {
+  const { tape } = item.body;
+  if (reply.status === 200 && tape && reply.code !== tape) remind(tape, reply.code);
+  if (entry.pending && item.id === entry.pending.id) {
+    if (reply.status === 200) { entry.pending.code = reply.code; settle(false); } else putBack(item, reply);
+  } else if (reply.status === 200) {
+    taken(item.id, reply.code);
+    announce();
+  }
+}
+
+// The form is still there to be put right; a correction goes on waiting behind it.
+function putBack(item, reply) {
+  entry.pending = null;
+  if (entry.correcting) entry.correcting.sentence = reply.sentence; else drop(item.id);
+  at("keep").disabled = false;
+  saveDraft();
+  trouble(reply.sentence);
+  if (reply.status === 409) { entry.sure = true; at("keep").textContent = "I am sure: keep it"; }
+}

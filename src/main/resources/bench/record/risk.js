@@ -1,0 +1,8 @@
+// Asks for the risk of what is dialled now.
+import { live } from "../live.js";
+import { settings, showFolded } from "./settings.js";
+
+export function askRisk() {
+  showFolded();
+  live("/live?" + new URLSearchParams(settings()));
+}

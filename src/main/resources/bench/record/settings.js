@@ -1,0 +1,53 @@
+// The settings on the form: what they are, how they read, which of them are shown and which may change.
+import { all, at, form } from "./elements.js";
+
+const PLACE = ["board", "finish", "rig"], OF_RIG = ["spot", "rep", "pulse", "width"];
+
+const rig = () => at("c-rig").selectedOptions[0];
+const way = () => form.querySelector("input[name=form]:checked").value;
+const powerUnit = () => form.querySelector("input[name=power_unit]:checked").value;
+
+export const unitOf = key => form.querySelector(`[data-unit=${key}]`).textContent;
+export const labelOf = input => input.closest(".knob").querySelector("label").firstChild.textContent.replace(/, *$/, "");
+
+// What is sent to the bench: the place, every knob that is set, and how speed and power are given.
+export function settings() {
+  const values = {};
+  for (const key of PLACE) values[key] = at("c-" + key).value;
+  for (const input of all(".turn input", form)) if (input.value.trim()) values[input.name] = input.value.trim();
+  values.form = way();
+  values.power_unit = powerUnit();
+  return values;
+}
+
+// The knobs that tell one patch from the next, in words.
+export function dialled() {
+  const words = input => /\d$/.test(input.value.trim()) ? input.value.trim() + " " + unitOf(input.name) : input.value.trim();
+  return [words(at("k-power")), ...all(`.of-${way()} .turn input`, form).map(i => labelOf(i).toLowerCase() + " " + words(i))].join(", ");
+}
+
+// The words on the folds, which are read while they are closed.
+export function showFolded() {
+  at("place-words").textContent = PLACE.map(key => at("c-" + key).value).join(", ");
+  at("lesser-words").textContent = all("#lesser .turn input").filter(i => i.value && !i.closest("[hidden]"))
+    .map(i => i.value + " " + unitOf(i.name)).join(", ");
+}
+
+// Shows the knobs of this rig and of this way to give the speed.
+export function arrange() {
+  const now = way(), pulsed = rig().dataset.kind === "pulsed";
+  for (const w of ["hand", "timed", "scan"]) all(".of-" + w, form).forEach(row => { row.hidden = w !== now; });
+  all(".pulsed-only", form).forEach(row => { row.hidden = !pulsed; });
+  form.querySelector("[data-unit=power]").textContent = powerUnit();
+}
+
+// The knobs stand where this rig usually has them.
+export function takeFromRig() {
+  for (const key of OF_RIG) at("k-" + key).value = rig().dataset[key] || "";
+}
+
+// The settings of a patch that is read further stay as they were burned.
+export function lock(on) {
+  all("section .turn input, section .turn button, section input[type=radio], #place select", form)
+    .filter(i => i.name !== "passes" && i.dataset.for !== "k-passes").forEach(i => { i.disabled = on; });
+}

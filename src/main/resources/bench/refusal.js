@@ -1,0 +1,2 @@
+// The address of an answer leads to its refusal, if it is one; a screen reader is led there too.
+document.getElementById("refused")?.focus();
