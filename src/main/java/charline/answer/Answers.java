@@ -6,9 +6,9 @@ import charline.log.Logbook;
 import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
-import charline.model.Lending;
 import charline.model.ModelFit;
 import charline.model.Trials;
+import charline.model.borrow.Borrowing;
 import charline.model.check.FitChecker;
 import charline.model.classical.AblationRegression;
 import charline.model.classical.ClassicalFit;
@@ -27,9 +27,9 @@ import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
-import charline.window.Bench;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
+import charline.window.RigSetup;
 import charline.window.WindowFinder;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -56,7 +56,7 @@ public final class Answers {
   private final List<Rig> rigs;
 
   /** What was fitted to lend is kept for the next who borrows. */
-  private final Map<Lenders, Lending> lendings = new ConcurrentHashMap<>();
+  private final Map<Lenders, Borrowing> lendings = new ConcurrentHashMap<>();
 
   private record Lenders(Priors priors, boolean acceptTint) {}
 
@@ -134,7 +134,7 @@ public final class Answers {
   }
 
   private TrialCase subject(TrialQuestion question, Stratum stratum, List<Patch> patches) {
-    Rig rig = rig(question.rig().orElseGet(() -> Bench.mostUsedRig(patches).name()));
+    Rig rig = rig(question.rig().orElseGet(() -> RigSetup.mostUsedRig(patches).name()));
     return new TrialCase(
         question,
         new Trials(stratum, patches, question.asked().acceptTint(), question.coat()),
@@ -149,7 +149,7 @@ public final class Answers {
         ? lendings
             .computeIfAbsent(
                 new Lenders(question.priors(), question.asked().acceptTint()),
-                lenders -> new Lending(fitter, everyStratum(question)))
+                lenders -> new Borrowing(fitter, everyStratum(question)))
             .fitterFor(subject.trials())
         : fitter;
   }
@@ -242,7 +242,7 @@ public final class Answers {
     }
     List<List<Patch>> others =
         strata.byStratum().entrySet().stream()
-            .filter(e -> Lending.mayLend(e.getKey(), own.stratum()))
+            .filter(e -> Borrowing.mayLend(e.getKey(), own.stratum()))
             .map(Map.Entry::getValue)
             .toList();
     int patches = others.stream().mapToInt(List::size).sum();
@@ -409,8 +409,7 @@ public final class Answers {
             e ->
                 "%s (%s)"
                     .formatted(
-                        e.getKey().words(),
-                        Figures.count(e.getValue().size(), "patch", "patches")))
+                        e.getKey().words(), Figures.count(e.getValue().size(), "patch", "patches")))
         .collect(Collectors.joining("; "));
   }
 }

@@ -5,7 +5,7 @@ import charline.exposure.Spot;
 import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Rig;
-import charline.window.Bench;
+import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -49,18 +49,18 @@ public record FixedKnobs(
   }
 
   /** The bench of a rig with the knobs that most of the patches had, and these in their place. */
-  Bench bench(Rig rig, List<Patch> patches, OffsetDateTime at) {
+  RigSetup bench(Rig rig, List<Patch> patches, OffsetDateTime at) {
     return on(
-        Bench.of(
+        RigSetup.of(
             usual(rig, rig.spotMillimetres(), rig.repetitionKilohertz(), rig.pulseNanoseconds()),
             patches,
             at));
   }
 
   /** The bench of a rig that nothing was burned on, with its usual settings and these. */
-  Bench bench(Rig rig, OffsetDateTime at) {
+  RigSetup bench(Rig rig, OffsetDateTime at) {
     return on(
-        Bench.usual(
+        RigSetup.usual(
             usual(
                 rig,
                 or(spotMillimetres, rig.spotMillimetres()),
@@ -89,8 +89,8 @@ public record FixedKnobs(
         rig.checks());
   }
 
-  private Bench on(Bench bench) {
-    Bench fixed = bench;
+  private RigSetup on(RigSetup bench) {
+    RigSetup fixed = bench;
     if (spotMillimetres.isPresent()) {
       fixed = fixed.withSpot(new Spot(spotMillimetres.getAsDouble(), bench.rig().spotDefinition()));
     }
@@ -108,7 +108,7 @@ public record FixedKnobs(
     return fixed;
   }
 
-  private Pulses pulses(Bench bench) {
+  private Pulses pulses(RigSetup bench) {
     Pulses now =
         bench
             .pulses()

@@ -1,6 +1,5 @@
 package charline.answer;
 
-import charline.quantity.Figures;
 import charline.model.Event;
 import charline.model.Prior;
 import charline.refusal.Refusal;

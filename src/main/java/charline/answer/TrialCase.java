@@ -2,7 +2,7 @@ package charline.answer;
 
 import charline.exposure.Emission;
 import charline.model.Trials;
-import charline.window.Bench;
+import charline.window.RigSetup;
 
 /**
  * A question with the trials that answer it.
@@ -11,7 +11,7 @@ import charline.window.Bench;
  * @param trials patches of one stratum, in the order of burning
  * @param bench rig and fixed knobs of the answer
  */
-public record TrialCase(TrialQuestion question, Trials trials, Bench bench) {
+public record TrialCase(TrialQuestion question, Trials trials, RigSetup bench) {
   /** The same with other trials, as those of models that are not the newest. */
   public TrialCase with(Trials other) {
     return new TrialCase(question, other, bench);

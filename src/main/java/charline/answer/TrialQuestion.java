@@ -2,7 +2,7 @@ package charline.answer;
 
 import charline.model.Coating;
 import charline.trial.Stratum;
-import charline.window.Asked;
+import charline.window.Requirements;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -24,7 +24,7 @@ public record TrialQuestion(
     Optional<String> rig,
     Optional<Light> light,
     FixedKnobs fixed,
-    Asked asked,
+    Requirements asked,
     Coating coat,
     Priors priors,
     boolean borrow,
@@ -37,7 +37,7 @@ public record TrialQuestion(
           Optional.empty(),
           Optional.empty(),
           FixedKnobs.NONE,
-          Asked.USUAL,
+          Requirements.USUAL,
           Coating.UNSAID,
           Priors.USUAL,
           false,
@@ -73,7 +73,7 @@ public record TrialQuestion(
   }
 
   /** The same with other limits. */
-  public TrialQuestion with(Asked other) {
+  public TrialQuestion with(Requirements other) {
     return new TrialQuestion(
         about, rig, light, fixed, other, coat, priors, borrow, jobAreaSquareMetres);
   }

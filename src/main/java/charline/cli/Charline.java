@@ -1,8 +1,8 @@
 package charline.cli;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Release;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.Release;
 import charline.log.Logbook;
 import java.nio.file.Path;
 import picocli.CommandLine;
@@ -40,7 +40,7 @@ import picocli.CommandLine.Spec;
       "eyewear for its wavelength, fume extraction, a fire watch and your local rules",
       "come before any setting found here."
     })
-final class Charline extends Work {
+final class Charline extends LogCommand {
   @Spec private CommandSpec spec;
 
   @Option(
@@ -49,7 +49,7 @@ final class Charline extends Work {
       description = "Show the versions of program, log, SQLite and Java.")
   boolean version;
 
-  Charline(Desk desk) {
+  Charline(CommandContext desk) {
     super(desk);
   }
 

@@ -6,24 +6,16 @@ import charline.cli.board.BoardAdd;
 import charline.cli.board.BoardAmend;
 import charline.cli.board.BoardList;
 import charline.cli.board.BoardShow;
+import charline.cli.command.CommandContext;
 import charline.cli.demo.Demo;
-import charline.cli.desk.Desk;
-import charline.cli.log.Export;
-import charline.cli.log.Import;
 import charline.cli.finish.FinishAdd;
 import charline.cli.finish.FinishList;
 import charline.cli.finish.FinishShow;
-import charline.cli.trials.Next;
-import charline.cli.trials.Onset;
-import charline.cli.trials.PriorShow;
-import charline.cli.trials.QuoteJob;
-import charline.cli.trials.Removal;
-import charline.cli.rig.RigDrift;
-import charline.cli.trials.Sheet;
-import charline.cli.trials.Window;
 import charline.cli.log.Backup;
 import charline.cli.log.Check;
-import charline.cli.log.Join;
+import charline.cli.log.Export;
+import charline.cli.log.Import;
+import charline.cli.log.MergeLog;
 import charline.cli.patch.PatchAdd;
 import charline.cli.patch.PatchAmend;
 import charline.cli.patch.PatchRead;
@@ -33,8 +25,16 @@ import charline.cli.plan.PlanList;
 import charline.cli.plan.PlanVoid;
 import charline.cli.rig.RigAdd;
 import charline.cli.rig.RigCheck;
+import charline.cli.rig.RigDrift;
 import charline.cli.rig.RigList;
 import charline.cli.rig.RigShow;
+import charline.cli.trials.Next;
+import charline.cli.trials.Onset;
+import charline.cli.trials.PriorShow;
+import charline.cli.trials.QuoteJob;
+import charline.cli.trials.Removal;
+import charline.cli.trials.Sheet;
+import charline.cli.trials.Window;
 import charline.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -86,7 +86,7 @@ final class Commands {
   }
 
   /** The command line with as many commands as these arguments need. */
-  static CommandLine lineFor(String[] args, Desk desk) {
+  static CommandLine lineFor(String[] args, CommandContext desk) {
     List<String> words = leadingWords(args);
     CommandLine root = new CommandLine(new Charline(desk));
     String wanted = words.isEmpty() ? "" : words.get(0);
@@ -103,7 +103,7 @@ final class Commands {
   }
 
   /** The command line with all its commands, for those who describe it. */
-  static CommandLine everything(Desk desk) {
+  static CommandLine everything(CommandContext desk) {
     CommandLine root = lineFor(new String[0], desk);
     WORDS.forEach(
         (first, seconds) -> {
@@ -123,7 +123,7 @@ final class Commands {
     line.getSubcommands().values().forEach(Commands::plain);
   }
 
-  private static CommandLine line(String first, List<String> words, Desk desk) {
+  private static CommandLine line(String first, List<String> words, CommandContext desk) {
     List<String> seconds = WORDS.get(first);
     if (seconds.isEmpty()) {
       return new CommandLine(make(first, desk));
@@ -170,7 +170,7 @@ final class Commands {
     };
   }
 
-  private static Object make(String command, Desk desk) {
+  private static Object make(String command, CommandContext desk) {
     return switch (command) {
       case "rig add" -> new RigAdd(desk);
       case "rig list" -> new RigList(desk);
@@ -202,7 +202,7 @@ final class Commands {
       case "import" -> new Import(desk);
       case "export" -> new Export(desk);
       case "bench" -> new BenchCommand(desk);
-      case "merge" -> new Join(desk);
+      case "merge" -> new MergeLog(desk);
       case "backup" -> new Backup(desk);
       case "check" -> new Check(desk);
       case "demo" -> new Demo(desk, words -> Main.again(words, desk));

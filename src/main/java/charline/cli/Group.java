@@ -1,7 +1,7 @@
 package charline.cli;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.refusal.Refusal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -9,14 +9,14 @@ import picocli.CommandLine.Spec;
 
 /** A first word that needs a second one, such as {@code rig}. */
 @Command
-final class Group extends Work {
+final class Group extends LogCommand {
   private final String words;
   @Spec private CommandSpec spec;
 
   /**
    * @param words the second words, as a sentence lists them
    */
-  Group(Desk desk, String words) {
+  Group(CommandContext desk, String words) {
     super(desk);
     this.words = words;
   }

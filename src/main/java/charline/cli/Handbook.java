@@ -1,8 +1,8 @@
 package charline.cli;
 
-import charline.cli.desk.Asker;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Release;
+import charline.cli.command.Asker;
+import charline.cli.command.CommandContext;
+import charline.cli.command.Release;
 import charline.exposure.Emission;
 import charline.exposure.SpotDefinition;
 import charline.trial.Mark;
@@ -143,9 +143,9 @@ public final class Handbook {
     return plain.startsWith(".") || plain.startsWith("'") ? "\\&" + plain : plain;
   }
 
-  private static Desk nobody() {
+  private static CommandContext nobody() {
     PrintStream nowhere =
         new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-    return new Desk(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC());
+    return new CommandContext(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC());
   }
 }

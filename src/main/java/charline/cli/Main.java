@@ -1,7 +1,7 @@
 package charline.cli;
 
-import charline.cli.desk.Asker;
-import charline.cli.desk.Desk;
+import charline.cli.command.Asker;
+import charline.cli.command.CommandContext;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
@@ -62,8 +62,8 @@ public final class Main {
       PrintStream err,
       Map<String, String> env,
       Clock clock) {
-    Desk desk = new Desk(asker, out, err, env, clock);
-    Troubles troubles = new Troubles(desk);
+    CommandContext desk = new CommandContext(asker, out, err, env, clock);
+    FailureReporter troubles = new FailureReporter(desk);
     try {
       String[] words = helpLast(args);
       CommandLine line = Commands.lineFor(words, desk);
@@ -79,7 +79,7 @@ public final class Main {
   }
 
   /** Runs a further command at the same desk, with nobody to ask and a log of its own. */
-  static int again(List<String> words, Desk desk) {
+  static int again(List<String> words, CommandContext desk) {
     return run(
         words.toArray(String[]::new),
         Asker.NOBODY,

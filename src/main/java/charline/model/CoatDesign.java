@@ -74,7 +74,7 @@ public record CoatDesign(List<CoatTerm> terms, double lnReferenceThickness, Coat
   }
 
   /** Half up for pale, half down for dark. */
-  static double paleness(Optional<Tone> tone) {
+  public static double paleness(Optional<Tone> tone) {
     return tone.map(t -> t == Tone.PALE ? 0.5 : t == Tone.DARK ? -0.5 : 0).orElse(0.0);
   }
 }

@@ -11,19 +11,19 @@ public enum CoatTerm {
    * stand-in for what a coat takes up of the beam, and a prior that gave it 85 % held on to its
    * three in simulated trials whose truth was two or six.
    */
-  TONE("tone", new Tailed(Math.log(3), 0.35)),
+  TONE("tone", new HeavyTailedNormal(Math.log(3), 0.35)),
 
   /**
    * Weight of ln thickness: 1 where every joule lifts its share of the film, less where a film
    * comes off in one piece from below, more where fume and darkened residue shade the rest (own
    * reasoning, no published source).
    */
-  THICKNESS("thickness", new Tailed(0.85, 0.3));
+  THICKNESS("thickness", new HeavyTailedNormal(0.85, 0.3));
 
   private final String word;
-  private final Tailed prior;
+  private final HeavyTailedNormal prior;
 
-  CoatTerm(String word, Tailed prior) {
+  CoatTerm(String word, HeavyTailedNormal prior) {
     this.word = word;
     this.prior = prior;
   }
@@ -33,7 +33,7 @@ public enum CoatTerm {
   }
 
   /** Prior of the weight. */
-  public Tailed prior() {
+  public HeavyTailedNormal prior() {
     return prior;
   }
 }

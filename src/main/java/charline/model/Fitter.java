@@ -26,7 +26,8 @@ import org.apache.commons.math3.linear.MatrixUtils;
  * @param clearingPrior prior of the removal model
  * @param loans what is borrowed from other trials, by event
  */
-public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event, Loan> loans) {
+public record Fitter(
+    long seed, Prior charPrior, Prior clearingPrior, Map<Event, BorrowedPrior> loans) {
   /** Steps from far away, where the posterior is not concave, are kept short. */
   private static final NewtonMaximizer TO_THE_MODE =
       NewtonMaximizer.withDefaults().withLongestStep(3);
@@ -58,7 +59,7 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event,
   }
 
   /** The same with priors borrowed from other trials beside its own. */
-  Fitter borrowing(Map<Event, Loan> borrowed) {
+  public Fitter borrowing(Map<Event, BorrowedPrior> borrowed) {
     return new Fitter(seed, charPrior, clearingPrior, borrowed);
   }
 
@@ -106,7 +107,7 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event,
     return fit(List.of(), Math.log(referenceIntensity), event, prior(event));
   }
 
-  ModelFit fit(List<CensoredPasses> data, double lnReference, Event event, Prior prior) {
+  public ModelFit fit(List<CensoredPasses> data, double lnReference, Event event, Prior prior) {
     return fit(data, lnReference, event, prior, CoatDesign.ALIKE, 1);
   }
 
@@ -118,7 +119,7 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event,
       CoatDesign coats,
       int thinning) {
     Views own = views(data, lnReference, prior, coats, thinning);
-    Optional<Loan> loan = Optional.ofNullable(loans.get(event));
+    Optional<BorrowedPrior> loan = Optional.ofNullable(loans.get(event));
     if (loan.isEmpty()) {
       return own.fit(event, lnReference, coats, Optional.empty());
     }
@@ -127,7 +128,10 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event,
     double weight = weight(own.made(), borrowed.made(), share);
     Views mixed = weight == 0 ? own : own.mixedWith(borrowed, share);
     return mixed.fit(
-        event, lnReference, coats, Optional.of(new Loan.Used(loan.get().lenders(), weight)));
+        event,
+        lnReference,
+        coats,
+        Optional.of(new BorrowedPrior.Used(loan.get().lenders(), weight)));
   }
 
   private Views views(
@@ -163,7 +167,8 @@ public record Fitter(long seed, Prior charPrior, Prior clearingPrior, Map<Event,
           sturdier.mixedWith(borrowed.sturdier, weight(sturdier, borrowed.sturdier, share)));
     }
 
-    ModelFit fit(Event event, double lnReference, CoatDesign coats, Optional<Loan.Used> borrowed) {
+    public ModelFit fit(
+        Event event, double lnReference, CoatDesign coats, Optional<BorrowedPrior.Used> borrowed) {
       return ModelFit.of(
           event,
           made.draws,

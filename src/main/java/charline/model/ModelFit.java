@@ -46,7 +46,7 @@ public record ModelFit(
     String method,
     Coating coat,
     List<CoatEffect> coatEffects,
-    Optional<Loan.Used> borrowed,
+    Optional<BorrowedPrior.Used> borrowed,
     Posterior posterior,
     Posterior sturdier) {
 
@@ -70,7 +70,7 @@ public record ModelFit(
       String method,
       double lnReference,
       CoatDesign coats,
-      Optional<Loan.Used> borrowed) {
+      Optional<BorrowedPrior.Used> borrowed) {
     Posterior posterior = new Posterior(draws, lnReference, coats.row(coats.coat()));
     List<CoatEffect> effects =
         IntStream.range(0, coats.terms().size())

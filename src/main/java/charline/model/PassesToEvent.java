@@ -261,7 +261,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     expandNormal(SIGMA, prior.lnSigma(), lnSigma, total);
     expandNormal(OMEGA, new Prior.Normal(0, prior.omegaScale()), p[OMEGA], total);
     for (int k = COAT; k < size; k++) {
-      Tailed weight = coatTerms.get(k - COAT).prior();
+      HeavyTailedNormal weight = coatTerms.get(k - COAT).prior();
       total.value += weight.logDensity(p[k]);
       total.gradient[k] += weight.slope(p[k]);
       total.hessian[k][k] += weight.bend(p[k]);

@@ -210,14 +210,14 @@ public final class Posterior {
    * @param mean posterior mean
    * @param variance posterior variance, 0 or more
    */
-  record Moments(double mean, double variance) {
-    Moments plus(Moments other) {
+  public record Moments(double mean, double variance) {
+    public Moments plus(Moments other) {
       return new Moments(mean + other.mean, variance + other.variance);
     }
   }
 
   /** Moments of τ as it is at another intensity, φ, ψ and ln σ. */
-  Moments[] moments(double lnIntensity) {
+  public Moments[] moments(double lnIntensity) {
     return new Moments[] {
       moments(perDraw(i -> tau[i] - phi[i] * (lnIntensity - lnReference))),
       moments(phi),

@@ -5,7 +5,7 @@ import charline.exposure.LineScan;
 import charline.plan.Site;
 import charline.plan.Suggestion;
 import charline.quantity.Figures;
-import charline.window.Bench;
+import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import charline.wording.CautionText;
 import charline.wording.PlanText;
@@ -74,7 +74,7 @@ public record BenchListPage(
     for (int k = 0; k < patches.size(); k++) {
       rows.add(line(patches.get(k), list.codes(), most));
     }
-    Bench bench = list.next().bench();
+    RigSetup bench = list.next().bench();
     return new BenchListPage(
         "%s on %s: to burn next".formatted(list.stratum().family(), list.stratum().wood()),
         "Rig %s, %s %d nm, on %s"
@@ -131,7 +131,7 @@ public record BenchListPage(
     return "timed as before";
   }
 
-  private static String fixed(Bench bench) {
+  private static String fixed(RigSetup bench) {
     String pulses =
         bench
             .pulses()

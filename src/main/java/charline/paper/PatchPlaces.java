@@ -6,7 +6,7 @@ import charline.exposure.LineScan;
 import charline.exposure.TimedArea;
 import charline.trial.Patch;
 import charline.trial.Reading;
-import charline.window.Bench;
+import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +35,7 @@ record PatchPlaces(List<Place> places, int readLater, int converted) {
   record Place(
       Patch patch, Reading reading, double powerPercent, double speedMillimetresPerSecond) {}
 
-  static PatchPlaces of(List<Patch> patches, Bench bench, int passes) {
+  static PatchPlaces of(List<Patch> patches, RigSetup bench, int passes) {
     List<Place> places = new ArrayList<>();
     int readLater = 0;
     int converted = 0;
@@ -52,14 +52,14 @@ record PatchPlaces(List<Place> places, int readLater, int converted) {
     return new PatchPlaces(List.copyOf(places), readLater, converted);
   }
 
-  private static Place place(Patch patch, Reading reading, Bench bench) {
+  private static Place place(Patch patch, Reading reading, RigSetup bench) {
     Exposure exposure = patch.exposure();
     double percent = exposure.intensity() / bench.exposure(1, 1).intensity();
     double areaRate = percent * bench.wattsPerPercent() / exposure.doseJoulesPerCm2();
     return new Place(patch, reading, percent, bench.speed().speedFor(areaRate));
   }
 
-  private static boolean burnedLike(Patch patch, Bench bench) {
+  private static boolean burnedLike(Patch patch, RigSetup bench) {
     return patch.rig().id().equals(bench.rig().id())
         && same(
             patch.settings().spot().oneOverESquaredMillimetres(),

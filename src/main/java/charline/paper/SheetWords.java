@@ -29,12 +29,12 @@ final class SheetWords {
 
   private final WindowSheet sheet;
   private final Recommendation recommendation;
-  private final BenchWords bench;
+  private final SetupWords bench;
 
   SheetWords(WindowSheet sheet) {
     this.sheet = sheet;
     recommendation = sheet.recommendation();
-    bench = new BenchWords(recommendation.bench());
+    bench = new SetupWords(recommendation.bench());
   }
 
   SheetPage page(Paper paper) {
@@ -57,7 +57,8 @@ final class SheetWords {
                 .map()
                 .map(
                     m ->
-                        VerdictWords.mapTitle(verdict, Figures.count(m.passes(), "pass", "passes")))
+                        NoWindowWords.mapTitle(
+                            verdict, Figures.count(m.passes(), "pass", "passes")))
                 .orElse("No map: the models could not be fitted to these trials."),
             Optional.empty(),
             sure(),
@@ -98,15 +99,15 @@ final class SheetWords {
 
   private Refusal refusal(Verdict verdict) {
     return new Refusal(
-        VerdictWords.headline(verdict),
+        NoWindowWords.headline(verdict),
         ReasonText.of(recommendation),
         NextStepText.of(recommendation),
-        VerdictWords.rules(verdict));
+        NoWindowWords.rules(verdict));
   }
 
   /** The weightiest first: where the page is full, the last go. */
   private List<Line> sure() {
-    SureWords words = new SureWords(recommendation);
+    ConfidenceWords words = new ConfidenceWords(recommendation);
     List<Line> lines = new ArrayList<>(words.lines(sheet.job()));
     if (recommendation.verdict() == Verdict.WINDOW) {
       lines.add(new Line("Next", NextStepText.of(recommendation)));

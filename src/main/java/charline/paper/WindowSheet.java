@@ -1,10 +1,10 @@
 package charline.paper;
 
 import charline.trial.Caution;
-import charline.window.Bench;
 import charline.window.Box;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
+import charline.window.RigSetup;
 import charline.window.Verdict;
 import gg.jte.Content;
 import gg.jte.ContentType;
@@ -68,8 +68,8 @@ public record WindowSheet(
   }
 
   /** What stays as it is while power, speed and passes vary: "spot 0.6 mm (1/e2), 40 kHz, ...". */
-  public static String fixedKnobs(Bench bench) {
-    return new BenchWords(bench).fixed();
+  public static String fixedKnobs(RigSetup bench) {
+    return new SetupWords(bench).fixed();
   }
 
   /**

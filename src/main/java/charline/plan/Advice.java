@@ -1,7 +1,7 @@
 package charline.plan;
 
-import charline.window.Asked;
 import charline.window.NextStep;
+import charline.window.Requirements;
 import java.util.List;
 
 /** How to go on with a list of patches. */
@@ -33,5 +33,5 @@ public sealed interface Advice {
    * @param asked what the run is to support
    * @param passes passes of the start setting
    */
-  record Repeat(CleanRun run, Asked asked, int passes) implements Advice {}
+  record Repeat(CleanRun run, Requirements asked, int passes) implements Advice {}
 }

@@ -1,6 +1,6 @@
 package charline.plan;
 
-import charline.window.Bench;
+import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -37,10 +37,10 @@ final class Dial {
   private static final double SLOWEST_SCAN = 100;
   private static final double FASTEST_SCAN = 20_000;
 
-  private final Bench bench;
+  private final RigSetup bench;
   private final boolean hand;
 
-  Dial(Bench bench) {
+  Dial(RigSetup bench) {
     this.bench = bench;
     hand = bench.speed().kind() == SpeedKnob.Kind.HAND;
   }
@@ -55,16 +55,16 @@ final class Dial {
   }
 
   /** The speeds at one power whose doses lie between two, hottest first. */
-  List<Setting> settings(double powerPercent, double lnLowDose, double lnHighDose) {
+  List<DialSetting> settings(double powerPercent, double lnLowDose, double lnHighDose) {
     Set<Double> speeds = new LinkedHashSet<>();
     for (double lnDose = lnHighDose; lnDose >= lnLowDose - 1e-9; lnDose -= LN_SPACING) {
       speeds.add(keepable(bench.speedForDose(powerPercent, Math.exp(lnDose))));
     }
-    List<Setting> settings = new ArrayList<>();
+    List<DialSetting> settings = new ArrayList<>();
     for (double speed : speeds) {
       if (speed >= (hand ? SLOWEST_HAND : SLOWEST_SCAN)
           && speed <= (hand ? FASTEST_HAND : FASTEST_SCAN)) {
-        settings.add(Setting.on(bench, powerPercent, speed));
+        settings.add(DialSetting.on(bench, powerPercent, speed));
       }
     }
     return settings;
@@ -73,13 +73,13 @@ final class Dial {
   /**
    * The setting for the first patch of all: the most power whose speed for a dose is easy to keep.
    */
-  Setting first(double lnDose) {
+  DialSetting first(double lnDose) {
     double chosen = POWER_STEP;
     for (double percent : powers(List.of())) {
       double speed = bench.speedForDose(percent, Math.exp(lnDose));
       chosen = isEasy(speed) ? percent : chosen;
     }
-    return Setting.on(bench, chosen, keepable(bench.speedForDose(chosen, Math.exp(lnDose))));
+    return DialSetting.on(bench, chosen, keepable(bench.speedForDose(chosen, Math.exp(lnDose))));
   }
 
   /** Whether a person leads the beam so fast with ease. */

@@ -93,7 +93,7 @@ final class Ladder {
   }
 
   /** True if one setting, burned without char, permits the other. */
-  static boolean within(Setting burned, Setting next) {
+  static boolean within(DialSetting burned, DialSetting next) {
     return new Rung(burned.lnDose(), burned.lnIntensity())
         .permits(next.lnDose(), next.lnIntensity());
   }

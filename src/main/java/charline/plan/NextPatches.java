@@ -1,8 +1,8 @@
 package charline.plan;
 
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,11 +20,11 @@ import java.util.Optional;
  * @param suggestions in the order of burning; empty where nothing should be burned
  */
 public record NextPatches(
-    Bench bench,
-    Asked asked,
+    RigSetup bench,
+    Requirements asked,
     Site site,
     Optional<Recommendation> window,
-    Standing standing,
+    Progress standing,
     Advice advice,
     List<Suggestion> suggestions) {
   public NextPatches {

@@ -6,7 +6,7 @@ import charline.model.Fitter;
 import charline.model.Lookahead;
 import charline.model.ModelFit;
 import charline.model.Trials;
-import charline.window.Asked;
+import charline.window.Requirements;
 import java.util.Optional;
 
 /**
@@ -17,7 +17,7 @@ import java.util.Optional;
 final class Outlook {
   private static final int DRAWS = 500;
 
-  private final Asked asked;
+  private final Requirements asked;
   private final ModelFit charFit;
   private final ModelFit clearingFit;
   private final Lookahead charring;
@@ -25,11 +25,16 @@ final class Outlook {
   private final DoseLimit hottest;
   private final DoseLimit coldest;
 
-  Outlook(Asked asked, ModelFit charFit, ModelFit clearingFit, Optional<Trials> trials) {
+  Outlook(Requirements asked, ModelFit charFit, ModelFit clearingFit, Optional<Trials> trials) {
     this(asked, charFit, clearingFit, trials, DRAWS);
   }
 
-  Outlook(Asked asked, ModelFit charFit, ModelFit clearingFit, Optional<Trials> trials, int draws) {
+  Outlook(
+      Requirements asked,
+      ModelFit charFit,
+      ModelFit clearingFit,
+      Optional<Trials> trials,
+      int draws) {
     this.asked = asked;
     this.charFit = charFit;
     this.clearingFit = clearingFit;
@@ -40,7 +45,7 @@ final class Outlook {
   }
 
   /** What is held before any trial, quoted at an intensity. */
-  static Outlook beforeTrials(Fitter fitter, Asked asked, double intensity) {
+  static Outlook beforeTrials(Fitter fitter, Requirements asked, double intensity) {
     return new Outlook(
         asked,
         fitter.beforeTrials(Event.CHAR, intensity),

@@ -3,9 +3,9 @@ package charline.plan;
 import charline.drift.ControlPatch;
 import charline.exposure.Settings;
 import charline.trial.Patch;
-import charline.window.Asked;
-import charline.window.Bench;
-import charline.window.Predicted;
+import charline.window.PredictedChance;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -16,18 +16,18 @@ import java.util.Random;
 
 /** Writes drafts down as a list: control patches put in, cool rungs first, lots within a rung. */
 final class PatchList {
-  private final Bench bench;
-  private final Asked asked;
+  private final RigSetup bench;
+  private final Requirements asked;
   private final Outlook outlook;
-  private final Drafting drafting;
+  private final PatchSelection drafting;
   private final List<Patch> patches;
   private final BoardRota rota;
 
   PatchList(
-      Bench bench,
-      Asked asked,
+      RigSetup bench,
+      Requirements asked,
       Outlook outlook,
-      Drafting drafting,
+      PatchSelection drafting,
       List<Patch> patches,
       BoardRota rota) {
     this.bench = bench;
@@ -46,7 +46,7 @@ final class PatchList {
     control = control.or(this::middle);
     while (list.size() < count) {
       Place place = rota.next();
-      Optional<Drafting.Draft> next = Optional.empty();
+      Optional<PatchSelection.Draft> next = Optional.empty();
       if (since >= ControlPatch.EVERY - 1 && control.isPresent()) {
         next = drafting.control(control.get(), place);
         since = -1; // the control patch itself makes it 0
@@ -80,10 +80,10 @@ final class PatchList {
         .map(Patch::settings);
   }
 
-  private Suggestion suggestion(int number, Drafting.Draft draft) {
-    Setting s = draft.setting();
-    Predicted risk = s.predicted(outlook.charFit(), draft.passes());
-    Predicted clear = s.predicted(outlook.clearingFit(), draft.passes());
+  private Suggestion suggestion(int number, PatchSelection.Draft draft) {
+    DialSetting s = draft.setting();
+    PredictedChance risk = s.predicted(outlook.charFit(), draft.passes());
+    PredictedChance clear = s.predicted(outlook.clearingFit(), draft.passes());
     return new Suggestion(
         number,
         draft.purpose(),
@@ -107,7 +107,7 @@ final class PatchList {
    * @param known settings of the ladder that the trials themselves gave
    */
   static List<Suggestion> ordered(
-      List<Suggestion> drafts, Drafting drafting, int known, Random lots) {
+      List<Suggestion> drafts, PatchSelection drafting, int known, Random lots) {
     List<Suggestion> waiting = new ArrayList<>(drafts.stream().filter(s -> !isControl(s)).toList());
     Collections.shuffle(waiting, lots);
     waiting.sort(Comparator.comparingLong(s -> Math.round(s.setting().lnDose() / Ladder.LN_STEP)));

@@ -4,10 +4,10 @@ import charline.model.Fitter;
 import charline.model.Trials;
 import charline.trial.Board;
 import charline.trial.Patch;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.Verdict;
 import charline.window.WindowFinder;
 import java.util.ArrayList;
@@ -58,14 +58,15 @@ public record Planner(Fitter fitter, int boards) {
    * @param atHand boards at hand, may be empty
    * @param count how many, 1 or more
    */
-  public NextPatches first(Bench bench, Asked asked, Site site, List<Board> atHand, int count) {
+  public NextPatches first(
+      RigSetup bench, Requirements asked, Site site, List<Board> atHand, int count) {
     if (site == Site.PIECE) {
       return new NextPatches(
           bench,
           asked,
           site,
           Optional.empty(),
-          new Standing.NothingBurned(),
+          new Progress.NothingBurned(),
           new Advice.BeginOnOffcut(),
           List.of());
     }
@@ -73,7 +74,8 @@ public record Planner(Fitter fitter, int boards) {
     double intensity = bench.exposure(40, 20).intensity();
     Outlook outlook = Outlook.beforeTrials(fitter, asked, intensity);
     Ladder ladder = Ladder.from(outlook.lnSafeDose(Math.log(intensity)));
-    Drafting drafting = new Drafting(bench, asked, site, outlook, ladder, List.of(), PASSES);
+    PatchSelection drafting =
+        new PatchSelection(bench, asked, site, outlook, ladder, List.of(), PASSES);
     BoardRota rota = new BoardRota(List.of(), atHand, boards, lots);
     List<Suggestion> drafts =
         new PatchList(bench, asked, outlook, drafting, List.of(), rota).draft(count);
@@ -82,7 +84,7 @@ public record Planner(Fitter fitter, int boards) {
         asked,
         site,
         Optional.empty(),
-        new Standing.FirstLadder(),
+        new Progress.FirstLadder(),
         new Advice.InOrder(),
         PatchList.ordered(drafts, drafting, 0, lots));
   }
@@ -98,7 +100,7 @@ public record Planner(Fitter fitter, int boards) {
    * @param count how many, 1 or more
    */
   public NextPatches next(
-      Trials trials, Bench bench, Asked asked, Site site, List<Board> atHand, int count) {
+      Trials trials, RigSetup bench, Requirements asked, Site site, List<Board> atHand, int count) {
     Recommendation found = new WindowFinder(fitter, true).recommend(trials, bench, asked);
     return next(trials, found, site, atHand, count);
   }
@@ -120,20 +122,21 @@ public record Planner(Fitter fitter, int boards) {
         found.asked(),
         site,
         Optional.of(found),
-        new Standing.AsFound(found.reasons()),
+        new Progress.AsFound(found.reasons()),
         new Advice.AsFound(found.nextSteps(), false),
         List.of());
   }
 
   private NextPatches searching(
       Trials trials, Recommendation found, Site site, List<Board> atHand, int count) {
-    Bench bench = found.bench();
-    Asked asked = found.asked();
+    RigSetup bench = found.bench();
+    Requirements asked = found.asked();
     Random lots = lots(trials);
     Outlook outlook = outlook(trials, found);
     Ladder ladder = ladder(trials.patches(), bench, outlook, asked);
     int known = ladder.size();
-    Drafting drafting = new Drafting(bench, asked, site, outlook, ladder, trials.patches(), PASSES);
+    PatchSelection drafting =
+        new PatchSelection(bench, asked, site, outlook, ladder, trials.patches(), PASSES);
     BoardRota rota =
         rota(site, trials.patches(), atHand, Math.max(boards, found.boardsWanted()), lots);
     List<Suggestion> drafts =
@@ -143,7 +146,7 @@ public record Planner(Fitter fitter, int boards) {
         asked,
         site,
         Optional.of(found),
-        new Standing.AsFound(found.reasons()),
+        new Progress.AsFound(found.reasons()),
         advice(found, drafts, site),
         PatchList.ordered(drafts, drafting, known, lots));
   }
@@ -160,8 +163,8 @@ public record Planner(Fitter fitter, int boards) {
   /** The same setting again, on boards not burned yet where there are any. */
   private NextPatches confirming(
       Trials trials, Recommendation found, Site site, List<Board> atHand, int count) {
-    Bench bench = found.bench();
-    Asked asked = found.asked();
+    RigSetup bench = found.bench();
+    Requirements asked = found.asked();
     Box box = found.chosen().orElseThrow();
     Outlook outlook = outlook(trials, found);
     Random lots = lots(trials);
@@ -183,7 +186,7 @@ public record Planner(Fitter fitter, int boards) {
             : tried;
     int known = ladder.size();
     List<Suggestion> list = new ArrayList<>();
-    Confirming confirming = new Confirming(found, outlook, ladder, untried);
+    ConfirmingRun confirming = new ConfirmingRun(found, outlook, ladder, untried);
     for (int k = 0; k < count; k++) {
       Optional<Suggestion> next = confirming.next(k + 1, rota.next(), known);
       if (next.isEmpty()) {
@@ -197,7 +200,7 @@ public record Planner(Fitter fitter, int boards) {
         asked,
         site,
         Optional.of(found),
-        new Standing.ToConfirm(untried),
+        new Progress.ToConfirm(untried),
         new Advice.Repeat(run, asked, box.passes()),
         list);
   }
@@ -217,7 +220,7 @@ public record Planner(Fitter fitter, int boards) {
   }
 
   /** Where nothing was burned without char, the ladder begins again at its first rung. */
-  private Ladder ladder(List<Patch> patches, Bench bench, Outlook outlook, Asked asked) {
+  private Ladder ladder(List<Patch> patches, RigSetup bench, Outlook outlook, Requirements asked) {
     double lnIntensity = Math.log(outlook.charFit().referenceIntensity());
     double lnFirst =
         Outlook.beforeTrials(fitter, asked, outlook.charFit().referenceIntensity())
@@ -225,7 +228,7 @@ public record Planner(Fitter fitter, int boards) {
     return Ladder.of(patches, own(patches, bench), lnFirst);
   }
 
-  private static List<Patch> own(List<Patch> patches, Bench bench) {
+  private static List<Patch> own(List<Patch> patches, RigSetup bench) {
     return patches.stream().filter(p -> p.rig().id().equals(bench.rig().id())).toList();
   }
 

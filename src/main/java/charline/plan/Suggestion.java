@@ -26,7 +26,7 @@ public record Suggestion(
     Purpose purpose,
     Motive motive,
     Place place,
-    Setting setting,
+    DialSetting setting,
     Settings settings,
     int passes,
     double charRiskMean,

@@ -36,7 +36,12 @@ final class BoxSearch {
   record Point(double power, double lnSpeed) {}
 
   BoxSearch(
-      Bench bench, Reach reach, Witnesses witnesses, Frontier hot, Frontier cold, int passes) {
+      RigSetup bench,
+      TriedRegion reach,
+      SupportingPatches witnesses,
+      Frontier hot,
+      Frontier cold,
+      int passes) {
     lnUnitDose = Math.log(bench.unitDose());
     double lnUnitIntensity = Math.log(bench.unitIntensity());
     power =

@@ -14,10 +14,10 @@ import java.util.stream.Stream;
 /** Turns what was found into a verdict, its reasons and the next steps. */
 record Findings(
     Evidence evidence,
-    Asked asked,
-    Bench bench,
-    Reach reach,
-    Witnesses witnesses,
+    Requirements asked,
+    RigSetup bench,
+    TriedRegion reach,
+    SupportingPatches witnesses,
     FitChecks charChecks,
     FitChecks clearingChecks,
     double boardSpread,
@@ -142,10 +142,11 @@ record Findings(
   private List<Reason> unwitnessed() {
     List<Reason> parts = new ArrayList<>();
     if (!witnesses.charSeen()) {
-      parts.add(new Reason.CharNotSeen(Witnesses.FEWEST));
+      parts.add(new Reason.CharNotSeen(SupportingPatches.FEWEST));
     }
     if (!witnesses.finishSeen()) {
-      parts.add(new Reason.FinishNotSeen(Witnesses.FEWEST_UNCLEARED, Witnesses.FEWEST));
+      parts.add(
+          new Reason.FinishNotSeen(SupportingPatches.FEWEST_UNCLEARED, SupportingPatches.FEWEST));
     }
     return parts;
   }

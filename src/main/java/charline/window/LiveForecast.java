@@ -19,7 +19,7 @@ public final class LiveForecast {
   private final Trials trials;
   private final ModelFit charFit;
   private final ModelFit clearing;
-  private final Reach reach;
+  private final TriedRegion reach;
 
   private final boolean reliable;
 
@@ -28,7 +28,7 @@ public final class LiveForecast {
     this.trials = trials;
     charFit = fitter.fit(trials, Event.CHAR);
     clearing = fitter.fit(trials, Event.CLEARING);
-    reach = new Reach(trials.patches());
+    reach = new TriedRegion(trials.patches());
     FitChecker checker = new FitChecker(fitter);
     reliable = !checker.check(trials, charFit).fail() && !checker.check(trials, clearing).fail();
   }
@@ -72,8 +72,8 @@ public final class LiveForecast {
    */
   public Expected at(Exposure exposure, int passes, double confidence) {
     double dose = exposure.doseJoulesPerCm2();
-    Predicted risk = Predicted.of(charFit, dose, exposure.intensity(), passes);
-    Predicted chance = Predicted.of(clearing, dose, exposure.intensity(), passes);
+    PredictedChance risk = PredictedChance.of(charFit, dose, exposure.intensity(), passes);
+    PredictedChance chance = PredictedChance.of(clearing, dose, exposure.intensity(), passes);
     return new Expected(
         risk.mean(),
         risk.upper(confidence),
@@ -121,7 +121,7 @@ public final class LiveForecast {
   }
 
   /** The window of these trials, from the same models. */
-  public Recommendation recommend(Bench bench, Asked asked) {
+  public Recommendation recommend(RigSetup bench, Requirements asked) {
     return new WindowFinder(fitter, true).recommend(trials, bench, asked, charFit, clearing);
   }
 }

@@ -17,7 +17,11 @@ final class MapMaker {
 
   /** The map for a number of passes; empty if the dial cannot reach what was tried. */
   static Optional<WindowMap> map(
-      Bench bench, Reach reach, Witnesses witnesses, Promises promises, int passes) {
+      RigSetup bench,
+      TriedRegion reach,
+      SupportingPatches witnesses,
+      RiskBounds promises,
+      int passes) {
     double lowPower = bench.powerForIntensity(Math.exp(reach.lnLowestIntensity() - MARGIN));
     double highPower =
         Math.min(

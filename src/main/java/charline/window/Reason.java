@@ -11,7 +11,7 @@ public sealed interface Reason {
    *
    * @param narrow the range of hand speed is narrower than a steady hand keeps to
    */
-  record PromisesKept(Asked asked, boolean narrow) implements Reason {}
+  record PromisesKept(Requirements asked, boolean narrow) implements Reason {}
 
   /**
    * Where the finish comes off, the wood chars.
@@ -30,7 +30,8 @@ public sealed interface Reason {
   record NothingTried() implements Reason {}
 
   /** The best setting so far breaks a promise. */
-  record BestSettingBreaks(Forecast best, SpeedKnob.Kind speed, Asked asked) implements Reason {}
+  record BestSettingBreaks(Forecast best, SpeedKnob.Kind speed, Requirements asked)
+      implements Reason {}
 
   /** No patch charred: a window reaches no hotter than so many unharmed patches. */
   record CharNotSeen(int unharmed) implements Reason {}

@@ -31,9 +31,9 @@ import java.util.stream.Stream;
  */
 public record Recommendation(
     Stratum stratum,
-    Asked asked,
+    Requirements asked,
     Evidence evidence,
-    Bench bench,
+    RigSetup bench,
     Verdict verdict,
     List<Reason> reasons,
     List<NextStep> nextSteps,

@@ -56,7 +56,7 @@ public record WindowFinder(Fitter fitter, boolean wary) {
    * @param bench rig and fixed knobs
    * @param asked what the window has to keep
    */
-  public Recommendation recommend(Trials trials, Bench bench, Asked asked) {
+  public Recommendation recommend(Trials trials, RigSetup bench, Requirements asked) {
     Trials counted = trials.acceptingTint(asked.acceptTint());
     return recommend(
         counted,
@@ -72,14 +72,14 @@ public record WindowFinder(Fitter fitter, boolean wary) {
    * @param counted the patches they were fitted to, tint counted as {@code asked} says
    */
   public Recommendation recommend(
-      Trials counted, Bench bench, Asked asked, ModelFit charFit, ModelFit clearing) {
+      Trials counted, RigSetup bench, Requirements asked, ModelFit charFit, ModelFit clearing) {
     if (counted.acceptTint() != asked.acceptTint()) {
       throw new IllegalArgumentException(
           "The models must count a tint as the question does; fit them anew.");
     }
-    Promises promises = new Promises(asked, charFit, clearing, wary);
-    Reach reach = new Reach(counted.patches());
-    Witnesses witnesses = new Witnesses(counted);
+    RiskBounds promises = new RiskBounds(asked, charFit, clearing, wary);
+    TriedRegion reach = new TriedRegion(counted.patches());
+    SupportingPatches witnesses = new SupportingPatches(counted);
 
     List<PassPlan> plans =
         PassNumbers.between(reach.passesTried()).stream()
@@ -156,7 +156,11 @@ public record WindowFinder(Fitter fitter, boolean wary) {
     private static final double TINY = 1e-6;
 
     static PassPlan of(
-        Bench bench, Reach reach, Witnesses witnesses, Promises promises, int passes) {
+        RigSetup bench,
+        TriedRegion reach,
+        SupportingPatches witnesses,
+        RiskBounds promises,
+        int passes) {
       BoxSearch search =
           new BoxSearch(
               bench,
@@ -183,13 +187,13 @@ public record WindowFinder(Fitter fitter, boolean wary) {
           passes, box, search.room(best), new BoxSearch.Point(powers[best], lnSpeed));
     }
 
-    Forecast forecastOfHope(Bench bench, Promises promises) {
+    Forecast forecastOfHope(RigSetup bench, RiskBounds promises) {
       double speed = round(Math.exp(hope.lnSpeed()), RoundingMode.HALF_EVEN);
       return promises.forecast(bench, hope.power(), speed, passes);
     }
 
     private static Optional<Box> box(
-        Bench bench, Promises promises, BoxSearch search, BoxSearch.Found found, int passes) {
+        RigSetup bench, RiskBounds promises, BoxSearch search, BoxSearch.Found found, int passes) {
       double low = round(Math.exp(found.lnLowSpeed()), RoundingMode.CEILING);
       double high = round(Math.exp(found.lnHighSpeed()), RoundingMode.FLOOR);
       // Between its knots a frontier may err by a digit of speed; the corners themselves decide.

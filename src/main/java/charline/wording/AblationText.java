@@ -1,7 +1,7 @@
 package charline.wording;
 
-import charline.model.Trials;
 import static charline.quantity.Figures.three;
+
 import charline.model.classical.AblationFit;
 import charline.model.classical.AblationOutcome;
 import charline.model.classical.NoAblation;

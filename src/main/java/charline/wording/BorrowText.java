@@ -1,7 +1,7 @@
 package charline.wording;
 
+import charline.model.BorrowedPrior;
 import charline.model.Lender;
-import charline.model.Loan;
 import charline.model.ModelFit;
 import charline.quantity.Figures;
 import java.util.List;
@@ -24,7 +24,7 @@ final class BorrowText {
   }
 
   /** "latex on pine (24 patches), varnish on larch (18) and 4 strata more (66)". */
-  private static String lenders(Loan.Used used) {
+  private static String lenders(BorrowedPrior.Used used) {
     List<Lender> named = used.lenders().subList(0, Math.min(NAMED, used.lenders().size()));
     List<Lender> more = used.lenders().subList(named.size(), used.lenders().size());
     String names =

@@ -1,6 +1,7 @@
 package charline.wording;
 
 import static charline.quantity.Figures.percent;
+
 import charline.model.Event;
 import charline.model.check.CalibrationBin;
 import charline.model.check.CountCheck;

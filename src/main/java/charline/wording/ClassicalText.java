@@ -1,8 +1,9 @@
 package charline.wording;
 
+import static charline.quantity.Figures.three;
+
 import charline.answer.ClassicalAnswer;
 import charline.answer.TrialCase;
-import static charline.quantity.Figures.three;
 import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.classical.ClassicalChecks;
@@ -44,7 +45,7 @@ public record ClassicalText(
                 forChar() ? "Burn onset" : "Removal",
                 outcome.method().words(),
                 judged.trials().stratum().words()));
-    line(text, "Counted: " + BenchText.counted(judged.trials().evidence()) + ".");
+    line(text, "Counted: " + RigSetupText.counted(judged.trials().evidence()) + ".");
     line(text, "Fitted: " + outcome.rows() + ".");
     if (outcome instanceof NoClassicalFit none) {
       none.separation().ifPresent(s -> line(text, s.words()));

@@ -1,7 +1,7 @@
 package charline.wording;
 
-import charline.quantity.Figures;
 import charline.drift.Drift;
+import charline.quantity.Figures;
 
 /** Drift of a rig, as text and as JSON. */
 public final class DriftReport {

@@ -11,7 +11,7 @@ import charline.model.Event;
 import charline.model.ModelFit;
 import charline.model.check.FitChecks;
 import charline.quantity.Figures;
-import charline.window.Asked;
+import charline.window.Requirements;
 import java.util.DoubleSummaryStatistics;
 
 /**
@@ -38,7 +38,7 @@ public record ModelText(TrialCase judged, ModelFit fit, FitChecks checks) {
             .formatted(
                 fit.event() == Event.CHAR ? "Burn onset" : "Removal",
                 judged.trials().stratum().words()));
-    line(text, "Counted: " + BenchText.counted(judged.trials().evidence()) + ".");
+    line(text, "Counted: " + RigSetupText.counted(judged.trials().evidence()) + ".");
     CoatText.of(fit, judged.trials().patches()).ifPresent(coat -> line(text, coat));
     BorrowText.of(fit).ifPresent(borrowed -> line(text, borrowed));
     BasisText.of(judged.question()).ifPresent(priors -> line(text, priors));
@@ -94,7 +94,7 @@ public record ModelText(TrialCase judged, ModelFit fit, FitChecks checks) {
                 three(Math.exp(fit.omega().median()))));
     double lnIntensity = Math.log(fit.referenceIntensity());
     boolean forChar = fit.event() == Event.CHAR;
-    Asked asked = judged.question().asked();
+    Requirements asked = judged.question().asked();
     double share = forChar ? asked.charRisk() : asked.clearChance();
     double dose = Math.exp(fit.lnPromisedDose(share, asked.confidence(), lnIntensity, 1));
     line(

@@ -4,7 +4,6 @@ import charline.answer.NextAnswer;
 import charline.plan.NextPatches;
 import charline.plan.Suggestion;
 import charline.trial.Board;
-import charline.trial.Stratum;
 import java.util.List;
 
 /** The patches to burn next as JSON. */

@@ -42,7 +42,11 @@ public record NextText(NextAnswer answer, List<String> codes) {
     if (!next.suggestions().isEmpty()) {
       line(
           text,
-          "Fixed: " + BenchText.fixed(next.bench()) + "; " + BenchText.metered(next.bench()) + ".");
+          "Fixed: "
+              + RigSetupText.fixed(next.bench())
+              + "; "
+              + RigSetupText.metered(next.bench())
+              + ".");
       text.append('\n');
       next.suggestions().forEach(s -> suggestion(text, s));
     }
@@ -60,9 +64,9 @@ public record NextText(NextAnswer answer, List<String> codes) {
         "%s%s on %s, %s, %s J/cm2 per pass"
             .formatted(
                 codes.isEmpty() ? "" : codes.get(s.number() - 1) + "  ",
-                Wording.settings(s.settings()),
+                SettingsText.settings(s.settings()),
                 s.place().name(),
-                Wording.plannedPasses(s.passes(), s.purpose()),
+                SettingsText.plannedPasses(s.passes(), s.purpose()),
                 Figures.three(s.setting().doseJoulesPerCm2())));
     indented(
         text,

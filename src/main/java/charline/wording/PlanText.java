@@ -4,8 +4,8 @@ import charline.plan.Advice;
 import charline.plan.CleanRun;
 import charline.plan.Gain;
 import charline.plan.Motive;
+import charline.plan.Progress;
 import charline.plan.Site;
-import charline.plan.Standing;
 import charline.quantity.Figures;
 
 /** Which patches to burn next and why, in words. */
@@ -17,19 +17,19 @@ public final class PlanText {
   private PlanText() {}
 
   /** Where things are, in a sentence. */
-  public static String standing(Standing standing) {
-    if (standing instanceof Standing.NothingBurned) {
+  public static String standing(Progress standing) {
+    if (standing instanceof Progress.NothingBurned) {
       return "Nothing was burned yet, so nothing may be burned on the piece.";
     }
-    if (standing instanceof Standing.FirstLadder) {
+    if (standing instanceof Progress.FirstLadder) {
       return "Nothing was burned yet: the ladder begins at a dose that the priors call safe.";
     }
-    if (standing instanceof Standing.AsFound found) {
+    if (standing instanceof Progress.AsFound found) {
       return ReasonText.of(found.reasons());
     }
     return "There is a window; these patches confirm its start setting%s."
         .formatted(
-            ((Standing.ToConfirm) standing).newRig()
+            ((Progress.ToConfirm) standing).newRig()
                 ? " on a rig that has burned none of the trials"
                 : "");
   }

@@ -19,7 +19,8 @@ public final class SheetCautions {
 
   /** All but that it must not be used any more. */
   public static List<Caution> reserved(WindowAnswer window) {
-    List<Caution> all = new ArrayList<>(ValidityWords.of(window.applicability()).reservations());
+    List<Caution> all =
+        new ArrayList<>(ApplicabilityText.of(window.applicability()).reservations());
     BasisText.caution(window.subject().question()).ifPresent(all::add);
     all.addAll(window.cautions());
     return all;

@@ -7,13 +7,13 @@ import charline.model.Estimate;
 import charline.model.Evidence;
 import charline.model.ModelFit;
 import charline.trial.Stratum;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.JobRisk;
 import charline.window.Range;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import java.util.List;
 import java.util.Optional;
@@ -24,11 +24,11 @@ public final class WindowJson {
 
   /** The answer, and whether it applies to the rig as it is now. */
   public static Json of(WindowAnswer answer) {
-    return ValidityWords.of(answer.applicability()).json(of(answer.found(), answer.job()));
+    return ApplicabilityText.of(answer.applicability()).json(of(answer.found(), answer.job()));
   }
 
   static Json of(Recommendation found, Optional<JobRisk> job) {
-    Bench bench = found.bench();
+    RigSetup bench = found.bench();
     Optional<Box> box = found.chosen();
     return new Json()
         .put("stratum", stratum(found.stratum()))
@@ -65,7 +65,7 @@ public final class WindowJson {
         .put("wavelength_nm", stratum.wavelengthNanometres());
   }
 
-  private static Json asked(Asked asked) {
+  private static Json asked(Requirements asked) {
     return new Json()
         .put("char_risk", asked.charRisk())
         .put("confidence", asked.confidence())
@@ -82,7 +82,7 @@ public final class WindowJson {
         .put("cleared_patches", evidence.clearedPatches());
   }
 
-  private static Json forecast(Forecast forecast, Bench bench) {
+  private static Json forecast(Forecast forecast, RigSetup bench) {
     boolean hand = bench.speed().kind() == SpeedKnob.Kind.HAND;
     boolean pulsed = bench.rig().emission() == Emission.PULSED;
     double speed = forecast.speedMillimetresPerSecond();
@@ -111,7 +111,7 @@ public final class WindowJson {
         .put("area_rate_cm2_min", forecast.netAreaRateSquareCentimetresPerMinute());
   }
 
-  private static Json ranges(Box box, Bench bench) {
+  private static Json ranges(Box box, RigSetup bench) {
     String speed = bench.speed().kind() == SpeedKnob.Kind.HAND ? "hand_mm_s" : "scan_mm_s";
     return new Json()
         .put("power_pct", range(box.powerPercent()))
@@ -124,7 +124,7 @@ public final class WindowJson {
   }
 
   /** One fitted model with its parameters. */
-  static Json model(ModelFit fit, Bench bench) {
+  static Json model(ModelFit fit, RigSetup bench) {
     Json json =
         new Json()
             .put("tau", estimate(fit.tau()))

@@ -20,7 +20,7 @@ public final class WindowList {
    * @param found the answer
    * @param validity whether it may be used
    */
-  record Line(Recommendation found, ValidityWords validity) {
+  record Line(Recommendation found, ApplicabilityText validity) {
     /** A verdict that no window hangs on is not marked. */
     private String verdict() {
       String mark = found.chosen().isPresent() ? validity.mark() : "";
@@ -32,7 +32,7 @@ public final class WindowList {
   public static String of(AllWindows all) {
     return text(
         all.answers().stream()
-            .map(answer -> new Line(answer.found(), ValidityWords.of(answer.applicability())))
+            .map(answer -> new Line(answer.found(), ApplicabilityText.of(answer.applicability())))
             .toList());
   }
 

@@ -7,13 +7,13 @@ import charline.answer.PriorSensitivity;
 import charline.answer.WindowAnswer;
 import charline.quantity.Figures;
 import charline.trial.Caution;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.JobRisk;
 import charline.window.Range;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.Verdict;
 import java.util.List;
 import java.util.Locale;
@@ -31,7 +31,7 @@ public record WindowText(
     Recommendation found,
     Optional<JobRisk> job,
     Optional<String> offer,
-    PriorWords priors,
+    PriorText priors,
     List<Caution> cautions) {
   /** The words for an answer. */
   public static WindowText of(WindowAnswer answer, PriorSensitivity priors) {
@@ -39,7 +39,7 @@ public record WindowText(
         answer.found(),
         answer.job(),
         answer.offer().map(WindowText::offer),
-        PriorWords.of(priors),
+        PriorText.of(priors),
         answer.cautions());
   }
 
@@ -55,7 +55,7 @@ public record WindowText(
     line(
         text,
         "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
-    line(text, "Counted: " + BenchText.counted(found.evidence()) + ".");
+    line(text, "Counted: " + RigSetupText.counted(found.evidence()) + ".");
     line(text, asked());
     found
         .clearingFit()
@@ -92,7 +92,7 @@ public record WindowText(
   }
 
   private String asked() {
-    Asked asked = found.asked();
+    Requirements asked = found.asked();
     return "Asked: char risk at most %s and clearing at least %s%s, each with %s confidence, per %s on a new board."
         .formatted(
             Figures.share(asked.charRisk()),
@@ -109,7 +109,7 @@ public record WindowText(
   }
 
   private String box(Box box) {
-    Bench bench = found.bench();
+    RigSetup bench = found.bench();
     String speed = bench.speed().kind().words();
     StringBuilder text = new StringBuilder();
     text.append(
@@ -122,7 +122,7 @@ public record WindowText(
     text.append(
         "STAY   power %s %%, %s %s mm/s\n"
             .formatted(inward(box.powerPercent()), speed, inward(box.speedMillimetresPerSecond())));
-    String fixed = BenchText.fixed(bench) + "; " + BenchText.metered(bench);
+    String fixed = RigSetupText.fixed(bench) + "; " + RigSetupText.metered(bench);
     text.append("FIXED  ")
         .append(String.join("\n       ", Table.fold(fixed, Table.WIDTH - 7)))
         .append("\n\n");

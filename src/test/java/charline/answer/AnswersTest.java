@@ -22,7 +22,7 @@ import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.trial.Tone;
-import charline.window.Asked;
+import charline.window.Requirements;
 import charline.window.SpeedKnob;
 import charline.window.WindowFinder;
 import java.io.ByteArrayInputStream;
@@ -204,7 +204,7 @@ class AnswersTest {
     assertThat(window.found().chosen())
         .isEqualTo(
             WindowFinder.withDefaults()
-                .recommend(subject.trials(), subject.bench(), Asked.USUAL)
+                .recommend(subject.trials(), subject.bench(), Requirements.USUAL)
                 .chosen());
     assertThat(window.job().orElseThrow().areaSquareMetres()).isEqualTo(4.5);
     assertThat(window.applicability().validity())

@@ -18,8 +18,8 @@ import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.RigBuilder;
 import charline.trial.WoodForm;
-import charline.web.BenchOptions;
-import charline.web.BenchServer;
+import charline.web.PageServer;
+import charline.web.pages.PageOptions;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -64,8 +64,8 @@ public final class LiveRiskBenchmark {
   }
 
   private static void measure(Logbook log, int patches) throws Exception {
-    BenchOptions options =
-        new BenchOptions(
+    PageOptions options =
+        new PageOptions(
             0,
             false,
             "Runa",
@@ -73,7 +73,7 @@ public final class LiveRiskBenchmark {
             Clock.systemDefaultZone(),
             code -> {},
             new FaultFiles(Path.of("target"), "benchmark"));
-    try (BenchServer server = BenchServer.start(log, options)) {
+    try (PageServer server = PageServer.start(log, options)) {
       HttpClient client = HttpClient.newHttpClient();
       long start = System.nanoTime();
       waitForModels(client, server);
@@ -105,13 +105,13 @@ public final class LiveRiskBenchmark {
     }
   }
 
-  private static void waitForModels(HttpClient client, BenchServer server) throws Exception {
+  private static void waitForModels(HttpClient client, PageServer server) throws Exception {
     while (!ask(client, server, 50).contains("\"renewing\":false")) {
       Thread.sleep(5);
     }
   }
 
-  private static String ask(HttpClient client, BenchServer server, int power)
+  private static String ask(HttpClient client, PageServer server, int power)
       throws IOException, InterruptedException {
     URI uri =
         URI.create(

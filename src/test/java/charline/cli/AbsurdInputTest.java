@@ -2,8 +2,8 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import charline.cli.desk.Asker;
-import charline.cli.desk.Desk;
+import charline.cli.command.Asker;
+import charline.cli.command.CommandContext;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -200,7 +200,7 @@ class AbsurdInputTest {
     CommandLine line =
         Commands.lineFor(
             new String[] {command},
-            new Desk(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC()));
+            new CommandContext(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC()));
     return line.getSubcommands().get(command).getCommandSpec().options().stream()
         .filter(o -> o.arity().max() > 0 && o.type() != Path.class)
         .map(OptionSpec::longestName)

@@ -14,7 +14,8 @@ class ClockSetBackTest {
   void codes_go_on_the_last_patch_is_the_one_recorded_last_and_a_check_names_the_clock() {
     Shell shell = Shell.withBench(folder);
     shell.mustDo(
-        "patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1 --outcome residue");
+        "patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1"
+            + " --outcome residue");
     shell.at("2025-06-01T08:00:00Z");
     Shell.Result next = shell.run("patch add --like last --hand 18 --outcome clean");
     assertThat(next.code()).isZero();

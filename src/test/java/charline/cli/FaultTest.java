@@ -2,7 +2,7 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import charline.cli.desk.Release;
+import charline.cli.command.Release;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

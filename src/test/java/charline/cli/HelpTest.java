@@ -3,8 +3,8 @@ package charline.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
-import charline.cli.desk.Asker;
-import charline.cli.desk.Desk;
+import charline.cli.command.Asker;
+import charline.cli.command.CommandContext;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -193,8 +193,8 @@ class HelpTest {
     return line;
   }
 
-  private static Desk desk() {
+  private static CommandContext desk() {
     PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
-    return new Desk(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC());
+    return new CommandContext(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC());
   }
 }

@@ -11,7 +11,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 class KeepingCommandsTest {
   private static final String BURN =
-      "patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1 --outcome ";
+      "patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1"
+          + " --outcome ";
 
   @TempDir Path folder;
   private Shell shell;
@@ -127,7 +128,9 @@ class KeepingCommandsTest {
             new Shell.Result(
                 3,
                 "",
-                "2 patches in slipway.db are recorded here too, as if one trial sheet had been imported into both logs (P-0001, P-0002), and would count twice; void them in one of the logs, or add --sure if they are different patches.\n"));
+                "2 patches in slipway.db are recorded here too, as if one trial sheet had been"
+                    + " imported into both logs (P-0001, P-0002), and would count twice; void them"
+                    + " in one of the logs, or add --sure if they are different patches.\n"));
     assertThat(shell.run("find").out()).startsWith("2 patches (all patches): 2 readings");
 
     bo.mustDo("patch void 1 --why \"came in twice\"");
@@ -179,7 +182,8 @@ class KeepingCommandsTest {
     bo.mustDo("patch void 1 --why \"knot\"");
     bo.mustDo("plan void P-0002 --why \"board is gone\"");
     bo.mustDo(
-        "patch add --plan P-0003 --board boathouse-2 --finish wall-latex --passes 1 --outcome clean");
+        "patch add --plan P-0003 --board boathouse-2 --finish wall-latex --passes 1 --outcome"
+            + " clean");
     bo.mustDo(BURN + "tint");
     bo.mustDo("patch void last --why \"wrong board\"");
     assertThat(merge("").out())

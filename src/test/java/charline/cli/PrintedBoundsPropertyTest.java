@@ -14,12 +14,12 @@ import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.Stratum;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.WindowFinder;
 import charline.wording.Printed;
 import com.fasterxml.jackson.jr.ob.JSON;
@@ -147,11 +147,11 @@ class PrintedBoundsPropertyTest {
               .collect(Collectors.groupingBy(Stratum::of, LinkedHashMap::new, Collectors.toList()));
       strata.forEach(
           (stratum, patches) -> {
-            Rig rig = log.rig(Bench.mostUsedRig(patches).name());
+            Rig rig = log.rig(RigSetup.mostUsedRig(patches).name());
             Trials trials = new Trials(stratum, patches, false);
             Recommendation found =
                 new WindowFinder(Fitter.withDefaults(), true)
-                    .recommend(trials, Bench.of(rig, patches, NOW), Asked.USUAL);
+                    .recommend(trials, RigSetup.of(rig, patches, NOW), Requirements.USUAL);
             String words = stratum.family() + " " + stratum.wood() + " --rig " + rig.name();
             ANSWERS.put(where + ", " + words, new Seen(shell, words, trials, found));
           });

@@ -50,15 +50,18 @@ class SetupCommandsTest {
   void a_board_is_put_right_with_its_patches_and_the_history_says_who_and_why() {
     Shell bench = Shell.withBench(folder);
     bench.mustDo(
-        "patch add --board boathouse-1 --finish wall-latex --power 60 --hand 22 --passes 1 --outcome clean");
+        "patch add --board boathouse-1 --finish wall-latex --power 60 --hand 22 --passes 1"
+            + " --outcome clean");
 
     assertThat(
             bench
                 .run(
-                    "board amend boathouse-1 --wood oak --moisture 11% --job door --why \"planed a corner\"")
+                    "board amend boathouse-1 --wood oak --moisture 11% --job door --why \"planed a"
+                        + " corner\"")
                 .out())
         .isEqualTo(
-            "Board boathouse-1 now reads: oak, solid, moisture 11 %, job door. 1 patch goes\n  with it.\n");
+            "Board boathouse-1 now reads: oak, solid, moisture 11 %, job door. 1 patch goes\n"
+                + "  with it.\n");
     assertThat(bench.run("find latex oak --job door").out()).startsWith("1 patch ");
     assertThat(bench.run("find pine").code()).isEqualTo(1);
     bench.mustDo("board amend boathouse-1 --name \"door stile\" --why \"labelled anew\" --by Bo");
@@ -101,7 +104,8 @@ class SetupCommandsTest {
 
     assertThat(shell.run("rig check Heron --power .5 --metered 94W").err())
         .isEqualTo(
-            "--power: a share of 1 or less needs its % sign, as .5 can mean 50% or 0.5%; type 50% or 0.5%.\n");
+            "--power: a share of 1 or less needs its % sign, as .5 can mean 50% or 0.5%; type 50%"
+                + " or 0.5%.\n");
     Shell.Result doubted = shell.run("rig check Heron --power 50% --metered 18W");
 
     assertThat(doubted.code()).isEqualTo(2);
@@ -140,7 +144,8 @@ class SetupCommandsTest {
 
     assertThat(shell.run(line).err())
         .isEqualTo(
-            "Spot diameter of 60 mm is outside 0.02 to 20 mm (usual: 0.1 to 2); correct it, or add --sure.\n");
+            "Spot diameter of 60 mm is outside 0.02 to 20 mm (usual: 0.1 to 2); correct it, or add"
+                + " --sure.\n");
     assertThat(shell.run(line + " --sure").code()).isZero();
   }
 

@@ -2,8 +2,8 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import charline.cli.desk.Asker;
-import charline.cli.desk.Desk;
+import charline.cli.command.Asker;
+import charline.cli.command.CommandContext;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -38,7 +38,8 @@ class SharedOptionsTest {
   @ValueSource(strings = {"window", "next", "quote", "onset", "removal", "sheet"})
   void every_question_takes_the_same_options(String command) {
     PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
-    Desk desk = new Desk(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC());
+    CommandContext desk =
+        new CommandContext(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC());
 
     assertThat(
             Commands.everything(desk)

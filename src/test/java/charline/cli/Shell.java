@@ -1,6 +1,6 @@
 package charline.cli;
 
-import charline.cli.desk.Asker;
+import charline.cli.command.Asker;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;

@@ -2,8 +2,8 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import charline.cli.desk.Asker;
-import charline.cli.desk.Desk;
+import charline.cli.command.Asker;
+import charline.cli.command.CommandContext;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -231,7 +231,8 @@ class SpoiltInputPropertyTest {
 
   private static CommandLine line(List<String> words) {
     PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
-    Desk desk = new Desk(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC());
+    CommandContext desk =
+        new CommandContext(Asker.NOBODY, nowhere, nowhere, Map.of(), Clock.systemUTC());
     CommandLine line = Commands.lineFor(words.toArray(String[]::new), desk);
     for (String word : words) {
       line = line.getSubcommands().get(word);

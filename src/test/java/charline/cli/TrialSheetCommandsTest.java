@@ -168,7 +168,8 @@ class TrialSheetCommandsTest {
                 rigs + " is there already; give another name, or --replace to write over it.\n"));
     assertThat(shell.run("export --power-checks " + out).err())
         .isEqualTo(
-            "--power-checks goes with --rigs, since `charline import` reads the two together; name a file for --rigs too.\n");
+            "--power-checks goes with --rigs, since `charline import` reads the two together; name"
+                + " a file for --rigs too.\n");
     assertThat(shell.run("export --to " + out + " --rigs " + out).err())
         .isEqualTo(
             "Each part of an export needs a file of its own; %s stands twice.\n".formatted(out));

@@ -261,7 +261,7 @@ class CoatEffectPropertyTest {
   @Test
   void the_prior_of_tone_gives_two_to_four_times_more_than_half_of_its_weight() {
     TDistribution t = new TDistribution(null, 4);
-    Tailed prior = CoatTerm.TONE.prior();
+    HeavyTailedNormal prior = CoatTerm.TONE.prior();
     double share =
         t.cumulativeProbability((Math.log(4) - prior.centre()) / prior.scale())
             - t.cumulativeProbability((Math.log(2) - prior.centre()) / prior.scale());

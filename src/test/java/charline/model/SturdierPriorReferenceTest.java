@@ -73,7 +73,7 @@ class SturdierPriorReferenceTest {
   private static ModelFit fit(List<CensoredPasses> data, Prior own, Prior lent, double share) {
     Lender lender = new Lender(new Stratum("latex", "pine", Emission.PULSED, 1064), 18, true);
     return Fitter.withDefaults()
-        .borrowing(Map.of(Event.CHAR, new Loan(lent, share, List.of(lender))))
+        .borrowing(Map.of(Event.CHAR, new BorrowedPrior(lent, share, List.of(lender))))
         .fit(data, 0, Event.CHAR, own);
   }
 

@@ -8,8 +8,8 @@ import charline.plan.NextPatches;
 import charline.plan.Planner;
 import charline.plan.Site;
 import charline.trial.Stratum;
-import charline.window.Asked;
-import charline.window.Bench;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,8 +23,9 @@ class BenchListGoldenTest {
   private static final Stratum LATEX = new Stratum("latex", "pine", Emission.PULSED, 1064);
 
   private static NextPatches threePatches() {
-    Bench bench = Bench.usual(Boathouse.rig("Heron & son", Emission.PULSED), Boathouse.BURNED);
-    return Planner.withDefaults().first(bench, Asked.USUAL, Site.OFFCUT, List.of(), 3);
+    RigSetup bench =
+        RigSetup.usual(Boathouse.rig("Heron & son", Emission.PULSED), Boathouse.BURNED);
+    return Planner.withDefaults().first(bench, Requirements.USUAL, Site.OFFCUT, List.of(), 3);
   }
 
   @Test

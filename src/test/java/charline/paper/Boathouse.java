@@ -22,8 +22,6 @@ import charline.trial.Rig;
 import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.trial.WoodForm;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.MapCell;
@@ -31,6 +29,8 @@ import charline.window.NextStep;
 import charline.window.Range;
 import charline.window.Reason;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
@@ -95,8 +95,8 @@ final class Boathouse {
         .build();
   }
 
-  static Bench bench(Emission emission) {
-    return new Bench(
+  static RigSetup bench(Emission emission) {
+    return new RigSetup(
         rig("Heron", emission),
         BURNED,
         new Spot(0.6, SpotDefinition.ONE_OVER_E_SQUARED),
@@ -115,7 +115,7 @@ final class Boathouse {
     Optional<Box> box = verdict == Verdict.WINDOW ? Optional.of(box(2, gap)) : Optional.empty();
     return new Recommendation(
         new Stratum("latex", "pine", Emission.PULSED, 1064),
-        Asked.USUAL,
+        Requirements.USUAL,
         new Evidence(
             patches.size(),
             4,
@@ -143,12 +143,12 @@ final class Boathouse {
 
   private static List<Reason> reasons(Verdict verdict) {
     return switch (verdict) {
-      case WINDOW -> List.of(new Reason.PromisesKept(Asked.USUAL, false));
+      case WINDOW -> List.of(new Reason.PromisesKept(Requirements.USUAL, false));
       case NOT_YET ->
           List.of(
               new Reason.NoPatchCharred(),
               new Reason.BestSettingBreaks(
-                  forecast(42, 17, 2, 0.9), SpeedKnob.Kind.HAND, Asked.USUAL),
+                  forecast(42, 17, 2, 0.9), SpeedKnob.Kind.HAND, Requirements.USUAL),
               new Reason.CharNotSeen(3));
       case NONE -> List.of(new Reason.CharsWhereItClears(0.04));
       case UNRELIABLE ->
@@ -185,7 +185,7 @@ final class Boathouse {
   }
 
   static Forecast forecast(double power, double speed, int passes, double gap) {
-    Bench bench = bench(Emission.PULSED);
+    RigSetup bench = bench(Emission.PULSED);
     return new Forecast(
         power,
         power * bench.wattsPerPercent(),
@@ -231,8 +231,8 @@ final class Boathouse {
         power,
         speed,
         dose > 3.2 && dose < 42 && power > 19 && power < 82,
-        charRisk(power, speed, passes, gap, 0.2) <= Asked.USUAL.charRisk(),
-        clearing(power, speed, passes, 0.2) >= Asked.USUAL.clearChance());
+        charRisk(power, speed, passes, gap, 0.2) <= Requirements.USUAL.charRisk(),
+        clearing(power, speed, passes, 0.2) >= Requirements.USUAL.clearChance());
   }
 
   static List<Double> spaced(double low, double high, int count) {

@@ -166,7 +166,7 @@ class MapPictureTest {
     return CellState.of(new MapCell(40, 16, tried, keepsChar, keepsClearing));
   }
 
-  private static charline.window.Bench bench() {
+  private static charline.window.RigSetup bench() {
     return Boathouse.bench(Emission.PULSED);
   }
 

@@ -13,7 +13,6 @@ import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.RigBuilder;
 import charline.trial.Stratum;
-import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.JobRisk;
@@ -21,6 +20,7 @@ import charline.window.MapCell;
 import charline.window.NextStep;
 import charline.window.Reason;
 import charline.window.Recommendation;
+import charline.window.RigSetup;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import java.nio.charset.StandardCharsets;
@@ -81,7 +81,7 @@ class WindowSheetPropertyTest {
 
     assertThat(sheet(muddled))
         .doesNotContain("START", "stay inside", "stay in ", "start at", "At the start", "Or 1 pass")
-        .contains(VerdictWords.headline(verdict));
+        .contains(NoWindowWords.headline(verdict));
   }
 
   @Test
@@ -163,7 +163,7 @@ class WindowSheetPropertyTest {
   @Test
   void a_continuous_beam_is_warned_of_before_anything_else() {
     Recommendation pulsed = Boathouse.latexOnPine(Verdict.NOT_YET);
-    Bench bench = Boathouse.bench(Emission.CONTINUOUS);
+    RigSetup bench = Boathouse.bench(Emission.CONTINUOUS);
     Recommendation continuous =
         new Recommendation(
             new Stratum("latex", "pine", Emission.CONTINUOUS, 1064),
@@ -225,7 +225,7 @@ class WindowSheetPropertyTest {
         new Stratum(HOSTILE, HOSTILE, r.stratum().emission(), 1064),
         r.asked(),
         r.evidence(),
-        new Bench(
+        new RigSetup(
             hostile(r.bench().rig()),
             r.bench().at(),
             r.bench().spot(),

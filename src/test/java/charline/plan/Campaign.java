@@ -3,9 +3,9 @@ package charline.plan;
 import charline.model.Trials;
 import charline.shops.Scenario;
 import charline.trial.Stratum;
-import charline.window.Asked;
 import charline.window.Box;
 import charline.window.Recommendation;
+import charline.window.Requirements;
 import charline.window.Verdict;
 import charline.window.WindowFinder;
 import java.util.Optional;
@@ -67,7 +67,7 @@ record Campaign(
       Stratum stratum = Stratum.of(shop.patches().get(0));
       Recommendation now =
           finder.recommend(
-              new Trials(stratum, shop.patches(), false), InventedShop.BENCH, Asked.USUAL);
+              new Trials(stratum, shop.patches(), false), InventedShop.BENCH, Requirements.USUAL);
       if (now.verdict() == Verdict.WINDOW
           || now.verdict() == Verdict.NONE && patches >= Planner.FEWEST_FOR_NONE) {
         return ended(shop, now.chosen(), begun);
@@ -121,10 +121,10 @@ record Campaign(
   }
 
   boolean charBroken() {
-    return charRisk > Asked.USUAL.charRisk();
+    return charRisk > Requirements.USUAL.charRisk();
   }
 
   boolean clearingBroken() {
-    return clearing < Asked.USUAL.clearChance();
+    return clearing < Requirements.USUAL.clearChance();
   }
 }

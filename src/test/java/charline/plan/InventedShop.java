@@ -11,7 +11,7 @@ import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.Rig;
-import charline.window.Bench;
+import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -28,7 +28,7 @@ public final class InventedShop {
 
   public static final Rig HERON = ShopBench.RIG;
 
-  public static final Bench BENCH = bench(HERON);
+  public static final RigSetup BENCH = bench(HERON);
   private static final Finish FINISH = new Finish(new UUID(2, 0), "shutter", "latex", List.of());
 
   final Truth truth;
@@ -41,8 +41,8 @@ public final class InventedShop {
     this.random = random;
   }
 
-  static Bench bench(Rig rig) {
-    return new Bench(
+  static RigSetup bench(Rig rig) {
+    return new RigSetup(
         rig,
         DAY,
         new Spot(rig.spotMillimetres().orElseThrow(), rig.spotDefinition()),

@@ -10,8 +10,8 @@ import charline.model.Trials;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Stratum;
-import charline.window.Asked;
 import charline.window.LiveForecast;
+import charline.window.Requirements;
 import charline.wording.PlanText;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,7 +63,7 @@ class LadderPropertyTest {
   }
 
   private static Outlook outlook() {
-    return new Outlook(Asked.USUAL, charring, clearing, Optional.empty(), 40);
+    return new Outlook(Requirements.USUAL, charring, clearing, Optional.empty(), 40);
   }
 
   @Test
@@ -139,7 +139,7 @@ class LadderPropertyTest {
       LiveForecast live = LiveForecast.fitted(Fitter.withDefaults(), trials);
       NextPatches next =
           Planner.withDefaults()
-              .next(trials, InventedShop.BENCH, Asked.USUAL, Site.PIECE, List.of(), 3);
+              .next(trials, InventedShop.BENCH, Requirements.USUAL, Site.PIECE, List.of(), 3);
       for (Suggestion s : next.suggestions()) {
         suggested++;
         LiveForecast.Expected shown =
@@ -147,11 +147,11 @@ class LadderPropertyTest {
                 InventedShop.BENCH.exposure(
                     s.setting().powerPercent(), s.setting().speedMillimetresPerSecond()),
                 s.passes(),
-                Asked.USUAL.confidence());
+                Requirements.USUAL.confidence());
         assertThat(shown.charRiskUpper())
             .as("log %d, patch %d", log, s.number())
             .isLessThanOrEqualTo(
-                Asked.USUAL.charRisk() + 1e-9); // the dose goes through a logarithm
+                Requirements.USUAL.charRisk() + 1e-9); // the dose goes through a logarithm
         assertThat(s.charRiskUpper()).isCloseTo(shown.charRiskUpper(), within(1e-9));
         assertThat(s.clearChanceMean()).isCloseTo(shown.clearChanceMean(), within(1e-9));
       }
@@ -163,13 +163,19 @@ class LadderPropertyTest {
     Outlook outlook = outlook();
     Ladder ladder = patches.isEmpty() ? Ladder.from(lnFirst) : Ladder.of(patches, patches, lnFirst);
     int known = ladder.size();
-    Drafting drafting =
-        new Drafting(
-            InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, outlook, ladder, patches, Planner.PASSES);
+    PatchSelection drafting =
+        new PatchSelection(
+            InventedShop.BENCH,
+            Requirements.USUAL,
+            Site.OFFCUT,
+            outlook,
+            ladder,
+            patches,
+            Planner.PASSES);
     List<Board> boards = IntStream.range(0, 3).mapToObj(InventedShop::board).toList();
     BoardRota rota = new BoardRota(patches, boards, Planner.BOARDS, random);
     List<Suggestion> drafts =
-        new PatchList(InventedShop.BENCH, Asked.USUAL, outlook, drafting, patches, rota)
+        new PatchList(InventedShop.BENCH, Requirements.USUAL, outlook, drafting, patches, rota)
             .draft(1 + random.nextInt(6));
     return PatchList.ordered(drafts, drafting, known, random);
   }
@@ -211,7 +217,7 @@ class LadderPropertyTest {
   }
 
   private record Burned(double dose, double fluence) {
-    static Burned at(Setting setting) {
+    static Burned at(DialSetting setting) {
       return new Burned(setting.doseJoulesPerCm2(), setting.intensity());
     }
   }

@@ -5,8 +5,8 @@ import charline.model.Trials;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Stratum;
-import charline.window.Asked;
 import charline.window.Recommendation;
+import charline.window.Requirements;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -27,7 +27,7 @@ enum Manner {
       List<Board> boards = IntStream.range(0, atHand).mapToObj(InventedShop::board).toList();
       NextPatches next =
           patches.isEmpty()
-              ? planner.first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, boards, 1)
+              ? planner.first(InventedShop.BENCH, Requirements.USUAL, Site.OFFCUT, boards, 1)
               : planner.next(
                   new Trials(Stratum.of(patches.get(0)), patches, false),
                   found.orElseThrow(),
@@ -85,7 +85,7 @@ enum Manner {
 
   private static final Suggestion FIRST =
       Planner.withDefaults()
-          .first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, List.of(), 1)
+          .first(InventedShop.BENCH, Requirements.USUAL, Site.OFFCUT, List.of(), 1)
           .suggestions()
           .get(0);
 

@@ -9,8 +9,8 @@ import charline.trial.Patch;
 import charline.trial.Pieces;
 import charline.trial.Reading;
 import charline.trial.Stratum;
-import charline.window.Asked;
-import charline.window.Bench;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.wording.PlanText;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,12 +27,12 @@ class PlannerTest {
     return next(shop, InventedShop.BENCH, site, count);
   }
 
-  private static NextPatches next(InventedShop shop, Bench bench, Site site, int count) {
+  private static NextPatches next(InventedShop shop, RigSetup bench, Site site, int count) {
     List<Patch> patches = shop.patches();
     return PLANNER.next(
         new Trials(Stratum.of(patches.get(0)), patches, false),
         bench,
-        Asked.USUAL,
+        Requirements.USUAL,
         site,
         BOARDS,
         count);
@@ -51,7 +51,8 @@ class PlannerTest {
 
   @Test
   void from_nothing_a_ladder_rises_by_at_most_a_quarter_from_a_safe_dose() {
-    NextPatches next = PLANNER.first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, List.of(), 6);
+    NextPatches next =
+        PLANNER.first(InventedShop.BENCH, Requirements.USUAL, Site.OFFCUT, List.of(), 6);
 
     assertThat(PlanText.standing(next.standing()))
         .isEqualTo(
@@ -62,8 +63,8 @@ class PlannerTest {
         .containsExactlyInAnyOrder(
             "new board 1", "new board 2", "new board 3", "new board 4", "new board 5");
     for (int k = 1; k < 6; k++) {
-      Setting below = next.suggestions().get(k - 1).setting();
-      Setting rung = next.suggestions().get(k).setting();
+      DialSetting below = next.suggestions().get(k - 1).setting();
+      DialSetting rung = next.suggestions().get(k).setting();
       assertThat(rung.doseJoulesPerCm2()).isLessThanOrEqualTo(1.2500001 * below.doseJoulesPerCm2());
       assertThat(rung.intensity()).isLessThanOrEqualTo(1.2500001 * below.intensity());
       assertThat(next.suggestions().get(k).onlyAfter()).hasValue(k);
@@ -72,7 +73,8 @@ class PlannerTest {
 
   @Test
   void power_climbs_before_the_hand_slows_down() {
-    NextPatches next = PLANNER.first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, List.of(), 6);
+    NextPatches next =
+        PLANNER.first(InventedShop.BENCH, Requirements.USUAL, Site.OFFCUT, List.of(), 6);
 
     assertThat(next.suggestions().get(5).setting().powerPercent())
         .isGreaterThan(next.suggestions().get(0).setting().powerPercent());
@@ -83,7 +85,9 @@ class PlannerTest {
   @Test
   void where_only_three_boards_can_be_had_three_will_do() {
     NextPatches next =
-        PLANNER.withFewBoards().first(InventedShop.BENCH, Asked.USUAL, Site.OFFCUT, List.of(), 6);
+        PLANNER
+            .withFewBoards()
+            .first(InventedShop.BENCH, Requirements.USUAL, Site.OFFCUT, List.of(), 6);
 
     assertThat(next.suggestions().stream().map(s -> s.place().name()).distinct())
         .containsExactlyInAnyOrder("new board 1", "new board 2", "new board 3");
@@ -102,7 +106,7 @@ class PlannerTest {
 
   @Test
   void from_nothing_nothing_is_burned_on_the_piece() {
-    NextPatches next = PLANNER.first(InventedShop.BENCH, Asked.USUAL, Site.PIECE, BOARDS, 6);
+    NextPatches next = PLANNER.first(InventedShop.BENCH, Requirements.USUAL, Site.PIECE, BOARDS, 6);
 
     assertThat(next.suggestions()).isEmpty();
     assertThat(PlanText.standing(next.standing()))
@@ -178,7 +182,7 @@ class PlannerTest {
     assertThat(next.suggestions())
         .hasSize(4)
         .allMatch(s -> s.purpose() == Purpose.CONFIRM)
-        .allMatch(s -> s.charRiskUpper() <= Asked.USUAL.charRisk());
+        .allMatch(s -> s.charRiskUpper() <= Requirements.USUAL.charRisk());
     assertThat(next.suggestions().stream().map(s -> s.place().name()).distinct()).hasSize(3);
     assertThat(PlanText.advice(next.advice()))
         .contains("It takes 45 without char in a row to support 5 % at 90 % confidence")
@@ -187,7 +191,7 @@ class PlannerTest {
 
   @Test
   void a_rig_that_burned_none_of_the_trials_climbs_to_the_start_setting_from_two_rungs_below() {
-    Bench tern = InventedShop.bench(Pieces.rig(2, "Tern", 200));
+    RigSetup tern = InventedShop.bench(Pieces.rig(2, "Tern", 200));
     NextPatches next = next(climbed(1.6, 24), tern, Site.OFFCUT, 5);
     double start = next.window().orElseThrow().chosen().orElseThrow().start().doseJoulesPerCm2();
     List<Suggestion> list = next.suggestions();

@@ -1,12 +1,12 @@
 package charline.pooling;
 
 import charline.model.Fitter;
-import charline.model.Lending;
 import charline.model.Trials;
+import charline.model.borrow.Borrowing;
 import charline.pooling.World.Kind;
 import charline.shops.ShopBench;
-import charline.window.Asked;
-import charline.window.Bench;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.WindowFinder;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -24,15 +24,15 @@ final class PoolingTrial {
   /** All kinds of one world; those with the same lenders share their fits. */
   static List<Told> of(int number) {
     List<Told> told = new ArrayList<>();
-    Map<Integer, Lending> lending = new HashMap<>();
+    Map<Integer, Borrowing> lending = new HashMap<>();
     for (Kind kind : Kind.values()) {
       World world = World.draw(kind, number);
-      Lending others =
+      Borrowing others =
           lending.computeIfAbsent(
-              kind.lenders, n -> new Lending(Fitter.withDefaults(), world.lenders()));
+              kind.lenders, n -> new Borrowing(Fitter.withDefaults(), world.lenders()));
       for (int count : COUNTS) {
         Trials trials = world.first(count);
-        Bench bench = Bench.of(ShopBench.RIG, trials.patches(), ShopBench.DAY);
+        RigSetup bench = RigSetup.of(ShopBench.RIG, trials.patches(), ShopBench.DAY);
         Map<String, Fitter> ways =
             Map.of(ALONE, Fitter.withDefaults(), BORROWED, others.fitterFor(trials));
         ways.forEach(
@@ -42,7 +42,7 @@ final class PoolingTrial {
                         kind.name(),
                         number,
                         way,
-                        new WindowFinder(fitter).recommend(trials, bench, Asked.USUAL),
+                        new WindowFinder(fitter).recommend(trials, bench, Requirements.USUAL),
                         world.charring(),
                         world.clearing())));
       }

@@ -1,9 +1,9 @@
 package charline.pooling;
 
 import charline.shops.Law;
-import charline.window.Asked;
 import charline.window.Forecast;
 import charline.window.Recommendation;
+import charline.window.Requirements;
 import java.util.Locale;
 
 /**
@@ -28,7 +28,7 @@ record Told(
 
   static Told of(
       String scene, int number, String way, Recommendation answer, Law charring, Law clearing) {
-    Asked asked = answer.asked();
+    Requirements asked = answer.asked();
     return new Told(
         scene,
         number,

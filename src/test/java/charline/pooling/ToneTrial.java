@@ -11,8 +11,8 @@ import charline.shops.Law;
 import charline.shops.ShopBench;
 import charline.trial.Coat;
 import charline.trial.Tone;
-import charline.window.Asked;
-import charline.window.Bench;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.WindowFinder;
 import java.util.List;
 import java.util.Map;
@@ -66,7 +66,9 @@ record ToneTrial(double factor, Estimate found, Told pale) {
             "pale",
             WindowFinder.withDefaults()
                 .recommend(
-                    pale, Bench.of(ShopBench.RIG, pale.patches(), ShopBench.DAY), Asked.USUAL),
+                    pale,
+                    RigSetup.of(ShopBench.RIG, pale.patches(), ShopBench.DAY),
+                    Requirements.USUAL),
             CHARRING,
             CLEARING.moved(shift / 2)));
   }

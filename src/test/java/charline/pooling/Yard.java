@@ -6,8 +6,6 @@ import charline.shops.Law;
 import charline.shops.Shop;
 import charline.shops.ShopBench;
 import charline.shops.Truth;
-import charline.stat.distribution.Logistic;
-import charline.trial.Board;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Patch;

@@ -12,10 +12,10 @@ import charline.model.Trials;
 import charline.plan.InventedShop;
 import charline.refusal.Refusal;
 import charline.trial.Pieces;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Forecast;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.WindowFinder;
 import charline.wording.QuoteText;
 import org.junit.jupiter.api.Test;
@@ -139,9 +139,11 @@ class QuoteReferenceTest {
   @Test
   void the_passes_of_a_quote_are_the_windows_and_what_the_posterior_leaves_open() {
     Trials trials = readFromThePass(3, ReferenceStrata.trials("latex", "pine"));
-    Bench bench = Bench.of(Bench.mostUsedRig(trials.patches()), trials.patches(), InventedShop.DAY);
+    RigSetup bench =
+        RigSetup.of(RigSetup.mostUsedRig(trials.patches()), trials.patches(), InventedShop.DAY);
     Recommendation found =
-        WindowFinder.withDefaults().recommend(trials, bench, new Asked(0.05, 0.6, 0.9, false));
+        WindowFinder.withDefaults()
+            .recommend(trials, bench, new Requirements(0.05, 0.6, 0.9, false));
     Forecast start = found.chosen().orElseThrow().start();
     AreaRate onePass =
         bench.exposure(start.powerPercent(), start.speedMillimetresPerSecond()).areaRate();

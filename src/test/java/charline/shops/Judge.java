@@ -5,11 +5,11 @@ import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
 import charline.trial.Stratum;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.WindowFinder;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import java.util.Random;
 
 /** Asks for the window of a shop and holds it against what is true there. */
 final class Judge {
-  static final Asked ASKED = Asked.USUAL;
+  static final Requirements ASKED = Requirements.USUAL;
 
   private static final int PROBED_SETTINGS = 4;
   private static final int PROBED_PASSES = 3;
@@ -28,7 +28,7 @@ final class Judge {
     long started = System.nanoTime();
     Shop shop = Shop.draw(scenario, number);
     Trials trials = new Trials(Stratum.of(shop.patches().get(0)), shop.patches(), false);
-    Bench bench = Bench.of(ShopBench.RIG, shop.patches(), ShopBench.DAY);
+    RigSetup bench = RigSetup.of(ShopBench.RIG, shop.patches(), ShopBench.DAY);
     WindowFinder finder = WindowFinder.withDefaults();
     Fitter fitter = finder.fitter();
     ModelFit charring = fitter.fit(trials, Event.CHAR);

@@ -80,7 +80,8 @@ class ResultsTest {
     assertThat(Files.readString(folder.resolve("validation.md")))
         .contains("20 invented shops of 1 kinds")
         .contains(
-            "| usual | 20 | **8 of 20 (22 to 61 %)** | 4.80 % | 0 of 20 (0 to 14 %) | 95.0 % | 8 of 20 (22 to 61 %) |")
+            "| usual | 20 | **8 of 20 (22 to 61 %)** | 4.80 % | 0 of 20 (0 to 14 %) | 95.0 % | 8 of"
+                + " 20 (22 to 61 %) |")
         .contains("Broken surely more often than the confidence allows: usual.")
         .contains("## Expected beforehand")
         .contains("## What was changed");

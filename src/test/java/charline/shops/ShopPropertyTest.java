@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import charline.model.Trials;
 import charline.trial.Stratum;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.WindowFinder;
 import charline.wording.ReasonText;
 import java.util.List;
@@ -82,10 +82,10 @@ class ShopPropertyTest {
     for (int number = 0; number < 6; number++) {
       Shop shop = Shop.draw(unlike, number);
       Trials trials = new Trials(Stratum.of(shop.patches().get(0)), shop.patches(), false);
-      Bench bench = Bench.of(ShopBench.RIG, shop.patches(), ShopBench.DAY);
+      RigSetup bench = RigSetup.of(ShopBench.RIG, shop.patches(), ShopBench.DAY);
       WindowFinder finder = WindowFinder.withDefaults();
-      Recommendation wary = finder.recommend(trials, bench, Asked.USUAL);
-      Recommendation unwary = finder.unwary().recommend(trials, bench, Asked.USUAL);
+      Recommendation wary = finder.recommend(trials, bench, Requirements.USUAL);
+      Recommendation unwary = finder.unwary().recommend(trials, bench, Requirements.USUAL);
       if (wary.chosen().isPresent()) {
         assertThat(unwary.chosen()).isPresent();
       }

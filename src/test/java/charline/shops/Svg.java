@@ -86,7 +86,8 @@ final class Svg {
   /** Words that run upward, for the name of a vertical axis. */
   void upward(double x, double y, String text) {
     add(
-        "<text x='%.1f' y='%.1f' text-anchor='middle' font-size='13' transform='rotate(-90 %.1f %.1f)'>%s</text>",
+        "<text x='%.1f' y='%.1f' text-anchor='middle' font-size='13' transform='rotate(-90 %.1f"
+            + " %.1f)'>%s</text>",
         x, y, x, y, escaped(text));
   }
 
@@ -100,11 +101,11 @@ final class Svg {
 
   String text() {
     return """
-        <svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 %d %d' role='img' font-family='sans-serif' fill='#222'>
-        <title>%s</title>
-        <rect width='%d' height='%d' fill='white'/>
-        %s</svg>
-        """
+    <svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 %d %d' role='img' font-family='sans-serif' fill='#222'>
+    <title>%s</title>
+    <rect width='%d' height='%d' fill='white'/>
+    %s</svg>
+    """
         .formatted(width, height, escaped(title), width, height, body);
   }
 }

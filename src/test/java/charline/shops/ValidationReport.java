@@ -132,10 +132,10 @@ record ValidationReport(List<Tally> tallies, String run) {
       }
     }
     return """
-        Promised with %s confidence: char risk at most %s at the hottest corner, clearing at least %s at the coldest, on a new board.
-        So at most one window in ten may break each. **Bold** where even the lower bound of the share is above that.
+    Promised with %s confidence: char risk at most %s at the hottest corner, clearing at least %s at the coldest, on a new board.
+    So at most one window in ten may break each. **Bold** where even the lower bound of the share is above that.
 
-        """
+    """
             .formatted(
                 whole(Judge.ASKED.confidence()),
                 whole(Judge.ASKED.charRisk()),
@@ -189,7 +189,8 @@ record ValidationReport(List<Tally> tallies, String run) {
             flagged(after.clearingBroken()));
       }
     }
-    return "The same shops judged by the usual prior alone, and with the caution that the program has now.\n\n"
+    return "The same shops judged by the usual prior alone, and with the caution that the program"
+               + " has now.\n\n"
         + table.text();
   }
 
@@ -220,14 +221,16 @@ record ValidationReport(List<Tally> tallies, String run) {
       table.row(cells.toArray(String[]::new));
     }
     return """
-        In every shop four settings of its grid, chosen blindly, were foretold, and one more patch was burned at each on a new board.
-        How often it charred, and cleared, by what was foretold (model true: %s):
+    In every shop four settings of its grid, chosen blindly, were foretold, and one more patch was burned at each on a new board.
+    How often it charred, and cleared, by what was foretold (model true: %s):
 
-        """
+    """
             .formatted(String.join(", ", MODEL_TRUE))
         + table.text()
         + figure(RELIABILITY_FIGURE, "Foretold chance against what happened")
-        + "\nHow often the true chance at such a setting lay within the usual posterior's own one-sided 90 % bound on the unsafe side (90 % if it is honest there):\n\n"
+        + "\n"
+        + "How often the true chance at such a setting lay within the usual posterior's own"
+        + " one-sided 90 % bound on the unsafe side (90 % if it is honest there):\n\n"
         + within();
   }
 

@@ -19,8 +19,8 @@ import charline.stat.regression.Estimator;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Stratum;
-import charline.window.Asked;
-import charline.window.Bench;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.WindowFinder;
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -77,9 +77,9 @@ final class FitTiming {
       patches = log.patches(Filter.ALL).stream().map(PatchEntry::patch).toList();
     }
     Trials trials = new Trials(Stratum.of(patches.get(0)), patches, false);
-    Bench bench = Bench.of(patches.get(0).rig(), patches, now);
+    RigSetup bench = RigSetup.of(patches.get(0).rig(), patches, now);
     double whole =
-        warm(20, () -> WindowFinder.withDefaults().recommend(trials, bench, Asked.USUAL));
+        warm(20, () -> WindowFinder.withDefaults().recommend(trials, bench, Requirements.USUAL));
     double fits =
         warm(
             20,

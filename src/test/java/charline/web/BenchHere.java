@@ -2,6 +2,7 @@ package charline.web;
 
 import charline.fault.FaultFiles;
 import charline.log.Logbook;
+import charline.web.pages.PageOptions;
 import java.nio.file.Path;
 import java.time.Clock;
 
@@ -12,16 +13,16 @@ import java.time.Clock;
 final class BenchHere implements ServedBench {
   private final Path file;
   private final Logbook log;
-  private final BenchServer server;
+  private final PageServer server;
 
   private BenchHere(Path file, int port) {
     this.file = file;
     Clock clock = Clock.systemDefaultZone();
     log = Logbook.open(file, clock);
     server =
-        BenchServer.start(
+        PageServer.start(
             log,
-            new BenchOptions(
+            new PageOptions(
                 port,
                 false,
                 "Runa",

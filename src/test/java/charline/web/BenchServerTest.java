@@ -7,6 +7,7 @@ import charline.fault.FaultFiles;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.web.pages.PageOptions;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -53,7 +54,7 @@ class BenchServerTest {
   private final List<String> codes = new ArrayList<>();
   private final Ticking clock = new Ticking();
   private Logbook log;
-  private BenchServer server;
+  private PageServer server;
   private String name;
 
   /** Stands still until it is moved. */
@@ -102,9 +103,9 @@ class BenchServerTest {
     }
     log = Logbook.open(file, clock);
     server =
-        BenchServer.start(
+        PageServer.start(
             log,
-            new BenchOptions(
+            new PageOptions(
                 0,
                 true,
                 "Runa",
@@ -596,10 +597,10 @@ class BenchServerTest {
 
   @Test
   void a_page_that_is_not_shared_listens_to_this_machine_alone() throws IOException {
-    try (BenchServer own =
-        BenchServer.start(
+    try (PageServer own =
+        PageServer.start(
             log,
-            new BenchOptions(
+            new PageOptions(
                 0,
                 false,
                 "Runa",

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import charline.cli.Main;
 import charline.fault.FaultFiles;
 import charline.log.Logbook;
+import charline.web.pages.PageOptions;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -30,7 +31,7 @@ final class ServedLog implements AutoCloseable {
   private final Clock clock = Clock.fixed(Instant.parse("2026-11-20T09:00:00Z"), ZoneOffset.UTC);
   private final Path file;
   private final Logbook log;
-  private final BenchServer server;
+  private final PageServer server;
 
   /**
    * @param sheets names of trial sheets, without ending
@@ -44,9 +45,9 @@ final class ServedLog implements AutoCloseable {
                     " ", Arrays.stream(sheets).map("sample-trials/%s.csv"::formatted).toList())));
     log = Logbook.open(file, clock);
     server =
-        BenchServer.start(
+        PageServer.start(
             log,
-            new BenchOptions(
+            new PageOptions(
                 0,
                 false,
                 "Runa",

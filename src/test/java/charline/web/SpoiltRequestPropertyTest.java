@@ -8,6 +8,7 @@ import charline.log.Filter;
 import charline.log.Finding;
 import charline.log.Logbook;
 import charline.log.sheet.TrialSheetExporter;
+import charline.web.pages.PageOptions;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -45,7 +46,7 @@ class SpoiltRequestPropertyTest {
 
   @TempDir Path folder;
   private Logbook log;
-  private BenchServer server;
+  private PageServer server;
   private SpoiltRequests spoilt;
 
   @BeforeEach
@@ -66,9 +67,9 @@ class SpoiltRequestPropertyTest {
     }
     log = Logbook.open(file, clock);
     server =
-        BenchServer.start(
+        PageServer.start(
             log,
-            new BenchOptions(
+            new PageOptions(
                 0,
                 false,
                 "Runa",

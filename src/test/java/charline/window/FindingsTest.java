@@ -28,8 +28,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** From the numbers to the verdict: each rule of the verdict at its limit. */
 class FindingsTest {
   private static final Trials TRIALS = ReferenceStrata.trials("latex", "pine");
-  private static final Bench BENCH =
-      Bench.of(Bench.mostUsedRig(TRIALS.patches()), TRIALS.patches(), NOON);
+  private static final RigSetup BENCH =
+      RigSetup.of(RigSetup.mostUsedRig(TRIALS.patches()), TRIALS.patches(), NOON);
   private static final Box BOX = box(10, 12);
   private static final CountCheck COUNT = new CountCheck("9 J/cm2", 3, 3, 3, 1.2, 0, 2, 0.001);
 
@@ -60,10 +60,10 @@ class FindingsTest {
       double chance) {
     return new Findings(
             evidence,
-            Asked.USUAL,
+            Requirements.USUAL,
             BENCH,
-            new Reach(TRIALS.patches()),
-            new Witnesses(TRIALS),
+            new TriedRegion(TRIALS.patches()),
+            new SupportingPatches(TRIALS),
             checks(Event.CHAR, charring),
             checks(Event.CLEARING, clearing),
             boardSpread,
@@ -117,7 +117,7 @@ class FindingsTest {
   /** Six patches that all charred at 7 to 11 J/cm2 say nothing of what 3 J/cm2 would do. */
   @Test
   void trials_too_hot_to_leave_any_finish_ask_for_cooler_ones() {
-    Bench bench = Bench.usual(Pieces.rig(1, "Heron", 200), NOON);
+    RigSetup bench = RigSetup.usual(Pieces.rig(1, "Heron", 200), NOON);
     List<Patch> patches = new ArrayList<>();
     for (int i = 1; i <= 6; i++) {
       double dose = i % 2 == 0 ? 7 : 11;
@@ -125,7 +125,8 @@ class FindingsTest {
     }
     Recommendation answer =
         WindowFinder.withDefaults()
-            .recommend(new Trials(Stratum.of(patches.get(0)), patches, false), bench, Asked.USUAL);
+            .recommend(
+                new Trials(Stratum.of(patches.get(0)), patches, false), bench, Requirements.USUAL);
     assertThat(answer.chanceAnyWindow()).isLessThan(WindowFinder.HOPELESS);
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
     assertThat(ReasonText.of(answer)).contains("Until 3 patches have kept finish");
@@ -144,7 +145,7 @@ class FindingsTest {
 
   /** At 50 % 10 J/cm2 left the wood as it was and 20 J/cm2 charred it. */
   private static String nextStep(double speed) {
-    Bench bench = Bench.usual(Pieces.rig(1, "Heron", 200), NOON);
+    RigSetup bench = RigSetup.usual(Pieces.rig(1, "Heron", 200), NOON);
     List<Patch> patches =
         List.of(burned(1, bench, 10, "residue"), burned(2, bench, 20, "char+residue"));
     Trials trials = new Trials(Stratum.of(patches.get(0)), patches, false);
@@ -152,10 +153,10 @@ class FindingsTest {
     return NextStepText.of(
         new Findings(
                 trials.evidence(),
-                Asked.USUAL,
+                Requirements.USUAL,
                 bench,
-                new Reach(patches),
-                new Witnesses(trials),
+                new TriedRegion(patches),
+                new SupportingPatches(trials),
                 checks(Event.CHAR, Severity.FINE),
                 checks(Event.CLEARING, Severity.FINE),
                 0.1,
@@ -165,11 +166,12 @@ class FindingsTest {
             .nextSteps());
   }
 
-  private static Patch burned(int number, Bench bench, double dose, String outcome) {
+  private static Patch burned(int number, RigSetup bench, double dose, String outcome) {
     return burned(number, Pieces.board(1, "pine"), bench, dose, outcome);
   }
 
-  private static Patch burned(int number, Board board, Bench bench, double dose, String outcome) {
+  private static Patch burned(
+      int number, Board board, RigSetup bench, double dose, String outcome) {
     return Pieces.patch(
         number,
         bench.rig(),

@@ -16,17 +16,18 @@ import org.junit.jupiter.api.Test;
 /** On latex over pine of reference/posterior-passes-to-event. */
 class LiveForecastTest {
   private static final OffsetDateTime TODAY = OffsetDateTime.parse("2026-11-01T12:00:00Z");
-  private static final double CONFIDENCE = Asked.USUAL.confidence();
+  private static final double CONFIDENCE = Requirements.USUAL.confidence();
 
   private final Trials trials = ReferenceStrata.trials("latex", "pine");
-  private final Bench bench =
-      Bench.of(Bench.mostUsedRig(trials.patches()), trials.patches(), TODAY);
+  private final RigSetup bench =
+      RigSetup.of(RigSetup.mostUsedRig(trials.patches()), trials.patches(), TODAY);
   private final LiveForecast live = LiveForecast.fitted(Fitter.withDefaults(), trials);
 
   @Test
   void a_setting_looked_at_alone_is_told_as_in_its_window() {
-    Recommendation window = WindowFinder.withDefaults().recommend(trials, bench, Asked.USUAL);
-    assertThat(live.recommend(bench, Asked.USUAL))
+    Recommendation window =
+        WindowFinder.withDefaults().recommend(trials, bench, Requirements.USUAL);
+    assertThat(live.recommend(bench, Requirements.USUAL))
         .usingRecursiveComparison()
         .ignoringFields("charFit", "clearingFit")
         .isEqualTo(window);
@@ -107,7 +108,7 @@ class LiveForecastTest {
 
   @Test
   void a_question_that_counts_tints_differently_needs_models_of_its_own() {
-    assertThatThrownBy(() -> live.recommend(bench, new Asked(0.05, 0.9, 0.9, true)))
+    assertThatThrownBy(() -> live.recommend(bench, new Requirements(0.05, 0.9, 0.9, true)))
         .hasMessage("The models must count a tint as the question does; fit them anew.");
   }
 

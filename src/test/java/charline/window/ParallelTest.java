@@ -13,12 +13,12 @@ import org.junit.jupiter.api.Test;
 /** Strata are judged side by side; what one is told must not depend on its neighbours. */
 class ParallelTest {
   private static Recommendation judge(Trials trials) {
-    Bench bench =
-        Bench.of(
-            Bench.mostUsedRig(trials.patches()),
+    RigSetup bench =
+        RigSetup.of(
+            RigSetup.mostUsedRig(trials.patches()),
             trials.patches(),
             OffsetDateTime.parse("2026-11-01T12:00:00Z"));
-    return WindowFinder.withDefaults().recommend(trials, bench, Asked.USUAL);
+    return WindowFinder.withDefaults().recommend(trials, bench, Requirements.USUAL);
   }
 
   @Test

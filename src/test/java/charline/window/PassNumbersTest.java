@@ -75,13 +75,14 @@ class PassNumbersTest {
   @ValueSource(ints = {20_000, 999_999_999})
   void a_log_with_a_mistyped_number_of_passes_gets_its_answer(int slip) {
     Trials trials = mistyped(slip);
-    Bench bench = bench(trials);
+    RigSetup bench = bench(trials);
 
-    Recommendation answer = WindowFinder.withDefaults().recommend(trials, bench, Asked.USUAL);
+    Recommendation answer =
+        WindowFinder.withDefaults().recommend(trials, bench, Requirements.USUAL);
     assertThat(answer.verdict()).isEqualTo(Verdict.WINDOW);
     assertThat(
             LiveForecast.fitted(Fitter.withDefaults(), trials)
-                .recommend(bench, Asked.USUAL)
+                .recommend(bench, Requirements.USUAL)
                 .chosen())
         .isEqualTo(answer.chosen());
   }
@@ -98,13 +99,13 @@ class PassNumbersTest {
                         p.readings().stream().map(r -> Pieces.after(20 * r.passes(), r)).toList()))
             .toList();
     Trials trials = new Trials(TRIALS.stratum(), patches, false);
-    Reach reach = new Reach(patches);
+    TriedRegion reach = new TriedRegion(patches);
     List<Integer> every =
         IntStream.rangeClosed(reach.fewestPasses(), reach.mostPasses()).boxed().toList();
     List<Integer> some = PassNumbers.between(reach.passesTried());
-    Promises promises =
-        new Promises(
-            Asked.USUAL,
+    RiskBounds promises =
+        new RiskBounds(
+            Requirements.USUAL,
             Fitter.withDefaults().fit(trials, Event.CHAR),
             Fitter.withDefaults().fit(trials, Event.CLEARING),
             true);
@@ -117,15 +118,15 @@ class PassNumbersTest {
 
   /** Highest net area rate of the windows for these numbers of passes, cm²/min; 0 without any. */
   private static double quickest(
-      List<Integer> numbers, Trials trials, Reach reach, Promises promises) {
-    Bench bench = bench(trials);
+      List<Integer> numbers, Trials trials, TriedRegion reach, RiskBounds promises) {
+    RigSetup bench = bench(trials);
     double best = 0;
     for (int passes : numbers) {
       BoxSearch search =
           new BoxSearch(
               bench,
               reach,
-              new Witnesses(trials),
+              new SupportingPatches(trials),
               promises.hottest(reach, passes),
               promises.coldest(reach, passes),
               passes);
@@ -143,8 +144,8 @@ class PassNumbersTest {
     return best;
   }
 
-  private static Bench bench(Trials trials) {
-    return Bench.of(Bench.mostUsedRig(trials.patches()), trials.patches(), TODAY);
+  private static RigSetup bench(Trials trials) {
+    return RigSetup.of(RigSetup.mostUsedRig(trials.patches()), trials.patches(), TODAY);
   }
 
   /** Latex on pine with its first patch's last reading mistyped. */

@@ -43,11 +43,11 @@ class WindowPropertyTest {
     return ReferenceStrata.trials(words[0], words[1]);
   }
 
-  private static Bench bench(Trials trials) {
-    return Bench.of(Bench.mostUsedRig(trials.patches()), trials.patches(), TODAY);
+  private static RigSetup bench(Trials trials) {
+    return RigSetup.of(RigSetup.mostUsedRig(trials.patches()), trials.patches(), TODAY);
   }
 
-  private static Recommendation recommend(Trials trials, Asked asked) {
+  private static Recommendation recommend(Trials trials, Requirements asked) {
     return WindowFinder.withDefaults().recommend(trials, bench(trials), asked);
   }
 
@@ -59,10 +59,10 @@ class WindowPropertyTest {
   @MethodSource("strata")
   void every_point_of_every_box_keeps_both_promises(String stratum) {
     Trials trials = trials(stratum);
-    Recommendation answer = recommend(trials, Asked.USUAL);
-    Promises promises =
-        new Promises(
-            Asked.USUAL,
+    Recommendation answer = recommend(trials, Requirements.USUAL);
+    RiskBounds promises =
+        new RiskBounds(
+            Requirements.USUAL,
             Fitter.withDefaults().fit(trials, Event.CHAR),
             Fitter.withDefaults().fit(trials, Event.CLEARING),
             true);
@@ -90,14 +90,14 @@ class WindowPropertyTest {
   @MethodSource("strata")
   void no_box_leaves_what_was_tried(String stratum) {
     Trials trials = trials(stratum);
-    Recommendation answer = recommend(trials, Asked.USUAL);
+    Recommendation answer = recommend(trials, Requirements.USUAL);
     double[] doses =
         trials.patches().stream().mapToDouble(p -> p.exposure().doseJoulesPerCm2()).toArray();
     double[] fluences =
         trials.patches().stream().mapToDouble(p -> p.exposure().intensity()).toArray();
     int passes =
         trials.patches().stream().mapToInt(p -> p.lastReading().passes()).max().orElseThrow();
-    Reach reach = new Reach(trials.patches());
+    TriedRegion reach = new TriedRegion(trials.patches());
     for (Box box : boxes(answer)) {
       for (Forecast corner : List.of(box.hotCorner(), box.coldCorner(), box.start())) {
         assertThat(corner.doseJoulesPerCm2()).isBetween(min(doses) - 1e-9, max(doses) + 1e-9);
@@ -135,8 +135,8 @@ class WindowPropertyTest {
   @MethodSource("strata")
   void asking_for_more_never_widens_the_window(String stratum) {
     Trials trials = trials(stratum);
-    Recommendation usual = recommend(trials, Asked.USUAL);
-    Recommendation strict = recommend(trials, new Asked(0.02, 0.95, 0.95, false));
+    Recommendation usual = recommend(trials, Requirements.USUAL);
+    Recommendation strict = recommend(trials, new Requirements(0.02, 0.95, 0.95, false));
     assertThat(strict.chanceAnyWindow()).isLessThanOrEqualTo(usual.chanceAnyWindow() + 1e-12);
     for (Box box : boxes(strict)) {
       assertThat(boxes(usual)).anyMatch(b -> b.passes() == box.passes() && size(b) >= size(box));
@@ -154,9 +154,10 @@ class WindowPropertyTest {
     Trials trials = trials("latex|pine");
     List<Patch> turned = new ArrayList<>(trials.patches());
     Collections.shuffle(turned, new Random(1));
-    Recommendation one = recommend(trials, Asked.USUAL);
-    Recommendation again = recommend(trials, Asked.USUAL);
-    Recommendation other = recommend(new Trials(trials.stratum(), turned, false), Asked.USUAL);
+    Recommendation one = recommend(trials, Requirements.USUAL);
+    Recommendation again = recommend(trials, Requirements.USUAL);
+    Recommendation other =
+        recommend(new Trials(trials.stratum(), turned, false), Requirements.USUAL);
     assertThat(again.chosen()).isEqualTo(one.chosen());
     assertThat(other.verdict()).isEqualTo(one.verdict());
     assertThat(other.chosen().orElseThrow().start().charRiskMean())
@@ -167,7 +168,7 @@ class WindowPropertyTest {
   @Test
   void burning_before_clearing_is_answered_with_none() {
     Trials trials = trials("varnish|oak"); // made with the burn threshold below the clearing one
-    Recommendation answer = recommend(trials, new Asked(0.02, 0.95, 0.9, false));
+    Recommendation answer = recommend(trials, new Requirements(0.02, 0.95, 0.9, false));
     assertThat(answer.verdict()).isEqualTo(Verdict.NONE);
     assertThat(answer.chosen()).isEmpty();
     assertThat(ReasonText.of(answer))
@@ -182,7 +183,8 @@ class WindowPropertyTest {
     Trials trials = trials("latex|pine");
     Recommendation answer =
         recommend(
-            new Trials(trials.stratum(), trials.patches().subList(0, count), false), Asked.USUAL);
+            new Trials(trials.stratum(), trials.patches().subList(0, count), false),
+            Requirements.USUAL);
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
     assertThat(ReasonText.of(answer))
         .contains(
@@ -195,7 +197,8 @@ class WindowPropertyTest {
   void trials_that_deny_the_model_are_called_unreliable() {
     Trials trials = trials("latex|oak");
     List<Patch> turned = Upended.outcomes(trials.patches());
-    Recommendation answer = recommend(new Trials(trials.stratum(), turned, false), Asked.USUAL);
+    Recommendation answer =
+        recommend(new Trials(trials.stratum(), turned, false), Requirements.USUAL);
     assertThat(answer.verdict()).isEqualTo(Verdict.UNRELIABLE);
     assertThat(ReasonText.of(answer))
         .startsWith("Cooler patches charred sooner than hotter ones in ");
@@ -213,7 +216,8 @@ class WindowPropertyTest {
             .max(Comparator.comparingDouble(p -> p.exposure().doseJoulesPerCm2()))
             .orElseThrow();
     patches.set(patches.indexOf(slip), Upended.withTenthOfThePower(slip));
-    Recommendation answer = recommend(new Trials(trials.stratum(), patches, false), Asked.USUAL);
+    Recommendation answer =
+        recommend(new Trials(trials.stratum(), patches, false), Requirements.USUAL);
     assertThat(answer.verdict()).isEqualTo(Verdict.UNRELIABLE);
     assertThat(ReasonText.of(answer)).contains(slip.code() + " charred within ");
     assertThat(NextStepText.of(answer))
@@ -234,8 +238,8 @@ class WindowPropertyTest {
     ModelFit charFit = Fitter.withDefaults().fit(trials, Event.CHAR);
     ModelFit clearing = Fitter.withDefaults().fit(trials, Event.CLEARING);
     double chance =
-        new Promises(Asked.USUAL, charFit, clearing, true)
-            .chanceAnyWindow(new Reach(trials.patches()));
+        new RiskBounds(Requirements.USUAL, charFit, clearing, true)
+            .chanceAnyWindow(new TriedRegion(trials.patches()));
 
     // Both are shares: of 20,000 pairs by lot there, of all pairs of 1000 draws each here.
     assertThat(chance).isCloseTo(chanceBetween(4, 6, charFit, clearing, late), within(0.05));
@@ -275,7 +279,7 @@ class WindowPropertyTest {
 
   @Test
   void the_map_tells_the_same_story_as_the_box() {
-    Recommendation answer = recommend(trials("latex|pine"), Asked.USUAL);
+    Recommendation answer = recommend(trials("latex|pine"), Requirements.USUAL);
     Box box = answer.chosen().orElseThrow();
     WindowMap map = answer.map().orElseThrow();
     assertThat(map.passes()).isEqualTo(box.passes());

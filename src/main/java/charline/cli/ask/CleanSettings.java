@@ -5,8 +5,8 @@ import charline.log.PatchEntry;
 import charline.trial.Mark;
 import charline.trial.Patch;
 import charline.trial.Reading;
+import charline.wording.SettingsText;
 import charline.wording.Table;
-import charline.wording.Wording;
 import java.util.Comparator;
 import java.util.IntSummaryStatistics;
 import java.util.LinkedHashMap;
@@ -63,8 +63,8 @@ final class CleanSettings {
                 table.row(
                     String.valueOf(e.getValue().size()),
                     String.valueOf(all.getOrDefault(e.getKey(), 0L)),
-                    Wording.power(e.getKey().settings().power()),
-                    Wording.speed(e.getKey().settings().form()),
+                    SettingsText.power(e.getKey().settings().power()),
+                    SettingsText.speed(e.getKey().settings().form()),
                     firstClean(e.getValue()),
                     others
                         .get(e.getKey().where())
@@ -82,8 +82,8 @@ final class CleanSettings {
     IntSummaryStatistics passes =
         patches.stream().mapToInt(CleanSettings::firstClean).summaryStatistics();
     return passes.getMin() == passes.getMax()
-        ? Wording.passes(passes.getMin())
-        : passes.getMin() + "-" + Wording.passes(passes.getMax());
+        ? SettingsText.passes(passes.getMin())
+        : passes.getMin() + "-" + SettingsText.passes(passes.getMax());
   }
 
   /** Passes of the reading from which on a patch was clean. */

@@ -1,7 +1,7 @@
 package charline.cli.ask;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.When;
+import charline.cli.command.CommandContext;
+import charline.cli.command.TypedTime;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.trial.Mark;
@@ -58,7 +58,7 @@ public final class FilterOptions {
   private List<String> jobs = List.of();
 
   /** The filter that the options and the words of a question make together. */
-  public Filter with(Filter asked, Logbook log, Desk desk) {
+  public Filter with(Filter asked, Logbook log, CommandContext desk) {
     Set<Mark> marks = EnumSet.noneOf(Mark.class);
     marks.addAll(asked.marks());
     outcomes.forEach(text -> marks.addAll(Outcome.parse(text).marks()));
@@ -91,8 +91,8 @@ public final class FilterOptions {
   }
 
   private static Optional<OffsetDateTime> start(
-      Desk desk, String option, String text, int daysLater) {
-    LocalDate day = When.day(option, text, desk.now()).plusDays(daysLater);
+      CommandContext desk, String option, String text, int daysLater) {
+    LocalDate day = TypedTime.day(option, text, desk.now()).plusDays(daysLater);
     return Optional.of(day.atStartOfDay(desk.clock().getZone()).toOffsetDateTime());
   }
 

@@ -1,7 +1,7 @@
 package charline.cli.ask;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.cli.render.PatchView;
 import charline.log.Filter;
@@ -31,14 +31,14 @@ import picocli.CommandLine.Parameters;
       "  charline find clean latex over pine last month",
       "  charline find char --wood oak --since 2026-06-01 --csv"
     })
-public final class Find extends Work {
+public final class Find extends LogCommand {
   @Parameters(paramLabel = "WORDS", arity = "0..*", description = "The question, in any order.")
   private List<String> words = List.of();
 
   @Mixin private FilterOptions options;
   @Mixin private ListReply reply;
 
-  public Find(Desk desk) {
+  public Find(CommandContext desk) {
     super(desk);
   }
 

@@ -1,12 +1,12 @@
 package charline.cli.ask;
 
-import charline.wording.Table;
-import charline.wording.Wording;
 import charline.log.PatchEntry;
 import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Stratum;
+import charline.wording.SettingsText;
+import charline.wording.Table;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -105,8 +105,8 @@ final class FindReport {
       table.row(
           head ? patch.code() : "",
           head ? patch.burnedAt().toLocalDate().toString() : "",
-          head ? Wording.power(patch.settings().power()) : "",
-          head ? Wording.speed(patch.settings().form()) : "",
+          head ? SettingsText.power(patch.settings().power()) : "",
+          head ? SettingsText.speed(patch.settings().form()) : "",
           first == last ? String.valueOf(first) : first + "-" + last,
           readings.get(from).outcome().text(),
           head ? Figures.three(patch.exposure().doseJoulesPerCm2()) : "",

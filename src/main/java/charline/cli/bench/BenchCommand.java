@@ -1,12 +1,12 @@
 package charline.cli.bench;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Release;
-import charline.cli.desk.Typed;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.Release;
+import charline.cli.command.TypedValues;
 import charline.log.Logbook;
-import charline.web.BenchOptions;
-import charline.web.BenchServer;
+import charline.web.PageServer;
+import charline.web.pages.PageOptions;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
             + "shown here. What goes over the network is not encrypted: share on your own network "
             + "only. Speeds on the page are in mm/s, doses in J/cm2. Ends with Ctrl-C.",
     footer = {"", "Example:", "  charline bench --share"})
-public final class BenchCommand extends Work {
+public final class BenchCommand extends LogCommand {
   private static final int LAST_PORT = 65535;
 
   @Option(
@@ -41,7 +41,7 @@ public final class BenchCommand extends Work {
           "Who records where a device does not say. Default: $$CHARLINE_BY, else your login name.")
   private String by;
 
-  public BenchCommand(Desk desk) {
+  public BenchCommand(CommandContext desk) {
     super(desk);
   }
 
@@ -49,8 +49,8 @@ public final class BenchCommand extends Work {
   public Integer call() throws InterruptedException {
     int chosen = port();
     try (Logbook log = desk.logToWrite()) {
-      BenchOptions options =
-          new BenchOptions(
+      PageOptions options =
+          new PageOptions(
               chosen,
               share,
               desk.person(by),
@@ -58,7 +58,7 @@ public final class BenchCommand extends Work {
               desk.clock(),
               code -> say("Pairing code, for one device and ten minutes: " + code),
               desk.faultFiles());
-      try (BenchServer server = BenchServer.start(log, options)) {
+      try (PageServer server = PageServer.start(log, options)) {
         say("The bench page of " + desk.logFile() + " is at " + server.address());
         server.sharedAddresses().forEach(a -> say("  for paired devices: " + a));
         say("Ctrl-C ends it.");
@@ -69,7 +69,7 @@ public final class BenchCommand extends Work {
   }
 
   /** Until the process is told to stop; the log is closed before it is gone. */
-  private static void waitForTheEnd(BenchServer server, Logbook log) throws InterruptedException {
+  private static void waitForTheEnd(PageServer server, Logbook log) throws InterruptedException {
     Runtime.getRuntime()
         .addShutdownHook(
             new Thread(
@@ -88,7 +88,7 @@ public final class BenchCommand extends Work {
   private int port() {
     String text = port.strip();
     if (!text.matches("\\d{1,5}") || Integer.parseInt(text) > LAST_PORT) {
-      throw Typed.refused(
+      throw TypedValues.refused(
           "--port", "the port must be a number up to 65535, not \"%s\".".formatted(port));
     }
     return Integer.parseInt(text);

@@ -1,8 +1,8 @@
 package charline.cli.board;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
 import charline.log.Logbook;
 import charline.record.Setup;
 import charline.trial.Board;
@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
       "  charline board add boathouse-1 --wood pine --form solid --moisture 9%% \\",
       "      --job boathouse"
     })
-public final class BoardAdd extends Work {
+public final class BoardAdd extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "Your name for the board.")
   private String name;
 
@@ -48,9 +48,9 @@ public final class BoardAdd extends Work {
   @Option(names = "--by", paramLabel = "WHO", description = "Who sets it up.")
   private String by;
 
-  @Mixin private Sure sure;
+  @Mixin private SureOption sure;
 
-  public BoardAdd(Desk desk) {
+  public BoardAdd(CommandContext desk) {
     super(desk);
   }
 

@@ -1,16 +1,16 @@
 package charline.cli.board;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
-import charline.cli.desk.Why;
-import charline.cli.desk.Work;
-import charline.wording.Table;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
+import charline.cli.command.WhyOption;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.quantity.Figures;
 import charline.record.Setup;
 import charline.trial.Board;
 import charline.trial.WoodForm;
+import charline.wording.Table;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,7 +33,7 @@ import picocli.CommandLine.Parameters;
       "  charline board amend boathouse-1 --wood oak --why \"planed a corner\"",
       "  charline board amend boathouse-1 --name \"door stile\" --why \"labelled anew\""
     })
-public final class BoardAmend extends Work {
+public final class BoardAmend extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The board.")
   private String name;
 
@@ -47,10 +47,10 @@ public final class BoardAmend extends Work {
   private String form;
 
   @Mixin private BoardOptions more;
-  @Mixin private Why why;
-  @Mixin private Sure sure;
+  @Mixin private WhyOption why;
+  @Mixin private SureOption sure;
 
-  public BoardAmend(Desk desk) {
+  public BoardAmend(CommandContext desk) {
     super(desk);
   }
 

@@ -1,7 +1,7 @@
 package charline.cli.board;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.log.Logbook;
 import charline.trial.Board;
@@ -16,10 +16,10 @@ import picocli.CommandLine.Mixin;
     header = "List the boards.",
     description = "Moisture is in %%.",
     footer = {"", "Example:", "  charline board list"})
-public final class BoardList extends Work {
+public final class BoardList extends LogCommand {
   @Mixin private ListReply reply;
 
-  public BoardList(Desk desk) {
+  public BoardList(CommandContext desk) {
     super(desk);
   }
 

@@ -1,6 +1,6 @@
 package charline.cli.board;
 
-import charline.cli.desk.Typed;
+import charline.cli.command.TypedValues;
 import charline.quantity.Measure.Quantity;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,7 +25,7 @@ final class BoardOptions {
   }
 
   OptionalDouble moisturePercent() {
-    return Typed.ifGiven("--moisture", moisture, Quantity.SHARE);
+    return TypedValues.ifGiven("--moisture", moisture, Quantity.SHARE);
   }
 
   Optional<String> job() {

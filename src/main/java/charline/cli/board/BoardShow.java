@@ -1,7 +1,7 @@
 package charline.cli.board;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.ChangesView;
 import charline.cli.render.JsonReply;
 import charline.log.Change;
@@ -18,13 +18,13 @@ import picocli.CommandLine.Parameters;
     header = "Show a board and what was changed since.",
     description = "Its wood, form, condition, moisture in %% and job.",
     footer = {"", "Example:", "  charline board show boathouse-1"})
-public final class BoardShow extends Work {
+public final class BoardShow extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The board.")
   private String name;
 
   @Mixin private JsonReply reply;
 
-  public BoardShow(Desk desk) {
+  public BoardShow(CommandContext desk) {
     super(desk);
   }
 

@@ -1,10 +1,9 @@
 package charline.cli.board;
 
+import charline.quantity.Figures;
+import charline.trial.Board;
 import charline.wording.Facts;
 import charline.wording.Json;
-import charline.quantity.Figures;
-import charline.quantity.Invariant;
-import charline.trial.Board;
 import java.util.Optional;
 
 /** A board as text and as JSON. */

@@ -1,7 +1,7 @@
 package charline.cli.demo;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
             + "looks for windows (power in %%, speed in mm/s) and writes a sheet. Your own log is "
             + "not touched. The trials are invented; no number in them is a recommendation.",
     footer = {"", "Example:", "  charline demo"})
-public final class Demo extends Work {
+public final class Demo extends LogCommand {
   private static final String SAMPLES = "/sample-trials/";
   private static final List<String> SET_UP = List.of("rigs.csv", "power-checks.csv");
   private static final List<String> SHEETS =
@@ -48,7 +48,7 @@ public final class Demo extends Work {
   /**
    * @param charline runs a command of the program and gives its exit code
    */
-  public Demo(Desk desk, ToIntFunction<List<String>> charline) {
+  public Demo(CommandContext desk, ToIntFunction<List<String>> charline) {
     super(desk);
     this.charline = charline;
   }

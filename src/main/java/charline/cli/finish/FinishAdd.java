@@ -1,9 +1,9 @@
 package charline.cli.finish;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
-import charline.cli.desk.Typed;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
+import charline.cli.command.TypedValues;
 import charline.log.Logbook;
 import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
       "Example:",
       "  charline finish add wall-latex --coat latex:pale:90um --coat primer:pale"
     })
-public final class FinishAdd extends Work {
+public final class FinishAdd extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "Your name for the finish.")
   private String name;
 
@@ -52,9 +52,9 @@ public final class FinishAdd extends Work {
   @Option(names = "--by", paramLabel = "WHO", description = "Who sets it up.")
   private String by;
 
-  @Mixin private Sure sure;
+  @Mixin private SureOption sure;
 
-  public FinishAdd(Desk desk) {
+  public FinishAdd(CommandContext desk) {
     super(desk);
   }
 
@@ -89,7 +89,7 @@ public final class FinishAdd extends Work {
       }
       // latex:90um says all there is to say of a coat whose tone nobody noted.
       if (Character.isDigit(part.charAt(0)) || part.startsWith("-") || i == 2) {
-        thickness = Typed.ifGiven("--coat", part, Quantity.THICKNESS);
+        thickness = TypedValues.ifGiven("--coat", part, Quantity.THICKNESS);
       } else {
         tone = Optional.of(Tone.ofWord(part));
       }

@@ -1,7 +1,7 @@
 package charline.cli.finish;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.log.Logbook;
 import charline.trial.Finish;
@@ -16,10 +16,10 @@ import picocli.CommandLine.Mixin;
     header = "List the finishes.",
     description = "Coats stand outermost first, thickness in um.",
     footer = {"", "Example:", "  charline finish list"})
-public final class FinishList extends Work {
+public final class FinishList extends LogCommand {
   @Mixin private ListReply reply;
 
-  public FinishList(Desk desk) {
+  public FinishList(CommandContext desk) {
     super(desk);
   }
 

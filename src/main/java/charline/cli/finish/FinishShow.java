@@ -1,7 +1,7 @@
 package charline.cli.finish;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.trial.Finish;
@@ -15,13 +15,13 @@ import picocli.CommandLine.Parameters;
     header = "Show a finish with its coats.",
     description = "Coats stand outermost first, thickness in um.",
     footer = {"", "Example:", "  charline finish show wall-latex"})
-public final class FinishShow extends Work {
+public final class FinishShow extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The finish.")
   private String name;
 
   @Mixin private JsonReply reply;
 
-  public FinishShow(Desk desk) {
+  public FinishShow(CommandContext desk) {
     super(desk);
   }
 

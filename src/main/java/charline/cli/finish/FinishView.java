@@ -1,12 +1,11 @@
 package charline.cli.finish;
 
-import charline.wording.Facts;
-import charline.wording.Json;
 import charline.quantity.Figures;
-import charline.quantity.Invariant;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Tone;
+import charline.wording.Facts;
+import charline.wording.Json;
 import java.util.List;
 import java.util.stream.Collectors;
 

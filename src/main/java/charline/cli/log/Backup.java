@@ -1,7 +1,7 @@
 package charline.cli.log;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.log.Logbook;
 import charline.wording.Table;
 import java.nio.file.Files;
@@ -20,14 +20,14 @@ import picocli.CommandLine.Parameters;
             + " it is named after the log and the time. To go back to a copy, name it with --log,"
             + " or put it in the place of the log while no charline runs.",
     footer = {"", "Example:", "  charline backup log-before-the-panels.db"})
-public final class Backup extends Work {
+public final class Backup extends LogCommand {
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmmss", Locale.ROOT);
 
   @Parameters(paramLabel = "FILE", description = "A new file, or a folder.")
   private Path to;
 
-  public Backup(Desk desk) {
+  public Backup(CommandContext desk) {
     super(desk);
   }
 
@@ -37,7 +37,7 @@ public final class Backup extends Work {
       Path copy = Files.isDirectory(to) ? to.resolve(stamped(log.file())) : to;
       log.backup(copy);
       try (Logbook copied = Logbook.openExisting(copy, desk.clock())) {
-        desk.out().println(Table.paragraph("%s holds %s.".formatted(copy, Holding.of(copied))));
+        desk.out().println(Table.paragraph("%s holds %s.".formatted(copy, TakeOption.of(copied))));
       }
     }
     return DONE;

@@ -1,12 +1,12 @@
 package charline.cli.log;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
-import charline.wording.Json;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.log.Finding;
 import charline.log.Logbook;
 import charline.quantity.Figures;
+import charline.wording.Json;
 import charline.wording.Table;
 import java.util.List;
 import java.util.Locale;
@@ -23,10 +23,10 @@ import picocli.CommandLine.Mixin;
             + "speed of 3000 mm/s. It changes nothing. Exit codes: 0 sound, 1 sound but with "
             + "doubtful values, 3 broken.",
     footer = {"", "Example:", "  charline check"})
-public final class Check extends Work {
+public final class Check extends LogCommand {
   @Mixin private JsonReply reply;
 
-  public Check(Desk desk) {
+  public Check(CommandContext desk) {
     super(desk);
   }
 
@@ -72,6 +72,6 @@ public final class Check extends Work {
         findings == 0
             ? "nothing looks mistyped"
             : Figures.count(findings, "value looks", "values look") + " mistyped";
-    return "%s is sound: %s; %s.".formatted(log.file(), Holding.of(log), doubts);
+    return "%s is sound: %s; %s.".formatted(log.file(), TakeOption.of(log), doubts);
   }
 }

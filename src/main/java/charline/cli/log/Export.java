@@ -1,9 +1,8 @@
 package charline.cli.log;
 
 import charline.cli.ask.FilterOptions;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
-import charline.wording.Table;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.exposure.PowerSetting;
 import charline.log.Filter;
 import charline.log.Logbook;
@@ -14,6 +13,7 @@ import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Rig;
+import charline.wording.Table;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,7 +41,7 @@ import picocli.CommandLine.Option;
       "  charline export --family latex --since 2026-06-01 --to latex.csv",
       "  charline export --to all.csv --rigs rigs.csv --power-checks checks.csv"
     })
-public final class Export extends Work {
+public final class Export extends LogCommand {
   @Option(
       names = "--to",
       paramLabel = "FILE",
@@ -65,7 +65,7 @@ public final class Export extends Work {
 
   @Mixin private FilterOptions options;
 
-  public Export(Desk desk) {
+  public Export(CommandContext desk) {
     super(desk);
   }
 

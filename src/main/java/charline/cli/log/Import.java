@@ -1,9 +1,8 @@
 package charline.cli.log;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
-import charline.cli.desk.Work;
-import charline.wording.Table;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
 import charline.log.Logbook;
 import charline.log.sheet.ImportResult;
 import charline.log.sheet.RigSheet;
@@ -11,6 +10,7 @@ import charline.log.sheet.TrialSheet;
 import charline.log.sheet.TrialSheetImporter;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
+import charline.wording.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -37,7 +37,7 @@ import picocli.CommandLine.Parameters;
       "  charline import boathouse.csv --check",
       "  charline import boathouse.csv"
     })
-public final class Import extends Work {
+public final class Import extends LogCommand {
   @Parameters(paramLabel = "FILE.csv", arity = "0..*", description = "Trial sheets.")
   private List<Path> files = List.of();
 
@@ -57,7 +57,7 @@ public final class Import extends Work {
   @Option(names = "--check", description = "Only say what would be done.")
   private boolean check;
 
-  @Mixin private Sure sure;
+  @Mixin private SureOption sure;
 
   @Option(
       names = "--by",
@@ -65,7 +65,7 @@ public final class Import extends Work {
       description = "Who sets up the rigs. Default: $$CHARLINE_BY, else your login name.")
   private String by;
 
-  public Import(Desk desk) {
+  public Import(CommandContext desk) {
     super(desk);
   }
 
@@ -120,7 +120,7 @@ public final class Import extends Work {
 
   private String addTrials(Path file, TrialSheet sheet, Logbook log) {
     ImportResult done =
-        new TrialSheetImporter(log, desk.clock(), Sure.HINT).add(sheet, sure.given());
+        new TrialSheetImporter(log, desk.clock(), SureOption.HINT).add(sheet, sure.given());
     return "%s: %s.".formatted(file.getFileName(), done.words());
   }
 

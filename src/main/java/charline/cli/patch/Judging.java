@@ -1,10 +1,10 @@
 package charline.cli.patch;
 
-import charline.cli.desk.Typed;
-import charline.cli.desk.When;
+import charline.cli.command.TypedTime;
+import charline.cli.command.TypedValues;
 import charline.trial.Patch;
 import charline.trial.Reading;
-import charline.wording.Wording;
+import charline.wording.SettingsText;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 
@@ -25,15 +25,15 @@ final class Judging {
     }
     boolean sameDay = when.toLocalDate().equals(burned.toLocalDate());
     boolean sameMinute = !when.isBefore(burned.truncatedTo(ChronoUnit.MINUTES));
-    if (sameDay && When.isDay(text) || sameMinute) {
+    if (sameDay && TypedTime.isDay(text) || sameMinute) {
       return burned;
     }
-    throw Typed.refused(
+    throw TypedValues.refused(
         "--at",
         "a patch is judged after it was burned, and %s was burned on %s; correct the %s."
             .formatted(
                 patch.code(),
-                sameDay ? Wording.minute(burned) : burned.toLocalDate(),
+                sameDay ? SettingsText.minute(burned) : burned.toLocalDate(),
                 sameDay ? "time" : "day"));
   }
 
@@ -41,14 +41,14 @@ final class Judging {
   static void requireAfterBurning(Patch patch) {
     for (Reading reading : patch.readings()) {
       if (reading.at().isBefore(patch.burnedAt().truncatedTo(ChronoUnit.MINUTES))) {
-        throw Typed.refused(
+        throw TypedValues.refused(
             "--at",
             "%s was judged after %s on %s, which is before %s; put that reading right first with --reading %d --at."
                 .formatted(
                     patch.code(),
-                    Wording.passes(reading.passes()),
-                    Wording.minute(reading.at()),
-                    Wording.minute(patch.burnedAt()),
+                    SettingsText.passes(reading.passes()),
+                    SettingsText.minute(reading.at()),
+                    SettingsText.minute(patch.burnedAt()),
                     reading.passes()));
       }
     }

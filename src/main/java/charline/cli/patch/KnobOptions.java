@@ -1,7 +1,7 @@
 package charline.cli.patch;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Typed;
+import charline.cli.command.CommandContext;
+import charline.cli.command.TypedValues;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.log.PatchEntry;
@@ -127,7 +127,7 @@ final class KnobOptions {
    *
    * @param last the patch whose values are offered
    */
-  void ask(Desk desk, Rig rig, Optional<PatchEntry> last) {
+  void ask(CommandContext desk, Rig rig, Optional<PatchEntry> last) {
     askPower(desk, last);
     if (open()) {
       if (!desk.someoneToAsk()) {
@@ -140,17 +140,17 @@ final class KnobOptions {
   }
 
   /** Asks for the power where the command line leaves it open. */
-  void askPower(Desk desk, Optional<PatchEntry> last) {
+  void askPower(CommandContext desk, Optional<PatchEntry> last) {
     power =
         desk.need(
             power,
             "The power is missing: give --power 60% or --power 120W.",
             "Power, in % of the rated power or in W",
             typed(last, Knob.POWER_PCT),
-            text -> Typed.power(text).value());
+            text -> TypedValues.power(text).value());
   }
 
-  private void askForm(Desk desk, Rig rig, Optional<PatchEntry> last) {
+  private void askForm(CommandContext desk, Rig rig, Optional<PatchEntry> last) {
     DoseKnobs pair =
         last.map(p -> DoseKnobs.of(p.patch().settings().form())).orElse(DoseKnobs.HAND);
     switch (pair) {
@@ -166,7 +166,7 @@ final class KnobOptions {
   }
 
   /** Asks for the scan width where that of the copied patch belongs to another rig. */
-  void askWidth(Desk desk, Rig rig, PatchEntry copied) {
+  void askWidth(CommandContext desk, Rig rig, PatchEntry copied) {
     boolean byHand =
         given.containsKey(Knob.HAND)
             || open() && copied.patch().settings().form() instanceof HandPass;
@@ -179,7 +179,7 @@ final class KnobOptions {
     }
   }
 
-  private void ask(Desk desk, Knob knob, Optional<String> offered) {
+  private void ask(CommandContext desk, Knob knob, Optional<String> offered) {
     given.put(
         knob,
         desk.need(
@@ -209,7 +209,7 @@ final class KnobOptions {
     Map<Knob, String> all = new EnumMap<>(Knob.class);
     all.putAll(given);
     if (power != null) {
-      boolean percent = Typed.power(power).unit() == PowerSetting.Unit.PERCENT;
+      boolean percent = TypedValues.power(power).unit() == PowerSetting.Unit.PERCENT;
       all.put(percent ? Knob.POWER_PCT : Knob.POWER_W, power);
     }
     KnobReader.Result read = KnobReader.read(OPTIONS, all, rig, base.map(KnobOptions::copied));

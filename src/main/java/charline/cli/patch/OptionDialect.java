@@ -1,6 +1,6 @@
 package charline.cli.patch;
 
-import charline.cli.desk.Typed;
+import charline.cli.command.TypedValues;
 import charline.trial.Knob;
 import charline.trial.KnobDialect;
 
@@ -23,7 +23,7 @@ final class OptionDialect implements KnobDialect {
   @Override
   public double number(Knob knob, String text) {
     return knob == Knob.POWER_PCT
-        ? knob.checked(Typed.percentage(name(knob), text))
-        : knob.checked(Typed.measure(name(knob), text, knob.quantity()));
+        ? knob.checked(TypedValues.percentage(name(knob), text))
+        : knob.checked(TypedValues.measure(name(knob), text, knob.quantity()));
   }
 }

@@ -1,9 +1,9 @@
 package charline.cli.patch;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
-import charline.cli.desk.When;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
+import charline.cli.command.TypedTime;
 import charline.cli.render.JsonReply;
 import charline.cli.render.PatchView;
 import charline.log.Logbook;
@@ -40,7 +40,7 @@ import picocli.CommandLine.Option;
       "  charline patch add --like last --hand 18mm/s --outcome clean",
       "  charline patch add --plan P-0051 --passes 1 --outcome residue"
     })
-public final class PatchAdd extends Work {
+public final class PatchAdd extends LogCommand {
   @Option(
       names = "--like",
       paramLabel = "CODE",
@@ -84,10 +84,10 @@ public final class PatchAdd extends Work {
       description = "When: 14:30, 2026-06-01 or \"2026-06-01 14:30\". Default: now.")
   private String at;
 
-  @Mixin private Sure sure;
+  @Mixin private SureOption sure;
   @Mixin private JsonReply reply;
 
-  public PatchAdd(Desk desk) {
+  public PatchAdd(CommandContext desk) {
     super(desk);
   }
 
@@ -133,7 +133,7 @@ public final class PatchAdd extends Work {
     seen.ask(desk, Optional.of(1));
     KnobReader.Result dialled = knobs.read(rig, base);
     OffsetDateTime burned =
-        at == null ? desk.now() : When.past("--at", at, desk.now(), desk.clock().getZone());
+        at == null ? desk.now() : TypedTime.past("--at", at, desk.now(), desk.clock().getZone());
     Reading reading = seen.reading(log.newId(), burned, desk.person(by), Optional.empty());
     return new PatchDraft(
         log.newId(), rig, board, finish, dialled, reading, Optional.ofNullable(note), List.of());

@@ -1,16 +1,13 @@
 package charline.cli.patch;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
-import charline.cli.desk.Typed;
-import charline.cli.desk.When;
-import charline.cli.desk.Why;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
+import charline.cli.command.TypedTime;
+import charline.cli.command.TypedValues;
+import charline.cli.command.WhyOption;
 import charline.cli.render.JsonReply;
 import charline.cli.render.PatchView;
-import charline.wording.Table;
-import charline.wording.Wording;
-import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.record.Codes;
@@ -20,6 +17,8 @@ import charline.trial.KnobReader;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.wording.SettingsText;
+import charline.wording.Table;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +43,7 @@ import picocli.CommandLine.Parameters;
       "  charline patch amend P-0042 --reading 2 --outcome char --why \"by daylight\"",
       "  charline patch amend P-0042 --burned-by Bo --why \"was recorded for Bo\""
     })
-public final class PatchAmend extends Work {
+public final class PatchAmend extends LogCommand {
   @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
   private String code;
 
@@ -94,11 +93,11 @@ public final class PatchAmend extends Work {
       description = "Who judged the reading. Default: as it is.")
   private String judgedBy;
 
-  @Mixin private Why why;
-  @Mixin private Sure sure;
+  @Mixin private WhyOption why;
+  @Mixin private SureOption sure;
   @Mixin private JsonReply reply;
 
-  public PatchAmend(Desk desk) {
+  public PatchAmend(CommandContext desk) {
     super(desk);
   }
 
@@ -124,10 +123,10 @@ public final class PatchAmend extends Work {
     return "%s now reads: %s: %s; %s."
         .formatted(
             patch.code(),
-            Wording.settings(patch.settings()),
-            Wording.dose(patch),
+            SettingsText.settings(patch.settings()),
+            SettingsText.dose(patch),
             patch.readings().stream()
-                .map(r -> r.outcome().text() + " after " + Wording.passes(r.passes()))
+                .map(r -> r.outcome().text() + " after " + SettingsText.passes(r.passes()))
                 .collect(Collectors.joining(", ")));
   }
 
@@ -165,7 +164,7 @@ public final class PatchAmend extends Work {
   }
 
   private OffsetDateTime time() {
-    return When.past("--at", at, desk.now(), desk.clock().getZone());
+    return TypedTime.past("--at", at, desk.now(), desk.clock().getZone());
   }
 
   /** Readings where what was judged on burning, by whoever burned, follows the burning. */
@@ -212,13 +211,13 @@ public final class PatchAmend extends Work {
     int index =
         readingAfter == null
             ? -1
-            : counts.indexOf(Typed.count("--reading", "a count of passes", readingAfter));
+            : counts.indexOf(TypedValues.count("--reading", "a count of passes", readingAfter));
     if (index < 0 && counts.size() == 1) {
       throw Refusal.usage(
           "%s has a reading after %s and none after %s; give --reading %d."
               .formatted(
                   patch.code(),
-                  Wording.passes(counts.get(0)),
+                  SettingsText.passes(counts.get(0)),
                   readingAfter.strip(),
                   counts.get(0)));
     }

@@ -1,9 +1,9 @@
 package charline.cli.patch;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
-import charline.cli.desk.When;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
+import charline.cli.command.TypedTime;
 import charline.cli.render.JsonReply;
 import charline.cli.render.PatchView;
 import charline.log.Logbook;
@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
         "Passes count all that were made so far, so they rise from reading to reading. "
             + "Depth is in um.",
     footer = {"", "Example:", "  charline patch read P-0042 --passes 3 --outcome char"})
-public final class PatchRead extends Work {
+public final class PatchRead extends LogCommand {
   @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
   private String code;
 
@@ -48,10 +48,10 @@ public final class PatchRead extends Work {
       description = "When: 14:30, 2026-06-01 or \"2026-06-01 14:30\". Default: now.")
   private String at;
 
-  @Mixin private Sure sure;
+  @Mixin private SureOption sure;
   @Mixin private JsonReply reply;
 
-  public PatchRead(Desk desk) {
+  public PatchRead(CommandContext desk) {
     super(desk);
   }
 
@@ -63,7 +63,8 @@ public final class PatchRead extends Work {
       OffsetDateTime when =
           at == null
               ? desk.now()
-              : Judging.at(at, When.past("--at", at, desk.now(), desk.clock().getZone()), patch);
+              : Judging.at(
+                  at, TypedTime.past("--at", at, desk.now(), desk.clock().getZone()), patch);
       Reading reading = seen.reading(log.newId(), when, desk.person(by), Optional.ofNullable(note));
       PatchEntry now = new Patches(log, sure).read(patch, reading);
       reply.print(

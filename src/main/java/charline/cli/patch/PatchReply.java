@@ -1,12 +1,12 @@
 package charline.cli.patch;
 
-import charline.wording.Table;
-import charline.wording.Wording;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
+import charline.wording.SettingsText;
+import charline.wording.Table;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -31,9 +31,9 @@ final class PatchReply {
         "%s recorded: %s, %s: %s; %s."
             .formatted(
                 patch.code(),
-                Wording.settings(patch.settings()),
-                Wording.passes(reading.passes()),
-                Wording.dose(patch),
+                SettingsText.settings(patch.settings()),
+                SettingsText.passes(reading.passes()),
+                SettingsText.dose(patch),
                 reading.outcome().text());
     return edge
         + "  |  "
@@ -56,7 +56,7 @@ final class PatchReply {
             "%s after %s, %s J/cm2 in all: %s."
                 .formatted(
                     patch.code(),
-                    Wording.passes(reading.passes()),
+                    SettingsText.passes(reading.passes()),
                     Figures.three(soFar),
                     reading.outcome().text()))
         + "\n";

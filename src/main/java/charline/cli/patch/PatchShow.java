@@ -1,7 +1,7 @@
 package charline.cli.patch;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.ChangesView;
 import charline.cli.render.JsonReply;
 import charline.cli.render.PatchView;
@@ -23,13 +23,13 @@ import picocli.CommandLine.Parameters;
         "Settings are shown as they were typed too, and with what one pass of them does at a point"
             + " of the wood: pulses, overlaps, dwell. Dose per pass is in J/cm2.",
     footer = {"", "Example:", "  charline patch show P-0042"})
-public final class PatchShow extends Work {
+public final class PatchShow extends LogCommand {
   @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
   private String code;
 
   @Mixin private JsonReply reply;
 
-  public PatchShow(Desk desk) {
+  public PatchShow(CommandContext desk) {
     super(desk);
   }
 

@@ -1,12 +1,11 @@
 package charline.cli.patch;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
-import charline.cli.desk.Why;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
+import charline.cli.command.WhyOption;
 import charline.log.Logbook;
 import charline.record.Patches;
-import charline.refusal.Refusal;
 import charline.wording.Table;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -26,16 +25,16 @@ import picocli.CommandLine.Parameters;
       "  charline patch void P-0042 --why \"fired 30 mm/s on the wrong board\"",
       "  charline patch void 42 43 44 --why \"burned through a dirty window\""
     })
-public final class PatchVoid extends Work {
+public final class PatchVoid extends LogCommand {
   @Parameters(
       arity = "1..*",
       paramLabel = "CODE",
       description = "The patches: P-0042, 42 or last. All of them are void, or none.")
   private List<String> codes;
 
-  @Mixin private Why why;
+  @Mixin private WhyOption why;
 
-  public PatchVoid(Desk desk) {
+  public PatchVoid(CommandContext desk) {
     super(desk);
   }
 
@@ -43,7 +42,8 @@ public final class PatchVoid extends Work {
   public Integer call() {
     String reason = why.reason("a patch is void");
     try (Logbook log = desk.logToRead()) {
-      List<String> voided = new Patches(log, new Sure()).takeOut(codes, why.person(desk), reason);
+      List<String> voided =
+          new Patches(log, new SureOption()).takeOut(codes, why.person(desk), reason);
       desk.out().println(Table.paragraph(sentence(voided, reason)));
     }
     return DONE;

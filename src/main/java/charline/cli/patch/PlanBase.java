@@ -1,7 +1,7 @@
 package charline.cli.patch;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
+import charline.cli.command.CommandContext;
+import charline.cli.command.SureOption;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.log.PlannedPatch;
@@ -21,13 +21,13 @@ import java.util.OptionalDouble;
 final class PlanBase {
   private final PlannedPatch plan;
   private final Logbook log;
-  private final Desk desk;
-  private final Sure sure;
+  private final CommandContext desk;
+  private final SureOption sure;
 
   /**
    * @param sure whether a board of another wood and a finish of another family are meant
    */
-  PlanBase(PlannedPatch plan, Logbook log, Desk desk, Sure sure) {
+  PlanBase(PlannedPatch plan, Logbook log, CommandContext desk, SureOption sure) {
     this.plan = plan;
     this.log = log;
     this.desk = desk;

@@ -1,7 +1,7 @@
 package charline.cli.patch;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Typed;
+import charline.cli.command.CommandContext;
+import charline.cli.command.TypedValues;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;
 import charline.trial.Outcome;
@@ -45,7 +45,7 @@ final class ReadingOptions {
    *
    * @param offeredPasses offered for an empty answer
    */
-  void ask(Desk desk, Optional<Integer> offeredPasses) {
+  void ask(CommandContext desk, Optional<Integer> offeredPasses) {
     askPasses(desk, offeredPasses);
     outcome =
         desk.need(
@@ -56,14 +56,14 @@ final class ReadingOptions {
             Outcome::parse);
   }
 
-  private void askPasses(Desk desk, Optional<Integer> offered) {
+  private void askPasses(CommandContext desk, Optional<Integer> offered) {
     passes =
         desk.need(
             passes,
             MISSING_PASSES,
             "Passes so far",
             offered.map(String::valueOf),
-            text -> Typed.count("--passes", "passes", text));
+            text -> TypedValues.count("--passes", "passes", text));
   }
 
   /** Takes this many passes where the command line gives none. */
@@ -84,10 +84,10 @@ final class ReadingOptions {
     }
     return new Reading(
         id,
-        Typed.count("--passes", "passes", passes),
+        TypedValues.count("--passes", "passes", passes),
         Outcome.parse(outcome),
-        Optional.ofNullable(soot).map(text -> Typed.yes("--soot", text)),
-        Typed.ifGiven("--depth", depth, Quantity.THICKNESS),
+        Optional.ofNullable(soot).map(text -> TypedValues.yes("--soot", text)),
+        TypedValues.ifGiven("--depth", depth, Quantity.THICKNESS),
         at,
         Optional.of(by),
         note);
@@ -102,12 +102,12 @@ final class ReadingOptions {
   Reading amended(Reading old, OffsetDateTime at, Optional<String> by, Optional<String> note) {
     return new Reading(
         old.id(),
-        passes == null ? old.passes() : Typed.count("--passes", "passes", passes),
+        passes == null ? old.passes() : TypedValues.count("--passes", "passes", passes),
         outcome == null ? old.outcome() : Outcome.parse(outcome),
-        soot == null ? old.soot() : Optional.of(Typed.yes("--soot", soot)),
+        soot == null ? old.soot() : Optional.of(TypedValues.yes("--soot", soot)),
         depth == null
             ? old.depthMicrometres()
-            : Typed.ifGiven("--depth", depth, Quantity.THICKNESS),
+            : TypedValues.ifGiven("--depth", depth, Quantity.THICKNESS),
         at,
         by,
         note.or(old::note));

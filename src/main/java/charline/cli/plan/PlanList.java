@@ -1,7 +1,7 @@
 package charline.cli.plan;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.cli.render.PatchView;
 import charline.log.Logbook;
@@ -9,8 +9,8 @@ import charline.log.PlannedPatch;
 import charline.plan.Purpose;
 import charline.trial.Board;
 import charline.wording.Json;
+import charline.wording.SettingsText;
 import charline.wording.Table;
-import charline.wording.Wording;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,13 +25,13 @@ import picocli.CommandLine.Option;
             + "Record such a patch under its code with `charline patch add`, or give it up with "
             + "`charline plan void`.",
     footer = {"", "Examples:", "  charline plan list", "  charline plan list --all --csv"})
-public final class PlanList extends Work {
+public final class PlanList extends LogCommand {
   @Option(names = "--all", description = "Those that were burned or given up, too.")
   private boolean all;
 
   @Mixin private ListReply reply;
 
-  public PlanList(Desk desk) {
+  public PlanList(CommandContext desk) {
     super(desk);
   }
 
@@ -94,8 +94,8 @@ public final class PlanList extends Work {
     String burn =
         "%s, %s, on %s: %s"
             .formatted(
-                Wording.settings(plan.settings()),
-                Wording.plannedPasses(plan.passes(), Purpose.ofWord(plan.purpose())),
+                SettingsText.settings(plan.settings()),
+                SettingsText.plannedPasses(plan.passes(), Purpose.ofWord(plan.purpose())),
                 plan.place(),
                 plan.voided().map(why -> "given up, " + why).orElse(plan.reasonInFull()));
     return all

@@ -1,11 +1,10 @@
 package charline.cli.plan;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Why;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.WhyOption;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
-import charline.refusal.Refusal;
 import charline.wording.Table;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -26,16 +25,16 @@ import picocli.CommandLine.Parameters;
       "  charline plan void P-0051 --why \"the offcut is used up\"",
       "  charline plan void 51 52 53 --why \"window stands at 60 %%\""
     })
-public final class PlanVoid extends Work {
+public final class PlanVoid extends LogCommand {
   @Parameters(
       arity = "1..*",
       paramLabel = "CODE",
       description = "The planned patches: P-0051 or 51. All of them are given up, or none.")
   private List<String> codes;
 
-  @Mixin private Why why;
+  @Mixin private WhyOption why;
 
-  public PlanVoid(Desk desk) {
+  public PlanVoid(CommandContext desk) {
     super(desk);
   }
 

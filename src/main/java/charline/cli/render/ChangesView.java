@@ -2,8 +2,8 @@ package charline.cli.render;
 
 import charline.log.Change;
 import charline.wording.Json;
+import charline.wording.SettingsText;
 import charline.wording.Table;
-import charline.wording.Wording;
 import java.util.List;
 
 /** What was changed in a record, as text and as JSON. */
@@ -26,7 +26,7 @@ public final class ChangesView {
   private static String sentence(Change change) {
     return "%s%s: %s%s"
         .formatted(
-            Wording.minute(change.at()),
+            SettingsText.minute(change.at()),
             change.by().map(who -> " " + who).orElse(""),
             change.words(),
             change.why().map(why -> " (" + why + ")").orElse(""));

@@ -18,8 +18,8 @@ import charline.trial.Tone;
 import charline.wording.Facts;
 import charline.wording.Json;
 import charline.wording.SettingsJson;
+import charline.wording.SettingsText;
 import charline.wording.Table;
-import charline.wording.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -106,7 +106,7 @@ public final class PatchView {
     Facts facts =
         new Facts("Patch " + patch.code() + entry.voided().map(why -> " (void)").orElse(""))
             .add("void because", entry.voided())
-            .add("burned", Wording.minute(patch.burnedAt()) + by(entry.by()))
+            .add("burned", SettingsText.minute(patch.burnedAt()) + by(entry.by()))
             .add("board", patch.board().name() + ", " + patch.board().wood())
             .add("finish", patch.finish().name() + ", " + patch.finish().family())
             .add("rig", patch.rig().name() + ", " + patch.rig().emission().word())
@@ -115,7 +115,7 @@ public final class PatchView {
             .add("spot", spot(settings))
             .add("pulses", settings.pulses().map(PatchView::pulses))
             .add("typed as", typed(entry))
-            .add("dose", Wording.dose(patch));
+            .add("dose", SettingsText.dose(patch));
     new BeamView(patch)
         .addTo(facts)
         .add("patch size", with(patch.areaSquareCentimetres(), "cm2"))
@@ -125,7 +125,7 @@ public final class PatchView {
         photo ->
             facts.add(
                 "photo",
-                Wording.minute(photo.takenAt())
+                SettingsText.minute(photo.takenAt())
                     + ", "
                     + photo.fileName()
                     + photo.caption().map(caption -> ", " + caption).orElse("")));
@@ -133,7 +133,7 @@ public final class PatchView {
   }
 
   private static String power(Patch patch) {
-    String dialled = Wording.power(patch.settings().power());
+    String dialled = SettingsText.power(patch.settings().power());
     String delivered = Figures.three(patch.exposure().deliveredWatts()) + " W on the work";
     String why =
         patch.settings().power().unit() == PowerSetting.Unit.PERCENT
@@ -145,8 +145,8 @@ public final class PatchView {
 
   private static String form(DoseForm form) {
     return form instanceof HandPass hand
-        ? Wording.form(form) + ", width " + plain(hand.scanWidthMillimetres()) + " mm"
-        : Wording.form(form);
+        ? SettingsText.form(form) + ", width " + plain(hand.scanWidthMillimetres()) + " mm"
+        : SettingsText.form(form);
   }
 
   private static String spot(Settings settings) {
@@ -206,7 +206,7 @@ public final class PatchView {
   /** "1 pass", "2, 3 passes". */
   private static String passes(List<Integer> counts) {
     return counts.size() == 1
-        ? Wording.passes(counts.get(0))
+        ? SettingsText.passes(counts.get(0))
         : counts.stream().map(String::valueOf).collect(Collectors.joining(", ")) + " passes";
   }
 

@@ -1,9 +1,9 @@
 package charline.cli.rig;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
-import charline.cli.desk.Typed;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
+import charline.cli.command.TypedValues;
 import charline.exposure.Emission;
 import charline.exposure.SpotDefinition;
 import charline.log.Logbook;
@@ -30,7 +30,7 @@ import picocli.CommandLine.Parameters;
       "  charline rig add Heron --kind pulsed --rated 200W --wavelength 1064nm \\",
       "      --spot 0.6mm --rep 40kHz --pulse 100ns --width 60mm"
     })
-public final class RigAdd extends Work {
+public final class RigAdd extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "Your name for the rig.")
   private String name;
 
@@ -87,9 +87,9 @@ public final class RigAdd extends Work {
   @Option(names = "--by", paramLabel = "WHO", description = "Who sets it up.")
   private String by;
 
-  @Mixin private Sure sure;
+  @Mixin private SureOption sure;
 
-  public RigAdd(Desk desk) {
+  public RigAdd(CommandContext desk) {
     super(desk);
   }
 
@@ -102,13 +102,13 @@ public final class RigAdd extends Work {
               log.newId(),
               name.strip(),
               emission,
-              Typed.measure("--rated", rated, Quantity.POWER),
-              Typed.measure("--wavelength", wavelength, Quantity.WAVELENGTH),
+              TypedValues.measure("--rated", rated, Quantity.POWER),
+              TypedValues.measure("--wavelength", wavelength, Quantity.WAVELENGTH),
               SpotDefinition.ofWord(spotMeans),
-              Typed.ifGiven("--spot", spot, Quantity.LENGTH),
-              Typed.ifGiven("--rep", rep, Quantity.RATE),
-              Typed.ifGiven("--pulse", pulse, Quantity.PULSE_DURATION),
-              Typed.ifGiven("--width", width, Quantity.LENGTH),
+              TypedValues.ifGiven("--spot", spot, Quantity.LENGTH),
+              TypedValues.ifGiven("--rep", rep, Quantity.RATE),
+              TypedValues.ifGiven("--pulse", pulse, Quantity.PULSE_DURATION),
+              TypedValues.ifGiven("--width", width, Quantity.LENGTH),
               Optional.ofNullable(lens),
               List.of());
       new Setup(log, sure, desk.person(by)).add(rig);

@@ -1,10 +1,10 @@
 package charline.cli.rig;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Sure;
-import charline.cli.desk.Typed;
-import charline.cli.desk.When;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
+import charline.cli.command.TypedTime;
+import charline.cli.command.TypedValues;
 import charline.log.Logbook;
 import charline.quantity.Figures;
 import charline.quantity.Measure.Quantity;
@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
         "Every patch burned from then on counts with what the meter showed on the work, "
             + "in W, not with what the dial says.",
     footer = {"", "Example:", "  charline rig check Heron --power 100%% --metered 187W"})
-public final class RigCheck extends Work {
+public final class RigCheck extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The rig.")
   private String name;
 
@@ -48,9 +48,9 @@ public final class RigCheck extends Work {
   @Option(names = "--by", paramLabel = "WHO", description = "Who metered.")
   private String by;
 
-  @Mixin private Sure sure;
+  @Mixin private SureOption sure;
 
-  public RigCheck(Desk desk) {
+  public RigCheck(CommandContext desk) {
     super(desk);
   }
 
@@ -61,9 +61,11 @@ public final class RigCheck extends Work {
       PowerCheck check =
           new PowerCheck(
               log.newId(),
-              at == null ? desk.now() : When.past("--at", at, desk.now(), desk.clock().getZone()),
-              Typed.percentage("--power", power),
-              Typed.measure("--metered", metered, Quantity.POWER));
+              at == null
+                  ? desk.now()
+                  : TypedTime.past("--at", at, desk.now(), desk.clock().getZone()),
+              TypedValues.percentage("--power", power),
+              TypedValues.measure("--metered", metered, Quantity.POWER));
       double factor = check.factor(rig.ratedWatts());
       new Setup(log, sure, desk.person(by)).add(rig, check);
       desk.out()

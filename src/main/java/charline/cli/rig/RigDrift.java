@@ -1,8 +1,8 @@
 package charline.cli.rig;
 
 import charline.answer.Answers;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.drift.Drift;
 import charline.log.Logbook;
@@ -21,13 +21,13 @@ import picocli.CommandLine.Parameters;
             + " deviations, and says since when the rig has drifted (cumulative sums, Page 1954)."
             + " Exit code 1 means: it has.",
     footer = {"", "Example:", "  charline rig drift Heron"})
-public final class RigDrift extends Work {
+public final class RigDrift extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The rig.")
   private String name;
 
   @Mixin private JsonReply reply;
 
-  public RigDrift(Desk desk) {
+  public RigDrift(CommandContext desk) {
     super(desk);
   }
 

@@ -1,7 +1,7 @@
 package charline.cli.rig;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.log.Logbook;
 import charline.quantity.Figures;
@@ -17,10 +17,10 @@ import picocli.CommandLine.Mixin;
     header = "List the rigs.",
     description = "Rated power is in W, wavelength in nm, spot in mm.",
     footer = {"", "Example:", "  charline rig list"})
-public final class RigList extends Work {
+public final class RigList extends LogCommand {
   @Mixin private ListReply reply;
 
-  public RigList(Desk desk) {
+  public RigList(CommandContext desk) {
     super(desk);
   }
 

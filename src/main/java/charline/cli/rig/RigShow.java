@@ -1,7 +1,7 @@
 package charline.cli.rig;
 
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.trial.Rig;
@@ -15,13 +15,13 @@ import picocli.CommandLine.Parameters;
     header = "Show a rig with its power checks.",
     description = "Usual settings are in W, nm, mm, kHz and ns; power checks in W.",
     footer = {"", "Example:", "  charline rig show Heron"})
-public final class RigShow extends Work {
+public final class RigShow extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The rig.")
   private String name;
 
   @Mixin private JsonReply reply;
 
-  public RigShow(Desk desk) {
+  public RigShow(CommandContext desk) {
     super(desk);
   }
 

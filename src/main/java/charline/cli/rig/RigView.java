@@ -1,11 +1,11 @@
 package charline.cli.rig;
 
-import charline.wording.Facts;
-import charline.wording.Json;
 import charline.exposure.Emission;
 import charline.quantity.Figures;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.wording.Facts;
+import charline.wording.Json;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.OptionalDouble;

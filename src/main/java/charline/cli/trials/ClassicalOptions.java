@@ -1,15 +1,15 @@
 package charline.cli.trials;
 
 import charline.answer.ClassicalAnswer;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Typed;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.TypedValues;
 import charline.cli.render.JsonReply;
 import charline.model.classical.ClassicalFit;
 import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Method;
 import charline.refusal.Refusal;
-import charline.window.Asked;
+import charline.window.Requirements;
 import charline.wording.ClassicalJson;
 import charline.wording.ClassicalText;
 import java.util.Optional;
@@ -40,18 +40,18 @@ final class ClassicalOptions {
     if (method == null) {
       return Optional.empty();
     }
-    Asked asked = options.asked(LEAST_CONFIDENCE);
+    Requirements asked = options.asked(LEAST_CONFIDENCE);
     try {
       return Optional.of(
           new ClassicalRegression(Method.ofWord(method), asked.charRisk(), asked.confidence()));
     } catch (Refusal unknown) {
-      throw Typed.refused("--classical", unknown.getMessage());
+      throw TypedValues.refused("--classical", unknown.getMessage());
     }
   }
 
   /** Prints the answer, and gives the exit code. */
-  static int print(ClassicalAnswer answer, JsonReply reply, Desk desk) {
+  static int print(ClassicalAnswer answer, JsonReply reply, CommandContext desk) {
     reply.print(desk.out(), () -> ClassicalJson.of(answer), () -> ClassicalText.of(answer).text());
-    return answer.outcome() instanceof ClassicalFit ? Work.DONE : Work.DATA;
+    return answer.outcome() instanceof ClassicalFit ? LogCommand.DONE : LogCommand.DATA;
   }
 }

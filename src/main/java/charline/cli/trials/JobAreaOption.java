@@ -1,6 +1,6 @@
 package charline.cli.trials;
 
-import charline.cli.desk.Typed;
+import charline.cli.command.TypedValues;
 import charline.quantity.Invariant;
 import charline.quantity.Measure.Quantity;
 import java.util.OptionalDouble;
@@ -16,7 +16,7 @@ final class JobAreaOption {
 
   /** Area of the job in m², if one was typed. */
   OptionalDouble squareMetres() {
-    OptionalDouble squareMetres = Typed.ifGiven("--job-area", area, Quantity.SURFACE);
+    OptionalDouble squareMetres = TypedValues.ifGiven("--job-area", area, Quantity.SURFACE);
     squareMetres.ifPresent(m2 -> Invariant.positive("Area of the job", m2, "m2"));
     return squareMetres;
   }

@@ -1,7 +1,7 @@
 package charline.cli.trials;
 
 import charline.answer.FixedKnobs;
-import charline.cli.desk.Typed;
+import charline.cli.command.TypedValues;
 import charline.log.reference.Nearest;
 import charline.quantity.Invariant;
 import charline.quantity.Measure.Quantity;
@@ -34,7 +34,7 @@ final class KnobsText {
       String knob = sides[0].strip();
       if (sides.length < 2 || !KNOWN.containsKey(knob)) {
         List<String> near = Nearest.to(knob, KNOWN.keySet());
-        throw Typed.refused(
+        throw TypedValues.refused(
             "--at",
             "knobs must read like spot=0.6mm,rep=40kHz,width=60mm, not \"%s\"; known are %s%s."
                 .formatted(
@@ -42,11 +42,12 @@ final class KnobsText {
                     String.join(", ", KNOWN.keySet()),
                     near.isEmpty() ? "" : " (did you mean " + near.get(0) + "?)"));
       }
-      double value = Typed.measure("--at " + knob, sides[1], KNOWN.get(knob));
+      double value = TypedValues.measure("--at " + knob, sides[1], KNOWN.get(knob));
       values.put(knob, Invariant.positive("--at " + knob, value, KNOWN.get(knob).base()));
     }
     if (values.containsKey("width") && values.containsKey("spacing")) {
-      throw Typed.refused("--at", "give width (hand speed) or spacing (scan speed), not both.");
+      throw TypedValues.refused(
+          "--at", "give width (hand speed) or spacing (scan speed), not both.");
     }
     return new FixedKnobs(
         value(values, "spot"),

@@ -4,13 +4,12 @@ import charline.answer.Answers;
 import charline.answer.NextAnswer;
 import charline.answer.PatchesWanted;
 import charline.answer.TrialQuestion;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Release;
-import charline.cli.desk.Typed;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.Release;
+import charline.cli.command.TypedValues;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
-import charline.log.PatchEntry;
 import charline.log.PlanCondition;
 import charline.log.PlannedPatch;
 import charline.paper.BenchList;
@@ -19,7 +18,6 @@ import charline.plan.NextPatches;
 import charline.plan.Site;
 import charline.plan.Suggestion;
 import charline.trial.Stratum;
-import charline.window.Asked;
 import charline.wording.NextJson;
 import charline.wording.NextText;
 import charline.wording.PlanText;
@@ -49,7 +47,7 @@ import picocli.CommandLine.Option;
       "  charline next latex pine --to bench-list.html",
       "  charline next shellac oak --rig Heron --board boathouse-1 --board boathouse-2"
     })
-public final class Next extends Work {
+public final class Next extends LogCommand {
   @Option(
       names = "--count",
       paramLabel = "COUNT",
@@ -92,15 +90,15 @@ public final class Next extends Work {
   @Mixin private QuestionOptions options;
   @Mixin private JsonReply reply;
 
-  public Next(Desk desk) {
+  public Next(CommandContext desk) {
     super(desk);
   }
 
   @Override
   public Integer call() {
-    int wanted = Typed.count("--count", "the number of patches", count);
+    int wanted = TypedValues.count("--count", "the number of patches", count);
     if (wanted > 24) {
-      throw Typed.refused(
+      throw TypedValues.refused(
           "--count", "ask again after at most 24 patches, not %d.".formatted(wanted));
     }
     Site site = site();
@@ -190,7 +188,7 @@ public final class Next extends Work {
       case "offcut" -> Site.OFFCUT;
       case "piece" -> Site.PIECE;
       default ->
-          throw Typed.refused(
+          throw TypedValues.refused(
               "--on", "the place must be offcut or piece, not \"%s\".".formatted(on.strip()));
     };
   }

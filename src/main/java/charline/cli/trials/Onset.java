@@ -3,8 +3,8 @@ package charline.cli.trials;
 import charline.answer.Answers;
 import charline.answer.ModelAnswer;
 import charline.answer.TrialQuestion;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.model.Event;
@@ -28,12 +28,12 @@ import picocli.CommandLine.Mixin;
       "  charline onset latex pine",
       "  charline onset latex pine --classical firth"
     })
-public final class Onset extends Work {
+public final class Onset extends LogCommand {
   @Mixin private QuestionOptions options;
   @Mixin private ClassicalOptions classical;
   @Mixin private JsonReply reply;
 
-  public Onset(Desk desk) {
+  public Onset(CommandContext desk) {
     super(desk);
   }
 

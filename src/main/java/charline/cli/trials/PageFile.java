@@ -1,6 +1,6 @@
 package charline.cli.trials;
 
-import charline.cli.desk.Typed;
+import charline.cli.command.TypedValues;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -16,7 +16,7 @@ final class PageFile {
   /** Refuses a file that is no page, or that is there already. */
   static void check(Path to, boolean replace) {
     if (!to.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
-      throw Typed.refused(
+      throw TypedValues.refused(
           "--to",
           "the file must end in .html, not \"%s\"; a browser prints it to paper or PDF."
               .formatted(to.getFileName()));

@@ -1,8 +1,8 @@
 package charline.cli.trials;
 
 import charline.answer.Priors;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.wording.PriorFileText;
 import picocli.CommandLine.Command;
 
@@ -15,8 +15,8 @@ import picocli.CommandLine.Command;
             + " (clearing) models, doses in J/cm2, with the reason for it. Kept as a file and"
             + " changed, it may be given to any question about trials.",
     footer = {"", "Example:", "  charline prior"})
-public final class PriorShow extends Work {
-  public PriorShow(Desk desk) {
+public final class PriorShow extends LogCommand {
+  public PriorShow(CommandContext desk) {
     super(desk);
   }
 

@@ -4,13 +4,13 @@ import charline.answer.FamilyAndWood;
 import charline.answer.PriorFile;
 import charline.answer.Priors;
 import charline.answer.TrialQuestion;
-import charline.cli.desk.Typed;
+import charline.cli.command.TypedValues;
 import charline.log.Logbook;
 import charline.model.Coating;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;
 import charline.trial.Tone;
-import charline.window.Asked;
+import charline.window.Requirements;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
@@ -108,13 +108,13 @@ final class QuestionOptions {
   }
 
   /** What a window has to keep. */
-  private Asked asked() {
+  private Requirements asked() {
     return asked(0.5);
   }
 
   /** The same for an answer that needs more confidence than a window. */
-  Asked asked(double leastConfidence) {
-    return new Asked(
+  Requirements asked(double leastConfidence) {
+    return new Requirements(
         Shares.inside("--risk", risk, 0.001, 0.5),
         Shares.inside("--confidence", confidence, leastConfidence, 0.999),
         Shares.inside("--clear", clear, 0.05, 0.999),
@@ -135,7 +135,7 @@ final class QuestionOptions {
             .with(
                 new Coating(
                     Optional.ofNullable(tone).map(Tone::ofWord),
-                    Typed.ifGiven("--thickness", thickness, Quantity.THICKNESS)))
+                    TypedValues.ifGiven("--thickness", thickness, Quantity.THICKNESS)))
             .with(priors())
             .borrowing(borrow);
     return rigName == null ? question : question.onRig(rigName);
@@ -148,11 +148,11 @@ final class QuestionOptions {
     try {
       return PriorFile.read(Files.readAllLines(priorFile), priorFile);
     } catch (Refusal e) {
-      throw Typed.refused("--prior", e.getMessage());
+      throw TypedValues.refused("--prior", e.getMessage());
     } catch (CharacterCodingException e) {
-      throw Typed.refused("--prior", "%s must be plain text in UTF-8.".formatted(priorFile));
+      throw TypedValues.refused("--prior", "%s must be plain text in UTF-8.".formatted(priorFile));
     } catch (IOException e) {
-      throw Typed.refused(
+      throw TypedValues.refused(
           "--prior",
           "%s cannot be read; `charline prior` prints a file to begin with.".formatted(priorFile));
     }

@@ -1,21 +1,21 @@
 package charline.cli.trials;
 
-import charline.wording.ReasonText;
-import charline.wording.NextStepText;
 import charline.answer.Answers;
 import charline.answer.QuoteAnswer;
 import charline.answer.TrialQuestion;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Typed;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.TypedValues;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.quantity.Invariant;
 import charline.quantity.Measure.Quantity;
 import charline.quote.Quoting;
 import charline.window.Recommendation;
+import charline.wording.ApplicabilityText;
+import charline.wording.NextStepText;
 import charline.wording.QuoteReport;
-import charline.wording.ValidityWords;
+import charline.wording.ReasonText;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,7 +36,7 @@ import picocli.CommandLine.Option;
       "  charline quote latex pine --area 48ft2 --edges 1.4 --efficiency 55%% --rate 65",
       "  charline quote latex pine --area 4.5m2 --masking 15 --fire-watch 2h"
     })
-public final class QuoteJob extends Work {
+public final class QuoteJob extends LogCommand {
   @Option(names = "--area", paramLabel = "AREA", required = true, description = "Area, in m2.")
   private String area;
 
@@ -89,7 +89,7 @@ public final class QuoteJob extends Work {
   @Mixin private QuestionOptions options;
   @Mixin private JsonReply reply;
 
-  public QuoteJob(Desk desk) {
+  public QuoteJob(CommandContext desk) {
     super(desk);
   }
 
@@ -100,7 +100,7 @@ public final class QuoteJob extends Work {
     OptionalDouble money =
         rate == null
             ? OptionalDouble.empty()
-            : OptionalDouble.of(Typed.plainNumber("--rate", rate));
+            : OptionalDouble.of(TypedValues.plainNumber("--rate", rate));
     money.ifPresent(m -> Invariant.positive("--rate", m, "an hour"));
     try (Logbook log = desk.logToRead()) {
       QuoteAnswer answer =
@@ -110,10 +110,11 @@ public final class QuoteJob extends Work {
         desk.err()
             .println(
                 "A quote rests on a window, and there is none for %s: %s %s"
-                    .formatted(found.stratum().words(), ReasonText.of(found), NextStepText.of(found)));
+                    .formatted(
+                        found.stratum().words(), ReasonText.of(found), NextStepText.of(found)));
         return NO;
       }
-      ValidityWords validity = ValidityWords.of(answer.window().applicability());
+      ApplicabilityText validity = ApplicabilityText.of(answer.window().applicability());
       reply.print(
           desk.out(),
           () -> validity.json(QuoteReport.json(answer, money)),
@@ -124,10 +125,10 @@ public final class QuoteJob extends Work {
 
   private Quoting quoting() {
     Quoting quoting =
-        Quoting.usual(Typed.measure("--area", area, Quantity.SURFACE))
-            .withEdges(Typed.plainNumber("--edges", edges));
+        Quoting.usual(TypedValues.measure("--area", area, Quantity.SURFACE))
+            .withEdges(TypedValues.plainNumber("--edges", edges));
     if (efficiency != null) {
-      quoting = quoting.withEfficiency(Typed.chance("--efficiency", efficiency));
+      quoting = quoting.withEfficiency(TypedValues.chance("--efficiency", efficiency));
     }
     if (setup != null) {
       quoting = quoting.withSetUp(minutes("--setup", setup));
@@ -145,6 +146,7 @@ public final class QuoteJob extends Work {
   }
 
   private static double minutes(String option, String text) {
-    return Invariant.notNegative(option, Typed.measure(option, text, Quantity.MINUTES), "min");
+    return Invariant.notNegative(
+        option, TypedValues.measure(option, text, Quantity.MINUTES), "min");
   }
 }

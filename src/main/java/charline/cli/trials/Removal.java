@@ -4,8 +4,8 @@ import charline.answer.Answers;
 import charline.answer.ModelAnswer;
 import charline.answer.RemovalAnswer;
 import charline.answer.TrialQuestion;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.model.Event;
@@ -14,7 +14,7 @@ import charline.wording.AblationText;
 import charline.wording.CoatText;
 import charline.wording.ModelJson;
 import charline.wording.ModelText;
-import charline.wording.RemovalRates;
+import charline.wording.RemovalRateText;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,12 +33,12 @@ import picocli.CommandLine.Mixin;
       "  charline removal latex pine",
       "  charline removal latex pine --classical firth"
     })
-public final class Removal extends Work {
+public final class Removal extends LogCommand {
   @Mixin private QuestionOptions options;
   @Mixin private ClassicalOptions classical;
   @Mixin private JsonReply reply;
 
-  public Removal(Desk desk) {
+  public Removal(CommandContext desk) {
     super(desk);
   }
 
@@ -64,12 +64,12 @@ public final class Removal extends Work {
             ModelJson.of(model)
                 .put("coat", CoatText.json(model.fit()))
                 .put("coat_um", removal.coatMicrometres())
-                .put("rates", RemovalRates.json(removal.rates()))
+                .put("rates", RemovalRateText.json(removal.rates()))
                 .put("ablation_law", AblationText.json(removal.ablation())),
         () ->
             ModelText.of(model).text()
                 + "\n"
-                + RemovalRates.text(removal.rates())
+                + RemovalRateText.text(removal.rates())
                 + AblationText.of(removal.ablation()));
     return model.checks().fail() ? DATA : DONE;
   }

@@ -1,18 +1,17 @@
 package charline.cli.trials;
 
+import charline.cli.command.TypedValues;
 import charline.quantity.Figures;
-import charline.cli.desk.Typed;
-import charline.quantity.Invariant;
 
 /** Shares with limits, as typed. */
 final class Shares {
   private Shares() {}
 
   static double inside(String option, String text, double low, double high) {
-    double share = Typed.chance(option, text);
+    double share = TypedValues.chance(option, text);
     double rounding = 1e-12; // 99.9 % is a little more than 0.999 once it is divided
     if (!(share >= low - rounding && share <= high + rounding)) {
-      throw Typed.refused(
+      throw TypedValues.refused(
           option,
           "the share must be between %s and %s %%, not \"%s\"."
               .formatted(Figures.plain(100 * low), Figures.plain(100 * high), text.strip()));

@@ -3,10 +3,10 @@ package charline.cli.trials;
 import charline.answer.Answers;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Release;
-import charline.cli.desk.Typed;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
+import charline.cli.command.Release;
+import charline.cli.command.TypedValues;
 import charline.log.Logbook;
 import charline.paper.Paper;
 import charline.paper.SheetStamp;
@@ -28,7 +28,7 @@ import picocli.CommandLine.Option;
             + "power (%%) and speed (mm/s), map, evidence and cautions. A verdict without a window "
             + "gets a sheet too.",
     footer = {"", "Example:", "  charline sheet latex pine --to latex-pine.html --job-area 4.5m2"})
-public final class Sheet extends Work {
+public final class Sheet extends LogCommand {
   @Option(names = "--to", paramLabel = "FILE.html", required = true, description = "File to write.")
   private Path to;
 
@@ -51,7 +51,7 @@ public final class Sheet extends Work {
       description = "Who prints it. Default: $$CHARLINE_BY, else your login name.")
   private String by;
 
-  public Sheet(Desk desk) {
+  public Sheet(CommandContext desk) {
     super(desk);
   }
 
@@ -86,7 +86,7 @@ public final class Sheet extends Work {
       case "a4" -> Paper.A4;
       case "letter" -> Paper.LETTER;
       default ->
-          throw Typed.refused(
+          throw TypedValues.refused(
               "--paper", "the size must be a4, letter or any, not \"%s\".".formatted(paper));
     };
   }

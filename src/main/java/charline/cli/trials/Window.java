@@ -5,15 +5,15 @@ import charline.answer.Answers;
 import charline.answer.PriorSensitivity;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.cli.desk.Desk;
-import charline.cli.desk.Hints;
-import charline.cli.desk.Work;
+import charline.cli.command.CommandContext;
+import charline.cli.command.Hints;
+import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.refusal.Refusal;
+import charline.wording.ApplicabilityText;
 import charline.wording.Json;
-import charline.wording.PriorWords;
-import charline.wording.ValidityWords;
+import charline.wording.PriorText;
 import charline.wording.WindowJson;
 import charline.wording.WindowList;
 import charline.wording.WindowText;
@@ -39,7 +39,7 @@ import picocli.CommandLine.Option;
       "  charline window shellac any --rig Heron --at spot=0.6mm,rep=40kHz,width=60mm",
       "  charline window --all --json"
     })
-public final class Window extends Work {
+public final class Window extends LogCommand {
   @Option(names = "--all", description = "Every coating, wood and kind of light in the log.")
   private boolean all;
 
@@ -47,7 +47,7 @@ public final class Window extends Work {
   @Mixin private JobAreaOption job;
   @Mixin private JsonReply reply;
 
-  public Window(Desk desk) {
+  public Window(CommandContext desk) {
     super(desk);
   }
 
@@ -71,9 +71,10 @@ public final class Window extends Work {
     PriorSensitivity priors = answers.priorSensitivity(window);
     reply.print(
         desk.out(),
-        () -> WindowJson.of(window).put("prior", PriorWords.of(priors).json()),
+        () -> WindowJson.of(window).put("prior", PriorText.of(priors).json()),
         () ->
-            ValidityWords.of(window.applicability()).text() + WindowText.of(window, priors).text());
+            ApplicabilityText.of(window.applicability()).text()
+                + WindowText.of(window, priors).text());
     return window.isWindow() ? DONE : NO;
   }
 

@@ -18,7 +18,7 @@ final class CellDoubts {
   }
 
   /** Doubts about a row, each told at its own column where the sheet has one. */
-  void report(Row row, List<Doubt> doubts) {
+  void report(SheetRow row, List<Doubt> doubts) {
     doubts.forEach(doubt -> report(row, Column.of(doubt.knob()), doubt));
   }
 
@@ -28,11 +28,11 @@ final class CellDoubts {
   }
 
   /** Doubts about what one cell says. */
-  void report(Row row, Column column, List<Doubt> doubts) {
+  void report(SheetRow row, Column column, List<Doubt> doubts) {
     doubts.forEach(doubt -> report(row, column, doubt));
   }
 
-  private void report(Row row, Column column, Doubt doubt) {
+  private void report(SheetRow row, Column column, Doubt doubt) {
     hint.map(doubt::sentence)
         .ifPresent(
             sentence -> {

@@ -51,7 +51,7 @@ final class Coats {
   private static String text(Coat coat) {
     String thickness =
         coat.thicknessMicrometres().isPresent()
-            ? ":" + Numbers.text(coat.thicknessMicrometres().getAsDouble()) + "um"
+            ? ":" + SheetNumbers.text(coat.thicknessMicrometres().getAsDouble()) + "um"
             : "";
     String tone = coat.tone().map(Tone::word).orElse("");
     return coat.family() + (tone.isEmpty() && thickness.isEmpty() ? "" : ":" + tone) + thickness;

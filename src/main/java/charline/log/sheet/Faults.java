@@ -23,7 +23,7 @@ final class Faults {
     faults.add(new Fault(line, "line %d, %s %s: %s".formatted(line, column, cell, sentence)));
   }
 
-  void add(Row row, Column column, String sentence) {
+  void add(SheetRow row, Column column, String sentence) {
     add(row.line(), column.heading(), row.text(column), sentence);
   }
 

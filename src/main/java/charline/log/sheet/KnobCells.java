@@ -37,13 +37,13 @@ final class KnobCells implements KnobDialect {
 
   @Override
   public double number(Knob knob, String text) {
-    return Numbers.parse(Column.of(knob), text, commaSeparates).orElseThrow();
+    return SheetNumbers.parse(Column.of(knob), text, commaSeparates).orElseThrow();
   }
 
   /** The number in a cell; empty if it has none or a wrong one, which is a fault. */
-  OptionalDouble number(Row row, Column column) {
+  OptionalDouble number(SheetRow row, Column column) {
     try {
-      return Numbers.parse(column, row.text(column), commaSeparates);
+      return SheetNumbers.parse(column, row.text(column), commaSeparates);
     } catch (Refusal e) {
       faults.add(row, column, e.getMessage());
       return OptionalDouble.empty();
@@ -51,7 +51,7 @@ final class KnobCells implements KnobDialect {
   }
 
   /** The settings of a row on a rig; empty if there were faults. */
-  Optional<Settings> settings(Row row, Rig rig) {
+  Optional<Settings> settings(SheetRow row, Rig rig) {
     Map<Knob, String> given = new EnumMap<>(Knob.class);
     for (Column column : Column.KNOBS) {
       if (column != Column.PATCH_CM2 && row.has(column)) {
@@ -64,11 +64,11 @@ final class KnobCells implements KnobDialect {
   }
 
   /** What was typed, by knob. */
-  Map<String, String> typed(Row row) {
+  Map<String, String> typed(SheetRow row) {
     Map<String, String> typed = new HashMap<>();
     for (Column column : Column.KNOBS) {
       if (row.has(column)) {
-        typed.put(column.key(), Numbers.typed(column, row.text(column)));
+        typed.put(column.key(), SheetNumbers.typed(column, row.text(column)));
       }
     }
     return typed;
@@ -95,6 +95,6 @@ final class KnobCells implements KnobDialect {
   /** True if both have the same columns with the same numbers, but for rounding. */
   static boolean same(Map<Column, Double> a, Map<Column, Double> b) {
     return a.keySet().equals(b.keySet())
-        && a.keySet().stream().allMatch(c -> Numbers.same(a.get(c), b.get(c)));
+        && a.keySet().stream().allMatch(c -> SheetNumbers.same(a.get(c), b.get(c)));
   }
 }

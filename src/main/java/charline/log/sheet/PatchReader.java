@@ -45,7 +45,7 @@ final class PatchReader {
   private final TrialSheet sheet;
   private final Faults faults;
   private final KnobCells knobs;
-  private final Stock stock;
+  private final SheetStock stock;
   private final CellDoubts doubts;
 
   PatchReader(
@@ -54,7 +54,7 @@ final class PatchReader {
       TrialSheet sheet,
       Faults faults,
       KnobCells knobs,
-      Stock stock,
+      SheetStock stock,
       CellDoubts doubts) {
     this.log = log;
     this.clock = clock;
@@ -66,9 +66,9 @@ final class PatchReader {
   }
 
   /** The entry, with an empty code where the sheet gives none; nothing if there were faults. */
-  Optional<PatchEntry> read(List<Row> rows) {
+  Optional<PatchEntry> read(List<SheetRow> rows) {
     int before = faults.count();
-    Row first = rows.get(0);
+    SheetRow first = rows.get(0);
     Optional<Rig> rig = stock.rig(first);
     Optional<Board> board = stock.board(first);
     Optional<Finish> finish = stock.finish(first);
@@ -88,7 +88,7 @@ final class PatchReader {
       return Optional.empty();
     }
     Optional<String> by =
-        sheet.hasColumn(BURNED_BY) ? Stock.text(first, BURNED_BY) : readings.get(0).by();
+        sheet.hasColumn(BURNED_BY) ? SheetStock.text(first, BURNED_BY) : readings.get(0).by();
     return Optional.of(
         new PatchEntry(
             new Patch(
@@ -103,15 +103,15 @@ final class PatchReader {
                 readings),
             knobs.typed(first),
             by,
-            Stock.text(first, PATCH_NOTE),
+            SheetStock.text(first, PATCH_NOTE),
             Optional.empty()));
   }
 
-  private List<Reading> readings(List<Row> rows, Optional<OffsetDateTime> burned) {
+  private List<Reading> readings(List<SheetRow> rows, Optional<OffsetDateTime> burned) {
     List<Reading> readings = new ArrayList<>();
     Optional<OffsetDateTime> last = burned;
-    Row earlier = null;
-    for (Row row : rows) {
+    SheetRow earlier = null;
+    for (SheetRow row : rows) {
       Optional<Reading> reading = reading(row, last, row == rows.get(0));
       if (reading.isPresent()) {
         if (!readings.isEmpty()) {
@@ -125,7 +125,7 @@ final class PatchReader {
     return readings;
   }
 
-  private Optional<Reading> reading(Row row, Optional<OffsetDateTime> last, boolean isFirst) {
+  private Optional<Reading> reading(SheetRow row, Optional<OffsetDateTime> last, boolean isFirst) {
     int before = faults.count();
     Optional<OffsetDateTime> at = last;
     if (row.has(READ_AT)) {
@@ -148,13 +148,13 @@ final class PatchReader {
             soot,
             depth,
             at.orElseThrow(),
-            Stock.text(row, BY),
-            Stock.text(row, NOTE));
+            SheetStock.text(row, BY),
+            SheetStock.text(row, NOTE));
     doubts.report(row, Plausibility.about(reading));
     return faults.count() > before ? Optional.empty() : Optional.of(reading);
   }
 
-  private Optional<OffsetDateTime> burnedAt(Row row) {
+  private Optional<OffsetDateTime> burnedAt(SheetRow row) {
     if (!row.has(BURNED_AT)) {
       faults.add(row, BURNED_AT, "Say when it was burned, such as 2026-09-14.");
       return Optional.empty();
@@ -162,9 +162,9 @@ final class PatchReader {
     return moment(row, BURNED_AT);
   }
 
-  private Optional<OffsetDateTime> moment(Row row, Column column) {
+  private Optional<OffsetDateTime> moment(SheetRow row, Column column) {
     try {
-      OffsetDateTime moment = Moments.parse(row.text(column), clock.getZone());
+      OffsetDateTime moment = SheetTimes.parse(row.text(column), clock.getZone());
       int thisYear = clock.instant().atZone(clock.getZone()).getYear();
       doubts.report(row, column, Plausibility.aboutYear(moment.getYear(), thisYear));
       return Optional.of(moment);
@@ -174,7 +174,7 @@ final class PatchReader {
     }
   }
 
-  private void mustFollow(Row earlierRow, Reading earlier, Row row, Reading reading) {
+  private void mustFollow(SheetRow earlierRow, Reading earlier, SheetRow row, Reading reading) {
     String code = row.text(PATCH);
     if (reading.passes() <= earlier.passes()) {
       faults.add(
@@ -191,7 +191,7 @@ final class PatchReader {
     }
   }
 
-  private void mustAgree(Row first, Row row, Map<Column, Double> values) {
+  private void mustAgree(SheetRow first, SheetRow row, Map<Column, Double> values) {
     for (Column column : NAMES) {
       if (row.has(column) && !row.text(column).equalsIgnoreCase(first.text(column))) {
         disagree(first, row, column, first.text(column));
@@ -201,17 +201,17 @@ final class PatchReader {
       OptionalDouble value = knobs.number(row, column);
       if (value.isPresent()
           && !(values.containsKey(column)
-              && Numbers.same(values.get(column), value.getAsDouble()))) {
+              && SheetNumbers.same(values.get(column), value.getAsDouble()))) {
         String there =
             first.has(column) || !values.containsKey(column)
                 ? first.text(column)
-                : Numbers.text(values.get(column));
+                : SheetNumbers.text(values.get(column));
         disagree(first, row, column, there);
       }
     }
   }
 
-  private void disagree(Row first, Row row, Column column, String there) {
+  private void disagree(SheetRow first, SheetRow row, Column column, String there) {
     faults.add(
         row,
         column,

@@ -15,7 +15,7 @@ final class Readings {
   private Readings() {}
 
   /** Passes so far, 0 if there was a fault. */
-  static int passes(Row row, Faults faults) {
+  static int passes(SheetRow row, Faults faults) {
     String text = row.text(PASSES);
     if (!COUNT.matcher(text).matches()) {
       faults.add(row, PASSES, "Passes must be a whole number, 1 or more.");
@@ -24,7 +24,7 @@ final class Readings {
     return Integer.parseInt(text);
   }
 
-  static Optional<Outcome> outcome(Row row, Faults faults) {
+  static Optional<Outcome> outcome(SheetRow row, Faults faults) {
     try {
       return Optional.of(Outcome.parse(row.text(OUTCOME)));
     } catch (Refusal e) {
@@ -33,7 +33,7 @@ final class Readings {
     }
   }
 
-  static Optional<Boolean> soot(Row row, Faults faults) {
+  static Optional<Boolean> soot(SheetRow row, Faults faults) {
     switch (row.text(SOOT).toLowerCase(Locale.ROOT)) {
       case "":
         return Optional.empty();

@@ -82,7 +82,7 @@ final class Recorded {
       if (r.passes() != s.passes()
           || !r.outcome().equals(s.outcome())
           || !r.soot().equals(s.soot())
-          || !Numbers.same(r.depthMicrometres(), s.depthMicrometres())
+          || !SheetNumbers.same(r.depthMicrometres(), s.depthMicrometres())
           || !same(r.at(), s.at())
           || !r.by().equals(s.by())
           || !r.note().equals(s.note())) {

@@ -138,10 +138,10 @@ public final class RigSheet {
             "Rig %s was metered at that time already, %s W at %s %% on %s and not %s W; correct the sheet."
                 .formatted(
                     rig.name(),
-                    Numbers.text(old.get().meteredWatts()),
-                    Numbers.text(check.percent()),
+                    SheetNumbers.text(old.get().meteredWatts()),
+                    SheetNumbers.text(check.percent()),
                     check.at().toLocalDate(),
-                    Numbers.text(check.meteredWatts())));
+                    SheetNumbers.text(check.meteredWatts())));
       }
     }
     return added;
@@ -153,8 +153,8 @@ public final class RigSheet {
 
   private List<Rig> rigs(Logbook log, Clock clock, Optional<String> hint) {
     Faults faults = new Faults(rigs.name());
-    Map<String, Row> named = new LinkedHashMap<>();
-    for (Row row : rigs.rows()) {
+    Map<String, SheetRow> named = new LinkedHashMap<>();
+    for (SheetRow row : rigs.rows()) {
       String name = name(row);
       if (name.isEmpty()) {
         faults.add(row.line(), "rig", "", "A rig needs a name.");
@@ -189,7 +189,7 @@ public final class RigSheet {
   }
 
   private static Rig rig(
-      Logbook log, Row row, String name, List<PowerCheck> checks, Faults faults) {
+      Logbook log, SheetRow row, String name, List<PowerCheck> checks, Faults faults) {
     Emission emission = need(row, "emission", Emission::ofWord, faults);
     double rated = need(row, "rated_w", t -> Measure.parse(t, Quantity.POWER).value(), faults);
     double wavelength =
@@ -211,14 +211,15 @@ public final class RigSheet {
         checks);
   }
 
-  private Map<String, List<PowerCheck>> checks(Logbook log, Clock clock, Map<String, Row> named) {
+  private Map<String, List<PowerCheck>> checks(
+      Logbook log, Clock clock, Map<String, SheetRow> named) {
     if (checks.isEmpty()) {
       return Map.of();
     }
     Faults faults = new Faults(checks.get().name());
     record Check(String rig, PowerCheck check) {}
     List<Check> read = new ArrayList<>();
-    for (Row row : checks.get().rows()) {
+    for (SheetRow row : checks.get().rows()) {
       String rig = name(row);
       if (!named.containsKey(key(rig))) {
         faults.add(
@@ -234,7 +235,8 @@ public final class RigSheet {
         continue;
       }
       try {
-        OffsetDateTime at = need(row, "checked_at", t -> Moments.parse(t, clock.getZone()), faults);
+        OffsetDateTime at =
+            need(row, "checked_at", t -> SheetTimes.parse(t, clock.getZone()), faults);
         double percent =
             need(row, "power_pct", t -> Measure.parse(t, Quantity.SHARE).value(), faults);
         double watts =
@@ -258,7 +260,8 @@ public final class RigSheet {
     private static final long serialVersionUID = 1L;
   }
 
-  private static <T> T need(Row row, String heading, Function<String, T> reader, Faults faults) {
+  private static <T> T need(
+      SheetRow row, String heading, Function<String, T> reader, Faults faults) {
     String cell = cell(row, heading);
     try {
       return reader.apply(cell);
@@ -268,7 +271,8 @@ public final class RigSheet {
     }
   }
 
-  private static OptionalDouble number(Row row, String heading, Quantity quantity, Faults faults) {
+  private static OptionalDouble number(
+      SheetRow row, String heading, Quantity quantity, Faults faults) {
     return cell(row, heading).isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(need(row, heading, t -> Measure.parse(t, quantity).value(), faults));
@@ -279,11 +283,11 @@ public final class RigSheet {
     return name.toLowerCase(Locale.ROOT);
   }
 
-  private static String name(Row row) {
+  private static String name(SheetRow row) {
     return FormulaGuard.undo(cell(row, "rig")).strip();
   }
 
-  private static String cell(Row row, String heading) {
+  private static String cell(SheetRow row, String heading) {
     return row.cells().getOrDefault(heading, "").strip();
   }
 }

@@ -53,8 +53,8 @@ public final class RigSheetExporter {
     return List.of(
         FormulaGuard.guard(rig.name()),
         rig.emission().word(),
-        Numbers.text(rig.ratedWatts()),
-        Numbers.text(rig.wavelengthNanometres()),
+        SheetNumbers.text(rig.ratedWatts()),
+        SheetNumbers.text(rig.wavelengthNanometres()),
         number(rig.spotMillimetres()),
         rig.spotDefinition().word(),
         number(rig.repetitionKilohertz()),
@@ -66,12 +66,12 @@ public final class RigSheetExporter {
   private static List<String> line(Rig rig, PowerCheck check) {
     return List.of(
         FormulaGuard.guard(rig.name()),
-        Moments.text(check.at()),
-        Numbers.text(check.percent()),
-        Numbers.text(check.meteredWatts()));
+        SheetTimes.text(check.at()),
+        SheetNumbers.text(check.percent()),
+        SheetNumbers.text(check.meteredWatts()));
   }
 
   private static String number(OptionalDouble value) {
-    return value.isPresent() ? Numbers.text(value.getAsDouble()) : "";
+    return value.isPresent() ? SheetNumbers.text(value.getAsDouble()) : "";
   }
 }

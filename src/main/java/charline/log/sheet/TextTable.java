@@ -175,15 +175,15 @@ record TextTable(String name, Table table) {
   }
 
   /** One row, counted from 0. */
-  Row row(int index) {
+  SheetRow row(int index) {
     Map<String, String> cells = new HashMap<>();
     for (StringColumn column : table.stringColumns()) {
       cells.put(column.name(), column.get(index));
     }
-    return new Row(table.intColumn(LINE).get(index), cells);
+    return new SheetRow(table.intColumn(LINE).get(index), cells);
   }
 
-  List<Row> rows() {
+  List<SheetRow> rows() {
     return IntStream.range(0, rowCount()).mapToObj(this::row).toList();
   }
 

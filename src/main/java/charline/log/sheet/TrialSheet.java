@@ -70,7 +70,7 @@ public final class TrialSheet {
   }
 
   /** The lines in the order of the sheet. */
-  public List<Row> rows() {
+  public List<SheetRow> rows() {
     return text.rows();
   }
 
@@ -82,7 +82,7 @@ public final class TrialSheet {
    * <p>Grouped here and not by Tablesaw: 100,000 lines of two each took its {@code splitOn} four
    * times as long and more than three times the memory, a bitmap for every patch.
    */
-  Stream<List<Row>> patches() {
+  Stream<List<SheetRow>> patches() {
     Map<String, List<Integer>> lines = new LinkedHashMap<>();
     for (int i = 0; i < text.rowCount(); i++) {
       String code = code(i);
@@ -100,6 +100,6 @@ public final class TrialSheet {
   }
 
   private String code(int row) {
-    return Row.meant(Column.PATCH, text.cell(row, Column.PATCH.heading()));
+    return SheetRow.meant(Column.PATCH, text.cell(row, Column.PATCH.heading()));
   }
 }

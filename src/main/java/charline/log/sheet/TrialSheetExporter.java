@@ -75,9 +75,9 @@ public final class TrialSheetExporter {
     Patch patch = entry.patch();
     Reading reading = patch.readings().get(index);
     put(cells, PATCH, patch.code());
-    put(cells, BURNED_AT, Moments.text(index == 0 ? patch.burnedAt() : reading.at()));
+    put(cells, BURNED_AT, SheetTimes.text(index == 0 ? patch.burnedAt() : reading.at()));
     if (index == 0 && !reading.at().equals(patch.burnedAt())) {
-      put(cells, READ_AT, Moments.text(reading.at()));
+      put(cells, READ_AT, SheetTimes.text(reading.at()));
     }
     put(cells, RIG, patch.rig().name());
     putBoard(cells, patch.board());
@@ -85,11 +85,14 @@ public final class TrialSheetExporter {
     KnobCells.values(patch.settings(), patch.rig().spotDefinition(), patch.areaSquareCentimetres())
         .forEach(
             (column, value) ->
-                put(cells, column, Numbers.cell(column, value, entry.typed().get(column.key()))));
+                put(
+                    cells,
+                    column,
+                    SheetNumbers.cell(column, value, entry.typed().get(column.key()))));
     put(cells, PASSES, Integer.toString(reading.passes()));
     put(cells, OUTCOME, reading.outcome().text());
     reading.soot().ifPresent(s -> put(cells, SOOT, s ? "yes" : "no"));
-    reading.depthMicrometres().ifPresent(d -> put(cells, DEPTH_UM, Numbers.text(d)));
+    reading.depthMicrometres().ifPresent(d -> put(cells, DEPTH_UM, SheetNumbers.text(d)));
     reading.by().ifPresent(by -> put(cells, BY, by));
     reading.note().ifPresent(note -> put(cells, NOTE, note));
     entry.by().ifPresent(by -> put(cells, BURNED_BY, by));
@@ -104,7 +107,7 @@ public final class TrialSheetExporter {
       put(cells, FORM, board.form().word());
     }
     board.condition().ifPresent(c -> put(cells, CONDITION, c));
-    board.moisturePercent().ifPresent(m -> put(cells, MOISTURE_PCT, Numbers.text(m)));
+    board.moisturePercent().ifPresent(m -> put(cells, MOISTURE_PCT, SheetNumbers.text(m)));
     board.job().ifPresent(j -> put(cells, JOB, j));
   }
 

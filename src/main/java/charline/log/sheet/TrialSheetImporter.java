@@ -87,19 +87,20 @@ public final class TrialSheetImporter {
    * Reads every patch and hands on those that are new, one after the other and none after a fault,
    * as a large sheet has more of them than fit into memory.
    */
-  private ImportResult read(TrialSheet sheet, boolean sure, BiConsumer<PatchEntry, Stock> taker) {
+  private ImportResult read(
+      TrialSheet sheet, boolean sure, BiConsumer<PatchEntry, SheetStock> taker) {
     Faults faults = new Faults(sheet.name());
     KnobCells knobs = new KnobCells(faults, sheet.separator());
     CellDoubts doubts = new CellDoubts(faults, sure ? Optional.empty() : Optional.of(hint));
-    Stock stock = new Stock(log, faults, knobs, doubts);
+    SheetStock stock = new SheetStock(log, faults, knobs, doubts);
     PatchReader reader = new PatchReader(log, clock, sheet, faults, knobs, stock, doubts);
     Recorded recorded = new Recorded(log, sheet.hasPatchesWithoutCode());
     int patches = 0;
     int readings = 0;
     int skipped = 0;
-    Iterator<List<Row>> all = sheet.patches().iterator();
+    Iterator<List<SheetRow>> all = sheet.patches().iterator();
     while (all.hasNext()) {
-      List<Row> rows = all.next();
+      List<SheetRow> rows = all.next();
       Optional<PatchEntry> read = reader.read(rows);
       if (read.isPresent() && isKnown(read.get(), rows.get(0), recorded, faults)) {
         skipped++;
@@ -116,7 +117,8 @@ public final class TrialSheetImporter {
         patches, readings, stock.boardsBrought(), stock.finishesBrought(), skipped);
   }
 
-  private static boolean isKnown(PatchEntry entry, Row first, Recorded recorded, Faults faults) {
+  private static boolean isKnown(
+      PatchEntry entry, SheetRow first, Recorded recorded, Faults faults) {
     if (!isCoded(entry)) {
       return recorded.claim(entry);
     }

@@ -22,7 +22,7 @@ public record BoardCheck(String board, Estimate factor, double standsOff) {
   private static final double NONE_FURTHER = 0.95;
 
   static List<BoardCheck> of(
-      List<String> names, Replay replay, List<Draw> draws, double omegaScale) {
+      List<String> names, PatchPredictions replay, List<Draw> draws, double omegaScale) {
     NormalDistribution normal = new NormalDistribution(null, 0, 1);
     double limit =
         normal.inverseCumulativeProbability(0.5 + Math.pow(NONE_FURTHER, 1.0 / names.size()) / 2);

@@ -14,7 +14,7 @@ final class BoardUnderDraw {
   private static final double CAP = 200;
   private static final double SMALLEST = 1e-300;
 
-  private final List<Watched> patches;
+  private final List<ObservedPatch> patches;
 
   /** Readings before the event and at it: all that the likelihood hangs on. */
   private final int trials;
@@ -37,7 +37,7 @@ final class BoardUnderDraw {
   /** 1 - e^-(h - l) of each ratio under the draw. */
   private final double[] since;
 
-  BoardUnderDraw(List<Watched> patches) {
+  BoardUnderDraw(List<ObservedPatch> patches) {
     this.patches = patches;
     trials = patches.stream().mapToInt(p -> Math.min(p.readings(), 2)).sum();
     hazard = new double[patches.size()][][];
@@ -59,7 +59,7 @@ final class BoardUnderDraw {
     since = new double[lnRatios.length];
   }
 
-  private static double lnRatio(Watched patch, int reading) {
+  private static double lnRatio(ObservedPatch patch, int reading) {
     return Math.log((double) patch.passes()[reading] / patch.passes()[reading - 1]);
   }
 
@@ -94,7 +94,7 @@ final class BoardUnderDraw {
   }
 
   private void fillPatch(int i, Draw draw, double perSigma) {
-    Watched patch = patches.get(i);
+    ObservedPatch patch = patches.get(i);
     double[] chance = likelihood[i];
     Arrays.fill(chance, 1);
     for (int k = 0; k < patch.readings(); k++) {

@@ -36,7 +36,7 @@ public record CountCheck(
   private static final int MOST_CLASSES = 4;
 
   /** By dose per pass: up to four classes of five patches or more. */
-  static List<CountCheck> byDose(List<Watched> patches, Replay replay, int draws) {
+  static List<CountCheck> byDose(List<ObservedPatch> patches, PatchPredictions replay, int draws) {
     List<Integer> rising = new ArrayList<>();
     for (int i = 0; i < patches.size(); i++) {
       rising.add(i);
@@ -63,13 +63,13 @@ public record CountCheck(
     return checks;
   }
 
-  private static boolean sameDose(Watched a, Watched b) {
+  private static boolean sameDose(ObservedPatch a, ObservedPatch b) {
     return Math.abs(a.lnDose() - b.lnDose()) < 1e-9;
   }
 
   /** By board. */
   static List<CountCheck> byBoard(
-      List<String> boardNames, List<Watched> patches, Replay replay, int draws) {
+      List<String> boardNames, List<ObservedPatch> patches, PatchPredictions replay, int draws) {
     Map<Integer, List<Integer>> boards = new LinkedHashMap<>();
     for (int i = 0; i < patches.size(); i++) {
       boards.computeIfAbsent(patches.get(i).board(), b -> new ArrayList<>()).add(i);
@@ -82,7 +82,11 @@ public record CountCheck(
   }
 
   private static CountCheck of(
-      String group, List<Watched> all, List<Integer> members, Replay replay, int draws) {
+      String group,
+      List<ObservedPatch> all,
+      List<Integer> members,
+      PatchPredictions replay,
+      int draws) {
     int readings = members.stream().mapToInt(i -> all.get(i).readings()).sum();
     int seen = (int) members.stream().filter(i -> all.get(i).seen()).count();
     double[] probability = new double[readings + 1];

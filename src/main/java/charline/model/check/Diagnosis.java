@@ -13,7 +13,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 
 /** Turns numbers into findings: what fails, what is worth a look, what is fine. */
 record Diagnosis(
-    FitChecks checks, Trials trials, List<Watched> watched, ModelFit fit, Prior prior) {
+    FitChecks checks, Trials trials, List<ObservedPatch> watched, ModelFit fit, Prior prior) {
   List<FitFinding> findings() {
     List<FitFinding> all = new ArrayList<>();
     all.add(
@@ -31,7 +31,7 @@ record Diagnosis(
     checks.shifts().stream()
         .filter(BoardCheck::off)
         .forEach(board -> all.add(new FitFinding.BoardOff(board, checks.shifts().size())));
-    all.addAll(new Untold(trials, watched, event()).findings());
+    all.addAll(new WeakIdentification(trials, watched, event()).findings());
     all.sort(Comparator.comparing(FitFinding::severity).reversed());
     return all;
   }
@@ -60,7 +60,7 @@ record Diagnosis(
             watched.size()));
   }
 
-  private FitFinding surprise(Watched patch, PatchCheck check) {
+  private FitFinding surprise(ObservedPatch patch, PatchCheck check) {
     boolean early = check.sooner() < check.later();
     return new FitFinding.SurprisingPatch(
         check.adjusted() < FitChecks.IMPOSSIBLE ? Severity.FAILS : Severity.LOOK,

@@ -25,10 +25,10 @@ public record FitChecker(Fitter fitter) {
   /** All checks of one event. */
   public FitChecks check(Trials trials, ModelFit fit) {
     Event event = fit.event();
-    List<Watched> patches = Watched.all(trials, event);
+    List<ObservedPatch> patches = ObservedPatch.all(trials, event);
     List<Draw> draws = fit.posterior().alike(DRAWS);
     List<String> boardNames = boardNames(trials);
-    Replay replay = new Replay(patches, draws, fitter.seed());
+    PatchPredictions replay = new PatchPredictions(patches, draws, fitter.seed());
     List<LeftOut> leftOut = LeftOut.all(patches, replay, fitter, trials, event, DRAWS);
     FitChecks checks =
         new FitChecks(

@@ -18,7 +18,8 @@ import java.util.List;
  * @param kHat Pareto k-hat of leaving the patch out
  * @param refitted whether the model was fitted anew without it
  */
-record LeftOut(Watched patch, double logDensity, double[] unseen, double kHat, boolean refitted) {
+record LeftOut(
+    ObservedPatch patch, double logDensity, double[] unseen, double kHat, boolean refitted) {
 
   /** One patch among more than these moves a fit too little to be worth a new one. */
   private static final int REFIT_AMONG = 200;
@@ -27,7 +28,12 @@ record LeftOut(Watched patch, double logDensity, double[] unseen, double kHat, b
    * Leaves out every patch in turn; where k-hat is above its limit and it matters, by a new fit.
    */
   static List<LeftOut> all(
-      List<Watched> patches, Replay replay, Fitter fitter, Trials trials, Event event, int draws) {
+      List<ObservedPatch> patches,
+      PatchPredictions replay,
+      Fitter fitter,
+      Trials trials,
+      Event event,
+      int draws) {
     List<LeftOut> all = new ArrayList<>();
     boolean few = patches.size() <= REFIT_AMONG;
     for (int i = 0; i < patches.size(); i++) {
@@ -44,10 +50,10 @@ record LeftOut(Watched patch, double logDensity, double[] unseen, double kHat, b
     return all;
   }
 
-  private static LeftOut refit(List<Watched> patches, int i, List<Draw> draws, double kHat) {
-    Watched patch = patches.get(i);
+  private static LeftOut refit(List<ObservedPatch> patches, int i, List<Draw> draws, double kHat) {
+    ObservedPatch patch = patches.get(i);
     // The patch itself goes last, and only its own board says more of it than the draws do.
-    List<Watched> board = new ArrayList<>();
+    List<ObservedPatch> board = new ArrayList<>();
     for (int j = 0; j < patches.size(); j++) {
       if (j != i && patches.get(j).board() == patch.board()) {
         board.add(patches.get(j));
@@ -55,13 +61,17 @@ record LeftOut(Watched patch, double logDensity, double[] unseen, double kHat, b
     }
     board.add(patch);
     int last = board.size() - 1;
-    Replay replay = new Replay(board, draws, 1);
+    PatchPredictions replay = new PatchPredictions(board, draws, 1);
     return of(
         patch, replay, last, SmoothedLeaveOneOut.refitted(replay.logLikelihood(last), kHat), true);
   }
 
   private static LeftOut of(
-      Watched patch, Replay replay, int i, SmoothedLeaveOneOut leftOut, boolean refitted) {
+      ObservedPatch patch,
+      PatchPredictions replay,
+      int i,
+      SmoothedLeaveOneOut leftOut,
+      boolean refitted) {
     double[] unseen = new double[patch.readings()];
     for (int k = 0; k < unseen.length; k++) {
       unseen[k] = leftOut.mean(replay.unseen(i, k));

@@ -26,7 +26,7 @@ public record ClassicalFit(
     Optional<Separating> separation,
     List<Coefficient> coefficients,
     String limitsBy,
-    Setting at,
+    CovariateSetting at,
     Optional<DoseAnswer> even,
     Optional<DoseAnswer> atRisk,
     Optional<BoardSpread> boards,

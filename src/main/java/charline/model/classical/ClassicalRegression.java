@@ -151,8 +151,8 @@ public record ClassicalRegression(Method method, double risk, double confidence)
         trials.patches().stream()
             .mapToDouble(p -> p.exposure().doseJoulesPerCm2())
             .summaryStatistics();
-    Setting at =
-        new Setting(
+    CovariateSetting at =
+        new CovariateSetting(
             rows.referencePasses(),
             Math.exp(trials.lnReferenceIntensity()),
             rows.columns().movedAlong().stream().map(SeparationWords::plain).toList(),

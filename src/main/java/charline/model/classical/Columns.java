@@ -2,7 +2,6 @@ package charline.model.classical;
 
 import charline.exposure.Emission;
 import charline.quantity.Figures;
-import charline.quantity.Invariant;
 import charline.stat.linear.Design;
 import java.math.BigDecimal;
 import java.math.MathContext;

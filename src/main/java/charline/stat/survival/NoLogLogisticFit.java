@@ -21,7 +21,9 @@ public record NoLogLogisticFit(String message) implements LogLogisticOutcome {
     }
     return new NoLogLogisticFit(
         direction[direction.length - 1] > 1e-9
-            ? "Times must scatter about the line, but a line runs through every interval and the scale would shrink to 0; look more often or add times."
-            : "Times must overlap along every covariate, but they are separated and a coefficient would run to infinity; add times or leave a covariate out.");
+            ? "Times must scatter about the line, but a line runs through every interval and the"
+                  + " scale would shrink to 0; look more often or add times."
+            : "Times must overlap along every covariate, but they are separated and a coefficient"
+                  + " would run to infinity; add times or leave a covariate out.");
   }
 }

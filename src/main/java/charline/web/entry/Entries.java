@@ -48,11 +48,11 @@ public final class Entries {
    *
    * @param person who is at the bench, if the device does not say
    */
-  public Kept patch(Fields fields, String person) {
+  public Receipt patch(Fields fields, String person) {
     return log.inTransaction(
         () -> {
           UUID id = fields.id("id");
-          Optional<Kept> known = known(id);
+          Optional<Receipt> known = known(id);
           if (known.isPresent()) {
             return known.get();
           }
@@ -77,7 +77,7 @@ public final class Entries {
     return new Patches(log, Doubtful.unless(fields.yes("sure")));
   }
 
-  private Optional<Kept> known(UUID id) {
+  private Optional<Receipt> known(UUID id) {
     return log.patch(id).map(e -> kept(id, e.patch(), e.patch().readings().get(0), true));
   }
 
@@ -94,7 +94,7 @@ public final class Entries {
   }
 
   /** Records a further reading on a patch. */
-  public Kept reading(Fields fields, String person) {
+  public Receipt reading(Fields fields, String person) {
     return log.inTransaction(
         () -> {
           UUID id = fields.id("id");
@@ -109,7 +109,7 @@ public final class Entries {
   }
 
   /** Takes back a patch or a reading; it stays in the log with its history. */
-  public Kept undo(Fields fields, String person) {
+  public Receipt undo(Fields fields, String person) {
     return log.inTransaction(
         () -> {
           UUID of = fields.id("of");
@@ -170,8 +170,8 @@ public final class Entries {
     }
   }
 
-  private static Kept kept(UUID id, Patch patch, Reading reading, boolean again) {
-    return new Kept(
+  private static Receipt kept(UUID id, Patch patch, Reading reading, boolean again) {
+    return new Receipt(
         id, patch.id(), patch.code(), reading.passes(), reading.outcome().text(), again);
   }
 }

@@ -11,10 +11,10 @@ import charline.model.Trials;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.LiveForecast;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
@@ -53,7 +53,7 @@ public final class LiveModels implements AutoCloseable {
   private final Map<Subject, Fitting> fittings = new LinkedHashMap<>();
   private final Map<Question, Recommendation> answers = new LastAsked<>();
   private final Map<Standing, CompletableFuture<Validity>> validities = new LastAsked<>();
-  private Shelf shelf;
+  private LogSnapshot shelf;
 
   public LiveModels(Logbook log, Fitter fitter) {
     this(log, fitter, trials -> LiveForecast.fitted(fitter, trials), LONGEST);
@@ -75,7 +75,7 @@ public final class LiveModels implements AutoCloseable {
   private record Subject(Stratum stratum, boolean acceptTint) {}
 
   /** Models are the same object for as long as their patches stay the same. */
-  private record Question(LiveForecast models, Bench bench, Asked asked) {}
+  private record Question(LiveForecast models, RigSetup bench, Requirements asked) {}
 
   /** A rig with another power check is another rig. */
   private record Standing(LiveForecast models, Rig rig) {}
@@ -119,16 +119,16 @@ public final class LiveModels implements AutoCloseable {
    *
    * @param models older ones that answer while newer ones are being fitted
    */
-  public Behind behind(LiveForecast models) {
+  public Staleness behind(LiveForecast models) {
     Trials trials = models.trials();
-    return Behind.of(trials.patches(), shelf().trials().of(trials.stratum()));
+    return Staleness.of(trials.patches(), shelf().trials().of(trials.stratum()));
   }
 
   /** What the log holds now. */
-  public synchronized Shelf shelf() {
+  public synchronized LogSnapshot shelf() {
     String state = log.state();
     if (shelf == null || !shelf.state().equals(state)) {
-      shelf = Shelf.read(log, shelf == null ? 1 : shelf.edition() + 1, state);
+      shelf = LogSnapshot.read(log, shelf == null ? 1 : shelf.edition() + 1, state);
     }
     return shelf;
   }
@@ -143,7 +143,7 @@ public final class LiveModels implements AutoCloseable {
   }
 
   /** The same for a request that saw the log as it was then; never older than others saw it. */
-  Known of(Shelf seen, Stratum stratum, boolean acceptTint, Duration patience) {
+  Known of(LogSnapshot seen, Stratum stratum, boolean acceptTint, Duration patience) {
     List<Patch> patches = seen.trials().of(stratum);
     if (patches.isEmpty()) {
       return new Known(Optional.empty(), false);
@@ -210,7 +210,7 @@ public final class LiveModels implements AutoCloseable {
    * @param at moment whose power checks count
    */
   public Answers answers(OffsetDateTime at) {
-    Shelf now = shelf();
+    LogSnapshot now = shelf();
     return new Answers(log, now.rigs(), now.trials(), at);
   }
 
@@ -230,7 +230,7 @@ public final class LiveModels implements AutoCloseable {
   }
 
   /** The window of models, computed once per question. */
-  public Recommendation recommend(LiveForecast models, Bench bench, Asked asked) {
+  public Recommendation recommend(LiveForecast models, RigSetup bench, Requirements asked) {
     Question question = new Question(models, bench, asked);
     synchronized (answers) {
       Recommendation known = answers.get(question);

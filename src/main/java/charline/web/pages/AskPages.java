@@ -9,7 +9,7 @@ import charline.refusal.Refusal;
 import charline.trial.Mark;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
-import charline.web.live.Shelf;
+import charline.web.live.LogSnapshot;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -115,7 +115,7 @@ public final class AskPages {
   }
 
   private List<Group> groups(String question) {
-    Shelf shelf = models.shelf();
+    LogSnapshot shelf = models.shelf();
     return Stream.of(
             group(question, "Outcome", Arrays.stream(Mark.values()).map(Mark::word)),
             group(question, "Coating", shelf.strata().keySet().stream().map(Stratum::family)),

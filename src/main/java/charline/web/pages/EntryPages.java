@@ -4,11 +4,11 @@ import charline.log.Photo;
 import charline.record.Photos;
 import charline.web.entry.Entries;
 import charline.web.entry.Fields;
-import charline.web.entry.Kept;
-import charline.web.security.Door;
+import charline.web.entry.Receipt;
+import charline.web.security.AccessFilter;
+import charline.web.security.Client;
 import charline.web.security.Headers;
-import charline.web.security.Seat;
-import charline.web.security.Turned;
+import charline.web.security.HttpRefusal;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
@@ -40,17 +40,17 @@ final class EntryPages {
 
   /** Tells a device that the bench is there, and what its entries must carry now. */
   private static void pulse(Context ctx) {
-    Pages.json(ctx, Map.of("token", Door.seatOf(ctx).map(Seat::formToken).orElse("")));
+    Pages.json(ctx, Map.of("token", AccessFilter.seatOf(ctx).map(Client::formToken).orElse("")));
   }
 
   private static Fields fields(Context ctx) {
     if (!ctx.isJson()) {
-      throw new Turned(415, "An entry must be sent as application/json.");
+      throw new HttpRefusal(415, "An entry must be sent as application/json.");
     }
     return Fields.parse(ctx.body());
   }
 
-  private static void reply(Context ctx, Kept kept) {
+  private static void reply(Context ctx, Receipt kept) {
     Map<String, Object> words = new LinkedHashMap<>();
     words.put("id", kept.id().toString());
     words.put("patch", kept.patch().toString());
@@ -66,14 +66,14 @@ final class EntryPages {
     if (declared != null
         && declared.matches("\\d{1,18}")
         && Long.parseLong(declared) > Photos.MOST_BYTES) {
-      throw new Turned(413, Photos.TOO_LARGE);
+      throw new HttpRefusal(413, Photos.TOO_LARGE);
     }
     byte[] content;
     try (InputStream in = ctx.bodyInputStream()) {
       content = in.readNBytes(Photos.MOST_BYTES + 1);
     }
     if (content.length > Photos.MOST_BYTES) {
-      throw new Turned(413, Photos.TOO_LARGE);
+      throw new HttpRefusal(413, Photos.TOO_LARGE);
     }
     Fields fields = Fields.of(ctx::queryParam);
     Photo photo =

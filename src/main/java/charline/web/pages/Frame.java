@@ -1,6 +1,6 @@
 package charline.web.pages;
 
-import charline.web.security.Seat;
+import charline.web.security.Client;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * @param files further styles and scripts by file name
  */
 public record Frame(
-    String title, String tab, Optional<Seat> seat, boolean shared, List<String> files) {
+    String title, String tab, Optional<Client> seat, boolean shared, List<String> files) {
   /** One of the tabs. */
   public record Tab(String path, String word) {}
 
@@ -48,10 +48,10 @@ public record Frame(
   }
 
   public String token() {
-    return seat.map(Seat::formToken).orElse("");
+    return seat.map(Client::formToken).orElse("");
   }
 
   public boolean here() {
-    return seat.filter(Seat::here).isPresent();
+    return seat.filter(Client::here).isPresent();
   }
 }

@@ -1,6 +1,6 @@
 package charline.web.pages;
 
-import charline.web.security.Door;
+import charline.web.security.AccessFilter;
 import charline.web.security.Headers;
 import com.fasterxml.jackson.jr.ob.JSON;
 import gg.jte.Content;
@@ -27,7 +27,7 @@ final class Pages {
   }
 
   Frame frame(Context ctx, String title, String tab, String... files) {
-    return new Frame(title, tab, Door.seatOf(ctx), shared, List.of(files));
+    return new Frame(title, tab, AccessFilter.seatOf(ctx), shared, List.of(files));
   }
 
   /** Sends a page made from a template. */

@@ -5,7 +5,7 @@ import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.log.Photo;
 import charline.refusal.Refusal;
-import charline.web.security.Turned;
+import charline.web.security.HttpRefusal;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -58,7 +58,7 @@ public final class PatchPages {
     try {
       return log.patch(ctx.pathParam("code"));
     } catch (Refusal e) {
-      throw Turned.notThere(e.getMessage());
+      throw HttpRefusal.notThere(e.getMessage());
     }
   }
 

@@ -11,8 +11,8 @@ import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.web.entry.DialledKnobs;
 import charline.web.live.LiveModels;
-import charline.web.live.Shelf;
-import charline.window.Asked;
+import charline.web.live.LogSnapshot;
+import charline.window.Requirements;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -47,7 +47,7 @@ final class RecordPages {
   }
 
   private void record(Context ctx) {
-    Shelf shelf = models.shelf();
+    LogSnapshot shelf = models.shelf();
     Optional<String> missing = RecordView.missing(shelf);
     if (missing.isPresent()) {
       Frame frame = pages.frame(ctx, "Record", "/record");
@@ -62,7 +62,7 @@ final class RecordPages {
   }
 
   private void live(Context ctx) {
-    Shelf shelf = models.shelf();
+    LogSnapshot shelf = models.shelf();
     Rig rig = shelf.rig(named(ctx, "rig")).orElseThrow(() -> gone("rig"));
     Board board = shelf.board(named(ctx, "board")).orElseThrow(() -> gone("board"));
     Finish finish = shelf.finish(named(ctx, "finish")).orElseThrow(() -> gone("finish"));
@@ -83,9 +83,9 @@ final class RecordPages {
               rig.emission(),
               (int) Math.round(rig.wavelengthNanometres()));
       words.putAll(
-          LiveWords.of(
-              stratum, models.of(stratum, false, PATIENCE), exposure, passes, Asked.USUAL));
-      LiveWords.doubt(words, dial.doubts());
+          LiveRiskText.of(
+              stratum, models.of(stratum, false, PATIENCE), exposure, passes, Requirements.USUAL));
+      LiveRiskText.doubt(words, dial.doubts());
     } catch (Refusal e) {
       words.put("note", e.getMessage());
     }

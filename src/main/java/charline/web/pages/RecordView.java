@@ -10,7 +10,7 @@ import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.web.entry.DialledKnobs;
-import charline.web.live.Shelf;
+import charline.web.live.LogSnapshot;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +49,7 @@ public record RecordView(
   public record Tap(PatchSign sign, String hint) {}
 
   static RecordView of(
-      Shelf shelf,
+      LogSnapshot shelf,
       Optional<PatchEntry> like,
       Optional<PatchEntry> read,
       Context ctx,
@@ -150,7 +150,7 @@ public record RecordView(
   }
 
   /** What must be set up before anything can be recorded; empty if all is there. */
-  static Optional<String> missing(Shelf shelf) {
+  static Optional<String> missing(LogSnapshot shelf) {
     List<String> missing = new ArrayList<>();
     if (shelf.rigs().isEmpty()) {
       missing.add("a rig");

@@ -5,9 +5,9 @@ import charline.refusal.Refusal;
 import charline.trial.FamilyFacts;
 import charline.trial.WoodFacts;
 import charline.web.entry.Doubtful;
-import charline.web.entry.SetUps;
+import charline.web.entry.SetupForms;
 import charline.web.live.LiveModels;
-import charline.web.live.Shelf;
+import charline.web.live.LogSnapshot;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
@@ -25,11 +25,11 @@ public final class SetUpPages {
 
   private final Logbook log;
   private final LiveModels models;
-  private final SetUps setUps;
+  private final SetupForms setUps;
   private final String person;
   private final Pages pages;
 
-  SetUpPages(Logbook log, LiveModels models, SetUps setUps, String person, Pages pages) {
+  SetUpPages(Logbook log, LiveModels models, SetupForms setUps, String person, Pages pages) {
     this.log = log;
     this.models = models;
     this.setUps = setUps;
@@ -54,7 +54,7 @@ public final class SetUpPages {
    * @param given what was typed in the refused form
    */
   public record SetUpView(
-      Shelf shelf,
+      LogSnapshot shelf,
       List<WoodFacts> woods,
       List<FamilyFacts> families,
       String form,

@@ -12,23 +12,21 @@ import charline.log.Logbook;
 import charline.paper.Paper;
 import charline.paper.SheetStamp;
 import charline.paper.WindowSheet;
-import charline.quantity.Figures;
 import charline.quantity.Invariant;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Caution;
-import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
-import charline.web.security.Turned;
-import charline.window.Asked;
-import charline.window.Bench;
+import charline.web.security.HttpRefusal;
 import charline.window.LiveForecast;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.wording.DriftText;
 import charline.wording.SheetCautions;
 import gg.jte.Content;
@@ -185,14 +183,16 @@ public final class WindowPages {
       TrialCase subject =
           answers.choose(
               TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)));
-      Recommendation found = models.recommend(ready, subject.bench(), Asked.USUAL);
+      Recommendation found = models.recommend(ready, subject.bench(), Requirements.USUAL);
       if (found.chosen().isEmpty()) {
         return row(stratum, patches, found.verdict().word(), Optional.empty());
       }
       // A window is not shown without knowing whether it still holds.
       return models
           .validity(ready, subject.bench().rig(), LISTED)
-          .map(validity -> row(stratum, patches, found.verdict().word(), DriftText.notValid(validity)))
+          .map(
+              validity ->
+                  row(stratum, patches, found.verdict().word(), DriftText.notValid(validity)))
           .orElseGet(() -> row(stratum, patches, WORKED_OUT, Optional.empty()));
     } catch (Refusal e) {
       return row(
@@ -232,7 +232,7 @@ public final class WindowPages {
     try {
       return answers.candidates(question);
     } catch (Refusal e) {
-      throw e.kind() == Refusal.Kind.NOTHING_FOUND ? Turned.notThere(e.getMessage()) : e;
+      throw e.kind() == Refusal.Kind.NOTHING_FOUND ? HttpRefusal.notThere(e.getMessage()) : e;
     }
   }
 
@@ -241,11 +241,11 @@ public final class WindowPages {
     return text == null ? "" : text.strip();
   }
 
-  private static Asked asked(Context ctx) {
-    return new Asked(
-        share(ctx, "risk", Asked.USUAL.charRisk()),
-        share(ctx, "confidence", Asked.USUAL.confidence()),
-        share(ctx, "clear", Asked.USUAL.clearChance()),
+  private static Requirements asked(Context ctx) {
+    return new Requirements(
+        share(ctx, "risk", Requirements.USUAL.charRisk()),
+        share(ctx, "confidence", Requirements.USUAL.confidence()),
+        share(ctx, "clear", Requirements.USUAL.clearChance()),
         "yes".equals(ctx.queryParam("tint")));
   }
 
@@ -289,12 +289,12 @@ public final class WindowPages {
     return new Answer(
         models.window(answers, subject, ready, models.longest()).orElseThrow(WindowPages::notYet),
         known.renewing()
-            ? Optional.of(models.behind(ready)).filter(b -> !b.nothing()).map(BehindWords::of)
+            ? Optional.of(models.behind(ready)).filter(b -> !b.nothing()).map(StalenessText::of)
             : Optional.empty());
   }
 
-  private static Turned notYet() {
-    return new Turned(
+  private static HttpRefusal notYet() {
+    return new HttpRefusal(
         503, "The models of these patches are being worked out; ask again in a while.");
   }
 
@@ -305,8 +305,8 @@ public final class WindowPages {
     candidates(answers, question);
     int passes = (int) number(ctx, "passes", 1, 999);
     TrialCase subject = answers.choose(question.with(width(ctx)));
-    Bench bench = subject.bench();
-    Asked asked = question.asked();
+    RigSetup bench = subject.bench();
+    Requirements asked = question.asked();
     Stratum stratum = subject.trials().stratum();
     Exposure exposure;
     List<Doubt> doubts;
@@ -323,13 +323,13 @@ public final class WindowPages {
       return;
     }
     Map<String, Object> words =
-        LiveWords.of(
+        LiveRiskText.of(
             stratum,
             models.of(stratum, asked.acceptTint(), models.longest()),
             exposure,
             passes,
             asked);
-    LiveWords.doubt(words, doubts);
+    LiveRiskText.doubt(words, doubts);
     Pages.json(ctx, words);
   }
 

@@ -5,12 +5,12 @@ import charline.paper.WindowSheet;
 import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.trial.Stratum;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.Range;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
@@ -32,7 +32,7 @@ import java.util.OptionalDouble;
  */
 public record WindowView(
     Stratum stratum,
-    Asked asked,
+    Requirements asked,
     Optional<String> behind,
     Optional<Caution> notValid,
     String verdict,
@@ -74,7 +74,7 @@ public record WindowView(
 
   static WindowView of(
       Recommendation found,
-      Asked asked,
+      Requirements asked,
       Optional<String> behind,
       Optional<Caution> notValid,
       List<Caution> cautions,
@@ -143,7 +143,7 @@ public record WindowView(
    * Record with this setting on the window's rig; board and finish as the latest patch had them.
    */
   private static String recordLink(Box box, Recommendation found) {
-    Bench bench = found.bench();
+    RigSetup bench = found.bench();
     boolean scan = bench.speed().kind() == SpeedKnob.Kind.SCAN;
     String like = found.patches().get(found.patches().size() - 1).code();
     String link =

@@ -15,24 +15,24 @@ final class Bodies {
 
   static void check(Context ctx) {
     if (ctx.isMultipart()) {
-      throw new Turned(
+      throw new HttpRefusal(
           415,
           "A photo must be sent as the picture alone, without a form around it; it was not kept.");
     }
     String type = ctx.contentType();
     Matcher charset = CHARSET.matcher(type == null ? "" : type);
     if (charset.find() && !charset.group(1).equalsIgnoreCase("utf-8")) {
-      throw Turned.otherLetters();
+      throw HttpRefusal.otherLetters();
     }
     if (ctx.path().startsWith("/entries/") || ctx.path().equals("/photos")) {
       return;
     }
     if (!ctx.isFormUrlencoded()) {
-      throw new Turned(
+      throw new HttpRefusal(
           415, "What is typed on a page must be sent as a form; load the page again, then repeat.");
     }
     if (BROKEN_ESCAPE.matcher(ctx.body()).find()) {
-      throw new Turned(
+      throw new HttpRefusal(
           400, "In a form, a % must be followed by two hexadecimal digits; nothing was recorded.");
     }
   }

@@ -45,7 +45,7 @@ public final class Devices {
   synchronized String pair(String name) {
     forgetExpired();
     if (byTrace.size() >= MOST) {
-      throw new Turned(
+      throw new HttpRefusal(
           429,
           "At most %d devices can be paired; revoke one on the serving machine.".formatted(MOST));
     }

@@ -55,7 +55,7 @@ public final class Pairing {
   /**
    * Takes a code as typed, blanks and hyphens aside; a right one is used up.
    *
-   * @throws Turned 429 if tried too often, 403 if wrong
+   * @throws HttpRefusal 429 if tried too often, 403 if wrong
    */
   synchronized void redeem(String typed, String address) {
     slow(address);
@@ -64,7 +64,7 @@ public final class Pairing {
       if (++wrong >= WRONG_PER_CODE) {
         renew();
       }
-      throw new Turned(
+      throw new HttpRefusal(
           403,
           "The pairing code must be the one that the serving machine shows now; that was another"
               + " one.");
@@ -79,7 +79,8 @@ public final class Pairing {
     tries.removeIf(t -> t.isBefore(since));
     Deque<Instant> own = triesByAddress.computeIfAbsent(address, a -> new ArrayDeque<>());
     if (own.size() >= TRIES_PER_ADDRESS || tries.size() >= TRIES_IN_ALL) {
-      throw new Turned(429, "Too many pairing codes were tried; wait a minute, then try again.");
+      throw new HttpRefusal(
+          429, "Too many pairing codes were tried; wait a minute, then try again.");
     }
     own.add(clock.instant());
     tries.add(clock.instant());

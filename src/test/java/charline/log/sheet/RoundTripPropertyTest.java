@@ -283,7 +283,7 @@ class RoundTripPropertyTest {
       Path file = folder.resolve("out.csv");
       TrialSheetExporter.write(bench.patches(), file);
       TrialSheet sheet = TrialSheet.read(file);
-      for (Row row : sheet.rows()) {
+      for (SheetRow row : sheet.rows()) {
         assertThat(row.cells().get("passes")).matches("\\d+");
         assertThat(row.cells().values()).noneMatch(c -> c.matches("(?s)[=+\\-@\\t].*"));
       }

@@ -31,7 +31,7 @@ class TrialSheetTest {
     TrialSheet sheet =
         sheet("\uFEFFOutcome,PASSES,board,Rig,Burned_At\r\nclean,1,b1,heron,2026-09-03\r\n");
     assertThat(sheet.rows()).hasSize(1);
-    Row row = sheet.rows().get(0);
+    SheetRow row = sheet.rows().get(0);
     assertThat(row.line()).isEqualTo(2);
     assertThat(row.text(Column.OUTCOME)).isEqualTo("clean");
     assertThat(row.text(Column.BURNED_AT)).isEqualTo("2026-09-03");
@@ -58,7 +58,7 @@ class TrialSheetTest {
                 + ",\"one\ntwo\r\nthree \"\"four\"\", five\"\n\n,,,,,\n"
                 + LINE
                 + ",last");
-    assertThat(sheet.rows()).extracting(Row::line).containsExactly(3, 8);
+    assertThat(sheet.rows()).extracting(SheetRow::line).containsExactly(3, 8);
     assertThat(sheet.rows().get(0).text(Column.NOTE)).isEqualTo("one\ntwo\nthree \"four\", five");
     assertThat(sheet.rows().get(1).text(Column.NOTE)).isEqualTo("last");
   }
@@ -84,7 +84,7 @@ class TrialSheetTest {
     TrialSheet sheet =
         sheet("patch," + NEEDED + "\nA" + rest + rest + "B" + rest + "a" + rest + rest);
     assertThat(sheet.patches())
-        .extracting(rows -> rows.stream().map(Row::line).toList().toString())
+        .extracting(rows -> rows.stream().map(SheetRow::line).toList().toString())
         .containsExactly("[2, 5]", "[3]", "[4]", "[6]");
   }
 

@@ -52,8 +52,8 @@ class LeaveOneOutPropertyTest {
   @Test
   void within_a_board_the_ratio_is_that_of_the_integrals() {
     Draw draw = new Draw(0, 3, 0.4, 0.7, 0.3, 0.25);
-    Watched left = new Watched("P-1", 0, 2.9, 0.1, new int[] {1, 2, 4}, true);
-    Watched other = new Watched("P-2", 0, 2.7, -0.1, new int[] {1, 3}, false);
+    ObservedPatch left = new ObservedPatch("P-1", 0, 2.9, 0.1, new int[] {1, 2, 4}, true);
+    ObservedPatch other = new ObservedPatch("P-2", 0, 2.7, -0.1, new int[] {1, 3}, false);
     BoardUnderDraw board = new BoardUnderDraw(List.of(left, other));
     board.fill(draw);
     double[] unseen = new double[3];
@@ -72,7 +72,7 @@ class LeaveOneOutPropertyTest {
     assertThat(unseen[1]).isCloseTo(notByTwo / one, within(1e-6));
   }
 
-  private static double by(Draw draw, Watched patch, int passes, double x) {
+  private static double by(Draw draw, ObservedPatch patch, int passes, double x) {
     double margin = draw.margin(patch.lnDose(), patch.lnIntensity(), passes, patch.coatStep());
     return Logistic.cdf((margin - draw.omega() * x) / draw.sigma());
   }

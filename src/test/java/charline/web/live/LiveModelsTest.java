@@ -126,9 +126,9 @@ class LiveModelsTest {
   @Test
   void a_request_that_saw_an_older_log_gets_the_newer_models_and_leaves_them_in_place() {
     burn();
-    Shelf older = models.shelf();
+    LogSnapshot older = models.shelf();
     burn();
-    Shelf newer = models.shelf();
+    LogSnapshot newer = models.shelf();
     go.countDown();
     LiveModels.Known known = models.of(newer, stratum(), false, LONG);
 
@@ -140,11 +140,11 @@ class LiveModelsTest {
   @Test
   void a_patch_taken_back_does_not_make_an_older_log_look_newer() {
     burn();
-    Shelf first = models.shelf();
+    LogSnapshot first = models.shelf();
     burn();
-    Shelf between = models.shelf();
+    LogSnapshot between = models.shelf();
     charline("patch void P-0002 --why mistyped");
-    Shelf last = models.shelf();
+    LogSnapshot last = models.shelf();
     go.countDown();
     LiveModels.Known known = models.of(first, stratum(), false, LONG);
 

@@ -8,9 +8,9 @@ import charline.log.Logbook;
 import charline.model.Fitter;
 import charline.model.Trials;
 import charline.trial.Stratum;
-import charline.web.BenchOptions;
 import charline.web.pages.AllPages;
-import charline.web.security.Door;
+import charline.web.pages.PageOptions;
+import charline.web.security.AccessFilter;
 import charline.window.LiveForecast;
 import io.javalin.Javalin;
 import java.io.ByteArrayInputStream;
@@ -63,13 +63,13 @@ class OlderAnswerTest {
             + " sample-trials/power-checks.csv");
     log = Logbook.open(file, CLOCK);
     models = new LiveModels(log, Fitter.withDefaults(), this::fit, Duration.ofMillis(20));
-    Door door = new Door(false, CLOCK, code -> {});
+    AccessFilter door = new AccessFilter(false, CLOCK, code -> {});
     AllPages pages =
         new AllPages(
             log,
             models,
             door,
-            new BenchOptions(
+            new PageOptions(
                 0,
                 false,
                 "Runa",
@@ -89,7 +89,7 @@ class OlderAnswerTest {
             .start("127.0.0.1", 0);
     door.opened(javalin.port());
 
-    Shelf shelf = models.shelf();
+    LogSnapshot shelf = models.shelf();
     Stratum stratum = shelf.strata().keySet().iterator().next();
     LiveForecast first = models.of(stratum, false, LONG).models().orElseThrow();
     assertThat(models.validity(first, shelf.rig("heron").orElseThrow(), LONG)).isPresent();

@@ -8,11 +8,11 @@ import charline.model.ReferenceStrata;
 import charline.model.Trials;
 import charline.trial.Patch;
 import charline.web.live.LiveModels;
-import charline.window.Asked;
-import charline.window.Bench;
 import charline.window.Box;
 import charline.window.LiveForecast;
 import charline.window.Recommendation;
+import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.wording.Printed;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
@@ -39,8 +39,9 @@ class PageBoundsPropertyTest {
     LiveModels.Known known = new LiveModels.Known(Optional.of(models), false);
     for (Patch patch : trials.patches()) {
       Exposure exposure = patch.exposure();
-      LiveForecast.Expected exact = models.at(exposure, 2, Asked.USUAL.confidence());
-      Map<String, Object> words = LiveWords.of(trials.stratum(), known, exposure, 2, Asked.USUAL);
+      LiveForecast.Expected exact = models.at(exposure, 2, Requirements.USUAL.confidence());
+      Map<String, Object> words =
+          LiveRiskText.of(trials.stratum(), known, exposure, 2, Requirements.USUAL);
 
       Printed.percentAtMost(
           patch.code(), bound(words, "char", "at most # %"), exact.charRiskUpper());
@@ -56,17 +57,17 @@ class PageBoundsPropertyTest {
 
   @Test
   void the_window() {
-    Bench bench =
-        Bench.of(
-            Bench.mostUsedRig(trials.patches()),
+    RigSetup bench =
+        RigSetup.of(
+            RigSetup.mostUsedRig(trials.patches()),
             trials.patches(),
             OffsetDateTime.parse("2026-11-01T10:00:00+01:00"));
-    Recommendation found = models.recommend(bench, Asked.USUAL);
+    Recommendation found = models.recommend(bench, Requirements.USUAL);
     Box box = found.chosen().orElseThrow();
     WindowView.Start start =
         WindowView.of(
                 found,
-                Asked.USUAL,
+                Requirements.USUAL,
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),

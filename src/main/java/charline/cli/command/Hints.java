@@ -1,0 +1,28 @@
+package charline.cli.command;
+
+import charline.refusal.Missing;
+import charline.refusal.Refusal;
+
+/** Where on the command line a person says what a request lacks. */
+public final class Hints {
+  private Hints() {}
+
+  /** A refusal, with the option that mends it. */
+  public static String sentence(Refusal refusal) {
+    return refusal
+        .missing()
+        .map(what -> refusal.getMessage() + " " + hint(what))
+        .orElseGet(refusal::getMessage);
+  }
+
+  private static String hint(Missing what) {
+    return switch (what) {
+      case ANY_RIG -> "Set one up with `charline rig add`.";
+      case RIG -> "Name one with --rig.";
+      case LIGHT -> "Name the rig that the answer is for with --rig.";
+      case SPOT -> "Add --at spot=0.6mm.";
+      case REPETITION_RATE -> "Add --at rep=40kHz.";
+      case SCAN_WIDTH -> "Add --at width=60mm, or give the rig a scan width.";
+    };
+  }
+}

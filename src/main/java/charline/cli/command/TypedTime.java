@@ -1,0 +1,121 @@
+package charline.cli.command;
+
+import charline.refusal.Refusal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.time.zone.ZoneOffsetTransition;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Reads days and moments as a person types them, in the zone of the desk. */
+public final class TypedTime {
+  private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
+  private static final String CLOCK = "\\d{2}:\\d{2}(:\\d{2}(\\.\\d{1,9})?)?";
+  private static final String ZONE = "([Zz]|[+-]\\d{2}:\\d{2})";
+  private static final String DAYS = "2026-06-01, today or yesterday";
+  private static final String TIMES = "14:30, yesterday, 2026-06-01 or \"2026-06-01 14:30\"";
+
+  private TypedTime() {}
+
+  /**
+   * A moment that is over: {@code 14:30} or {@code 9:30} (today), {@code 2026-06-01 14:30}, {@code
+   * 2026-06-01T14:30+02:00}, or a day, which stands for its noon, or for now if that is earlier.
+   */
+  public static OffsetDateTime past(String option, String text, OffsetDateTime now, ZoneId zone) {
+    OffsetDateTime moment = moment(option, text, now, zone);
+    if (moment.isAfter(now)) {
+      throw TypedValues.refused(
+          option,
+          "what is recorded must have happened, and %s is still to come; it is %s %s now."
+              .formatted(
+                  text.strip(),
+                  now.toLocalDate(),
+                  now.toLocalTime().truncatedTo(ChronoUnit.MINUTES)));
+    }
+    return moment;
+  }
+
+  private static OffsetDateTime moment(
+      String option, String text, OffsetDateTime now, ZoneId zone) {
+    String iso = text.strip().replaceAll("\\s+", "T").replaceFirst("(?<![\\d:])(?=\\d:)", "0");
+    try {
+      if (iso.matches(CLOCK)) {
+        LocalTime time = LocalTime.parse(iso);
+        return shown(option, LocalDateTime.of(now.toLocalDate(), time), zone);
+      }
+      if (iso.matches(DAY + "T" + CLOCK + ZONE)) {
+        return OffsetDateTime.parse(iso);
+      }
+      if (iso.matches(DAY + "T" + CLOCK)) {
+        return shown(option, LocalDateTime.parse(iso), zone);
+      }
+      return noon(
+          day(iso, now).orElseThrow(() -> unread(option, "a time", TIMES, text)), now, zone);
+    } catch (DateTimeException e) {
+      throw TypedValues.refused(
+          option,
+          "\"%s\" is not in the calendar or on the clock; write a time like %s."
+              .formatted(text, TIMES));
+    }
+  }
+
+  /** A moment that clocks of the zone did show; of one shown twice, the first. */
+  private static OffsetDateTime shown(String option, LocalDateTime time, ZoneId zone) {
+    ZoneOffsetTransition leap = zone.getRules().getTransition(time);
+    if (leap != null && leap.isGap()) {
+      throw TypedValues.refused(
+          option,
+          "clocks were put forward from %s to %s on %s, so there was no %s; give the time that the clock showed."
+              .formatted(
+                  leap.getDateTimeBefore().toLocalTime(),
+                  leap.getDateTimeAfter().toLocalTime(),
+                  time.toLocalDate(),
+                  time.toLocalTime()));
+    }
+    return time.atZone(zone).toOffsetDateTime();
+  }
+
+  /** True if a text names a day without a time of day. */
+  public static boolean isDay(String text) {
+    return !text.contains(":");
+  }
+
+  private static OffsetDateTime noon(LocalDate day, OffsetDateTime now, ZoneId zone) {
+    OffsetDateTime noon = day.atTime(12, 0).atZone(zone).toOffsetDateTime();
+    return noon.isAfter(now) && day.equals(now.toLocalDate()) ? now : noon;
+  }
+
+  /** A day: {@code 2026-06-01}, {@code today} or {@code yesterday}. */
+  public static LocalDate day(String option, String text, OffsetDateTime now) {
+    try {
+      return day(text.strip(), now).orElseThrow(() -> unread(option, "a day", DAYS, text));
+    } catch (DateTimeException e) {
+      throw TypedValues.refused(
+          option,
+          "\"%s\" is not in the calendar; write a day like %s.".formatted(text.strip(), DAYS));
+    }
+  }
+
+  /**
+   * The day, empty where the text does not read like one.
+   *
+   * @throws DateTimeException if it does and the calendar has no such day
+   */
+  private static Optional<LocalDate> day(String text, OffsetDateTime now) {
+    return switch (text.toLowerCase(Locale.ROOT)) {
+      case "today" -> Optional.of(now.toLocalDate());
+      case "yesterday" -> Optional.of(now.toLocalDate().minusDays(1));
+      default -> text.matches(DAY) ? Optional.of(LocalDate.parse(text)) : Optional.empty();
+    };
+  }
+
+  private static Refusal unread(String option, String what, String forms, String text) {
+    return TypedValues.refused(
+        option, "%s must read like %s, not \"%s\".".formatted(what, forms, text));
+  }
+}

@@ -1,0 +1,33 @@
+package charline.cli.command;
+
+import charline.refusal.Refusal;
+import picocli.CommandLine.Option;
+
+/** Why what is recorded is changed, and who changes it. */
+public final class WhyOption {
+  @Option(names = "--why", paramLabel = "TEXT", required = true, description = "The reason.")
+  private String why;
+
+  @Option(
+      names = "--by",
+      paramLabel = "WHO",
+      description = "Who changes it. Default: $$CHARLINE_BY, else your login name.")
+  private String by;
+
+  /**
+   * The reason, trimmed.
+   *
+   * @param change what needs one, such as "a record is amended"
+   */
+  public String reason(String change) {
+    if (why.isBlank()) {
+      throw Refusal.usage("--why: %s for a reason; say it.".formatted(change));
+    }
+    return why.strip();
+  }
+
+  /** Who changes it. */
+  public String person(CommandContext desk) {
+    return desk.person(by);
+  }
+}

@@ -1,0 +1,99 @@
+package charline.web;
+
+import charline.log.Logbook;
+import charline.model.Fitter;
+import charline.refusal.Refusal;
+import charline.web.live.LiveModels;
+import charline.web.pages.AllPages;
+import charline.web.pages.PageOptions;
+import charline.web.security.AccessFilter;
+import io.javalin.Javalin;
+import io.javalin.util.JavalinException;
+import java.util.List;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.handler.ErrorHandler;
+
+/** The bench page, being served. It closes without closing the log. */
+public final class PageServer implements AutoCloseable {
+  private static final long LARGEST_ENTRY = 64 * 1024;
+
+  private final Javalin javalin;
+  private final LiveModels models;
+  private final AccessFilter door;
+
+  private PageServer(Javalin javalin, LiveModels models, AccessFilter door) {
+    this.javalin = javalin;
+    this.models = models;
+    this.door = door;
+  }
+
+  /**
+   * Serves a log.
+   *
+   * @throws Refusal if the port is taken
+   */
+  public static PageServer start(Logbook log, PageOptions options) {
+    LiveModels models = new LiveModels(log, Fitter.withDefaults());
+    AccessFilter door = new AccessFilter(options.shared(), options.clock(), options.announce());
+    AllPages pages = new AllPages(log, models, door, options);
+    Javalin javalin =
+        Javalin.create(
+            config -> {
+              config.startup.showJavalinBanner = false;
+              config.startup.showOldJavalinVersionWarning = false;
+              config.startup.startupWatcherEnabled = false;
+              config.http.maxRequestSize = LARGEST_ENTRY;
+              config.jetty.modifyHttpConfiguration(PageServer::quiet);
+              config.jetty.modifyServer(server -> server.setErrorHandler(wordless()));
+              config.routes.before(door::check);
+              pages.add(config.routes);
+            });
+    try {
+      javalin.start(options.shared() ? "0.0.0.0" : "127.0.0.1", options.port());
+    } catch (JavalinException e) {
+      models.close();
+      throw Refusal.usage(
+          "Port %d cannot be used (%s); name another with --port."
+              .formatted(options.port(), e.getMessage().lines().findFirst().orElse("taken")),
+          e);
+    }
+    door.opened(javalin.port());
+    return new PageServer(javalin, models, door);
+  }
+
+  private static void quiet(HttpConfiguration http) {
+    http.setSendServerVersion(false);
+    http.setSendXPoweredBy(false);
+    http.setRequestHeaderSize(16 * 1024);
+  }
+
+  /** For requests that the server itself refuses: the status alone. */
+  private static ErrorHandler wordless() {
+    ErrorHandler handler = new ErrorHandler();
+    handler.setShowStacks(false);
+    handler.setShowCauses(false);
+    handler.setShowMessageInTitle(false);
+    handler.setShowOrigin(false);
+    return handler;
+  }
+
+  public int port() {
+    return javalin.port();
+  }
+
+  /** Where this machine finds the page. */
+  public String address() {
+    return "http://127.0.0.1:" + port() + "/";
+  }
+
+  /** Where paired devices find the page; empty unless shared. */
+  public List<String> sharedAddresses() {
+    return door.sharedHosts().stream().map(h -> "http://" + h + "/").toList();
+  }
+
+  @Override
+  public void close() {
+    javalin.stop();
+    models.close();
+  }
+}

@@ -1,0 +1,120 @@
+package charline.web.entry;
+
+import charline.exposure.Emission;
+import charline.exposure.SpotDefinition;
+import charline.log.Logbook;
+import charline.quantity.Measure;
+import charline.quantity.Measure.Quantity;
+import charline.record.Setup;
+import charline.refusal.Refusal;
+import charline.trial.Board;
+import charline.trial.Coat;
+import charline.trial.PowerCheck;
+import charline.trial.Rig;
+import charline.trial.Tone;
+import charline.trial.WoodForm;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+
+/** Sets up what patches are burned with and on, from the named values of a form. */
+public final class SetupForms {
+  private static final int MOST_COATS = 6;
+
+  private final Logbook log;
+  private final Clock clock;
+
+  public SetupForms(Logbook log, Clock clock) {
+    this.log = log;
+    this.clock = clock;
+  }
+
+  /** Sets up a rig. */
+  public void rig(UnaryOperator<String> form, String by) {
+    Fields f = Fields.of(form);
+    Emission emission = Emission.ofWord(f.need("kind", "The kind of laser"));
+    boolean pulsed = emission == Emission.PULSED;
+    Rig rig =
+        new Rig(
+            log.newId(),
+            f.need("name", "A name"),
+            emission,
+            measure(f.need("rated", "The rated power"), Quantity.POWER),
+            measure(f.need("wavelength", "The wavelength"), Quantity.WAVELENGTH),
+            SpotDefinition.ofWord(f.need("spot_means", "What the spot diameter means")),
+            given(f, "spot", Quantity.LENGTH),
+            pulsed ? given(f, "rep", Quantity.RATE) : OptionalDouble.empty(),
+            pulsed ? given(f, "pulse", Quantity.PULSE_DURATION) : OptionalDouble.empty(),
+            given(f, "width", Quantity.LENGTH),
+            Optional.ofNullable(f.line("lens")),
+            List.of());
+    setup(f, by).add(rig);
+  }
+
+  /** Records a metered power, as of now. */
+  public void check(UnaryOperator<String> form, String by) {
+    Fields f = Fields.of(form);
+    Rig rig = log.rig(f.need("rig", "The rig"));
+    PowerCheck check =
+        new PowerCheck(
+            log.newId(),
+            OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
+            measure(f.need("percent", "The power setting"), Quantity.SHARE),
+            measure(f.need("metered", "The metered power"), Quantity.POWER));
+    setup(f, by).add(rig, check);
+  }
+
+  /** Sets up a board. */
+  public void board(UnaryOperator<String> form, String by) {
+    Fields f = Fields.of(form);
+    Board board =
+        new Board(
+            log.newId(),
+            f.need("name", "A name"),
+            log.wood(f.need("wood", "The wood")),
+            WoodForm.ofWord(f.need("form", "The form of the board")),
+            Optional.ofNullable(f.line("condition")),
+            given(f, "moisture", Quantity.SHARE),
+            Optional.ofNullable(f.line("job")));
+    setup(f, by).add(board);
+  }
+
+  /** Sets up a finish: coats 1, 2, ..., outermost first; a coat without family is left out. */
+  public void finish(UnaryOperator<String> form, String by) {
+    Fields f = Fields.of(form);
+    List<Coat> coats = new ArrayList<>();
+    for (int i = 1; i <= MOST_COATS; i++) {
+      String family = f.line("coat" + i);
+      if (family != null) {
+        coats.add(
+            new Coat(
+                log.family(family),
+                Optional.ofNullable(f.line("tone" + i)).map(Tone::ofWord),
+                given(f, "thickness" + i, Quantity.THICKNESS)));
+      } else if (f.line("thickness" + i) != null || f.line("tone" + i) != null) {
+        throw Refusal.usage(
+            "Coat %d has a tone or a thickness and no kind; choose what coat it is, or empty its line."
+                .formatted(i));
+      }
+    }
+    setup(f, by).addFinish(f.need("name", "A name"), f.line("family"), coats);
+  }
+
+  private Setup setup(Fields f, String by) {
+    return new Setup(log, Doubtful.unless(f.yes("sure")), by);
+  }
+
+  private static double measure(String text, Quantity quantity) {
+    return Measure.parse(text, quantity).value();
+  }
+
+  private static OptionalDouble given(Fields f, String name, Quantity quantity) {
+    String text = f.line(name);
+    return text == null ? OptionalDouble.empty() : OptionalDouble.of(measure(text, quantity));
+  }
+}

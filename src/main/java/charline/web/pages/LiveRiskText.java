@@ -1,0 +1,118 @@
+package charline.web.pages;
+
+import charline.exposure.Emission;
+import charline.exposure.Exposure;
+import charline.model.Evidence;
+import charline.quantity.Figures;
+import charline.trial.Plausibility.Doubt;
+import charline.trial.Stratum;
+import charline.web.live.LiveModels;
+import charline.window.LiveForecast;
+import charline.window.Requirements;
+import charline.wording.BeyondText;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What a dialled setting does, in words and figures, before it is fired. */
+final class LiveRiskText {
+  private LiveRiskText() {}
+
+  /**
+   * An answer for the page.
+   *
+   * @param exposure of one pass
+   * @param passes 1 or more
+   * @param asked what the risk and the chance are held against
+   */
+  static Map<String, Object> of(
+      Stratum stratum, LiveModels.Known known, Exposure exposure, int passes, Requirements asked) {
+    Map<String, Object> words = new LinkedHashMap<>();
+    words.put("does", does(stratum.emission(), exposure, passes));
+    words.put("renewing", known.renewing());
+    if (known.models().isEmpty()) {
+      words.put(
+          "note",
+          known.renewing()
+              ? "The models are being worked out."
+              : "No patch of %s yet, so nothing is known of this setting. Begin at the lowest dose."
+                  .formatted(stratum.words()));
+      return words;
+    }
+    LiveForecast models = known.models().get();
+    if (!models.reliable()) {
+      words.put(
+          "note",
+          "The models do not hold for %s; trust none of these settings. The window page says why."
+              .formatted(stratum.words()));
+      return words;
+    }
+    LiveForecast.Expected expected = models.at(exposure, passes, asked.confidence());
+    words.put(
+        "char",
+        event(
+            Figures.percent(expected.charRiskMean()),
+            "at most " + Figures.atMost(expected.charRiskUpper()),
+            expected.charRiskUpper() <= asked.charRisk(),
+            "within " + Figures.share(asked.charRisk()),
+            "over " + Figures.share(asked.charRisk())));
+    words.put(
+        "clear",
+        event(
+            Figures.percent(expected.clearChanceMean()),
+            "at least " + Figures.atLeast(expected.clearChanceLower()),
+            expected.clearChanceLower() >= asked.clearChance(),
+            "over " + Figures.share(asked.clearChance()),
+            "under " + Figures.share(asked.clearChance())));
+    words.put("tried", expected.tried());
+    if (!expected.tried()) {
+      words.put(
+          "beyond",
+          "Not tried here: %s.".formatted(BeyondText.of(expected.beyond(), stratum.emission())));
+    }
+    words.put(
+        "rests",
+        (expected.tried() ? "" : "Beyond the trials these figures are a guess. ")
+            + rests(stratum, models.evidence(), known.renewing(), asked));
+    return words;
+  }
+
+  /** Puts before the figures what power they are for, where what was typed can mean another. */
+  static void doubt(Map<String, Object> words, List<Doubt> doubts) {
+    for (Doubt doubt : doubts) {
+      words.merge("note", doubt.sentence(), (note, first) -> first + " " + note);
+    }
+  }
+
+  private static Map<String, Object> event(
+      String about, String bound, boolean kept, String keptWord, String brokenWord) {
+    Map<String, Object> event = new LinkedHashMap<>();
+    event.put("about", about);
+    event.put("bound", bound);
+    event.put("kept", kept);
+    event.put("word", kept ? keptWord : brokenWord);
+    return event;
+  }
+
+  private static String does(Emission emission, Exposure exposure, int passes) {
+    return "Dose %s J/cm² a pass, %s %s, %s cm²/min in all."
+        .formatted(
+            Figures.significant(exposure.doseJoulesPerCm2(), 3),
+            emission == Emission.PULSED ? "fluence" : "irradiance",
+            emission == Emission.PULSED
+                ? Figures.significant(exposure.intensity(), 3) + " J/cm²"
+                : Figures.significant(exposure.intensity() / 1000, 3) + " kW/cm²",
+            Figures.significant(exposure.areaRate().netOf(passes).squareCentimetresPerMinute(), 2));
+  }
+
+  private static String rests(
+      Stratum stratum, Evidence evidence, boolean renewing, Requirements asked) {
+    return "From %s on %s, %s; each bound with %s confidence, on a board not seen yet.%s"
+        .formatted(
+            Figures.count(evidence.patches(), "patch", "patches"),
+            Figures.count(evidence.boards(), "board", "boards"),
+            stratum.words(),
+            Figures.share(asked.confidence()),
+            renewing ? " Newer patches are being worked in." : "");
+  }
+}

@@ -1,0 +1,205 @@
+package charline.window;
+
+import charline.exposure.DoseForm;
+import charline.exposure.Emission;
+import charline.exposure.Exposure;
+import charline.exposure.HandPass;
+import charline.exposure.LineScan;
+import charline.exposure.PowerSetting;
+import charline.exposure.Pulses;
+import charline.exposure.Settings;
+import charline.exposure.Spot;
+import charline.refusal.Missing;
+import charline.refusal.Refusal;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import java.time.OffsetDateTime;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * A rig as it stands for the work: what stays fixed while power, speed and passes vary.
+ *
+ * @param rig the rig
+ * @param at moment whose power check counts
+ * @param spot spot on the work
+ * @param pulses repetition rate and pulse duration of a pulsed rig, empty for a continuous one
+ * @param speed the speed knob
+ */
+public record RigSetup(
+    Rig rig, OffsetDateTime at, Spot spot, Optional<Pulses> pulses, SpeedKnob speed) {
+
+  /** The rig that most of the patches were burned on; the latest such where there is a tie. */
+  public static Rig mostUsedRig(List<Patch> patches) {
+    Object id = mostCommon(patches, p -> p.rig().id());
+    return patches.stream().map(Patch::rig).filter(r -> r.id().equals(id)).findAny().orElseThrow();
+  }
+
+  /**
+   * A rig with its fixed knobs as most of the patches had them, its own usual settings where none
+   * of them was burned on it.
+   *
+   * @throws Refusal if the speed knob's width is known from nowhere
+   */
+  public static RigSetup of(Rig rig, List<Patch> patches, OffsetDateTime at) {
+    List<Patch> own = patches.stream().filter(p -> p.rig().id().equals(rig.id())).toList();
+    List<Patch> models = own.isEmpty() ? patches : own;
+    Spot spot =
+        own.isEmpty() && rig.spotMillimetres().isPresent()
+            ? new Spot(rig.spotMillimetres().getAsDouble(), rig.spotDefinition())
+            : mostCommon(models, p -> p.settings().spot());
+    Optional<Pulses> pulses =
+        own.isEmpty() && rig.repetitionKilohertz().isPresent()
+            ? Optional.of(
+                new Pulses(rig.repetitionKilohertz().getAsDouble(), rig.pulseNanoseconds()))
+            : mostCommon(models, p -> p.settings().pulses());
+    return new RigSetup(rig, at, spot, pulses, speedKnob(rig, own, models));
+  }
+
+  /**
+   * A rig at its own usual settings, led by hand.
+   *
+   * @throws Refusal naming the usual setting that it lacks
+   */
+  public static RigSetup usual(Rig rig, OffsetDateTime at) {
+    Optional<Pulses> pulses =
+        rig.emission() == Emission.PULSED
+            ? Optional.of(
+                new Pulses(
+                    usual(rig, Missing.REPETITION_RATE, rig.repetitionKilohertz()),
+                    rig.pulseNanoseconds()))
+            : Optional.empty();
+    return new RigSetup(
+        rig,
+        at,
+        new Spot(usual(rig, Missing.SPOT, rig.spotMillimetres()), rig.spotDefinition()),
+        pulses,
+        new SpeedKnob(
+            SpeedKnob.Kind.HAND, usual(rig, Missing.SCAN_WIDTH, rig.scanWidthMillimetres())));
+  }
+
+  private static double usual(Rig rig, Missing what, OptionalDouble value) {
+    return value.orElseThrow(
+        () ->
+            Refusal.lacking(
+                what,
+                "Where nothing was tried, the rig's usual %s counts, and rig %s has none."
+                    .formatted(
+                        what.name().toLowerCase(Locale.ROOT).replace('_', ' '), rig.name())));
+  }
+
+  private static SpeedKnob speedKnob(Rig rig, List<Patch> own, List<Patch> models) {
+    SpeedKnob usual = mostCommon(models, p -> knobOf(p.settings().form(), rig));
+    return own.isEmpty()
+            && usual.kind() == SpeedKnob.Kind.HAND
+            && rig.scanWidthMillimetres().isPresent()
+        ? new SpeedKnob(SpeedKnob.Kind.HAND, rig.scanWidthMillimetres().getAsDouble())
+        : usual;
+  }
+
+  private static SpeedKnob knobOf(DoseForm form, Rig rig) {
+    if (form instanceof HandPass hand) {
+      return new SpeedKnob(SpeedKnob.Kind.HAND, hand.scanWidthMillimetres());
+    }
+    if (form instanceof LineScan lines) {
+      return new SpeedKnob(SpeedKnob.Kind.SCAN, lines.lineSpacingMillimetres());
+    }
+    return new SpeedKnob(
+        SpeedKnob.Kind.HAND,
+        rig.scanWidthMillimetres()
+            .orElseThrow(
+                () ->
+                    Refusal.lacking(
+                        Missing.SCAN_WIDTH,
+                        "These patches were timed over an area, so the hand speed needs a scan"
+                            + " width, and rig %s has none.".formatted(rig.name()))));
+  }
+
+  /** The most common value; of equally common ones the one seen last. */
+  private static <T> T mostCommon(Collection<Patch> patches, Function<Patch, T> of) {
+    Map<T, Integer> counts = new LinkedHashMap<>();
+    T best = null;
+    for (Patch patch : patches) {
+      T value = of.apply(patch);
+      int count = counts.merge(value, 1, Integer::sum);
+      if (best == null || count >= counts.get(best)) {
+        best = value;
+      }
+    }
+    return Objects.requireNonNull(best, "A bench is read off at least one patch.");
+  }
+
+  /**
+   * The spot of the last patch that was burned on this rig, where it is not the one of this bench:
+   * the lens or the stand-off may be another one now.
+   *
+   * @param patches in the order of burning
+   */
+  public Optional<Spot> otherSpotOfLate(List<Patch> patches) {
+    return patches.stream()
+        .filter(p -> p.rig().id().equals(rig.id()))
+        .reduce((earlier, later) -> later)
+        .map(p -> p.settings().spot())
+        .filter(last -> !last.equals(spot));
+  }
+
+  public RigSetup withSpot(Spot other) {
+    return new RigSetup(rig, at, other, pulses, speed);
+  }
+
+  public RigSetup withPulses(Pulses other) {
+    return new RigSetup(rig, at, spot, Optional.of(other), speed);
+  }
+
+  public RigSetup withSpeed(SpeedKnob other) {
+    return new RigSetup(rig, at, spot, pulses, other);
+  }
+
+  /** Power delivered at 1 % of the dial, in W. */
+  public double wattsPerPercent() {
+    return rig.deliveredWatts(PowerSetting.percent(1), at);
+  }
+
+  /** The settings at a power and a speed. */
+  public Settings settings(double powerPercent, double speedMillimetresPerSecond) {
+    return new Settings(
+        PowerSetting.percent(powerPercent), speed.at(speedMillimetresPerSecond), spot, pulses);
+  }
+
+  /** The exposure of one pass at a power and a speed. */
+  public Exposure exposure(double powerPercent, double speedMillimetresPerSecond) {
+    return Exposure.of(
+        rig.emission(),
+        powerPercent * wattsPerPercent(),
+        settings(powerPercent, speedMillimetresPerSecond));
+  }
+
+  /**
+   * Dose per pass at 1 % of the dial and 1 mm/s, in J/cm²; dose is in proportion to power / speed.
+   */
+  double unitDose() {
+    return exposure(1, 1).doseJoulesPerCm2();
+  }
+
+  /** Intensity at 1 % of the dial, in J/cm² or W/cm²; intensity is in proportion to power. */
+  double unitIntensity() {
+    return exposure(1, 1).intensity();
+  }
+
+  /** Speed at which a power gives a dose, in mm/s. */
+  public double speedForDose(double powerPercent, double doseJoulesPerCm2) {
+    return unitDose() * powerPercent / doseJoulesPerCm2;
+  }
+
+  /** Power on the dial at which the spot has an intensity. */
+  public double powerForIntensity(double intensity) {
+    return intensity / unitIntensity();
+  }
+}

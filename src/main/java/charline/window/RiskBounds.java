@@ -1,0 +1,128 @@
+package charline.window;
+
+import charline.exposure.Exposure;
+import charline.model.DoseLimit;
+import charline.model.ModelFit;
+import charline.model.Posterior;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * Both posteriors with what was asked of them.
+ *
+ * <p>A promise has to hold under the usual prior and under {@link charline.model.Prior#sturdier()}.
+ * The usual prior alone broke its promises too often in simulated shops whose boards differ more
+ * than it expects (reports/validation.md): three boards say little of how much boards differ, and
+ * eighteen patches little of how wide a transition is.
+ */
+final class RiskBounds {
+  /** Give a chance to within 0.003, so that no verdict hangs on the lot. */
+  private static final int PAIRS = 20_000;
+
+  private final Requirements asked;
+  private final List<Posterior> charViews;
+  private final List<Posterior> clearingViews;
+  private final List<DoseLimit> charLimits;
+  private final List<DoseLimit> clearingLimits;
+
+  /**
+   * @param wary hold the promises to the sturdier prior too
+   */
+  RiskBounds(Requirements asked, ModelFit charFit, ModelFit clearingFit, boolean wary) {
+    this.asked = asked;
+    charViews = views(charFit, wary);
+    clearingViews = views(clearingFit, wary);
+    charLimits = limits(charViews, asked.charRisk());
+    clearingLimits = limits(clearingViews, asked.clearChance());
+  }
+
+  private static List<Posterior> views(ModelFit fit, boolean wary) {
+    return wary ? List.of(fit.posterior(), fit.sturdier()) : List.of(fit.posterior());
+  }
+
+  /** The views weight the same draws, so the doses are found once. */
+  private static List<DoseLimit> limits(List<Posterior> views, double chance) {
+    DoseLimit found = views.get(0).doseLimit(chance);
+    return views.stream().map(found::under).toList();
+  }
+
+  Requirements asked() {
+    return asked;
+  }
+
+  /** Highest dose at which the char promise holds with the asked confidence. */
+  Frontier hottest(TriedRegion reach, int passes) {
+    return Frontier.below(
+        charLimits,
+        asked.confidence(),
+        reach.lnLowestIntensity(),
+        reach.lnHighestIntensity(),
+        passes);
+  }
+
+  /** Lowest dose at which the clearing promise holds with the asked confidence. */
+  Frontier coldest(TriedRegion reach, int passes) {
+    return Frontier.above(
+        clearingLimits,
+        asked.confidence(),
+        reach.lnLowestIntensity(),
+        reach.lnHighestIntensity(),
+        passes);
+  }
+
+  /** What the models expect of one setting. */
+  Forecast forecast(RigSetup bench, double powerPercent, double speed, int passes) {
+    Exposure exposure = bench.exposure(powerPercent, speed);
+    double dose = exposure.doseJoulesPerCm2();
+    PredictedChance risk = new PredictedChance(charViews, dose, exposure.intensity(), passes);
+    PredictedChance chance = new PredictedChance(clearingViews, dose, exposure.intensity(), passes);
+    return new Forecast(
+        powerPercent,
+        exposure.deliveredWatts(),
+        speed,
+        passes,
+        dose,
+        exposure.intensity(),
+        risk.mean(),
+        risk.upper(asked.confidence()),
+        chance.mean(),
+        chance.lower(asked.confidence()),
+        exposure.areaRate().netOf(passes).squareCentimetresPerMinute());
+  }
+
+  /**
+   * Posterior chance that some setting keeps both promises, whatever its dose, at intensities and
+   * passes that were tried. Per draw the room between the two doses is linear in ln intensity and
+   * ln passes, so it is widest at a corner. The two posteriors are independent: draws are paired at
+   * random, by a fixed seed.
+   */
+  double chanceAnyWindow(TriedRegion reach) {
+    boolean[] any = new boolean[PAIRS];
+    int[] partner = shuffled();
+    for (double intensity : new double[] {reach.lnLowestIntensity(), reach.lnHighestIntensity()}) {
+      for (int passes : new int[] {reach.fewestPasses(), reach.mostPasses()}) {
+        double[] hottest = charLimits.get(0).sample(PAIRS, intensity, passes);
+        double[] coldest = clearingLimits.get(0).sample(PAIRS, intensity, passes);
+        for (int i = 0; i < PAIRS; i++) {
+          any[i] |= coldest[partner[i]] <= hottest[i];
+        }
+      }
+    }
+    int count = 0;
+    for (boolean a : any) {
+      count += a ? 1 : 0;
+    }
+    return (double) count / PAIRS;
+  }
+
+  private static int[] shuffled() {
+    int[] order = new int[PAIRS];
+    Random random = new Random(PAIRS);
+    for (int i = 0; i < PAIRS; i++) {
+      int j = random.nextInt(i + 1);
+      order[i] = order[j];
+      order[j] = i;
+    }
+    return order;
+  }
+}

@@ -1,0 +1,109 @@
+package charline.window;
+
+import charline.model.Event;
+import charline.model.Trials;
+import charline.trial.Patch;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+
+/**
+ * How far patches bear a limit out that none of them crossed.
+ *
+ * <p>Where no patch charred, the onset of char is known from below only, and how far off it lies is
+ * the prior's word. Risk never falls as dose, intensity or passes rise, so a patch that came
+ * through unharmed speaks for every setting that is weaker in all three. Until a patch has charred,
+ * a window reaches no hotter than six patches that came through; until three have kept finish, no
+ * cooler than six that cleared. In simulated shops without this rule nearly every window without a
+ * charred patch broke its char promise where passes count for little (reports/validation.md).
+ */
+final class SupportingPatches {
+  /** As many patches as a window takes at all. */
+  static final int FEWEST = Findings.FEWEST_PATCHES;
+
+  private static final int FEWEST_CHARRED = 1;
+  static final int FEWEST_UNCLEARED = 3;
+
+  /** No dial repeats an intensity to better than this, in ln units. */
+  private static final double ALIKE = 0.03;
+
+  private final List<Witness> harmless;
+  private final List<Witness> cleared;
+  private final boolean charSeen;
+  private final boolean finishSeen;
+
+  /**
+   * @param passes most passes without char, or fewest that cleared
+   */
+  private record Witness(double lnDose, double lnIntensity, int passes) {
+    static Witness of(Patch patch, int passes) {
+      return new Witness(
+          Math.log(patch.exposure().doseJoulesPerCm2()),
+          Math.log(patch.exposure().intensity()),
+          passes);
+    }
+  }
+
+  SupportingPatches(Trials trials) {
+    List<Patch> patches = trials.patches();
+    charSeen = trials.evidence().charredPatches() >= FEWEST_CHARRED;
+    finishSeen = trials.patchesSeenUncleared() >= FEWEST_UNCLEARED;
+    harmless =
+        patches.stream()
+            .filter(p -> !trials.shows(p, Event.CHAR))
+            .map(p -> Witness.of(p, p.lastReading().passes()))
+            .toList();
+    cleared =
+        patches.stream()
+            .filter(p -> trials.shows(p, Event.CLEARING))
+            .map(
+                p ->
+                    Witness.of(
+                        p,
+                        p.readings().stream()
+                            .filter(r -> Event.CLEARING.shownBy(r.outcome(), trials.acceptTint()))
+                            .findFirst()
+                            .orElseThrow()
+                            .passes()))
+            .toList();
+  }
+
+  boolean charSeen() {
+    return charSeen;
+  }
+
+  boolean finishSeen() {
+    return finishSeen;
+  }
+
+  /** The ln dose that six harmless patches reach at this intensity and passes, or more of both. */
+  double lnHottest(double lnIntensity, int passes) {
+    return charSeen
+        ? Double.POSITIVE_INFINITY
+        : -farthest(
+            harmless.stream()
+                .filter(w -> w.lnIntensity >= lnIntensity - ALIKE && w.passes >= passes),
+            w -> -w.lnDose);
+  }
+
+  /** The ln dose within which six patches cleared at this intensity and passes, or less of both. */
+  double lnColdest(double lnIntensity, int passes) {
+    return finishSeen
+        ? Double.NEGATIVE_INFINITY
+        : farthest(
+            cleared.stream()
+                .filter(w -> w.lnIntensity <= lnIntensity + ALIKE && w.passes <= passes),
+            w -> w.lnDose);
+  }
+
+  /** The sixth smallest value; infinity if there are fewer. */
+  private static double farthest(Stream<Witness> witnesses, ToDoubleFunction<Witness> value) {
+    DoubleStream sorted = witnesses.mapToDouble(value).sorted();
+    return sorted.skip(FEWEST - 1).findFirst().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  boolean bear(double lnDose, double lnIntensity, int passes) {
+    return lnDose <= lnHottest(lnIntensity, passes) && lnDose >= lnColdest(lnIntensity, passes);
+  }
+}

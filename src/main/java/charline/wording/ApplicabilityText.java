@@ -1,0 +1,105 @@
+package charline.wording;
+
+import static charline.quantity.Figures.plain;
+
+import charline.answer.Applicability;
+import charline.drift.Validity;
+import charline.exposure.Spot;
+import charline.trial.Caution;
+import charline.trial.Stratum;
+import charline.window.RigSetup;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Whether a window may be used, as the command line says it.
+ *
+ * @param validity what was decided
+ * @param untried what to do on a rig that is new to the trials; empty where it is not
+ * @param otherSpot says so where the rig's last patch had another spot than the window, and nobody
+ *     said which; else empty
+ * @param lastSpotMillimetres that other spot
+ */
+public record ApplicabilityText(
+    Validity validity,
+    Optional<String> untried,
+    Optional<String> otherSpot,
+    OptionalDouble lastSpotMillimetres) {
+  private static final String IF_CHANGED = " If the lens or the stand-off is another one now,";
+
+  public static ApplicabilityText of(Applicability answer) {
+    Validity validity = answer.validity();
+    RigSetup bench = answer.subject().bench();
+    Stratum stratum = answer.subject().trials().stratum();
+    String rig = bench.rig().name();
+    Optional<Spot> other = answer.otherSpot();
+    return new ApplicabilityText(
+        validity,
+        validity.untried()
+            ? Optional.of(
+                "Rig %s has burned none of these trials: dose and intensity are translated to its knobs, within what was tried. Confirm it first with `charline next %s %s --rig %s`."
+                    .formatted(rig, stratum.family(), stratum.wood(), rig))
+            : Optional.empty(),
+        other.map(
+            last ->
+                "The last patch on rig %s had a spot of %s mm, and this is for %s mm, as most patches had."
+                    .formatted(
+                        rig,
+                        plain(last.diameterMillimetres()),
+                        plain(bench.spot().diameterMillimetres()))),
+        other
+            .map(last -> OptionalDouble.of(last.diameterMillimetres()))
+            .orElse(OptionalDouble.empty()));
+  }
+
+  /**
+   * "not valid", "untried", "other spot" or several in a list of windows, empty where it may be
+   * used.
+   */
+  String mark() {
+    List<String> marks = new ArrayList<>();
+    validity.drifted().ifPresent(why -> marks.add("not valid"));
+    untried.ifPresent(why -> marks.add("untried"));
+    otherSpot.ifPresent(why -> marks.add("other spot"));
+    return String.join(", ", marks);
+  }
+
+  /** Lines that stand before a window, none where it may be used. */
+  public String text() {
+    StringBuilder text = new StringBuilder();
+    DriftText.drifted(validity)
+        .ifPresent(why -> text.append(Table.paragraph("NOT VALID: " + why)).append('\n'));
+    untried.ifPresent(why -> text.append(Table.paragraph("UNTRIED: " + why)).append('\n'));
+    otherSpot
+        .map(
+            why ->
+                "OTHER SPOT: %s%s ask with --at spot=%smm."
+                    .formatted(why, IF_CHANGED, plain(lastSpotMillimetres.getAsDouble())))
+        .ifPresent(words -> text.append(Table.paragraph(words)).append('\n'));
+    return text.toString();
+  }
+
+  /** What a person must know of it on paper or a page, beside a drift. */
+  public List<Caution> reservations() {
+    List<Caution> all = new ArrayList<>();
+    untried.ifPresent(why -> all.add(new Caution("Untried on this rig", why, DriftText.SOURCE)));
+    otherSpot.ifPresent(
+        why ->
+            all.add(
+                new Caution(
+                    "Other spot of late",
+                    why + IF_CHANGED + " this is not for it.",
+                    DriftText.SOURCE)));
+    return all;
+  }
+
+  public Json json(Json window) {
+    return window
+        .put("valid", validity.drifted().isEmpty())
+        .put("drift", DriftText.drifted(validity))
+        .put("untried_on_rig", validity.untried())
+        .put("last_spot_mm", lastSpotMillimetres);
+  }
+}

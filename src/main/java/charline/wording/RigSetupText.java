@@ -1,0 +1,58 @@
+package charline.wording;
+
+import static charline.quantity.Figures.plain;
+
+import charline.exposure.Pulses;
+import charline.model.Evidence;
+import charline.quantity.Figures;
+import charline.window.RigSetup;
+import charline.window.SpeedKnob;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The bench and the evidence in a line each. */
+final class RigSetupText {
+  private RigSetupText() {}
+
+  /** "spot 0.6 mm (1/e2), 40 kHz, 100 ns, width 60 mm". */
+  static String fixed(RigSetup bench) {
+    List<String> parts = new ArrayList<>();
+    parts.add(
+        "spot %s mm (%s)"
+            .formatted(
+                plain(bench.spot().diameterMillimetres()), bench.spot().definition().word()));
+    bench.pulses().ifPresent(pulses -> parts.addAll(pulses(pulses)));
+    parts.add(
+        (bench.speed().kind() == SpeedKnob.Kind.HAND ? "width " : "line spacing ")
+            + plain(bench.speed().acrossMillimetres())
+            + " mm");
+    return String.join(", ", parts);
+  }
+
+  private static List<String> pulses(Pulses pulses) {
+    List<String> parts = new ArrayList<>();
+    parts.add(plain(pulses.repetitionKilohertz()) + " kHz");
+    pulses.durationNanoseconds().ifPresent(ns -> parts.add(plain(ns) + " ns"));
+    return parts;
+  }
+
+  /** "24 patches on 4 boards, 61 readings: 9 charred, 15 cleared". */
+  static String counted(Evidence evidence) {
+    return "%s on %s, %s: %d charred, %d cleared"
+        .formatted(
+            Figures.count(evidence.patches(), "patch", "patches"),
+            Figures.count(evidence.boards(), "board", "boards"),
+            Figures.count(evidence.readings(), "reading", "readings"),
+            evidence.charredPatches(),
+            evidence.clearedPatches());
+  }
+
+  /** "power as metered on 2026-06-01", or that it never was. */
+  static String metered(RigSetup bench) {
+    return bench
+        .rig()
+        .checkAt(bench.at())
+        .map(check -> "power as metered on " + check.at().toLocalDate())
+        .orElse("power as dialled, never metered");
+  }
+}
