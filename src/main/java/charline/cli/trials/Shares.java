@@ -16,6 +16,6 @@ final class Shares {
           "the share must be between %s and %s %%, not \"%s\"."
               .formatted(Invariant.plain(100 * low), Invariant.plain(100 * high), text.strip()));
     }
-    return share;
+    return Math.max(low, Math.min(high, share));
   }
 }
