@@ -112,6 +112,12 @@ class SharedOptionsTest {
     assertThat(dose(strict)).isLessThan(dose(usual));
   }
 
+  @Test
+  void a_limit_may_be_asked_for_itself() {
+    assertThat(shell.run("onset latex pine --confidence 99.9% --clear 99.9%").out())
+        .contains("99.9 %");
+  }
+
   private static double dose(String onset) {
     return Double.parseDouble(onset.replaceFirst(".*Up to (\\S+) J/cm2.*", "$1"));
   }

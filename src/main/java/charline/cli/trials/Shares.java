@@ -16,6 +16,6 @@ final class Shares {
           "the share must be between %s and %s %%, not \"%s\"."
               .formatted(Figures.plain(100 * low), Figures.plain(100 * high), text.strip()));
     }
-    return share;
+    return Math.max(low, Math.min(high, share));
   }
 }
