@@ -186,7 +186,7 @@ class ClassicalCommandsTest {
         .contains(
             "That is complete separation",
             "ln passes is left out: every row has the same number, 1.")
-        .contains("(a dose nobody tried: trials run from 4.17 to 31.3 J/cm2)")
+        .contains("(a dose nobody tried: trials run from 4.17 to 31.2 J/cm2)")
         .contains(
             "outcomes are separated, so the slope is the penalty's there and the prior's here");
     Map<String, Object> json = json("onset alkyd spruce --classical ml --json");
