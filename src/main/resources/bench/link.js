@@ -12,10 +12,10 @@ export function showLink() {
 }
 
 function toWhatWaits(waiting) {
-  const asks = waiting.filter(i => i.state !== "waiting").length, told = asks || waiting.length, one = told === 1;
+  const asks = waiting.filter(i => i.state !== "waiting").length, count = asks || waiting.length, one = count === 1;
   const a = document.createElement("a");
   a.href = connection.turnedAway ? "/pair" : "/record#queue";
-  a.textContent = told + (one ? " entry" : " entries") + (asks ? one ? " needs you" : " need you"
+  a.textContent = count + (one ? " entry" : " entries") + (asks ? one ? " needs you" : " need you"
     : connection.turnedAway ? one ? " waits: pair again" : " wait: pair again" : " waiting");
   return a;
 }

@@ -8,10 +8,10 @@ export const entry = {
   correcting: null, // the waiting entry that is corrected, { id, at, tape, sentence }
   resume: null, // the draft that comes back after the correction
   pending: null, // what was kept and has had no reply yet
-  sure: false, // whether a person stands by a doubtful value
+  sure: false, // whether the person is sure of a doubtful value
 };
 
-// What was refused or doubted is no longer what stands here.
+// What was refused or doubted is not on the form any more.
 export function changed() {
   entry.sure = false;
   trouble("");

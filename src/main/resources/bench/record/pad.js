@@ -19,7 +19,7 @@ export function listen() {
     const digit = e.target.closest("[data-digit]")?.dataset.digit;
     if (digit) press(digit);
   });
-  // Enter sets what stands on the pad, whichever key has the focus; Cancel alone keeps its own Enter.
+  // Enter sets what is on the pad, whichever key has the focus; Cancel alone keeps its own Enter.
   pad.addEventListener("keydown", e => {
     if (e.key === "Enter" && e.target !== at("pad-cancel")) {
       e.preventDefault();

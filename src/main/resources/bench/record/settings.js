@@ -41,7 +41,7 @@ export function arrange() {
   form.querySelector("[data-unit=power]").textContent = powerUnit();
 }
 
-// The knobs stand where this rig usually has them.
+// Sets the knobs to what is usual for this rig.
 export function takeFromRig() {
   for (const key of OF_RIG) at("k-" + key).value = rig().dataset[key] || "";
 }

@@ -194,7 +194,8 @@ class PlanningCommandsTest {
     Map<String, Object> json = JSON.std.mapFrom(result.out());
 
     assertThat(json.keySet())
-        .containsExactly("stratum", "rig", "on", "verdict", "reason", "advice", "patches");
+        .containsExactly(
+            "stratum", "rig", "on", "verdict", "reason", "advice", "borrowed", "prior", "patches");
     Map<?, ?> first = (Map<?, ?>) ((List<?>) json.get("patches")).get(0);
     assertThat(first.get("purpose")).isEqualTo("confirm");
     assertThat(first.keySet().stream().map(String::valueOf))

@@ -271,8 +271,8 @@ class BenchJourneyTest {
     tablet.tap("input[value=residue]");
     // The short while in which taps are not taken lasts until this test lets it end.
     tablet.script(
-        "const real = setTimeout; window.ends = [];window.setTimeout = (f, ms, ...a) => ms >= 1000"
-            + " && ms < 2000 ? window.ends.push(f) : real(f, ms, ...a)");
+        "const real = setTimeout; window.ends = [];"
+            + "window.setTimeout = (f, ms, ...a) => ms >= 1000 && ms < 2000 ? window.ends.push(f) : real(f, ms, ...a)");
     tablet.tap("#keep");
     assertThat(kept()).isEqualTo("P-0001");
     for (String id : List.of("undo", "further", "next")) {
@@ -670,8 +670,7 @@ class BenchJourneyTest {
     tablet.untilSays("#queue-list", "Power of 0.6 can mean 60 % or 0.6 %");
     assertThat(tablet.text("#kept-words"))
         .isEqualTo(
-            "clean after 1 pass. The log has not taken it yet: it waits on this device and needs"
-                + " you.");
+            "clean after 1 pass. The log has not taken it yet: it waits on this device and needs you.");
     tablet.tapText("I am sure: keep it");
     tablet.untilSays("#kept-words", "The log has it.");
     tablet.untilSays("#queue-list", "Photo of " + code + ". A photo must be a JPEG");
@@ -691,8 +690,7 @@ class BenchJourneyTest {
     tablet.tap("#keep");
     tablet.untilSays(
         "#trouble",
-        "Scan speed of 1,200 must be written without a comma, which could stand between"
-            + " thousands.");
+        "Scan speed of 1,200 must be written without a comma, which could stand between thousands.");
     assertThat(tablet.module("queue.js", "m.queue().length")).isEqualTo(0L);
   }
 
@@ -724,8 +722,7 @@ class BenchJourneyTest {
   private boolean inSight(WebElement e) {
     return (Boolean)
         tablet.script(
-            "const r = arguments[0].getBoundingClientRect(); return r.top >= 0 && r.bottom <="
-                + " innerHeight",
+            "const r = arguments[0].getBoundingClientRect(); return r.top >= 0 && r.bottom <= innerHeight",
             e);
   }
 
@@ -771,9 +768,9 @@ class BenchJourneyTest {
   void an_answer_that_was_lost_on_its_way_does_not_record_twice() {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.script(
-        "const real = window.fetch; let lost = 1;window.fetch = async (...a) => { const r = await"
-            + " real(...a); if (String(a[0]).startsWith('/entries') && lost-- > 0) throw new"
-            + " TypeError('lost'); return r; }");
+        "const real = window.fetch; let lost = 1;"
+            + "window.fetch = async (...a) => { const r = await real(...a);"
+            + " if (String(a[0]).startsWith('/entries') && lost-- > 0) throw new TypeError('lost'); return r; }");
     tablet.tap("input[value=clean]");
     tablet.tap("#keep");
     tablet.until(

@@ -186,8 +186,7 @@ final class Browser implements AutoCloseable {
   /** Types over what a field holds. */
   void type(String css, String text) {
     script(
-        "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input', {bubbles:"
-            + " true}))",
+        "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input', {bubbles: true}))",
         find(css),
         text);
   }

@@ -291,8 +291,7 @@ final class SpoiltRequests {
         """
         {"id":"%s","of_patch":"%s","of":"%s","rig":"heron","board":"offcut","finish":"wall-latex",
          "form":"hand","power":"60","hand":"20","width":"60","spot":"0.5","rep":"60","passes":"2",
-         "outcome":"clean","note":"=1+1","by":"Bo"}\
-        """
+         "outcome":"clean","note":"=1+1","by":"Bo"}"""
             .formatted(id, patch, patch);
     for (int i = 0; i < spoils; i++) {
       List<String> parts = new ArrayList<>(List.of(entry.split("\"", -1)));

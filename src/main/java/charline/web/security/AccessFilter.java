@@ -86,16 +86,14 @@ public final class AccessFilter {
     if (hosts == null || !hosts.knows(host)) {
       throw new HttpRefusal(
           421,
-          "This bench page does not answer under that name; use the address that it was started"
-              + " with.");
+          "This bench page does not answer under that name; use the address that it was started with.");
     }
     Optional<Client> seat = seat(ctx, host);
     ctx.attribute(SEAT, seat.orElse(null));
     if (seat.isEmpty() && !isOpen(ctx.path())) {
       throw new HttpRefusal(
           401,
-          "This device is not paired with the bench; open /pair and type the code that the serving"
-              + " machine shows.");
+          "This device is not paired with the bench; open /pair and type the code that the serving machine shows.");
     }
     switch (ctx.method().name()) {
       case "GET", "HEAD" -> {}
