@@ -3,6 +3,10 @@
 # package of it. Called by `mvn -Pdist package`; needs a JDK 17 with its jmods, binutils, zip, unzip and
 # dpkg-deb.
 #   package.sh TARGET_FOLDER VERSION
+#
+# Decisions: a few lines of our own around jlink, because jpackage puts everything under /opt and knows neither manual
+# page nor completion. The class-data archive is static: on Java 17 a dynamic one leaves out classes compiled for old
+# versions of Java, and with them all of picocli.
 set -euo pipefail
 dist=$(cd "$(dirname "$0")" && pwd)
 target=$(cd "$1" && pwd)

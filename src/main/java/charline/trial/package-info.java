@@ -3,5 +3,15 @@
  * on them. Trade words with their rules, as plain values.
  *
  * <p>This package must not know of statistics, databases, files or screens.
+ *
+ * <h2>Decisions</h2>
+ *
+ * <p>Patches and boards lie between exposure and log, in a package of their own. Rejected: all of
+ * it in exposure, which would then know finishes and people.
+ *
+ * <p>{@code PlainText} makes text plain where records are made: line ends become LF, other control
+ * characters a blank, because whoever pastes a note means its words. A name or code with such a
+ * character is refused, because nobody could type it again. Rejected: refusing notes too; cleaning
+ * in the tables alone, which leaves what older logs hold.
  */
 package charline.trial;

@@ -3,5 +3,35 @@
  * confidence they were asked for, or a plain no.
  *
  * <p>This package must not know of the log, of files or of screens.
+ *
+ * <h2>Decisions</h2>
+ *
+ * <p>Leverage of a setting is measured with every direction spread by at least 3 %. A knob that was
+ * never moved would make it undefined. Rejected: dropping directions, which forgets that they were
+ * never tried.
+ *
+ * <p>A hand-held range narrower than 15 % from slowest to fastest is passed over where a wider one
+ * exists, and the answer says that it is narrow where none does. No hand keeps closer than that
+ * (common practice, no published source).
+ *
+ * <p>A promise has to survive a more cautious prior: boards half as different again, transitions a
+ * quarter wider. Re-weighting the draws costs next to nothing. In simulated shops the usual prior
+ * alone broke char promises in three windows of ten where boards differ by 0.3, and in two of three
+ * where they differ by 0.5 ({@code reports/validation.md}). Rejected: boards twice as different (a
+ * third of the good windows gone), a heavy-tailed prior on boards (the same), twice the spread on
+ * all (windows gone, promises no better).
+ *
+ * <p>Boards that differ by more than 0.2 in ln dose make no window until there are five, by more
+ * than 0.3 none at all. Three boards cannot tell 0.2 from 0.5.
+ *
+ * <p>A limit that no patch crossed applies as far as six patches support it. Without a charred
+ * patch the prior alone sets the hot side, and in simulated shops whose passes hardly count most
+ * such windows broke their promise. Rejected: always one charred patch, which doubled the patches
+ * to a window; three supporting patches.
+ *
+ * <p>Windows are searched for every number of passes up to about forty between the fewest and most
+ * tried, then in steps of 5 %, so that one mistyped number cannot make the search endless.
+ * Rejected: tried numbers alone, which leave out good ones between; a fixed limit, which leaves out
+ * finishes that take many passes.
  */
 package charline.window;

@@ -5,5 +5,10 @@
  *
  * <p>This package must not know of SQL, statistics, models, windows or screens. Tablesaw stays
  * inside it.
+ *
+ * <h2>Decisions</h2>
+ *
+ * <p>icu4j is left out. Tablesaw asks for its 14 MB to guess the encoding of bytes, and charline
+ * passes it text. {@code DependenciesTest} fails if that changes.
  */
 package charline.log.sheet;
