@@ -96,7 +96,7 @@ public final class Answers {
     String what = about.family() + " over " + (about.anyWood() ? "any wood" : about.wood());
     if (all.isEmpty()) {
       throw Refusal.nothingFound(
-          "No patch of %s is in the log; it has %s."
+          "The log has no patches of %s; it has %s."
               .formatted(what, inventory(strata.byStratum())));
     }
     Optional<Light> light = rig.map(Light::of).or(question::light);
@@ -104,7 +104,7 @@ public final class Answers {
     fitting.keySet().removeIf(s -> light.isPresent() && !light.get().equals(Light.of(s)));
     if (fitting.isEmpty()) {
       throw Refusal.nothingFound(
-          "%s was not tried with light %s(%s, %d nm), and other light says nothing of it; the log has %s."
+          "%s was not tried with light %s(%s, %d nm), and trials with other light do not apply; the log has %s."
               .formatted(
                   what,
                   rig.map(r -> "like that of rig %s ".formatted(r.name())).orElse("of that kind "),
@@ -187,7 +187,7 @@ public final class Answers {
   /** The windows of every stratum, or of those with the light of the rig that is asked about. */
   public AllWindows windows(TrialQuestion question) {
     if (strata.patches().isEmpty()) {
-      throw Refusal.nothingFound("The log holds no patch yet, so there is nothing to judge.");
+      throw Refusal.nothingFound("The log has no patches yet, so there is nothing to judge.");
     }
     Optional<Light> light = question.rig().map(this::rig).map(Light::of).or(question::light);
     List<AllWindows.Skipped> skipped = new ArrayList<>();
@@ -402,7 +402,7 @@ public final class Answers {
 
   private static String inventory(Map<Stratum, List<Patch>> strata) {
     if (strata.isEmpty()) {
-      return "no patch at all yet";
+      return "no patches at all yet";
     }
     return strata.entrySet().stream()
         .map(

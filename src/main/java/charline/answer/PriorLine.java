@@ -17,37 +17,37 @@ public enum PriorLine {
       "dose",
       "x/",
       p -> p.tau(),
-      "J/cm2 of one pass with an even chance, times or over a factor",
-      "wood browns in the tens of J/cm2, paint comes off in about a third of that; a factor of 4.5"
-          + " either way leaves it to the patches (common practice, no published source)"),
+      "J/cm2 of one pass with an even chance, times or divided by a factor",
+      "wood browns at tens of J/cm2, paint comes off at about a third of that; with a factor of 4.5"
+          + " either way, the patches decide (common practice, no published source)"),
   PHI(
       "phi",
       "+/-",
       p -> p.phi(),
-      "what ln fluence counts beside ln dose, not below 0",
-      "char comes of heat, so it hangs on dose more than on fluence; lifting a film takes fluence"
-          + " above a threshold (common practice, no published source)"),
+      "weight of ln fluence beside ln dose, not below 0",
+      "char comes from heat, so it depends on dose more than on fluence; lifting a film needs"
+          + " fluence above a threshold (common practice, no published source)"),
   PSI(
       "psi",
       "+/-",
       p -> p.psi(),
-      "what ln passes counts beside ln dose, not below 0",
+      "weight of ln passes beside ln dose, not below 0",
       "1 would mean that two passes do as much as one of twice the dose; the wood cools between"
-          + " passes, so less (common practice, no published source)"),
+          + " passes, so it is less (common practice, no published source)"),
   SIGMA(
       "sigma",
       "x/",
       p -> p.lnSigma(),
-      "spread from patch to patch in ln dose, times or over a factor",
-      "at 0.25 it takes 4.4 times the dose to go from 5 to 95 % of patches; grain and hand allow"
-          + " little less (common practice, no published source)"),
+      "spread from patch to patch in ln dose, times or divided by a factor",
+      "at 0.25 it takes 4.4 times the dose to go from 5 to 95 % of patches; grain and hand rarely"
+          + " allow less (common practice, no published source)"),
   OMEGA(
       "omega",
       "0 +/-",
       p -> new Prior.Normal(0, p.omegaScale()),
       "spread from board to board in ln dose; the upper half of this normal",
       "boards of one wood mostly lie within a fifth of each other (common practice, no published"
-          + " source); promises also have to hold at one and a half times this");
+          + " source); promises must also hold at one and a half times this");
 
   private static final double DOSE_J_CM2 = 1e5;
   private static final double WIDTH = 100;

@@ -33,12 +33,12 @@ import picocli.CommandLine.Spec;
       "      --hand 22mm/s --passes 1 --outcome residue",
       "  charline patch add --like last --hand 18mm/s --outcome clean",
       "",
-      "Exit codes: 0 done, 1 the answer is no, 2 not understood, 3 bad data or log",
-      "error; 4 a fault in charline.",
+      "Exit codes: 0 done, 1 the answer is no, 2 usage error, 3 bad data or log",
+      "error, 4 a fault in charline.",
       "",
-      "`charline COMMAND --help` tells more. A class 4 laser blinds and starts fires:",
-      "eyewear for its wavelength, fume extraction, a fire watch and your local rules",
-      "come before any setting found here."
+      "`charline COMMAND --help` explains one command. A class 4 laser can blind you",
+      "and start fires: eyewear for its wavelength, fume extraction, a fire watch and",
+      "your local rules come before any setting found here."
     })
 final class Charline extends LogCommand {
   @Spec private CommandSpec spec;
@@ -58,8 +58,7 @@ final class Charline extends LogCommand {
       paramLabel = "FILE",
       scope = ScopeType.INHERIT,
       order = 999,
-      description =
-          "The log to work on. Default: $$CHARLINE_LOG, else a log.db in your data folder.")
+      description = "The log to use. Default: $$CHARLINE_LOG, else log.db in your data folder.")
   void log(Path file) {
     desk.useLog(file);
   }

@@ -164,7 +164,7 @@ final class Commands {
       case "rig" -> "The laser with its head and lens: add, list, show, check, drift.";
       case "board" -> "The wood that patches are burned on: add, list, show, amend.";
       case "finish" -> "The coats on the wood: add, list, show.";
-      case "plan" -> "Patches still to be burned, and their codes: list, void.";
+      case "plan" -> "Planned patches and their codes: list, void.";
       case "patch" -> "Test patches: add, read, show, amend, void.";
       default -> "";
     };

@@ -106,7 +106,7 @@ final class FailureReporter
     if (e instanceof MissingParameterException missing) {
       return missingReason(missing);
     }
-    String message = e.getMessage().lines().findFirst().orElse("It was not understood");
+    String message = e.getMessage().lines().findFirst().orElse("The command was not understood");
     return message.endsWith(".") ? message : message + ".";
   }
 
@@ -149,10 +149,10 @@ final class FailureReporter
       return "There is no file " + missing.getFile() + ".";
     }
     if (e instanceof AccessDeniedException denied) {
-      return denied.getFile() + " may not be read or written by you.";
+      return denied.getFile() + " cannot be opened; check its permissions.";
     }
     if (e instanceof FileAlreadyExistsException there) {
-      return there.getFile() + " is there already; give another name.";
+      return there.getFile() + " already exists; give another name.";
     }
     if (e instanceof FileSystemException file && file.getReason() != null) {
       return "%s could not be read or written: %s.".formatted(file.getFile(), file.getReason());

@@ -31,10 +31,10 @@ public final class Handbook {
       .SH ENVIRONMENT
       .TP
       .B CHARLINE_LOG
-      The log to work on, where \\-\\-log names none.
+      The log to use if \\-\\-log is not given.
       .TP
       .B CHARLINE_BY
-      Who records, where \\-\\-by names nobody. Default: the login name.
+      Your name on records if \\-\\-by is not given. Default: the login name.
       .TP
       .B XDG_DATA_HOME
       The data folder. Default: ~/.local/share.
@@ -46,7 +46,7 @@ public final class Handbook {
       .BR "charline backup" .
       .TP
       .I ~/.local/share/charline/faults
-      What went wrong inside charline, one file for each fault.
+      Details of faults in charline, one file for each.
       .SH EXIT STATUS
       .TP
       .B 0
@@ -56,7 +56,7 @@ public final class Handbook {
       The answer is no.
       .TP
       .B 2
-      Not understood.
+      Usage error.
       .TP
       .B 3
       Bad data or log error.

@@ -13,9 +13,9 @@ import java.util.Optional;
  */
 public record Settings(PowerSetting power, DoseForm form, Spot spot, Optional<Pulses> pulses) {
   public Settings {
-    Objects.requireNonNull(power, "Say the power, in % or W.");
-    Objects.requireNonNull(form, "Say how the light was spread: one of the three dose forms.");
-    Objects.requireNonNull(spot, "Say the spot diameter.");
+    Objects.requireNonNull(power, "Give the power, in % or W.");
+    Objects.requireNonNull(form, "Give the dose in one of its three forms.");
+    Objects.requireNonNull(spot, "Give the spot diameter.");
     Objects.requireNonNull(pulses);
   }
 

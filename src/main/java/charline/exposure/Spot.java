@@ -12,7 +12,7 @@ import java.util.Objects;
 public record Spot(double diameterMillimetres, SpotDefinition definition) {
   public Spot {
     Invariant.positive("Spot diameter", diameterMillimetres, "mm");
-    Objects.requireNonNull(definition, "Say how the spot diameter was measured.");
+    Objects.requireNonNull(definition, "Give the definition of the spot diameter.");
   }
 
   /** The 1/e² diameter of the same Gaussian beam, in mm. */

@@ -23,7 +23,7 @@ final class IntegrityCheck {
             row ->
                 new Finding(
                     Finding.Kind.FAULT,
-                    "A row of %s refers to a row of %s that is not there."
+                    "A row of %s refers to a row of %s that does not exist."
                         .formatted(row.text("table"), row.text("parent")))));
     Migrations.unknownTo(database.file()).stream()
         .map(text -> new Finding(Finding.Kind.FAULT, text))
@@ -34,6 +34,6 @@ final class IntegrityCheck {
   static Finding alteredPhoto(String code) {
     return new Finding(
         Finding.Kind.FAULT,
-        "A photo of %s is not the one that was recorded: its checksum differs.".formatted(code));
+        "A photo of %s is damaged: its checksum differs from the one recorded.".formatted(code));
   }
 }

@@ -56,11 +56,11 @@ public final class LogFile {
   public static void requireLog(Path file, String another) {
     if (!Files.exists(file)) {
       throw Refusal.data(
-          "There is no log at %s yet; record a patch or import a trial sheet first, or name another log."
+          "There is no log at %s yet; record a patch or import a trial sheet first, or choose another log."
               .formatted(file));
     }
     if (Files.isDirectory(file)) {
-      throw Refusal.data("%s is a folder; name a file for the log.".formatted(file));
+      throw Refusal.data("%s is a folder; choose a file for the log.".formatted(file));
     }
     checkHeader(file, another);
   }
@@ -79,7 +79,7 @@ public final class LogFile {
       header = in.readNBytes(HEADER_BYTES);
     } catch (IOException e) {
       throw Refusal.data(
-          "The log %s cannot be read (%s); check its permissions or name %s."
+          "The log %s cannot be read (%s); check its permissions or choose %s."
               .formatted(file, e.getMessage(), another),
           e);
     }
@@ -88,7 +88,7 @@ public final class LogFile {
             && Arrays.equals(header, 0, MAGIC.length, MAGIC, 0, MAGIC.length);
     if (!sqlite) {
       throw Refusal.data(
-          "%s is no charline log, or its beginning is damaged; it was left as it is. Name %s, or restore the latest backup."
+          "%s is not a charline log, or its beginning is damaged; it was not changed. Choose %s, or restore the latest backup."
               .formatted(file, another));
     }
     if (header.length < HEADER_BYTES) {
@@ -97,7 +97,7 @@ public final class LogFile {
     }
     if (ByteBuffer.wrap(header).getInt(APPLICATION_ID_AT) != APPLICATION_ID) {
       throw Refusal.data(
-          "%s is an SQLite file of another program, not a charline log; it was left as it is. Name %s."
+          "%s is an SQLite file of another program, not a charline log; it was not changed. Choose %s."
               .formatted(file, another));
     }
   }
@@ -116,7 +116,7 @@ public final class LogFile {
     }
     if (!writable) {
       throw Refusal.data(
-          "The log %s is write-protected; make it writable or name another log.".formatted(file));
+          "The log %s is write-protected; make it writable or choose another log.".formatted(file));
     }
   }
 

@@ -264,7 +264,7 @@ public final class Logbook implements AutoCloseable {
           NameRules.requireSeen("The code of a patch", code);
           if (patches.has(code)) {
             throw Refusal.usage(
-                "A patch %s is in this log already; the next free code is %s."
+                "Patch %s is in this log already; the next free code is %s."
                     .formatted(code, nextPatchCode()));
           }
           patches.add(withoutBlankNotes(entry), now());
@@ -438,8 +438,7 @@ public final class Logbook implements AutoCloseable {
     return PlainText.answer(Optional.ofNullable(why))
         .orElseThrow(
             () ->
-                Refusal.usage(
-                    "A change to what is recorded needs a reason; none was given, so say why."));
+                Refusal.usage("A change to a record needs a reason, and none was given; say why."));
   }
 
   /** Who it was as the log keeps it, null if not noted. */

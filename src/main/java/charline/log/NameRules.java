@@ -80,7 +80,7 @@ public final class NameRules {
       String character = name.substring(i, i + 1);
       if (!PlainText.isPlain(character)) {
         throw Refusal.usage(
-            "%s must hold no control character, and this one has U+%04X as its character %d; type it anew instead of pasting it."
+            "%s must not contain control characters, and this one has U+%04X as its character %d; type it again instead of pasting it."
                 .formatted(what, (int) name.charAt(i), i + 1));
       }
     }

@@ -109,7 +109,7 @@ public record Measure(double value, String typed) {
     Matcher matcher = FORM.matcher(text);
     if (!matcher.matches() || !matcher.group(2).isEmpty()) {
       throw Refusal.usage(
-          "%s must stand here, such as 30 or 1.5, not \"%s\".".formatted(NUMBER, typed));
+          "%s is needed here, such as 30 or 1.5, not \"%s\".".formatted(NUMBER, typed));
     }
     return finite(number(matcher), text, NUMBER);
   }
@@ -120,9 +120,7 @@ public record Measure(double value, String typed) {
 
   private static double finite(double value, String text, String words) {
     if (Double.isInfinite(value)) {
-      throw Refusal.usage(
-          "%s must be of a size that can be reckoned with; %s is too large."
-              .formatted(words, text));
+      throw Refusal.usage("%s of %s is too large; correct it.".formatted(words, text));
     }
     return value;
   }

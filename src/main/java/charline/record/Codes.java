@@ -28,6 +28,6 @@ public final class Codes {
   }
 
   private static Refusal none() {
-    return Refusal.data("There is no last patch: the log holds none yet.");
+    return Refusal.data("There is no last patch: the log has no patches yet.");
   }
 }

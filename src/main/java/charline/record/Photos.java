@@ -21,7 +21,7 @@ public final class Photos {
 
   /** The refusal of a larger one. */
   public static final String TOO_LARGE =
-      "A photo must be at most 12 MB; this one is larger, so it was not kept. Take it smaller.";
+      "A photo must be at most 12 MB; this one is larger, so it was not kept. Take a smaller one.";
 
   private static final int LONGEST_NAME = 120;
 
@@ -46,7 +46,7 @@ public final class Photos {
             .orElseThrow(
                 () ->
                     Refusal.usage(
-                        "A photo must be a JPEG, PNG or WebP picture; what came is none, so it was"
+                        "A photo must be a JPEG, PNG or WebP picture; this file is not, so it was"
                             + " not kept."));
     return log.inTransaction(
         () -> {

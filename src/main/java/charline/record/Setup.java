@@ -80,7 +80,7 @@ public final class Setup {
    */
   public Finish addFinish(String name, String family, List<Coat> coats) {
     if (coats.isEmpty()) {
-      throw Refusal.usage("A finish needs at least one coat; choose what the outermost one is.");
+      throw Refusal.usage("A finish needs at least one coat; choose the outermost one.");
     }
     Finish finish =
         new Finish(

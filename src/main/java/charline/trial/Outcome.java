@@ -20,7 +20,7 @@ public record Outcome(Set<Mark> marks) {
     }
     if (marks.contains(Mark.CLEAN) && marks.size() > 1) {
       throw Refusal.usage(
-          "Clean stands alone in an outcome; it came with %s."
+          "Clean must be the only mark of an outcome; it came with %s."
               .formatted(
                   marks.stream()
                       .filter(m -> m != Mark.CLEAN)

@@ -162,7 +162,10 @@ public final class Plausibility {
     return year >= EARLIEST_YEAR && year <= thisYear + 1
         ? List.of()
         : List.of(
-            new Doubt(null, "The year %d is not one of trials with these lasers".formatted(year)));
+            new Doubt(
+                null,
+                "The year %d is too early or too late for trials with these lasers"
+                    .formatted(year)));
   }
 
   /**

@@ -118,7 +118,7 @@ class AnswersTest {
     assertThatThrownBy(() -> answers.choose(TrialQuestion.about("latex", "oak")))
         .isInstanceOfSatisfying(
             Refusal.class, e -> assertThat(e.kind()).isEqualTo(Refusal.Kind.NOTHING_FOUND))
-        .hasMessageStartingWith("No patch of latex over oak is in the log; it has ")
+        .hasMessageStartingWith("The log has no patches of latex over oak; it has ")
         .hasMessageContaining("latex on pine, pulsed 1064 nm (24 patches)");
     assertThatThrownBy(() -> answers.choose(LATEX.with(new Light(Emission.CONTINUOUS, 1080))))
         .hasMessageStartingWith(

@@ -188,7 +188,8 @@ class ClassicalCommandsTest {
             "ln passes is left out: every row has the same number, 1.")
         .contains("(a dose nobody tried: trials run from 4.17 to 31.2 J/cm2)")
         .contains(
-            "outcomes are separated, so the slope is the penalty's there and the prior's here");
+            "outcomes are separated, so the slope comes from the penalty there and from the prior"
+                + " here");
     Map<String, Object> json = json("onset alkyd spruce --classical ml --json");
     assertThat(part(json, "separation")).containsEntry("kind", "complete");
     assertThat(json).containsEntry("coefficients", null);

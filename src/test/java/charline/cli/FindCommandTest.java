@@ -134,7 +134,7 @@ class FindCommandTest {
             "--since: a day must read like 2026-06-01, today or yesterday, not \"14:30\".\n");
     assertThat(shell.run("find --until 2026-02-30").err())
         .isEqualTo(
-            "--until: \"2026-02-30\" is not in the calendar; write a day like 2026-06-01, today or"
+            "--until: \"2026-02-30\" is not a valid date; write a day like 2026-06-01, today or"
                 + " yesterday.\n");
   }
 

@@ -267,7 +267,7 @@ class JudgingCommandsTest {
 
     assertThat(result.code()).isEqualTo(1);
     assertThat(result.err())
-        .startsWith("No patch of latex over oak is in the log; it has ")
+        .startsWith("The log has no patches of latex over oak; it has ")
         .contains("latex on pine, pulsed 1064 nm (24 patches)");
   }
 
@@ -332,7 +332,7 @@ class JudgingCommandsTest {
         .isEqualTo(file + " written: latex on pine, pulsed 1064 nm, verdict window.\n");
     assertThat(Files.readString(file)).startsWith("<!DOCTYPE html>");
     assertThat(shell.run("sheet latex pine --to " + file).err())
-        .isEqualTo(file + " is there already; give another name, or --replace to write over it.\n");
+        .isEqualTo(file + " already exists; give another name, or --replace to overwrite it.\n");
   }
 
   private static Map<String, Object> json(String line) throws IOException {

@@ -49,7 +49,7 @@ class KeepingCommandsTest {
     assertThat(shell.run("backup " + slipway))
         .isEqualTo(
             new Shell.Result(
-                2, "", slipway + " is there already; name a new file for the backup.\n"));
+                2, "", slipway + " already exists; choose a new file for the backup.\n"));
   }
 
   @Test
@@ -64,7 +64,7 @@ class KeepingCommandsTest {
     Path inTheWay = Files.writeString(folder.resolve("copies"), "a file");
     Shell.Result refused = shell.run("backup " + inTheWay.resolve("monday.db"));
     assertThat(refused.code()).isEqualTo(3);
-    assertThat(refused.err()).contains("monday.db cannot be made (").hasLineCount(1);
+    assertThat(refused.err()).contains("monday.db cannot be created (").hasLineCount(1);
     assertThat(inTheWay).hasContent("a file");
   }
 
@@ -75,7 +75,7 @@ class KeepingCommandsTest {
     assertThat(unfolded(check.out()))
         .isEqualTo(
             folder.resolve("boathouse.db")
-                + " is sound: 1 patch with 1 reading; nothing looks mistyped.\n");
+                + " is undamaged: 1 patch with 1 reading; nothing looks mistyped.\n");
     assertThat(shell.run("check --json").out()).contains("\"sound\" : true,", "\"findings\" : [ ]");
   }
 
@@ -211,7 +211,7 @@ class KeepingCommandsTest {
             """);
     Shell.Result decided = merge(" --take there");
     assertThat(decided.code()).isZero();
-    assertThat(decided.out()).endsWith("1 conflict is settled as recorded there.\n");
+    assertThat(decided.out()).endsWith("1 conflict is resolved as recorded there.\n");
     assertThat(shell.run("find char").out()).startsWith("1 patch");
     assertThat(merge("").code()).isZero();
   }

@@ -188,7 +188,7 @@ class PatchCommandsTest {
           --area 1,200 --seconds 4 --outcome clean | --area: An area of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.
           --patch-area 1,200cm2 --outcome clean | --patch-area: An area of 1,200cm2 can be read in two ways; write it without a comma, as 1200cm2 or 1.2cm2.
           --power 1,200W --outcome clean | --power: A power of 1,200W can be read in two ways; write it without a comma, as 1200W or 1.2W.
-          --hand 1e400 --outcome clean | --hand: A speed must be of a size that can be reckoned with; 1e400 is too large.
+          --hand 1e400 --outcome clean | --hand: A speed of 1e400 is too large; correct it.
           --hand 9000 --outcome clean | Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
           --hand 9000 --spot 60 --outcome clean | Spot diameter of 60 mm is outside 0.02 to 20 mm (usual: 0.1 to 2); correct it, or add --sure. Hand speed of 9000 mm/s is outside 0.5 to 500 mm/s (usual: 5 to 60); correct it, or add --sure.
           --hand 22 --scan 5000 --outcome clean | The dose must be given in one form: --hand with --width, --scan with --spacing, or --area with --seconds; --hand and --scan are of different forms.
@@ -199,17 +199,17 @@ class PatchCommandsTest {
           --power low --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "low".
           --power 140% --outcome clean | Power must be between 0 and 100 %, not 140 %.
           --power 900W --outcome clean | Power of 900 W is more than a fifth above the rig's rating of 200 W; correct it, or add --sure.
-          --outcome clean+char | Clean stands alone in an outcome; it came with char.
+          --outcome clean+char | Clean must be the only mark of an outcome; it came with char.
           --outcome chra | An outcome is clean, or tint, char and residue joined by +, not "chra".
           --outcome clean --passes 0 | --passes: passes must be a whole number, 1 or more, not "0".
           --outcome clean --passes 1.5 | --passes: passes must be a whole number, 1 or more, not "1.5".
           --outcome clean --soot maybe | --soot: the answer must be yes or no, not "maybe".
-          --outcome clean --at 2026-07-01 | --at: what is recorded must have happened, and 2026-07-01 is still to come; it is 2026-06-01 14:30 now.
+          --outcome clean --at 2026-07-01 | --at: the time must not be in the future, and 2026-07-01 is; it is 2026-06-01 14:30 now.
           --outcome clean --at noonish | --at: a time must read like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30", not "noonish".
           --outcome clean --at 2026-6-1 | --at: a time must read like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30", not "2026-6-1".
-          --outcome clean --at 2026-02-30 | --at: "2026-02-30" is not in the calendar or on the clock; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
-          --outcome clean --at 24:30 | --at: "24:30" is not in the calendar or on the clock; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
-          --outcome clean --at "2026-05-31 9:60" | --at: "2026-05-31 9:60" is not in the calendar or on the clock; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
+          --outcome clean --at 2026-02-30 | --at: "2026-02-30" is not a valid date and time; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
+          --outcome clean --at 24:30 | --at: "24:30" is not a valid date and time; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
+          --outcome clean --at "2026-05-31 9:60" | --at: "2026-05-31 9:60" is not a valid date and time; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
           --outcome clean --scan 5000 | --spacing is not set; give it in mm.
           --outcome clean --board boathose-1 | No board "boathose-1" in this log; nearest: boathouse-1.
           """)
@@ -341,12 +341,12 @@ class PatchCommandsTest {
     assertThat(shell.run("patch show 1").out()).startsWith("Patch P-0001\n");
 
     assertThat(shell.run("patch amend 2 --hand 20mm/s --why misread").out())
-        .endsWith(" It is void and stays so.\n");
+        .endsWith(" It is still void.\n");
     assertThat(shell.run("patch amend last --bring-back --why \"it was the right board\"").out())
         .endsWith("It counts again.\n");
     assertThat(shell.run("patch show 2").out()).startsWith("Patch P-0002\n");
     assertThat(shell.run("patch amend 2 --bring-back --why again").err())
-        .isEqualTo("P-0002 is not void, so it counts as it is.\n");
+        .isEqualTo("P-0002 is not void, so it counts already.\n");
   }
 
   @Test
@@ -355,7 +355,7 @@ class PatchCommandsTest {
 
     assertThat(shell.run("patch read 1 --passes 2 --outcome clean --at 2026-05-03").err())
         .isEqualTo(
-            "--at: a patch is judged after it was burned, and P-0001 was burned on 2026-05-04;"
+            "--at: a patch must be judged after it was burned, and P-0001 was burned on 2026-05-04;"
                 + " correct the day.\n");
     assertThat(shell.run("patch read 1 --passes 2 --outcome clean --at 2026-05-04").code())
         .isZero();
@@ -367,7 +367,7 @@ class PatchCommandsTest {
 
     assertThat(shell.run("patch read 1 --passes 2 --outcome clean --at \"2026-05-04 9:20\"").err())
         .isEqualTo(
-            "--at: a patch is judged after it was burned, and P-0001 was burned on 2026-05-04"
+            "--at: a patch must be judged after it was burned, and P-0001 was burned on 2026-05-04"
                 + " 09:30; correct the time.\n");
     shell.mustDo("patch read 1 --passes 2 --outcome clean --at \"2026-05-04 9:30\"");
     shell.mustDo("patch read 1 --passes 3 --outcome clean --at \"2026-05-04T8:31+01:00\"");
@@ -483,7 +483,7 @@ class PatchCommandsTest {
     shell.mustDo("patch void 3 --why \"dirty window\"");
     assertThat(shell.run("find").out())
         .isEqualTo(
-            "The log holds void patches alone; `charline patch show CODE` shows one of them.\n");
+            "The log has only void patches; `charline patch show CODE` shows one of them.\n");
   }
 
   @Test
@@ -561,7 +561,7 @@ class PatchCommandsTest {
   void an_unknown_code_is_refused() {
     assertThat(shell.run("patch show 7").code()).isEqualTo(2);
     assertThat(shell.run("patch add --like last --outcome clean").err())
-        .isEqualTo("There is no last patch: the log holds none yet.\n");
+        .isEqualTo("There is no last patch: the log has no patches yet.\n");
   }
 
   @Test

@@ -153,8 +153,8 @@ class PlanningCommandsTest {
 
     assertThat(shell.run("plan void 2 --why rain").out())
         .isEqualTo(
-            "P-0002 is given up: rain. Its code stays taken; strike it out on the list and\n"
-                + "  off the tape.\n");
+            "P-0002 is given up: rain. Its code stays taken; cross it out on the list and\n"
+                + "  on the tape.\n");
     assertThat(shell.run("plan list").out()).doesNotContain("\n  P-0002");
     assertThat(shell.run("plan list --all").out())
         .containsPattern("P-0001 +burned ")
@@ -265,8 +265,7 @@ class PlanningCommandsTest {
     Shell.Result result = sampled().run("quote clear coat larch --area 2");
 
     assertThat(result.code()).isEqualTo(1);
-    assertThat(result.err())
-        .startsWith("A quote rests on a window, and there is none for clear coat");
+    assertThat(result.err()).startsWith("A quote needs a window, and there is none for clear coat");
   }
 
   @Test
@@ -363,7 +362,7 @@ class PlanningCommandsTest {
     assertThat(shell.run("next latex pine --on roof").err())
         .isEqualTo("--on: the place must be offcut or piece, not \"roof\".\n");
     assertThat(shell.run("next latex pine --count 99").err())
-        .isEqualTo("--count: ask again after at most 24 patches, not 99.\n");
+        .isEqualTo("--count: ask for at most 24 patches, not 99.\n");
     assertThat(shell.run("quote latex pine --area 0").err())
         .isEqualTo("Area of the job must be above 0 m2, not 0 m2.\n");
     assertThat(shell.run("quote latex pine --area 1,200").err())
@@ -375,9 +374,9 @@ class PlanningCommandsTest {
             "--rate: A number of 1,200 can be read in two ways; write it without a comma, as 1200"
                 + " or 1.2.\n");
     assertThat(shell.run("quote latex pine --area 2 --edges 1.4x").err())
-        .isEqualTo("--edges: A number must stand here, such as 30 or 1.5, not \"1.4x\".\n");
+        .isEqualTo("--edges: A number is needed here, such as 30 or 1.5, not \"1.4x\".\n");
     assertThat(shell.run("quote latex pine --area 2 --edges NaN").err())
-        .isEqualTo("--edges: A number must stand here, such as 30 or 1.5, not \"NaN\".\n");
+        .isEqualTo("--edges: A number is needed here, such as 30 or 1.5, not \"NaN\".\n");
     assertThat(shell.run("quote latex pine --area 2 --setup 1,200").err())
         .isEqualTo(
             "--setup: A time of 1,200 can be read in two ways; write it without a comma, as 1200 or"

@@ -60,8 +60,8 @@ class SetupCommandsTest {
                         + " corner\"")
                 .out())
         .isEqualTo(
-            "Board boathouse-1 now reads: oak, solid, moisture 11 %, job door. 1 patch goes\n"
-                + "  with it.\n");
+            "Board boathouse-1 now reads: oak, solid, moisture 11 %, job door. 1 patch is\n"
+                + "  affected.\n");
     assertThat(bench.run("find latex oak --job door").out()).startsWith("1 patch ");
     assertThat(bench.run("find pine").code()).isEqualTo(1);
     bench.mustDo("board amend boathouse-1 --name \"door stile\" --why \"labelled anew\" --by Bo");
@@ -90,7 +90,7 @@ class SetupCommandsTest {
           board amend boathouse-1 --name boathouse-2 --why x  | This log has a board "boathouse-2" already; choose another name.
           board amend boathouse-9 --wood oak --why x          | No board "boathouse-9" in this log; nearest: boathouse-1, boathouse-2.
           board amend boathouse-1 --moisture 140% --why x     | Moisture must be between 0 and 100 %, not 140 %.
-          board amend boathouse-1 --wood oak --why " "        | --why: a record is amended for a reason; say it.
+          board amend boathouse-1 --wood oak --why " "        | --why: a record is amended only with a reason; give one.
           """)
   void what_a_board_cannot_be_is_refused(String line, String sentence) {
     Shell bench = Shell.withBench(folder);
@@ -176,7 +176,7 @@ class SetupCommandsTest {
             "wall, north",pine,solid,,9,
             """);
     assertThat(shell.run("board list --csv --json").err())
-        .isEqualTo("Choose one of --json and --csv, not both.\n");
+        .isEqualTo("Give --json or --csv, not both.\n");
   }
 
   @Test

@@ -127,7 +127,7 @@ class SharedOptionsTest {
     Path none = folder.resolve("none.prior");
     assertThat(shell.run("onset latex pine --prior " + none).err().strip())
         .isEqualTo(
-            "--prior: " + none + " cannot be read; `charline prior` prints a file to begin with.");
+            "--prior: " + none + " cannot be read; `charline prior` prints a file to start from.");
     Path binary = Files.write(folder.resolve("b.prior"), new byte[] {(byte) 0xff, 0, (byte) 0xfe});
     assertThat(shell.run("next latex pine --prior " + binary).err().strip())
         .isEqualTo("--prior: " + binary + " must be plain text in UTF-8.");

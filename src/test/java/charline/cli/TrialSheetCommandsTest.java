@@ -53,7 +53,7 @@ class TrialSheetCommandsTest {
 
     assertThat(refused.code()).isEqualTo(3);
     assertThat(refused.err())
-        .startsWith("Nothing was imported: one place in shed.csv must be put right.")
+        .startsWith("Nothing was imported: one place in shed.csv must be corrected.")
         .contains("line 3, outcome \"claen\": ");
     assertThat(shell.run("find shellac").code()).isEqualTo(1);
   }
@@ -128,7 +128,7 @@ class TrialSheetCommandsTest {
     shell.mustDo("rig check Heron --power 80% --metered 120W --at 2026-05-01");
     String said =
         """
-        The dose of 1 patch rests on power checks, which this sheet does not hold:
+        The dose of 1 patch depends on power checks, which this sheet does not hold:
           write them too with --rigs FILE --power-checks FILE, and import all three
           together.
         """;
@@ -165,14 +165,14 @@ class TrialSheetCommandsTest {
             new Shell.Result(
                 2,
                 "",
-                rigs + " is there already; give another name, or --replace to write over it.\n"));
+                rigs + " already exists; give another name, or --replace to overwrite it.\n"));
     assertThat(shell.run("export --power-checks " + out).err())
         .isEqualTo(
-            "--power-checks goes with --rigs, since `charline import` reads the two together; name"
-                + " a file for --rigs too.\n");
+            "--power-checks needs --rigs, since `charline import` reads the two together; give a"
+                + " file for --rigs too.\n");
     assertThat(shell.run("export --to " + out + " --rigs " + out).err())
         .isEqualTo(
-            "Each part of an export needs a file of its own; %s stands twice.\n".formatted(out));
+            "Each part of an export needs its own file; %s is given twice.\n".formatted(out));
     assertThat(out).doesNotExist();
     assertThat(rigs).hasContent("mine");
     assertThat(shell.run("export --replace --to " + out + " --rigs " + rigs).code()).isZero();
@@ -183,8 +183,7 @@ class TrialSheetCommandsTest {
     shell.mustDo("import " + sheet);
 
     assertThat(shell.run("export --to " + sheet).err())
-        .isEqualTo(
-            sheet + " is there already; give another name, or --replace to write over it.\n");
+        .isEqualTo(sheet + " already exists; give another name, or --replace to overwrite it.\n");
     assertThat(shell.run("export --replace --to " + sheet).code()).isZero();
   }
 
@@ -200,6 +199,6 @@ class TrialSheetCommandsTest {
         .isEqualTo(
             new Shell.Result(2, "", "There is no file nowhere.csv; check its name and folder.\n"));
     assertThat(shell.run("import").err())
-        .isEqualTo("Name a trial sheet, such as `charline import boathouse.csv`.\n");
+        .isEqualTo("Give a trial sheet, such as `charline import boathouse.csv`.\n");
   }
 }

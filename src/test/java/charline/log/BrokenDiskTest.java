@@ -106,7 +106,7 @@ class BrokenDiskTest {
     byte[] before = Files.readAllBytes(file);
     assertThatThrownBy(() -> Logbook.open(file, CLOCK))
         .isInstanceOf(Refusal.class)
-        .hasMessage("The log %s is write-protected; make it writable or name another log.", file);
+        .hasMessage("The log %s is write-protected; make it writable or choose another log.", file);
     try (Logbook elsewhere = Logbook.open(folder.resolve("elsewhere.db"), CLOCK)) {
       assertThat(Merge.into(elsewhere, "Ada").from(file, Resolution.UNDECIDED).patches())
           .isEqualTo(3);

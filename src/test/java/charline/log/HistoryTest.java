@@ -477,7 +477,7 @@ class HistoryTest {
     try (Database database = LogFile.openExisting(file)) {
       assertThatThrownBy(() -> database.update(sql))
           .isInstanceOf(Refusal.class)
-          .hasMessage("Nothing was recorded: the log holds to the rule \"%s\".", rule);
+          .hasMessage("Nothing was recorded: it breaks the log's rule \"%s\".", rule);
     }
   }
 
@@ -495,8 +495,8 @@ class HistoryTest {
                   + " instead.");
       assertThatThrownBy(() -> database.update("UPDATE board SET wood = 'glass'"))
           .hasMessage(
-              "Nothing was recorded: it refers to something that is not in this log; add that"
-                  + " first.");
+              "Nothing was recorded: the record refers to something that is not in this log; add"
+                  + " that first.");
     }
   }
 

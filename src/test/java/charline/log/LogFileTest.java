@@ -87,7 +87,7 @@ class LogFileTest {
     assertThatThrownBy(() -> Logbook.openExisting(file, CLOCK))
         .isInstanceOf(Refusal.class)
         .hasMessage(
-            "There is no log at %s yet; record a patch or import a trial sheet first, or name"
+            "There is no log at %s yet; record a patch or import a trial sheet first, or choose"
                 + " another log.",
             file);
     assertThat(file).doesNotExist();
@@ -123,13 +123,13 @@ class LogFileTest {
     byte[] bytes = new byte[5000];
     new Random(7).nextBytes(bytes);
     Files.write(file, bytes);
-    refused(file, "is no charline log, or its beginning is damaged; it was left as it is.");
+    refused(file, "is not a charline log, or its beginning is damaged; it was not changed.");
   }
 
   @Test
   void an_empty_file_is_refused() throws IOException {
     Path file = Files.createFile(folder.resolve("empty.db"));
-    refused(file, "is no charline log");
+    refused(file, "is not a charline log");
   }
 
   @Test
@@ -207,7 +207,7 @@ class LogFileTest {
             + " WHERE version = '1'");
     refused(
         file,
-        "comes from a newer charline (its version is 99, this one knows up to %d)"
+        "comes from a newer charline (its version is 99, this one reads up to %d)"
             .formatted(Migrations.NEWEST));
   }
 
@@ -215,14 +215,14 @@ class LogFileTest {
   void a_write_protected_log_is_refused() throws IOException {
     Path file = madeLog();
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
-    refused(file, "is write-protected; make it writable or name another log.");
+    refused(file, "is write-protected; make it writable or choose another log.");
   }
 
   @Test
   void a_folder_is_refused() {
     assertThatThrownBy(() -> Logbook.open(folder, CLOCK))
         .isInstanceOf(Refusal.class)
-        .hasMessage("%s is a folder; name a file for the log.", folder);
+        .hasMessage("%s is a folder; choose a file for the log.", folder);
   }
 
   @Test
@@ -230,8 +230,8 @@ class LogFileTest {
     Path inTheWay = Files.writeString(folder.resolve("logs"), "a file, not a folder");
     assertThatThrownBy(() -> Logbook.open(inTheWay.resolve("boathouse.db"), CLOCK))
         .isInstanceOf(Refusal.class)
-        .hasMessageContaining("boathouse.db cannot be made (")
-        .hasMessageEndingWith("check the folder or name another file.");
+        .hasMessageContaining("boathouse.db cannot be created (")
+        .hasMessageEndingWith("check the folder or choose another file.");
     assertThat(inTheWay).hasContent("a file, not a folder");
   }
 

@@ -117,8 +117,8 @@ class LogbookTest {
             board.moisturePercent(),
             board.job());
     String sentence =
-        "of a board must hold no control character, and this one has U+%04X as its character %d;"
-            + " type it anew instead of pasting it.";
+        "of a board must not contain control characters, and this one has U+%04X as its character"
+            + " %d; type it again instead of pasting it.";
     int at =
         IntStream.range(0, name.length())
             .filter(i -> name.charAt(i) < ' ')
@@ -138,13 +138,13 @@ class LogbookTest {
             board.moisturePercent(),
             board.job());
     assertThatThrownBy(() -> log.amend(renamed, "Ada", "it has two"))
-        .hasMessageStartingWith("The name of a board must hold no control character");
+        .hasMessageStartingWith("The name of a board must not contain control characters");
     Finish finish = new Finish(log.newId(), name, "latex", List.of());
     assertThatThrownBy(() -> log.add(finish, "Ada"))
-        .hasMessageStartingWith("The name of a finish must hold no control character");
+        .hasMessageStartingWith("The name of a finish must not contain control characters");
     Patch coded = boathouse.patch(name, MORNING, boathouse.reading(1, "clean"));
     assertThatThrownBy(() -> log.add(Boathouse.entry(coded)))
-        .hasMessageStartingWith("The code of a patch must hold no control character");
+        .hasMessageStartingWith("The code of a patch must not contain control characters");
     assertThat(log.patches(Filter.ALL)).isEmpty();
   }
 
@@ -158,7 +158,7 @@ class LogbookTest {
         .containsExactly(tuple(Optional.of("Ada"), Optional.of("on a\nknot")));
     boathouse.burn("clean");
     assertThatThrownBy(() -> log.voidPatch("P-0002", "Ada", "\u0000"))
-        .hasMessage("A change to what is recorded needs a reason; none was given, so say why.");
+        .hasMessage("A change to a record needs a reason, and none was given; say why.");
   }
 
   private Reading noted(int passes, String outcome, String note) {
@@ -658,7 +658,7 @@ class LogbookTest {
         .isEqualTo(photo);
     Photo page = new Photo(log.newId(), "a.txt", "text/plain", content, MORNING, Optional.empty());
     assertThatThrownBy(() -> log.addPhoto("P-0001", page, null))
-        .hasMessage("Nothing was recorded: the log holds to the rule \"photo is an image\".");
+        .hasMessage("Nothing was recorded: it breaks the log's rule \"photo is an image\".");
   }
 
   @Test
@@ -684,7 +684,7 @@ class LogbookTest {
         .contains(
             new Finding(
                 Finding.Kind.FAULT,
-                "A photo of P-0001 is not the one that was recorded: its checksum differs."));
+                "A photo of P-0001 is damaged: its checksum differs from the one recorded."));
   }
 
   @Test

@@ -100,7 +100,7 @@ public class PlannedPatchesTest {
         .containsExactly(tuple("P-0001", false), tuple("P-0002", true), tuple("P-0003", false));
     assertThat(merged.notes())
         .contains(
-            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write"
+            "The code P-0001 is taken by another patch here, so the merged one is P-0002; write"
                 + " that on its tape.");
     assertThat(Merge.into(log, "Ada").from(there, Resolution.UNDECIDED).patches()).isZero();
   }
@@ -129,8 +129,8 @@ public class PlannedPatchesTest {
       other.planned().reserve(List.of(plan(new Boathouse(other))));
       assertThat(Merge.into(log, "Ada").from(there, Resolution.UNDECIDED).notes())
           .contains(
-              "The code P-0001 of the planned patch brought in is taken here, so it is planned as"
-                  + " P-0002; write that on its tape and its list.");
+              "The code P-0001 of a merged planned patch is taken here, so its code is now P-0002;"
+                  + " write that on its tape and its list.");
       burn(boathouse, "P-0002");
       Merge.into(other, "Bo").from(log.file(), Resolution.UNDECIDED);
       assertThat(other.planned().all())
@@ -158,7 +158,7 @@ public class PlannedPatchesTest {
     assertThat(merged.patches()).isEqualTo(1);
     assertThat(merged.notes())
         .containsExactly(
-            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write"
+            "The code P-0001 is taken by another patch here, so the merged one is P-0002; write"
                 + " that on its tape.");
     assertThat(log.planned().all())
         .extracting(PlannedPatch::code, PlannedPatch::fulfilled)

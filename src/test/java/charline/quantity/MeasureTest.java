@@ -94,12 +94,9 @@ class MeasureTest {
         "30kg    | SPEED | A speed must be in cm/s, in/s, m/min, m/s, mm/s, not \"30kg\".",
         "NaN     | POWER | A power must be a number with an optional unit, such as 30W, not"
             + " \"NaN\".",
-        "1e400 mm/s | SPEED | A speed must be of a size that can be reckoned with; 1e400 mm/s is"
-            + " too large.",
-        "-1e400  | SHARE | A percentage must be of a size that can be reckoned with; -1e400 is too"
-            + " large.",
-        "1e308m/s | SPEED | A speed must be of a size that can be reckoned with; 1e308m/s is too"
-            + " large.",
+        "1e400 mm/s | SPEED | A speed of 1e400 mm/s is too large; correct it.",
+        "-1e400  | SHARE | A percentage of -1e400 is too large; correct it.",
+        "1e308m/s | SPEED | A speed of 1e308m/s is too large; correct it.",
         "60W     | SHARE | A percentage must be in %, not \"60W\".",
         "1,200   | SPEED | A speed of 1,200 can be read in two ways; write it without a comma, as"
             + " 1200 or 1.2.",

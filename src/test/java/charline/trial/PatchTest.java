@@ -66,7 +66,7 @@ class PatchTest {
     assertThat(Outcome.parse("tint").cleared(true)).isTrue();
     assertThat(Outcome.parse("char").cleared(false)).isTrue();
     assertThatThrownBy(() -> Outcome.parse("clean+char"))
-        .hasMessage("Clean stands alone in an outcome; it came with char.");
+        .hasMessage("Clean must be the only mark of an outcome; it came with char.");
     assertThatThrownBy(() -> Outcome.parse("burnt"))
         .hasMessage("An outcome is clean, or tint, char and residue joined by +, not \"burnt\".");
     assertThatThrownBy(() -> Outcome.parse(" "))

@@ -50,7 +50,7 @@ final class BenchProcess implements ServedBench {
       if (pairing.find()) {
         code = pairing.group(1) + pairing.group(2);
       }
-      if (line.startsWith("Ctrl-C")) {
+      if (line.startsWith("Press Ctrl-C")) {
         return;
       }
     }

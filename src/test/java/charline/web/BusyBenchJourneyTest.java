@@ -119,7 +119,7 @@ class BusyBenchJourneyTest {
             assertThat(log.photos(code)).hasSize(1);
           });
     }
-    assertThat(check()).contains("is sound: 40 patches with 72 readings");
+    assertThat(check()).contains("is undamaged: 40 patches with 72 readings");
   }
 
   /** Records until the connection breaks; gives the identity that nobody acknowledged. */
@@ -161,7 +161,7 @@ class BusyBenchJourneyTest {
           (id, code) -> assertThat(log.patch(code).patch().id()).as(code).isEqualTo(id));
       assertThat(acknowledged.values()).doesNotHaveDuplicates();
     }
-    assertThat(check()).contains("is sound: " + acknowledged.size() + " patches");
+    assertThat(check()).contains("is undamaged: " + acknowledged.size() + " patches");
   }
 
   private UUID recordThroughKill(

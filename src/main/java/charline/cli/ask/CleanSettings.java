@@ -72,8 +72,8 @@ final class CleanSettings {
     return "Settings that came out clean\n"
         + table.text()
         + Table.paragraph(
-            "A few clean patches do not make a setting safe; `charline window` says how sure"
-                + " one can be.")
+            "A few clean patches do not make a setting safe; `charline window` shows how sure you"
+                + " can be.")
         + "\n";
   }
 

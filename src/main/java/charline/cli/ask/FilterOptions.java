@@ -21,16 +21,13 @@ public final class FilterOptions {
   @Option(names = "--family", paramLabel = "FAMILY", description = "Coating family, such as latex.")
   private List<String> families = List.of();
 
-  @Option(
-      names = "--wood",
-      paramLabel = "WOOD",
-      description = "Wood; pine stands for its species too.")
+  @Option(names = "--wood", paramLabel = "WOOD", description = "Wood; pine includes its species.")
   private List<String> woods = List.of();
 
   @Option(
       names = "--outcome",
       paramLabel = "MARKS",
-      description = "Marks that the last reading must all show, such as clean or char+residue.")
+      description = "Marks that the last reading must have, such as clean or char+residue.")
   private List<String> outcomes = List.of();
 
   @Option(
@@ -39,7 +36,7 @@ public final class FilterOptions {
       description = "Burned on or after: 2026-06-01, today or yesterday.")
   private String since;
 
-  @Option(names = "--until", paramLabel = "DAY", description = "Burned on or before that day.")
+  @Option(names = "--until", paramLabel = "DAY", description = "Burned on or before this day.")
   private String until;
 
   @Option(names = "--rig", paramLabel = "NAME", description = "Name of the rig.")

@@ -21,10 +21,10 @@ import picocli.CommandLine.Parameters;
     name = "find",
     header = "Look up patches in plain words.",
     description =
-        "Ask in the words of your own log: coatings, woods, outcomes, names of rigs, "
-            + "boards, finishes, people and jobs, and times. Options say the same; together they "
-            + "narrow. Asked for clean patches, it counts the settings that worked. Speeds are "
-            + "in mm/s, doses in J/cm2 per pass.",
+        "Use the words of your own log: coatings, woods, outcomes, times, and the names of rigs,"
+            + " boards, finishes, people and jobs. Words and options narrow the search together. If"
+            + " you ask for clean patches, the settings that worked are counted. Speeds are in"
+            + " mm/s, doses in J/cm2 per pass.",
     footer = {
       "",
       "Examples:",

@@ -124,8 +124,8 @@ final class FindReport {
   static String nothing(String searched, List<PatchEntry> all, boolean voidOnes) {
     if (all.isEmpty()) {
       return voidOnes
-          ? "The log holds void patches alone; `charline patch show CODE` shows one of them.\n"
-          : "The log holds no patch yet; `charline patch add --help` shows how to record one.\n";
+          ? "The log has only void patches; `charline patch show CODE` shows one of them.\n"
+          : "The log has no patches yet; `charline patch add --help` shows how to record one.\n";
     }
     String families =
         all.stream()

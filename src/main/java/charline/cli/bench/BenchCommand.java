@@ -16,10 +16,10 @@ import picocli.CommandLine.Option;
     name = "bench",
     header = "Serve the bench page for a phone or tablet.",
     description =
-        "Record, ask, see windows and print sheets in a browser. The page is for this machine "
-            + "alone; with --share also for devices on your network that were paired with the code "
-            + "shown here. What goes over the network is not encrypted: share on your own network "
-            + "only. Speeds on the page are in mm/s, doses in J/cm2. Ends with Ctrl-C.",
+        "Record patches, ask questions, see windows and print sheets in a browser. Only this"
+            + " machine can open the page; with --share, so can devices on your network that you"
+            + " pair with the code shown here. Traffic is not encrypted, so share on your own"
+            + " network only. Speeds on the page are in mm/s, doses in J/cm2. Stop it with Ctrl-C.",
     footer = {"", "Example:", "  charline bench --share"})
 public final class BenchCommand extends LogCommand {
   private static final int LAST_PORT = 65535;
@@ -28,17 +28,18 @@ public final class BenchCommand extends LogCommand {
       names = "--port",
       paramLabel = "PORT",
       defaultValue = "7464",
-      description = "Where to serve it. Default: 7464; 0 takes any that is free.")
+      description = "Port to serve on. Default: 7464; 0 picks a free one.")
   private String port;
 
-  @Option(names = "--share", description = "Let devices on the network in once they are paired.")
+  @Option(names = "--share", description = "Let paired devices on your network open the page.")
   private boolean share;
 
   @Option(
       names = "--by",
       paramLabel = "WHO",
       description =
-          "Who records where a device does not say. Default: $$CHARLINE_BY, else your login name.")
+          "Name on records from devices that give none. Default: $$CHARLINE_BY, else your login"
+              + " name.")
   private String by;
 
   public BenchCommand(CommandContext desk) {
@@ -61,7 +62,7 @@ public final class BenchCommand extends LogCommand {
       try (PageServer server = PageServer.start(log, options)) {
         say("The bench page of " + desk.logFile() + " is at " + server.address());
         server.sharedAddresses().forEach(a -> say("  for paired devices: " + a));
-        say("Ctrl-C ends it.");
+        say("Press Ctrl-C to stop.");
         waitForTheEnd(server, log);
       }
     }

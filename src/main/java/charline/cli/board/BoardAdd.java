@@ -17,8 +17,8 @@ import picocli.CommandLine.Parameters;
     name = "add",
     header = "Set up a board: one piece of wood to burn patches on.",
     description =
-        "Boards differ, so patches on three boards or more say much more than the same "
-            + "number on one.",
+        "Boards differ, so patches on three or more boards tell you much more than the same number"
+            + " on one.",
     footer = {
       "",
       "Example:",

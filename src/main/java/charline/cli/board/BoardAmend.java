@@ -23,10 +23,10 @@ import picocli.CommandLine.Parameters;
 /** {@code board amend}. */
 @Command(
     name = "amend",
-    header = "Put right what is recorded of a board; the old values stay in the history.",
+    header = "Correct the record of a board; the old values stay in the history.",
     description =
-        "What you do not give stays as it is. The patches on the board go with it: with another "
-            + "wood they count among those of that wood. Moisture is in %%.",
+        "Values that you do not give stay unchanged. The patches on the board follow it: with"
+            + " another wood, they count for that wood. Moisture is in %%.",
     footer = {
       "",
       "Examples:",
@@ -37,7 +37,7 @@ public final class BoardAmend extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The board.")
   private String name;
 
-  @Option(names = "--name", paramLabel = "NAME", description = "What it is called from now on.")
+  @Option(names = "--name", paramLabel = "NAME", description = "Its new name.")
   private String newName;
 
   @Option(names = "--wood", paramLabel = "WOOD", description = "The wood, such as pine or oak.")
@@ -93,7 +93,7 @@ public final class BoardAmend extends LogCommand {
   }
 
   private static String sentence(Board board, int patches) {
-    return "Board %s now reads: %s, %s%s%s%s. %s with it."
+    return "Board %s now reads: %s, %s%s%s%s. %s affected."
         .formatted(
             board.name(),
             board.wood(),
@@ -101,6 +101,6 @@ public final class BoardAmend extends LogCommand {
             board.condition().map(c -> ", " + c).orElse(""),
             BoardView.moisture(board).map(m -> ", moisture " + m).orElse(""),
             board.job().map(j -> ", job " + j).orElse(""),
-            Figures.count(patches, "patch goes", "patches go"));
+            Figures.count(patches, "patch is", "patches are"));
   }
 }

@@ -8,13 +8,13 @@ import picocli.CommandLine.Option;
 
 /** What is said of a board besides its wood and form, as options. */
 final class BoardOptions {
-  @Option(names = "--condition", paramLabel = "TEXT", description = "In your words.")
+  @Option(names = "--condition", paramLabel = "TEXT", description = "Its condition, in your words.")
   private String condition;
 
   @Option(
       names = "--moisture",
       paramLabel = "SHARE",
-      description = "What the moisture meter shows, in %%.")
+      description = "Moisture meter reading, in %%.")
   private String moisture;
 
   @Option(names = "--job", paramLabel = "TEXT", description = "The job that it belongs to.")

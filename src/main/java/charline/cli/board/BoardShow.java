@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
 /** {@code board show}. */
 @Command(
     name = "show",
-    header = "Show a board and what was changed since.",
+    header = "Show a board and its changes.",
     description = "Its wood, form, condition, moisture in %% and job.",
     footer = {"", "Example:", "  charline board show boathouse-1"})
 public final class BoardShow extends LogCommand {

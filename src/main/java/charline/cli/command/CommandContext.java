@@ -89,7 +89,7 @@ public final class CommandContext {
       Files.createDirectories(file.getParent());
     } catch (IOException e) {
       throw Refusal.data(
-          "The log must lie in a folder that can be made, not %s; name another with --log."
+          "The log must be in a folder that can be created, not %s; choose another with --log."
               .formatted(file.getParent()),
           e);
     }
@@ -102,7 +102,7 @@ public final class CommandContext {
         .ifPresent(
             upgrade ->
                 err.println(
-                    "The log was brought from version %d to %d; as it was before, it is kept in %s."
+                    "The log was upgraded from version %d to %d; a copy of the old one is in %s."
                         .formatted(upgrade.from(), upgrade.to(), upgrade.kept())));
     return log;
   }
@@ -112,7 +112,7 @@ public final class CommandContext {
     Path file = logFile();
     if (!Files.exists(file)) {
       throw Refusal.data(
-          "There is no log at %s; name one with --log or $%s, or begin one with `charline rig add`."
+          "There is no log at %s; choose one with --log or $%s, or start one with `charline rig add`."
               .formatted(file, LogPlace.VARIABLE));
     }
     return opened(file);

@@ -13,9 +13,7 @@ public final class SureOption implements Assurance {
   /** What to do to insist. */
   public static final String HINT = "add --sure";
 
-  @Option(
-      names = "--sure",
-      description = "Take it as it stands, even if a value looks like a slip.")
+  @Option(names = "--sure", description = "Record it even if a value looks mistyped.")
   private boolean sure;
 
   public boolean given() {

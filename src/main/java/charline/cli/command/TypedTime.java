@@ -31,7 +31,7 @@ public final class TypedTime {
     if (moment.isAfter(now)) {
       throw TypedValues.refused(
           option,
-          "what is recorded must have happened, and %s is still to come; it is %s %s now."
+          "the time must not be in the future, and %s is; it is %s %s now."
               .formatted(
                   text.strip(),
                   now.toLocalDate(),
@@ -59,8 +59,7 @@ public final class TypedTime {
     } catch (DateTimeException e) {
       throw TypedValues.refused(
           option,
-          "\"%s\" is not in the calendar or on the clock; write a time like %s."
-              .formatted(text, TIMES));
+          "\"%s\" is not a valid date and time; write a time like %s.".formatted(text, TIMES));
     }
   }
 
@@ -96,8 +95,7 @@ public final class TypedTime {
       return day(text.strip(), now).orElseThrow(() -> unread(option, "a day", DAYS, text));
     } catch (DateTimeException e) {
       throw TypedValues.refused(
-          option,
-          "\"%s\" is not in the calendar; write a day like %s.".formatted(text.strip(), DAYS));
+          option, "\"%s\" is not a valid date; write a day like %s.".formatted(text.strip(), DAYS));
     }
   }
 

@@ -21,7 +21,7 @@ public final class WhyOption {
    */
   public String reason(String change) {
     if (why.isBlank()) {
-      throw Refusal.usage("--why: %s for a reason; say it.".formatted(change));
+      throw Refusal.usage("--why: %s only with a reason; give one.".formatted(change));
     }
     return why.strip();
   }

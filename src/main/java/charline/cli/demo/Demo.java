@@ -18,7 +18,7 @@ import picocli.CommandLine.Option;
 /** {@code demo}. */
 @Command(
     name = "demo",
-    header = "Show the whole job on made-up trials, in a throw-away log.",
+    header = "Run a whole job on invented trials, in a throw-away log.",
     description =
         "Imports the trials of a lakeside boathouse that is being restored, asks a question, "
             + "looks for windows (power in %%, speed in mm/s) and writes a sheet. Your own log is "
@@ -69,7 +69,7 @@ public final class Demo extends LogCommand {
   private static Path emptied(Path folder) throws IOException {
     Path log = folder.resolve("boathouse.db");
     if (Files.exists(log)) {
-      throw Refusal.usage("%s is there already; give another folder.".formatted(log));
+      throw Refusal.usage("%s already exists; give another folder.".formatted(log));
     }
     return Files.createDirectories(folder);
   }
@@ -121,7 +121,7 @@ public final class Demo extends LogCommand {
     List<String> words = new ArrayList<>(List.of("--log", log.toString()));
     words.addAll(command);
     if (charline.applyAsInt(words) > NO) {
-      throw Refusal.data("The demo stopped there; nothing of yours was touched.");
+      throw Refusal.data("The demo stopped there; your own log was not touched.");
     }
     desk.out().println();
   }

@@ -14,7 +14,7 @@ import picocli.CommandLine.Mixin;
 @Command(
     name = "list",
     header = "List the finishes.",
-    description = "Coats stand outermost first, thickness in um.",
+    description = "Coats are listed outermost first, thickness in um.",
     footer = {"", "Example:", "  charline finish list"})
 public final class FinishList extends LogCommand {
   @Mixin private ListReply reply;

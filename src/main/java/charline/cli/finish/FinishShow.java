@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "show",
     header = "Show a finish with its coats.",
-    description = "Coats stand outermost first, thickness in um.",
+    description = "Coats are listed outermost first, thickness in um.",
     footer = {"", "Example:", "  charline finish show wall-latex"})
 public final class FinishShow extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The finish.")

@@ -14,11 +14,11 @@ import picocli.CommandLine.Parameters;
 /** {@code backup}. */
 @Command(
     name = "backup",
-    header = "Copy the log, also while others record in it.",
+    header = "Copy the log, even while others record in it.",
     description =
-        "The copy is a whole log at one moment, and is found whole or not at all. Given a folder,"
-            + " it is named after the log and the time. To go back to a copy, name it with --log,"
-            + " or put it in the place of the log while no charline runs.",
+        "The copy is the complete log at one moment; a copy that fails leaves no file. If you give"
+            + " a folder, the copy is named after the log and the time. To go back to a copy, give"
+            + " it with --log, or put it in place of the log while charline is not running.",
     footer = {"", "Example:", "  charline backup log-before-the-panels.db"})
 public final class Backup extends LogCommand {
   private static final DateTimeFormatter STAMP =
@@ -37,7 +37,8 @@ public final class Backup extends LogCommand {
       Path copy = Files.isDirectory(to) ? to.resolve(stamped(log.file())) : to;
       log.backup(copy);
       try (Logbook copied = Logbook.openExisting(copy, desk.clock())) {
-        desk.out().println(Table.paragraph("%s holds %s.".formatted(copy, TakeOption.of(copied))));
+        desk.out()
+            .println(Table.paragraph("%s contains %s.".formatted(copy, TakeOption.of(copied))));
       }
     }
     return DONE;

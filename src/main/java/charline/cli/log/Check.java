@@ -16,12 +16,11 @@ import picocli.CommandLine.Mixin;
 /** {@code check}. */
 @Command(
     name = "check",
-    header = "Look whether the log is sound.",
+    header = "Check the log for damage and likely typos.",
     description =
-        "Reads the whole file: its pages, indexes, rules and references, the steps that made it, "
-            + "and its photos. Then it names values that may have been mistyped, such as a hand "
-            + "speed of 3000 mm/s. It changes nothing. Exit codes: 0 sound, 1 sound but with "
-            + "doubtful values, 3 broken.",
+        "Reads the whole file: pages, indexes, rules, references, schema versions and photos. Then"
+            + " lists values that may be mistyped, such as a hand speed of 3000 mm/s. It changes"
+            + " nothing. Exit codes: 0 no damage, 1 no damage but doubtful values, 3 damage.",
     footer = {"", "Example:", "  charline check"})
 public final class Check extends LogCommand {
   @Mixin private JsonReply reply;
@@ -65,13 +64,13 @@ public final class Check extends LogCommand {
 
   private static String verdict(Logbook log, int findings, boolean broken) {
     if (broken) {
-      return "%s is broken. Copy it away, then go back to the latest backup; `charline export` may still save its patches."
+      return "%s is damaged. Make a copy of it, then go back to the latest backup; `charline export` may still save its patches."
           .formatted(log.file());
     }
     String doubts =
         findings == 0
             ? "nothing looks mistyped"
             : Figures.count(findings, "value looks", "values look") + " mistyped";
-    return "%s is sound: %s; %s.".formatted(log.file(), TakeOption.of(log), doubts);
+    return "%s is undamaged: %s; %s.".formatted(log.file(), TakeOption.of(log), doubts);
   }
 }

@@ -31,10 +31,10 @@ import picocli.CommandLine.Option;
     name = "export",
     header = "Write patches as a trial sheet (CSV).",
     description =
-        "One line per reading; column heads name the units: power_pct in %%, hand_mm_s in mm/s, "
-            + "depth_um in um. Doses rest on the rigs and their power checks too; with those, "
-            + "`charline import` gives every patch back with its doses. Void patches are left out, "
-            + "and what was changed, planned or photographed; `charline backup` keeps it all.",
+        "One line per reading; column heads name the units: power_pct in %%, hand_mm_s in mm/s,"
+            + " depth_um in um. Doses also depend on the rigs and their power checks; export those"
+            + " too, and `charline import` restores every patch with its doses. Void patches,"
+            + " plans, photos and past changes are left out; `charline backup` keeps everything.",
     footer = {
       "",
       "Examples:",
@@ -48,7 +48,7 @@ public final class Export extends LogCommand {
       description = "Write to this file. Default: print it.")
   private Path to;
 
-  @Option(names = "--replace", description = "Write over a file that is there already.")
+  @Option(names = "--replace", description = "Overwrite an existing file.")
   private boolean replace;
 
   @Option(
@@ -60,7 +60,7 @@ public final class Export extends LogCommand {
   @Option(
       names = "--power-checks",
       paramLabel = "FILE",
-      description = "Write the metered powers of those rigs too; goes with --rigs.")
+      description = "Write the power checks of those rigs too; needs --rigs.")
   private Path checksTo;
 
   @Mixin private FilterOptions options;
@@ -87,8 +87,8 @@ public final class Export extends LogCommand {
   private void requireFiles() {
     if (checksTo != null && rigsTo == null) {
       throw Refusal.usage(
-          "--power-checks goes with --rigs, since `charline import` reads the two together; name a"
-              + " file for --rigs too.");
+          "--power-checks needs --rigs, since `charline import` reads the two together; give a file"
+              + " for --rigs too.");
     }
     Set<Path> files = new HashSet<>();
     for (Path file : Arrays.asList(to, rigsTo, checksTo)) {
@@ -97,12 +97,11 @@ public final class Export extends LogCommand {
       }
       if (!files.add(file.toAbsolutePath().normalize())) {
         throw Refusal.usage(
-            "Each part of an export needs a file of its own; %s stands twice.".formatted(file));
+            "Each part of an export needs its own file; %s is given twice.".formatted(file));
       }
       if (!replace && Files.exists(file)) {
         throw Refusal.usage(
-            "%s is there already; give another name, or --replace to write over it."
-                .formatted(file));
+            "%s already exists; give another name, or --replace to overwrite it.".formatted(file));
       }
     }
   }
@@ -121,11 +120,11 @@ public final class Export extends LogCommand {
       desk.err()
           .println(
               Table.paragraph(
-                  "%s on power checks, which this sheet does not hold: write them too with --rigs FILE --power-checks FILE, and import all three together."
+                  "%s on power checks, which this sheet does not contain: write them too with --rigs FILE --power-checks FILE, and import all three together."
                       .formatted(
                           metered == 1
-                              ? "The dose of 1 patch rests"
-                              : "The doses of %d patches rest".formatted(metered))));
+                              ? "The dose of 1 patch depends"
+                              : "The doses of %d patches depend".formatted(metered))));
     }
   }
 

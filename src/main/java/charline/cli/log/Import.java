@@ -25,12 +25,12 @@ import picocli.CommandLine.Parameters;
 /** {@code import}. */
 @Command(
     name = "import",
-    header = "Bring in trial sheets (CSV).",
+    header = "Import trial sheets (CSV).",
     description =
         "One line per reading; column heads name the units: power_pct in %%, hand_mm_s in mm/s,"
-            + " depth_um in um. Boards and finishes that the log does not know are made; rigs must"
-            + " be set up before, or come with --rigs. All of it is taken, or nothing; a sheet that"
-            + " was taken before does no harm.",
+            + " depth_um in um. Boards and finishes that are new to the log are added; rigs must be"
+            + " in the log already, or come with --rigs. Either everything is imported or nothing;"
+            + " importing a sheet again adds nothing.",
     footer = {
       "",
       "Example, first without recording anything:",
@@ -50,11 +50,10 @@ public final class Import extends LogCommand {
   @Option(
       names = "--power-checks",
       paramLabel = "FILE.csv",
-      description =
-          "Metered powers of those rigs, also of those that the log knows (power_pct, metered_w).")
+      description = "Power checks of those rigs and of rigs in the log (power_pct, metered_w).")
   private Path powerChecks;
 
-  @Option(names = "--check", description = "Only say what would be done.")
+  @Option(names = "--check", description = "Show what would be imported, and record nothing.")
   private boolean check;
 
   @Mixin private SureOption sure;
@@ -72,11 +71,11 @@ public final class Import extends LogCommand {
   @Override
   public Integer call() {
     if (files.isEmpty() && rigs == null) {
-      throw Refusal.usage("Name a trial sheet, such as `charline import boathouse.csv`.");
+      throw Refusal.usage("Give a trial sheet, such as `charline import boathouse.csv`.");
     }
     if (powerChecks != null && rigs == null) {
       throw Refusal.usage(
-          "--power-checks goes with --rigs; `charline rig check` records one alone.");
+          "--power-checks needs --rigs; `charline rig check` records a single one.");
     }
     Optional<RigSheet> rigSheet = Optional.ofNullable(rigs).map(this::rigSheet);
     Map<Path, TrialSheet> sheets = new LinkedHashMap<>();

@@ -19,15 +19,16 @@ import picocli.CommandLine.Parameters;
 /** {@code merge}. */
 @Command(
     name = "merge",
-    header = "Bring another bench's log into this one.",
+    header = "Merge another bench's log into this one.",
     description =
-        "All of it comes in, or nothing; the other file is left as it is. Merging twice adds"
-            + " nothing. A code that is taken here gets a new one; the old one stays in the"
-            + " history. What only the other bench amended comes in as it is there. What both"
-            + " amended is named and stays as it is here, until you say which holds. A damaged"
-            + " photo stays out. Patches of one trial sheet that was imported into both logs would"
-            + " count twice, so they are refused. Exit codes: 0 all of it is in, 1 something is"
-            + " left to decide or was left out.",
+        "Either everything is merged or nothing; the other file is not changed. Merging twice adds"
+            + " nothing. A patch whose code is taken here gets a new code; the old one stays in the"
+            + " history. Records amended only in the other log are amended here too. Records"
+            + " amended in both are conflicts. Conflicts are listed and left unchanged until you"
+            + " resolve them with --take. Damaged photos are left out. If one trial sheet was"
+            + " imported into both logs, its patches would count twice, so the merge is refused."
+            + " Exit codes: 0 everything is merged, 1 a conflict remains or something was left"
+            + " out.",
     footer = {
       "",
       "Examples:",
@@ -42,16 +43,17 @@ public final class MergeLog extends LogCommand {
       names = "--take",
       paramLabel = "SIDE",
       description =
-          "Where both were amended: here keeps this log's values, there takes the other's; the "
-              + "history keeps both.")
+          "How to resolve conflicts: here keeps this log's values, there takes the other log's. The"
+              + " history keeps both.")
   private String take;
 
-  @Option(names = "--by", paramLabel = "WHO", description = "Who decides.")
+  @Option(
+      names = "--by",
+      paramLabel = "WHO",
+      description = "Who merges. Default: $$CHARLINE_BY, else your login name.")
   private String by;
 
-  @Option(
-      names = "--sure",
-      description = "Bring in patches that look like ones of this log: they are others.")
+  @Option(names = "--sure", description = "Import apparent duplicates anyway.")
   private boolean sure;
 
   public MergeLog(CommandContext desk) {
@@ -68,7 +70,7 @@ public final class MergeLog extends LogCommand {
       merged.notes().forEach(this::line);
       if (merged.settled() > 0) {
         line(
-            "%s settled as %s."
+            "%s resolved as %s."
                 .formatted(
                     Figures.count(merged.settled(), "conflict is", "conflicts are"),
                     side == Resolution.HERE ? "recorded here" : "recorded there"));
@@ -77,7 +79,7 @@ public final class MergeLog extends LogCommand {
       merged.conflicts().forEach(this::line);
       if (!merged.conflicts().isEmpty()) {
         line(
-            "%s to decide, and left as here: amend what is wrong, or merge again with --take here or --take there."
+            "%s unresolved; the values here are kept: amend the wrong record, or merge again with --take here or --take there."
                 .formatted(
                     Figures.count(merged.conflicts().size(), "conflict is", "conflicts are")));
       }

@@ -30,7 +30,7 @@ final class Judging {
     }
     throw TypedValues.refused(
         "--at",
-        "a patch is judged after it was burned, and %s was burned on %s; correct the %s."
+        "a patch must be judged after it was burned, and %s was burned on %s; correct the %s."
             .formatted(
                 patch.code(),
                 sameDay ? SettingsText.minute(burned) : burned.toLocalDate(),

@@ -44,7 +44,7 @@ final class KnobOptions {
   @Option(
       names = "--scan",
       paramLabel = "SPEED",
-      description = "Spot speed of a scanner, in mm/s; goes with --spacing.")
+      description = "Spot speed of a scanner, in mm/s; needs --spacing.")
   void scan(String text) {
     give(Knob.SCAN, text);
   }
@@ -57,7 +57,7 @@ final class KnobOptions {
   @Option(
       names = "--area",
       paramLabel = "AREA",
-      description = "Marked area gone over once, in cm2; goes with --seconds.")
+      description = "Marked area that one pass covers, in cm2; needs --seconds.")
   void area(String text) {
     give(Knob.AREA, text);
   }

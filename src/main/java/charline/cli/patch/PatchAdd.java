@@ -29,9 +29,9 @@ import picocli.CommandLine.Option;
     name = "add",
     header = "Record a patch with its first reading.",
     description =
-        "With --like, whatever you do not give is copied from that patch, except what was "
-            + "seen; a terminal asks for the rest. Give the dose in one of three forms: --hand "
-            + "with --width, --scan with --spacing (mm/s, mm), or --area with --seconds.",
+        "With --like, values that you do not give are copied from that patch, except its readings;"
+            + " at a terminal, charline asks for the rest. Give the dose in one of three forms:"
+            + " --hand with --width, --scan with --spacing (mm/s, mm), or --area with --seconds.",
     footer = {
       "",
       "Examples:",
@@ -44,14 +44,15 @@ public final class PatchAdd extends LogCommand {
   @Option(
       names = "--like",
       paramLabel = "CODE",
-      description = "Copy what is not given from this patch: last, P-0042 or 42.")
+      description = "Copy values that you do not give from this patch: last, P-0042 or 42.")
   private String like;
 
   @Option(
       names = "--plan",
       paramLabel = "CODE",
       description =
-          "Burned as planned under this code: rig, board and settings are the plan's unless given.")
+          "Code of the planned patch that you burned; its rig, board and settings apply unless you"
+              + " give others.")
   private String plan;
 
   @Option(
@@ -69,7 +70,7 @@ public final class PatchAdd extends LogCommand {
   @Mixin private KnobOptions knobs;
   @Mixin private ReadingOptions seen;
 
-  @Option(names = "--note", paramLabel = "TEXT", description = "Anything worth keeping.")
+  @Option(names = "--note", paramLabel = "TEXT", description = "A note on the patch.")
   private String note;
 
   @Option(
@@ -96,7 +97,7 @@ public final class PatchAdd extends LogCommand {
     knobs.check();
     if (plan != null && like != null) {
       throw Refusal.usage(
-          "A patch is burned as planned or like another one: give --plan or --like, not both.");
+          "A patch follows a plan or another patch: give --plan or --like, not both.");
     }
     try (Logbook log = desk.logToWrite()) {
       PatchDraft draft = draft(log);

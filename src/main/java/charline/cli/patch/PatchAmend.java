@@ -32,10 +32,10 @@ import picocli.CommandLine.Parameters;
 /** {@code patch amend}. */
 @Command(
     name = "amend",
-    header = "Put a record right; the old values stay in the history.",
+    header = "Correct the record of a patch; the old values stay in the history.",
     description =
-        "What you do not give stays as it is. Options are those of patch add, in the same "
-            + "units (mm/s, mm, kHz, ns, um).",
+        "Values that you do not give stay unchanged. Options are those of patch add, in the same"
+            + " units (mm/s, mm, kHz, ns, um).",
     footer = {
       "",
       "Examples:",
@@ -78,19 +78,19 @@ public final class PatchAmend extends LogCommand {
   @Option(
       names = "--at",
       paramLabel = "TIME",
-      description = "When it was burned; with --reading, when that was judged.")
+      description = "When it was burned; with --reading, when that reading was judged.")
   private String at;
 
   @Option(
       names = "--burned-by",
       paramLabel = "WHO",
-      description = "Who burned it. What was judged on burning goes along.")
+      description = "Who burned it. The reading made on burning follows.")
   private String burnedBy;
 
   @Option(
       names = "--judged-by",
       paramLabel = "WHO",
-      description = "Who judged the reading. Default: as it is.")
+      description = "Who judged the reading. Default: unchanged.")
   private String judgedBy;
 
   @Mixin private WhyOption why;
@@ -107,7 +107,7 @@ public final class PatchAmend extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       PatchEntry old = bringBack ? Codes.recorded(log, code) : Codes.patch(log, code);
       if (bringBack && old.voided().isEmpty()) {
-        throw Refusal.usage("%s is not void, so it counts as it is.".formatted(old.patch().code()));
+        throw Refusal.usage("%s is not void, so it counts already.".formatted(old.patch().code()));
       }
       PatchEntry amended = amended(log, old);
       new Patches(log, sure).amend(old, amended, why.person(desk), reason);
@@ -134,7 +134,7 @@ public final class PatchAmend extends LogCommand {
     if (bringBack) {
       return " It counts again.";
     }
-    return amended.voided().isEmpty() ? "" : " It is void and stays so.";
+    return amended.voided().isEmpty() ? "" : " It is still void.";
   }
 
   private PatchEntry amended(Logbook log, PatchEntry old) {

@@ -24,8 +24,7 @@ import picocli.CommandLine.Parameters;
     name = "read",
     header = "Record a further reading of a patch.",
     description =
-        "Passes count all that were made so far, so they rise from reading to reading. "
-            + "Depth is in um.",
+        "Count all passes made so far, so that they rise from reading to reading. Depth is in um.",
     footer = {"", "Example:", "  charline patch read P-0042 --passes 3 --outcome char"})
 public final class PatchRead extends LogCommand {
   @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")

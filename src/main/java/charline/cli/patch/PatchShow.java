@@ -18,10 +18,10 @@ import picocli.CommandLine.Parameters;
 /** {@code patch show}. */
 @Command(
     name = "show",
-    header = "Show a patch, its readings and photos, and what was changed since.",
+    header = "Show a patch with its readings, photos and changes.",
     description =
-        "Settings are shown as they were typed too, and with what one pass of them does at a point"
-            + " of the wood: pulses, overlaps, dwell. Dose per pass is in J/cm2.",
+        "Shows the settings, also as they were typed, and the effect of one pass at a point on the"
+            + " wood: pulses, overlaps, dwell. Dose per pass is in J/cm2.",
     footer = {"", "Example:", "  charline patch show P-0042"})
 public final class PatchShow extends LogCommand {
   @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")

@@ -15,10 +15,10 @@ import picocli.CommandLine.Parameters;
 /** {@code patch void}. */
 @Command(
     name = "void",
-    header = "Take patches out of every analysis.",
+    header = "Exclude patches from every analysis.",
     description =
-        "They stay in the log with the reason; nothing is ever deleted, and `charline patch amend` "
-            + "can let one count again.",
+        "They stay in the log with the reason; nothing is ever deleted, and `charline patch amend`"
+            + " can make one count again.",
     footer = {
       "",
       "Examples:",
@@ -29,7 +29,7 @@ public final class PatchVoid extends LogCommand {
   @Parameters(
       arity = "1..*",
       paramLabel = "CODE",
-      description = "The patches: P-0042, 42 or last. All of them are void, or none.")
+      description = "The patches: P-0042, 42 or last. Either all of them are voided or none.")
   private List<String> codes;
 
   @Mixin private WhyOption why;

@@ -28,7 +28,7 @@ final class ReadingOptions {
       names = "--outcome",
       paramLabel = "MARKS",
       description =
-          "What stays after cooling and wiping: clean, or tint, char and residue joined by +.")
+          "Outcome after cooling and wiping: clean, or tint, char and residue joined by +.")
   private String outcome;
 
   @Option(

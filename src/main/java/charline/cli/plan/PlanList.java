@@ -19,14 +19,14 @@ import picocli.CommandLine.Option;
 /** {@code plan list}. */
 @Command(
     name = "list",
-    header = "List the codes that are reserved and not burned yet.",
+    header = "List planned patches that are not burned yet.",
     description =
-        "What the bench lists of `charline next` have reserved, with power (%%) and speed (mm/s). "
-            + "Record such a patch under its code with `charline patch add`, or give it up with "
-            + "`charline plan void`.",
+        "Lists the codes that the bench lists of `charline next` reserved, with power (%%) and"
+            + " speed (mm/s). Record a planned patch under its code with `charline patch add`, or"
+            + " give it up with `charline plan void`.",
     footer = {"", "Examples:", "  charline plan list", "  charline plan list --all --csv"})
 public final class PlanList extends LogCommand {
-  @Option(names = "--all", description = "Those that were burned or given up, too.")
+  @Option(names = "--all", description = "Include patches that were burned or given up.")
   private boolean all;
 
   @Mixin private ListReply reply;
@@ -76,8 +76,9 @@ public final class PlanList extends LogCommand {
       return Table.paragraph(
               all
                   ? "No patch was ever planned in this log; `charline next FAMILY WOOD --to"
-                      + " FILE.html` does."
-                  : "No planned patch is open; `charline next FAMILY WOOD --to FILE.html` plans.")
+                      + " FILE.html` plans some."
+                  : "No planned patch is open; `charline next FAMILY WOOD --to FILE.html` plans"
+                      + " some.")
           + "\n";
     }
     Table table =

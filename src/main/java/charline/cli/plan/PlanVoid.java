@@ -15,21 +15,21 @@ import picocli.CommandLine.Parameters;
 /** {@code plan void}. */
 @Command(
     name = "void",
-    header = "Give up patches that are planned and will not be burned.",
+    header = "Give up planned patches that you will not burn.",
     description =
-        "They stay in the log with the reason, and their codes stay taken: they may stand on a "
-            + "list or on tape already.",
+        "They stay in the log with the reason, and their codes stay taken, since they may be on a"
+            + " list or on tape already.",
     footer = {
       "",
       "Examples:",
       "  charline plan void P-0051 --why \"the offcut is used up\"",
-      "  charline plan void 51 52 53 --why \"window stands at 60 %%\""
+      "  charline plan void 51 52 53 --why \"the window is clear\""
     })
 public final class PlanVoid extends LogCommand {
   @Parameters(
       arity = "1..*",
       paramLabel = "CODE",
-      description = "The planned patches: P-0051 or 51. All of them are given up, or none.")
+      description = "The planned patches: P-0051 or 51. Either all of them are given up or none.")
   private List<String> codes;
 
   @Mixin private WhyOption why;
@@ -51,9 +51,9 @@ public final class PlanVoid extends LogCommand {
   private static String sentence(List<PlannedPatch> given, String reason) {
     String all = given.stream().map(PlannedPatch::code).collect(Collectors.joining(", "));
     return given.size() == 1
-        ? "%s is given up: %s. Its code stays taken; strike it out on the list and off the tape."
+        ? "%s is given up: %s. Its code stays taken; cross it out on the list and on the tape."
             .formatted(all, reason)
-        : "%s are given up: %s. Their codes stay taken; strike them out on the list and off the tape."
+        : "%s are given up: %s. Their codes stay taken; cross them out on the list and on the tape."
             .formatted(all, reason);
   }
 }

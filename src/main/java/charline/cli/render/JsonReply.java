@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 
 /** The choice of form for an answer about one thing: text or JSON. */
 public final class JsonReply {
-  @Option(names = "--json", description = "Answer in JSON, keys with their units.")
+  @Option(names = "--json", description = "Print JSON, with units in the keys.")
   private boolean json;
 
   /** Whether a program is to read the answer. */

@@ -10,16 +10,16 @@ import picocli.CommandLine.Option;
 
 /** The choice of form for an answer that lists: a table, JSON or CSV. */
 public final class ListReply {
-  @Option(names = "--json", description = "Answer in JSON, keys with their units.")
+  @Option(names = "--json", description = "Print JSON, with units in the keys.")
   private boolean json;
 
-  @Option(names = "--csv", description = "Answer in CSV, column heads with their units.")
+  @Option(names = "--csv", description = "Print CSV, with units in the column heads.")
   private boolean csv;
 
   /** Refuses both at once; to be called before anything is done. */
   public void check() {
     if (json && csv) {
-      throw Refusal.usage("Choose one of --json and --csv, not both.");
+      throw Refusal.usage("Give --json or --csv, not both.");
     }
   }
 

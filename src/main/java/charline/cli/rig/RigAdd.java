@@ -22,8 +22,8 @@ import picocli.CommandLine.Parameters;
     name = "add",
     header = "Set up a rig: one laser source with its head and lens.",
     description =
-        "Its usual settings stand in wherever a patch gives none of its own. With another lens or "
-            + "head it is another rig: set it up under a name of its own.",
+        "Its usual settings apply to every patch that gives none of its own. With another lens or"
+            + " head it is another rig: set it up under its own name.",
     footer = {
       "",
       "Example:",

@@ -19,10 +19,10 @@ import picocli.CommandLine.Parameters;
 /** {@code rig check}. */
 @Command(
     name = "check",
-    header = "Record a metered power.",
+    header = "Record a power check with a meter.",
     description =
-        "Every patch burned from then on counts with what the meter showed on the work, "
-            + "in W, not with what the dial says.",
+        "Every patch burned from then on counts with the metered power on the work, in W, not with"
+            + " the power on the dial.",
     footer = {"", "Example:", "  charline rig check Heron --power 100%% --metered 187W"})
 public final class RigCheck extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The rig.")
@@ -39,13 +39,13 @@ public final class RigCheck extends LogCommand {
       names = "--metered",
       paramLabel = "POWER",
       required = true,
-      description = "What the meter showed, in W.")
+      description = "Meter reading, in W.")
   private String metered;
 
   @Option(names = "--at", paramLabel = "TIME", description = "When. Default: now.")
   private String at;
 
-  @Option(names = "--by", paramLabel = "WHO", description = "Who metered.")
+  @Option(names = "--by", paramLabel = "WHO", description = "Who measured it.")
   private String by;
 
   @Mixin private SureOption sure;

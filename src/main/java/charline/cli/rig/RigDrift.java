@@ -14,12 +14,12 @@ import picocli.CommandLine.Parameters;
 /** {@code rig drift}. */
 @Command(
     name = "drift",
-    header = "See whether a rig still does what it did.",
+    header = "Check a rig for drift.",
     description =
-        "Adds up how far control patches (the setting burned most on coats of one tone and"
-            + " thickness, three times or more) and power checks (metered W) lie off, in standard"
-            + " deviations, and says since when the rig has drifted (cumulative sums, Page 1954)."
-            + " Exit code 1 means: it has.",
+        "Adds up the deviations of control patches (the setting burned most on coats of one tone"
+            + " and thickness, three times or more) and of power checks (metered W), in standard"
+            + " deviations, and shows since when the rig has drifted (cumulative sums, Page 1954)."
+            + " Exit code 1 means that it has drifted.",
     footer = {"", "Example:", "  charline rig drift Heron"})
 public final class RigDrift extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The rig.")

@@ -35,9 +35,9 @@ import picocli.CommandLine.Option;
     name = "next",
     header = "Choose the patches to burn next.",
     description =
-        "Settings on the rig's own steps (power in %%, speed in mm/s), in the order of burning,"
-            + " each with its reason and its char risk. Neither dose nor fluence is more than a"
-            + " quarter above what was burned without char. Exit code 1 means: nothing should be"
+        "Lists settings on the rig's own steps (power in %%, speed in mm/s), in the order to burn"
+            + " them, each with its reason and its char risk. Dose and fluence go at most a quarter"
+            + " above the highest burned without char. Exit code 1 means that nothing should be"
             + " burned.",
     footer = {
       "",
@@ -60,16 +60,16 @@ public final class Next extends LogCommand {
       paramLabel = "WHERE",
       defaultValue = "offcut",
       description =
-          "offcut, or piece: on the client's piece no patch may pass the char risk, not even at "
-              + "its upper bound. Default: offcut.")
+          "offcut, or piece: on the client's piece, even the upper bound of each patch's char risk"
+              + " keeps the limit. Default: offcut.")
   private String on;
 
   @Option(
       names = "--board",
       paramLabel = "NAME",
       description =
-          "A board at hand; may be repeated. Default: those used so far and unused ones of the "
-              + "wood, and new ones up to five; three will do where they are named here.")
+          "A board at hand; may be repeated. Default: boards used so far, unused ones of the wood,"
+              + " and new ones up to five; if you name them here, three are enough.")
   private List<String> boards = List.of();
 
   @Option(
@@ -78,7 +78,7 @@ public final class Next extends LogCommand {
       description = "Write a bench list with boxes to tick, and reserve the codes in the log.")
   private Path to;
 
-  @Option(names = "--replace", description = "Write over a file that is there already.")
+  @Option(names = "--replace", description = "Overwrite an existing file.")
   private boolean replace;
 
   @Option(
@@ -98,8 +98,7 @@ public final class Next extends LogCommand {
   public Integer call() {
     int wanted = TypedValues.count("--count", "the number of patches", count);
     if (wanted > 24) {
-      throw TypedValues.refused(
-          "--count", "ask again after at most 24 patches, not %d.".formatted(wanted));
+      throw TypedValues.refused("--count", "ask for at most 24 patches, not %d.".formatted(wanted));
     }
     Site site = site();
     if (to != null) {

@@ -23,7 +23,7 @@ final class PageFile {
     }
     if (!replace && Files.exists(to)) {
       throw Refusal.usage(
-          "%s is there already; give another name, or --replace to write over it.".formatted(to));
+          "%s already exists; give another name, or --replace to overwrite it.".formatted(to));
     }
   }
 

@@ -9,11 +9,11 @@ import picocli.CommandLine.Command;
 /** {@code prior}. */
 @Command(
     name = "prior",
-    header = "Print what the models take for likely before any patch, and why.",
+    header = "Print the priors of the models, with the reason for each.",
     description =
-        "Prints a text file: one line for each parameter of the burn-onset (char) and removal"
-            + " (clearing) models, doses in J/cm2, with the reason for it. Kept as a file and"
-            + " changed, it may be given to any question about trials.",
+        "Prints a text file with one line for each parameter of the burn-onset (char) and removal"
+            + " (clearing) models, doses in J/cm2. Save it, edit it, and give it to any question"
+            + " about trials.",
     footer = {"", "Example:", "  charline prior"})
 public final class PriorShow extends LogCommand {
   public PriorShow(CommandContext desk) {

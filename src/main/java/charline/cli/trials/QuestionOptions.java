@@ -67,7 +67,7 @@ final class QuestionOptions {
       names = "--tone",
       paramLabel = "TONE",
       description =
-          "Tone of the outermost coat that the answer is for: pale, mid or dark. Matters where"
+          "Tone of the outermost coat that the answer is for: pale, mid or dark. Matters if the"
               + " trials mix tones. Default: that of most patches.")
   private String tone;
 
@@ -75,8 +75,8 @@ final class QuestionOptions {
       names = "--thickness",
       paramLabel = "UM",
       description =
-          "Thickness of all coats that the answer is for, in um. Matters where it was recorded"
-              + " and differs. Default: the middle of what was tried.")
+          "Thickness of all coats that the answer is for, in um. Matters if recorded thicknesses"
+              + " differ. Default: the middle of those tried.")
   private String thickness;
 
   @Option(names = "--accept-tint", description = "Count a tint that stays in the grain as cleared.")
@@ -85,17 +85,16 @@ final class QuestionOptions {
   @Option(
       names = "--borrow",
       description =
-          "Let the log's other trials under the same light lend what they know, first those of"
-              + " the same coating and, for char, of the same wood. Where the trials asked about"
-              + " are unlike them, little is borrowed. Default: every stratum for itself.")
+          "Borrow from the log's other trials under the same light, first from those of the same"
+              + " coating and, for char, of the same wood. Little is borrowed from trials that"
+              + " yours are unlike. Default: each stratum on its own.")
   private boolean borrow;
 
   @Option(
       names = "--prior",
       paramLabel = "FILE",
       description =
-          "What to take for likely before any patch, in place of the usual. "
-              + "`charline prior` prints such a file.")
+          "File of priors to use in place of the usual ones. `charline prior` prints such a file.")
   private Path priorFile;
 
   /** Whether a family and a wood were named. */
@@ -154,7 +153,7 @@ final class QuestionOptions {
     } catch (IOException e) {
       throw TypedValues.refused(
           "--prior",
-          "%s cannot be read; `charline prior` prints a file to begin with.".formatted(priorFile));
+          "%s cannot be read; `charline prior` prints a file to start from.".formatted(priorFile));
     }
   }
 }

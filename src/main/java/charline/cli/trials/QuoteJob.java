@@ -24,11 +24,11 @@ import picocli.CommandLine.Option;
 /** {@code quote}. */
 @Command(
     name = "quote",
-    header = "Reckon the hours of a job from its window.",
+    header = "Estimate the hours for a job.",
     description =
-        "Hours (h) as a range with its parts: beam and handling at the window's start setting,"
-            + " cooling, test patches, set-up, masking and fire watch. Exit code 1 means: no"
-            + " window, so no quote.",
+        "Gives the hours (h) as a range with its parts: beam and handling at the window's start"
+            + " setting, cooling, test patches, set-up, masking and fire watch. Exit code 1 means:"
+            + " no window, so no quote.",
     footer = {
       "",
       "Examples:",
@@ -44,7 +44,7 @@ public final class QuoteJob extends LogCommand {
       names = "--edges",
       paramLabel = "FACTOR",
       defaultValue = "1",
-      description = "Edges and mouldings take the work this many times as long. Default: 1.")
+      description = "Factor by which edges and mouldings lengthen the work. Default: 1.")
   private String edges;
 
   @Option(
@@ -56,13 +56,13 @@ public final class QuoteJob extends LogCommand {
   @Option(
       names = "--setup",
       paramLabel = "TIME",
-      description = "Set-up and clean-up of a day, in min. Default: 60 (45 to 90).")
+      description = "Set-up and clean-up for a day, in min. Default: 60 (45 to 90).")
   private String setup;
 
   @Option(
       names = "--masking",
       paramLabel = "TIME",
-      description = "Masking of a square metre, in min. Default: 10 (5 to 20).")
+      description = "Masking for a square metre, in min. Default: 10 (5 to 20).")
   private String masking;
 
   @Option(
@@ -83,7 +83,7 @@ public final class QuoteJob extends LogCommand {
   @Option(
       names = "--rate",
       paramLabel = "MONEY",
-      description = "Money for an hour, in your own currency: adds the price.")
+      description = "Price of an hour, in your own currency: adds the price of the job.")
   private String rate;
 
   @Mixin private QuestionOptions options;
@@ -109,7 +109,7 @@ public final class QuoteJob extends LogCommand {
         Recommendation found = answer.window().found();
         desk.err()
             .println(
-                "A quote rests on a window, and there is none for %s: %s %s"
+                "A quote needs a window, and there is none for %s: %s %s"
                     .formatted(
                         found.stratum().words(), ReasonText.of(found), NextStepText.of(found)));
         return NO;

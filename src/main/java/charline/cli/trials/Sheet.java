@@ -24,22 +24,22 @@ import picocli.CommandLine.Option;
     name = "sheet",
     header = "Write the one-page window sheet for the bench and the client's file.",
     description =
-        "An HTML page that loads nothing and prints on one page: start setting, ranges of "
-            + "power (%%) and speed (mm/s), map, evidence and cautions. A verdict without a window "
-            + "gets a sheet too.",
+        "An HTML file that loads nothing else and prints on one page: start setting, ranges of"
+            + " power (%%) and speed (mm/s), map, evidence and cautions. You get a sheet without a"
+            + " window too.",
     footer = {"", "Example:", "  charline sheet latex pine --to latex-pine.html --job-area 4.5m2"})
 public final class Sheet extends LogCommand {
   @Option(names = "--to", paramLabel = "FILE.html", required = true, description = "File to write.")
   private Path to;
 
-  @Option(names = "--replace", description = "Write over a file that is there already.")
+  @Option(names = "--replace", description = "Overwrite an existing file.")
   private boolean replace;
 
   @Option(
       names = "--paper",
       paramLabel = "SIZE",
       defaultValue = "any",
-      description = "a4, letter, or any. Default: any, whatever the printer holds.")
+      description = "a4, letter, or any. Default: any, the paper in the printer.")
   private String paper;
 
   @Mixin private QuestionOptions options;

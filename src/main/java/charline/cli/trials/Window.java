@@ -26,9 +26,9 @@ import picocli.CommandLine.Option;
     name = "window",
     header = "Find the settings that clear the finish and leave the wood unburned.",
     description =
-        "Gives the start setting and the ranges of power (%%), speed (mm/s) and passes that "
-            + "keep your limits on a board not seen yet, or says plainly that there are none. "
-            + "Only what was tried is offered. Exit code 1 means: no window.",
+        "Gives the start setting and the ranges of power (%%), speed (mm/s) and passes that keep"
+            + " your limits on a new board, or says plainly that there are none. Settings outside"
+            + " the tried range are not offered. Exit code 1 means: no window.",
     footer = {
       "",
       "Examples:",

@@ -44,12 +44,12 @@ public final class SqlFailures {
     return switch (SQLiteErrorCode.getErrorCode(code(failure) & 0xFF)) {
       case SQLITE_FULL ->
           Refusal.data(
-              "The disk is full, so no copy of %s was left in %s; make room there or name another place."
+              "The disk is full, so no copy of %s was made in %s; make room there or choose another place."
                   .formatted(file, copy.getParent()),
               failure);
       case SQLITE_CANTOPEN, SQLITE_READONLY, SQLITE_IOERR ->
           Refusal.data(
-              "No copy of %s can be written in %s (%s); check that folder or name another place."
+              "No copy of %s can be written in %s (%s); check that folder or choose another place."
                   .formatted(file, copy.getParent(), reason(failure)),
               failure);
       default -> of(failure, file);
@@ -66,23 +66,23 @@ public final class SqlFailures {
           "The disk is full, so nothing was recorded in %s; make room and record it again."
               .formatted(file);
       case SQLITE_BUSY, SQLITE_LOCKED ->
-          "Another program kept the log %s for more than 5 s, so nothing was recorded; try again."
+          "Another program locked the log %s for more than 5 s, so nothing was recorded; try again."
               .formatted(file);
       case SQLITE_READONLY ->
-          "The log %s is write-protected; make it writable or name another log.".formatted(file);
+          "The log %s is write-protected; make it writable or choose another log.".formatted(file);
       case SQLITE_CANTOPEN ->
-          "The log %s cannot be opened; check the folder's permissions or name another log."
+          "The log %s cannot be opened; check the folder's permissions or choose another log."
               .formatted(file);
       case SQLITE_IOERR ->
           "The log %s cannot be read or written (%s); check the disk and try again."
               .formatted(file, reason(failure));
       case SQLITE_CONSTRAINT -> rule(failure);
-      default -> "The log %s refused: %s.".formatted(file, reason(failure));
+      default -> "The log %s reported an error: %s.".formatted(file, reason(failure));
     };
   }
 
   public static String damage(Path file, String reason) {
-    return "The log %s is damaged (%s); it was left as it is. Restore the latest backup, or copy the file away before any repair."
+    return "The log %s is damaged (%s); it was not changed. Restore the latest backup, or make a copy of the file before any repair."
         .formatted(file, reason);
   }
 
@@ -92,19 +92,19 @@ public final class SqlFailures {
       return reason + "."; // our own triggers speak in sentences
     }
     if (code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_FOREIGNKEY.code) {
-      return "Nothing was recorded: it refers to something that is not in this log; add that"
-          + " first.";
+      return "Nothing was recorded: the record refers to something that is not in this log; add"
+          + " that first.";
     }
     Matcher named = RULE.matcher(reason);
     if (named.find()) {
-      return "Nothing was recorded: the log holds to the rule \"%s\"."
+      return "Nothing was recorded: it breaks the log's rule \"%s\"."
           .formatted(named.group(1).replace('_', ' '));
     }
     Matcher column = COLUMN.matcher(reason);
     if (column.find()) {
       String words = column.group(1).replace('_', ' ') + " " + column.group(2).replace('_', ' ');
       return code(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT_NOTNULL.code
-          ? "Nothing was recorded: the %s must be given.".formatted(words)
+          ? "Nothing was recorded: the %s is missing; give it.".formatted(words)
           : "Nothing was recorded: the %s is taken already; choose another.".formatted(words);
     }
     return "Nothing was recorded: %s.".formatted(reason);

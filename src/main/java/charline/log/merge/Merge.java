@@ -60,7 +60,7 @@ public final class Merge {
    */
   public Merged from(Path file, Resolution resolution) {
     if (LogCopy.same(file, log.file())) {
-      throw Refusal.usage("%s is this log itself; name another one.".formatted(file));
+      throw Refusal.usage("%s is this log itself; choose another one.".formatted(file));
     }
     return ReadableCopy.of(file, copy -> attached(file.getFileName().toString(), copy, resolution));
   }

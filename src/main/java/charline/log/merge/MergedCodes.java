@@ -98,9 +98,9 @@ final class MergedCodes {
     copyNews(it);
     notes.add(
         it.table().equals("patch")
-            ? "%s is called %s in %s since it was merged there, and is called so here now; write that on its tape."
+            ? "%s got the code %s when it was merged into %s, and has it here now too; write that on its tape."
                 .formatted(here, there, name)
-            : "The planned patch %s is called %s in %s since it was merged there, and is called so here now; write that on its tape and its list."
+            : "The planned patch %s got the code %s when it was merged into %s, and has it here now too; write that on its tape and its list."
                 .formatted(here, there, name));
     return true;
   }
@@ -113,7 +113,7 @@ final class MergedCodes {
     copyNews(it);
     write(it.table(), it.id(), here, next, "%s is another patch here".formatted(there));
     notes.add(
-        "%s is called %s in %s, which is another patch here, so it is called %s from now on; write that on its tape."
+        "%s has the code %s in %s, which another patch has here, so its code is now %s; write that on its tape."
             .formatted(here, there, name, next));
   }
 

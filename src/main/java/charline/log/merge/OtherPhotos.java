@@ -32,7 +32,7 @@ final class OtherPhotos {
         added++;
       } else {
         damage.add(
-            "A photo of %s in %s is not the one that was recorded there: its checksum differs. It was left out."
+            "A photo of %s in %s is damaged: its checksum differs from the one recorded. It was left out."
                 .formatted(code(id), name));
       }
     }
@@ -72,7 +72,7 @@ final class OtherPhotos {
             JOIN main.patch p ON p.id = m.patch_id WHERE m.content IS NOT o.content ORDER BY m.rowid
             """,
             row ->
-                "A photo of %s is not the same here and in %s, so one of them is damaged; check both logs."
+                "A photo of %s differs between this log and %s, so one of them is damaged; check both logs."
                     .formatted(row.text("code"), name)));
   }
 }

@@ -43,7 +43,7 @@ final class OtherPlans {
     String free = burned.orElseGet(() -> taken ? log.nextPatchCode() : code);
     if (burned.isEmpty() && taken) {
       notes.add(
-          "The code %s of the planned patch brought in is taken here, so it is planned as %s; write that on its tape and its list."
+          "The code %s of a merged planned patch is taken here, so its code is now %s; write that on its tape and its list."
               .formatted(code, free));
     }
     other.copy("planned_patch", id, "code", free);

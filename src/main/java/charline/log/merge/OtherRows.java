@@ -90,11 +90,11 @@ final class OtherRows {
             free
                 ? "The %s %s was renamed in %s, and is called %s here too now."
                     .formatted(table, here, name, there)
-                : "The %s %s is called %s in %s, but that name is taken here, so it stays as it is; rename one of them."
+                : "The %s %s is called %s in %s, but that name is taken here, so it keeps its name; rename one of them."
                     .formatted(table, here, there, name));
       } else if (other.hasNewName(table, id)) {
         notes.add(
-            "The %s %s was renamed here and in %s, where it is called %s; it stays as it is."
+            "The %s %s was renamed here and in %s, where it is called %s; it keeps its name here."
                 .formatted(table, here, name, there));
       }
     }
@@ -142,7 +142,7 @@ final class OtherRows {
       }
       if (!free.equals(name)) {
         notes.add(
-            "The name %s is taken by another %s here, so the one brought in is called %s."
+            "The name %s is taken by another %s here, so the merged one is called %s."
                 .formatted(name, table, free));
       }
       other.copy(table, id, "name", free);
@@ -159,7 +159,7 @@ final class OtherRows {
     other.copy("patch", id, "code", free);
     if (!free.equals(code)) {
       notes.add(
-          "The code %s is taken by another patch here, so the one brought in is %s; write that on its tape."
+          "The code %s is taken by another patch here, so the merged one is %s; write that on its tape."
               .formatted(code, free));
       codes.write("patch", id, code, free, "%s was taken when it was merged".formatted(code));
     }

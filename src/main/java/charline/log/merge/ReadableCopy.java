@@ -25,7 +25,7 @@ final class ReadableCopy {
       return work.apply(copy);
     } catch (IOException e) {
       throw Refusal.data(
-          "The log %s cannot be copied for reading (%s); check its permissions and the room on this disk."
+          "The log %s cannot be copied for reading (%s); check its permissions and the free space on this disk."
               .formatted(log, e.getMessage()),
           e);
     } finally {
@@ -49,7 +49,7 @@ final class ReadableCopy {
   private static void copyUpgraded(Path other, Path copy) throws IOException {
     if (!Files.exists(other)) {
       throw Refusal.data(
-          "There is no log at %s; name the file of another bench's log.".formatted(other));
+          "There is no log at %s; give the file of another bench's log.".formatted(other));
     }
     LogFile.requireLog(other, "the file of another bench's log");
     Path real = other.toRealPath();

@@ -144,7 +144,7 @@ public final class Question {
     }
     if (since.isPresent() && until.isPresent() && !since.get().isBefore(until.get())) {
       throw Refusal.usage(
-          "No time is both from %s on and before %s; name one stretch of time."
+          "No time is both on or after %s and before %s; give one period."
               .formatted(since.get().toLocalDate(), until.get().toLocalDate()));
     }
     return new Filter(
@@ -183,7 +183,7 @@ public final class Question {
     String word = lower.get(at);
     if (TimePhrase.needsTime(word)) {
       throw Refusal.usage(
-          "After \"%s\" comes a time such as 2026-03-01, march or last week, not \"%s\"."
+          "After \"%s\" must come a time such as 2026-03-01, march or last week, not \"%s\"."
               .formatted(word, at + 1 < words.size() ? words.get(at + 1) : ""));
     }
     if (isTheBurningOfPatches(lower, at)) {
@@ -194,7 +194,7 @@ public final class Question {
     }
     if (word.equals("or") && isMark(at - 1) && isMark(at + 1)) {
       throw Refusal.usage(
-          "A patch must have all marks that are asked for, so \"%s or %s\" cannot be asked; ask for one, then for the other."
+          "A patch must have all marks that you ask for, so \"%s or %s\" cannot be asked; ask for one, then for the other."
               .formatted(words.get(at - 1), words.get(at + 1)));
     }
     if (CONNECTING.contains(word)) {
@@ -281,20 +281,20 @@ public final class Question {
   private Refusal unknown(String word, String typed) {
     if (DENYING.contains(word)) {
       return Refusal.usage(
-          "A question asks for what was seen, not for what is missing (\"%s\"); ask for clean, tint, char or residue."
+          "A question must ask for marks that were seen, not for missing ones (\"%s\"); ask for clean, tint, char or residue."
               .formatted(typed));
     }
     Optional<String> code = vocabulary.patchCode(typed);
     if (code.isPresent()) {
       return Refusal.usage(
-          "A question is about many patches, and \"%s\" is one of them; show patch %s instead."
+          "A question is about many patches, and \"%s\" is a single one; show patch %s instead."
               .formatted(typed, code.get()));
     }
     Set<String> known = new TreeSet<>(vocabulary.words());
     List<String> near = Nearest.to(word, known);
     return Refusal.usage(
         near.isEmpty()
-            ? "I do not know \"%s\"; ask with families, woods, outcomes, names of this log, or a time such as last month."
+            ? "I do not know \"%s\"; ask with families, woods, outcomes, names in this log, or a time such as last month."
                 .formatted(typed)
             : "I do not know \"%s\"; nearest words in this log: %s."
                 .formatted(typed, String.join(", ", near)));

@@ -170,7 +170,7 @@ final class TimePhrase {
 
   private static Refusal notInTheCalendar(String typed) {
     return Refusal.usage(
-        "\"%s\" is not in the calendar; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03."
+        "\"%s\" is not a valid date; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03."
             .formatted(typed));
   }
 
@@ -178,7 +178,7 @@ final class TimePhrase {
   static void requireOneReading(String word) {
     if (FIGURES.matcher(word).matches()) {
       throw Refusal.usage(
-          "A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not \"%s\"."
+          "A date in figures must begin with the year, because others may swap day and month; write 2026-03-01 or 1 march 2026, not \"%s\"."
               .formatted(word));
     }
   }

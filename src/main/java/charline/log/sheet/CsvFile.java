@@ -57,9 +57,7 @@ final class CsvFile {
       }
     } catch (IOException e) {
       throw Refusal.data(
-          "%s cannot be written; check that its folder exists and may be written to."
-              .formatted(file),
-          e);
+          "%s cannot be written; check that its folder exists and is writable.".formatted(file), e);
     }
   }
 }

@@ -43,7 +43,7 @@ final class Faults {
     }
     StringBuilder message =
         new StringBuilder(
-            "Nothing was imported: %s must be put right."
+            "Nothing was imported: %s must be corrected."
                 .formatted(
                     faults.size() == 1
                         ? "one place in " + sheet

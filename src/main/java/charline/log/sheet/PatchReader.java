@@ -156,7 +156,7 @@ final class PatchReader {
 
   private Optional<OffsetDateTime> burnedAt(SheetRow row) {
     if (!row.has(BURNED_AT)) {
-      faults.add(row, BURNED_AT, "Say when it was burned, such as 2026-09-14.");
+      faults.add(row, BURNED_AT, "Give the time of burning, such as 2026-09-14.");
       return Optional.empty();
     }
     return moment(row, BURNED_AT);
@@ -215,7 +215,7 @@ final class PatchReader {
     faults.add(
         row,
         column,
-        "All lines of %s must agree, and line %d has %s; give other settings a patch code of their own."
+        "All lines of %s must agree, and line %d has %s; give other settings their own patch code."
             .formatted(row.text(PATCH), first.line(), there.isEmpty() ? "nothing" : there));
   }
 }

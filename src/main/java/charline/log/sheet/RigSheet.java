@@ -135,7 +135,7 @@ public final class RigSheet {
         added++;
       } else if (old.get().meteredWatts() != check.meteredWatts()) {
         throw Refusal.data(
-            "Rig %s was metered at that time already, %s W at %s %% on %s and not %s W; correct the sheet."
+            "Rig %s already has a power check at that time, %s W at %s %% on %s, not %s W; correct the sheet."
                 .formatted(
                     rig.name(),
                     SheetNumbers.text(old.get().meteredWatts()),
@@ -159,7 +159,7 @@ public final class RigSheet {
       if (name.isEmpty()) {
         faults.add(row.line(), "rig", "", "A rig needs a name.");
       } else if (named.put(key(name), row) != null) {
-        faults.add(row.line(), "rig", name, "This rig stands twice; keep one line.");
+        faults.add(row.line(), "rig", name, "This rig is listed twice; keep one line.");
       }
     }
     faults.refuseIfAny();

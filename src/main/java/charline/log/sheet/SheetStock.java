@@ -77,7 +77,7 @@ final class SheetStock {
 
   Optional<Rig> rig(SheetRow row) {
     if (!row.has(RIG)) {
-      faults.add(row, RIG, "Say which rig burned it.");
+      faults.add(row, RIG, "Give the rig that burned it.");
       return Optional.empty();
     }
     return ask(row, RIG, log::rig);
@@ -85,7 +85,7 @@ final class SheetStock {
 
   Optional<Board> board(SheetRow row) {
     if (!row.has(BOARD)) {
-      faults.add(row, BOARD, "Say which board it was burned on.");
+      faults.add(row, BOARD, "Give the board that it was burned on.");
       return Optional.empty();
     }
     int before = faults.count();
@@ -156,7 +156,7 @@ final class SheetStock {
       return Optional.empty();
     }
     if (!row.has(FINISH) && family.isEmpty()) {
-      faults.add(row, FINISH, "Say which finish it was, by its name or its family.");
+      faults.add(row, FINISH, "Give the finish, by its name or its family.");
       return Optional.empty();
     }
     String name =

@@ -40,7 +40,7 @@ record SheetText(String name, char separator, String body, List<Record> records)
   static SheetText read(Path file) {
     String name = String.valueOf(file.getFileName());
     if (Files.isDirectory(file)) {
-      throw Refusal.usage(name + " is a folder; name a CSV file.");
+      throw Refusal.usage(name + " is a folder; give a CSV file.");
     }
     try {
       return of(name, strictly(name, file));
@@ -48,8 +48,7 @@ record SheetText(String name, char separator, String body, List<Record> records)
       throw Refusal.usage("There is no file %s; check its name and folder.".formatted(file), e);
     } catch (IOException e) {
       throw Refusal.data(
-          "%s cannot be read (%s); check that it may be opened.".formatted(file, e.getMessage()),
-          e);
+          "%s cannot be read (%s); check its permissions.".formatted(file, e.getMessage()), e);
     }
   }
 
@@ -136,7 +135,7 @@ record SheetText(String name, char separator, String body, List<Record> records)
         }
       } else if (quotedSince > 0) {
         throw Refusal.data(
-            "A quote that opens on line %d of %s is never closed; close it or take it out."
+            "A quote that opens on line %d of %s is never closed; close it or remove it."
                 .formatted(quotedSince, name));
       } else if (c == '\n') {
         if (hasContent(body, start, i, separator)) {

@@ -59,7 +59,7 @@ record TextTable(String name, Table table) {
     Table rows = table.dropRange(1);
     if (rows.isEmpty()) {
       throw Refusal.data(
-          text.name() + " has column names and no lines under them; there is nothing to import.");
+          text.name() + " has column names but no lines under them; there is nothing to import.");
     }
     return new TextTable(text.name(), rows);
   }
@@ -82,7 +82,7 @@ record TextTable(String name, Table table) {
                     .build());
     if (table.rowCount() != text.records().size()) {
       throw Refusal.data(
-          "The quotes in %s do not pair up; write a quote inside a cell twice."
+          "The quotes in %s do not pair up; double every quote inside a cell."
               .formatted(text.name()));
     }
     return table;
@@ -113,7 +113,7 @@ record TextTable(String name, Table table) {
               "There is no column \"%s\"; nearest: %s.".formatted(given, String.join(", ", near)));
         }
       } else if (!seen.add(heading)) {
-        faults.add(line, "Column %s stands twice; keep one.".formatted(heading));
+        faults.add(line, "Column %s is there twice; keep one.".formatted(heading));
       } else {
         column.setName(heading);
       }
@@ -155,7 +155,7 @@ record TextTable(String name, Table table) {
     if (cells.stream().noneMatch(c -> known.contains(c.toLowerCase(Locale.ROOT)))) {
       String read = String.join(", ", cells);
       throw Refusal.data(
-          "Line %d of %s must name the columns, not read \"%s\"; take out any title above the names, and name at least %s, of %s."
+          "Line %d of %s must name the columns, not read \"%s\"; remove any title above the names, and name at least %s, of %s."
               .formatted(
                   first.line(),
                   text.name(),

@@ -133,7 +133,7 @@ public final class TrialSheetImporter {
                 faults.add(
                     first,
                     Column.PATCH,
-                    "%s is in the log and differs in its %s; give this patch a code of its own, or amend the one in the log."
+                    "%s is in the log and differs in its %s; give this patch its own code, or amend the one in the log."
                         .formatted(code, what)));
     return true;
   }

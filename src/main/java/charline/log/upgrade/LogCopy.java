@@ -24,10 +24,10 @@ public final class LogCopy {
       write(log, copy);
     } catch (FileAlreadyExistsException e) {
       throw Refusal.usage(
-          "%s is there already; name a new file for the backup.".formatted(copy), e);
+          "%s already exists; choose a new file for the backup.".formatted(copy), e);
     } catch (IOException e) {
       throw Refusal.data(
-          "The backup %s cannot be written (%s); check the folder or name another file."
+          "The backup %s cannot be written (%s); check the folder or choose another file."
               .formatted(copy, e.getMessage()),
           e);
     }
@@ -94,7 +94,7 @@ public final class LogCopy {
         // An earlier one is kept too.
       } catch (IOException e) {
         throw Refusal.data(
-            "The log %s must be copied before it is brought up to date, and that failed (%s); it was left as it was. Make room, or make its folder writable."
+            "The log %s must be copied before it is upgraded, and copying failed (%s); it was not changed. Free some space, or make its folder writable."
                 .formatted(log, e.getMessage()),
             e);
       }
@@ -112,7 +112,7 @@ public final class LogCopy {
 
   public static Refusal cannotCreate(Path file, IOException e) {
     return Refusal.data(
-        "%s cannot be made (%s); check the folder or name another file."
+        "%s cannot be created (%s); check the folder or choose another file."
             .formatted(file, e.getClass().getSimpleName() + " on " + e.getMessage()),
         e);
   }

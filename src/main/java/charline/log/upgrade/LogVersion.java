@@ -67,7 +67,7 @@ public final class LogVersion {
                     + " success"));
     if (version > Migrations.NEWEST) {
       throw Refusal.data(
-          "The log %s comes from a newer charline (its version is %d, this one knows up to %d); it was left as it is. Update charline."
+          "The log %s comes from a newer charline (its version is %d, this one reads up to %d); it was not changed. Update charline."
               .formatted(file, version, Migrations.NEWEST));
     }
     return version;

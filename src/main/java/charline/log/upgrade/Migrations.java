@@ -27,7 +27,7 @@ public final class Migrations {
         }
       }
       throw Refusal.data(
-          "The log %s cannot be brought up to date (%s); it was left as it was."
+          "The log %s cannot be upgraded (%s); it was not changed."
               .formatted(file, e.getMessage().lines().findFirst().orElse("")),
           e);
     }
@@ -47,7 +47,7 @@ public final class Migrations {
     return flyway(file).validateWithResult().invalidMigrations.stream()
         .map(
             m ->
-                "Step %s of the log's schema is not the one that this charline knows."
+                "Step %s of the log's schema differs from the one in this charline."
                     .formatted(m.version))
         .toList();
   }

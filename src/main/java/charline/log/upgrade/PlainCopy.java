@@ -67,7 +67,7 @@ public final class PlainCopy {
       }
     }
     throw Refusal.data(
-        "The log %s must lie still while it is copied, and somebody recorded in it on each of %d tries; try again when nobody does."
+        "The log %s must not change while it is copied, but somebody recorded in it on each of %d tries; try again when nobody does."
             .formatted(log, TRIES));
   }
 

@@ -30,7 +30,7 @@ public final class Upgrading {
       return locked(file);
     } catch (IOException e) {
       throw Refusal.data(
-          "The log %s must be brought up to date, and its folder takes no new file (%s); it was left as it was. Make the folder writable."
+          "The log %s must be upgraded, but no file can be created in its folder (%s); it was not changed. Make the folder writable."
               .formatted(file, e.getMessage()),
           e);
     } finally {

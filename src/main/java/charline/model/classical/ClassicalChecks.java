@@ -90,7 +90,7 @@ public record ClassicalChecks(
         return new LeftOut(
             OptionalDouble.empty(),
             Optional.of(
-                "without patch %s there is no fit by %s, so that one patch holds it up"
+                "without patch %s there is no fit by %s, so the fit depends on that one patch"
                     .formatted(rows.patch(p).code(), method.words())));
       }
       for (PatchRows.Look look : rows.looks(p)) {
@@ -118,7 +118,7 @@ public record ClassicalChecks(
       return new Groups(
           Optional.empty(),
           Optional.of(
-              "it needs %d readings or more, there are %d"
+              "it needs %d readings or more, and there are %d"
                   .formatted(FEWEST_GROUPS * ROWS_A_GROUP, seen.length)));
     }
     HosmerLemeshow.Outcome outcome =

@@ -32,7 +32,7 @@ public record ClassicalRegression(Method method, double risk, double confidence)
       throw Refusal.usage(
           "Confidence must lie between 0.5 and 1, not "
               + confidence
-              + "; a bound that holds less often than not is none.");
+              + "; a bound must be true more often than not.");
     }
   }
 
@@ -71,8 +71,8 @@ public record ClassicalRegression(Method method, double risk, double confidence)
           rows,
           event,
           separation,
-          "The limits must come from a profile, but its search was lost; look for a patch whose"
-              + " settings lie far from the rest.");
+          "The search for the profile limits failed; look for a patch with settings far from the"
+              + " rest.");
     }
   }
 

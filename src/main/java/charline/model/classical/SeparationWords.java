@@ -56,10 +56,10 @@ final class SeparationWords {
             .filter(n -> separated.terms().stream().anyMatch(t -> t.substring(1).equals(n)))
             .map(SeparationWords::plain)
             .toList();
-    return "Taken together, %s %s every %s %s from every %s one%s, so a step explains them all."
+    return "Together, %s %s every %s %s from every %s one%s, so a step explains them all."
         .formatted(
             listed(together),
-            together.size() == 1 ? "tells" : "tell",
+            together.size() == 1 ? "separates" : "separate",
             with,
             thing,
             without,
@@ -67,7 +67,7 @@ final class SeparationWords {
   }
 
   private static String meaning(Separation kind) {
-    return " That is %s separation: the steeper the curve the better it fits, without end, so maximum likelihood has no finite answer; Firth's has, but how steep it is rests on the penalty more than on the trials. Patches between the two would settle it."
+    return " That is %s separation: the steeper the curve, the better it fits, without end, so maximum likelihood has no finite answer. Firth's has one, but its slope depends more on the penalty than on the trials. Burn patches between the two."
         .formatted(kind == Separation.COMPLETE ? "complete" : "quasi-complete");
   }
 

@@ -115,10 +115,10 @@ class MergeCodesTest {
     assertThat(plans(other)).isEqualTo(plans(log));
     assertThat(back.notes())
         .containsExactly(
-            "The planned patch P-0001 is called P-0003 in boathouse.db since it was merged there,"
-                + " and is called so here now; write that on its tape and its list.",
-            "The planned patch P-0002 is called P-0004 in boathouse.db since it was merged there,"
-                + " and is called so here now; write that on its tape and its list.");
+            "The planned patch P-0001 got the code P-0003 when it was merged into boathouse.db, and"
+                + " has it here now too; write that on its tape and its list.",
+            "The planned patch P-0002 got the code P-0004 when it was merged into boathouse.db, and"
+                + " has it here now too; write that on its tape and its list.");
     assertThat(merge(log, other).notes()).isEmpty();
     assertThat(log.history(log.planned().open("P-0003")))
         .extracting(Change::words)
@@ -161,7 +161,7 @@ class MergeCodesTest {
     assertThat(merge(other, log).notes())
         .containsExactly(
             "The board south stile was renamed here and in boathouse.db, where it is called north"
-                + " stile; it stays as it is.");
+                + " stile; it keeps its name here.");
     assertThat(other.board("south stile")).isNotNull();
 
     rename(other, "south stile", "north stile");

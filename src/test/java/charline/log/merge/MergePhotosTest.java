@@ -85,8 +85,8 @@ class MergePhotosTest {
     assertThat(merged.photos()).isZero();
     assertThat(merged.damage())
         .containsExactly(
-            "A photo of P-0001 in slipway.db is not the one that was recorded there: its checksum"
-                + " differs. It was left out.");
+            "A photo of P-0001 in slipway.db is damaged: its checksum differs from the one"
+                + " recorded. It was left out.");
     assertThat(log.check()).as("this log stays sound").isEmpty();
   }
 
@@ -99,7 +99,7 @@ class MergePhotosTest {
     assertThat(merged.conflicts()).isEmpty();
     assertThat(merged.damage())
         .containsExactly(
-            "A photo of P-0001 is not the same here and in slipway.db, so one of them is damaged;"
+            "A photo of P-0001 differs between this log and slipway.db, so one of them is damaged;"
                 + " check both logs.");
     assertThat(log.check()).isEmpty();
   }

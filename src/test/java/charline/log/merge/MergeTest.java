@@ -76,9 +76,9 @@ class MergeTest {
     assertThat(merged.isEmpty()).isFalse();
     assertThat(merged.notes())
         .contains(
-            "The name shop-200 is taken by another rig here, so the one brought in is called"
-                + " shop-200 (2).",
-            "The code P-0001 is taken by another patch here, so the one brought in is P-0002; write"
+            "The name shop-200 is taken by another rig here, so the merged one is called shop-200"
+                + " (2).",
+            "The code P-0001 is taken by another patch here, so the merged one is P-0002; write"
                 + " that on its tape.");
     PatchEntry ours = log.patch("P-0002");
     assertThat(ours.patch().id()).isEqualTo(theirs.patch().id());
@@ -144,8 +144,8 @@ class MergeTest {
       Merge.into(log, "Ada").from(there, Resolution.UNDECIDED);
       assertThat(Merge.into(other, "Bo").from(log.file(), Resolution.UNDECIDED).notes())
           .containsExactly(
-              "P-0001 is called P-0002 in boathouse.db since it was merged there, and is called so"
-                  + " here now; write that on its tape.");
+              "P-0001 got the code P-0002 when it was merged into boathouse.db, and has it here now"
+                  + " too; write that on its tape.");
       assertThat(other.patches(Filter.ALL))
           .containsExactlyInAnyOrderElementsOf(log.patches(Filter.ALL));
       assertThat(other.history("P-0002")).isEqualTo(log.history("P-0002"));
@@ -172,8 +172,8 @@ class MergeTest {
       }
       assertThat(Merge.into(other, "Bo").from(log.file(), Resolution.UNDECIDED).notes())
           .containsExactly(
-              "P-0001 is called P-0002 in boathouse.db, which is another patch here, so it is"
-                  + " called P-0003 from now on; write that on its tape.");
+              "P-0001 has the code P-0002 in boathouse.db, which another patch has here, so its"
+                  + " code is now P-0003; write that on its tape.");
       assertThat(other.patch("P-0003").patch().id()).isEqualTo(tinted);
       assertThat(other.hasPatch("P-0002")).isEqualTo(burned);
       assertThat(other.check()).isEmpty();
@@ -184,10 +184,10 @@ class MergeTest {
   void a_log_does_not_join_itself_nor_one_that_is_not_there() {
     assertThatThrownBy(() -> Merge.into(log, "Ada").from(log.file(), Resolution.UNDECIDED))
         .isInstanceOf(Refusal.class)
-        .hasMessageEndingWith("is this log itself; name another one.");
+        .hasMessageEndingWith("is this log itself; choose another one.");
     assertThatThrownBy(() -> Merge.into(log, "Ada").from(there, Resolution.UNDECIDED))
         .isInstanceOf(Refusal.class)
-        .hasMessage("There is no log at %s; name the file of another bench's log.", there);
+        .hasMessage("There is no log at %s; give the file of another bench's log.", there);
   }
 
   @Test
@@ -196,7 +196,7 @@ class MergeTest {
     assertThatThrownBy(() -> Merge.into(log, "Ada").from(there, Resolution.UNDECIDED))
         .isInstanceOf(Refusal.class)
         .hasMessage(
-            "%s is no charline log, or its beginning is damaged; it was left as it is. Name the"
+            "%s is not a charline log, or its beginning is damaged; it was not changed. Choose the"
                 + " file of another bench's log, or restore the latest backup.",
             there);
   }
@@ -213,7 +213,7 @@ class MergeTest {
     byte[] before = Files.readAllBytes(copy);
     assertThatThrownBy(() -> log.backup(copy))
         .isInstanceOf(Refusal.class)
-        .hasMessageEndingWith("is there already; name a new file for the backup.");
+        .hasMessageEndingWith("already exists; choose a new file for the backup.");
     assertThat(Files.readAllBytes(copy)).isEqualTo(before);
   }
 

@@ -65,10 +65,10 @@ class BadCellsTest {
       textBlock =
           """
           rig=hern ~ rig "hern": No rig "hern" in this log; nearest: heron.
-          rig= ~ rig (empty): Say which rig burned it.
-          board= ~ board (empty): Say which board it was burned on.
+          rig= ~ rig (empty): Give the rig that burned it.
+          board= ~ board (empty): Give the board that it was burned on.
           wood= ~ wood (empty): Board b1 is new, so its wood must be given.
-          finish=|family=|tone= ~ finish (empty): Say which finish it was, by its name or its family.
+          finish=|family=|tone= ~ finish (empty): Give the finish, by its name or its family.
           family= ~ family (empty): Finish f1 is new, so its family must be given.
           tone=red ~ tone "red": A tone must be pale, mid or dark, not "red".
           form=log ~ form "log": A board's form must be solid, veneer, plywood or mdf, not "log".
@@ -76,10 +76,10 @@ class BadCellsTest {
           coats=latex:pale:90um:x ~ coats "latex:pale:90um:x": A coat must read family:tone:thickness, such as latex:pale:90um, not "latex:pale:90um:x".
           coats=latex:dark:90um ~ tone "pale": The tone must be that of the outermost coat in coats.
           coats=latex:pale:90mm ~ coats "latex:pale:90mm": Coat thickness of 90000 um is outside 1 to 5000 um (usual: 20 to 200); correct it, or say that you are sure.
-          burned_at= ~ burned_at (empty): Say when it was burned, such as 2026-09-14.
+          burned_at= ~ burned_at (empty): Give the time of burning, such as 2026-09-14.
           burned_at=14/9/26 ~ burned_at "14/9/26": A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not "14/9/26".
           burned_at=2026-13-01 ~ burned_at "2026-13-01": A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not "2026-13-01".
-          burned_at=2206-09-03 ~ burned_at "2206-09-03": The year 2206 is not one of trials with these lasers; correct it, or say that you are sure.
+          burned_at=2206-09-03 ~ burned_at "2206-09-03": The year 2206 is too early or too late for trials with these lasers; correct it, or say that you are sure.
           power_pct= ~ power_pct (empty): The power (power_pct or power_w) is not set; give it in % or W.
           power_w=180 ~ power_w "180": Give power_pct or power_w, not both; leave one of them out.
           power_pct=140 ~ power_pct "140": Power must be between 0 and 100 %, not 140 %.
@@ -105,7 +105,7 @@ class BadCellsTest {
           passes=0 ~ passes "0": Passes must be a whole number, 1 or more.
           passes=2.5 ~ passes "2.5": Passes must be a whole number, 1 or more.
           outcome= ~ outcome (empty): An outcome must name clean, tint, char or residue; nothing was given.
-          outcome=clean+char ~ outcome "clean+char": Clean stands alone in an outcome; it came with char.
+          outcome=clean+char ~ outcome "clean+char": Clean must be the only mark of an outcome; it came with char.
           soot=maybe ~ soot "maybe": Soot must be yes, no or empty.
           depth_um=-3 ~ depth_um "-3": Depth removed must be 0 or more um, not -3 um.
           """)
@@ -122,11 +122,11 @@ class BadCellsTest {
       textBlock =
           """
           passes=1 ~ passes "1": Passes on A must rise down the sheet; line 2 has 1 already.
-          hand_mm_s=20 ~ hand_mm_s "20": All lines of A must agree, and line 2 has 18; give other settings a patch code of their own.
-          spot_mm=0.4 ~ spot_mm "0.4": All lines of A must agree, and line 2 has 0.5; give other settings a patch code of their own.
-          power_w=180 ~ power_w "180": All lines of A must agree, and line 2 has nothing; give other settings a patch code of their own.
-          board=b2 ~ board "b2": All lines of A must agree, and line 2 has b1; give other settings a patch code of their own.
-          rig=otter ~ rig "otter": All lines of A must agree, and line 2 has heron; give other settings a patch code of their own.
+          hand_mm_s=20 ~ hand_mm_s "20": All lines of A must agree, and line 2 has 18; give other settings their own patch code.
+          spot_mm=0.4 ~ spot_mm "0.4": All lines of A must agree, and line 2 has 0.5; give other settings their own patch code.
+          power_w=180 ~ power_w "180": All lines of A must agree, and line 2 has nothing; give other settings their own patch code.
+          board=b2 ~ board "b2": All lines of A must agree, and line 2 has b1; give other settings their own patch code.
+          rig=otter ~ rig "otter": All lines of A must agree, and line 2 has heron; give other settings their own patch code.
           """)
   void later_lines_must_agree_with_the_first(String changes, String fault) {
     Map<String, String> later = good();
@@ -158,7 +158,7 @@ class BadCellsTest {
     assertThatThrownBy(() -> bench.add(sheet))
         .isInstanceOf(Refusal.class)
         .hasMessage(
-            "Nothing was imported: one place in the trial sheet must be put right.\n  line %d, %s"
+            "Nothing was imported: one place in the trial sheet must be corrected.\n  line %d, %s"
                 .formatted(line, fault));
     assertThat(bench.patches()).isEmpty();
     assertThat(bench.log.boards()).isEmpty();

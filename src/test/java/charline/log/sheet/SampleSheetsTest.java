@@ -112,8 +112,8 @@ class SampleSheetsTest {
       assertThatThrownBy(() -> add(log, rigs, head + "heron,2026-10-01,80,200\n"))
           .isInstanceOf(Refusal.class)
           .hasMessage(
-              "Rig heron was metered at that time already, 120 W at 80 % on 2026-10-01 and not 200"
-                  + " W; correct the sheet.");
+              "Rig heron already has a power check at that time, 120 W at 80 % on 2026-10-01 and"
+                  + " not 200 W; correct the sheet.");
       assertThat(log.rig("heron").checks()).hasSize(2);
     }
   }
@@ -126,8 +126,8 @@ class SampleSheetsTest {
             + "heron,cw,300,1064,1/e2\n",
         "rig,checked_at,power_pct,metered_w\nheron,2026-09-01,80,231\n",
         """
-        Nothing was imported: one place in the rig sheet must be put right.
-          line 3, rig "heron": This rig stands twice; keep one line.\
+        Nothing was imported: one place in the rig sheet must be corrected.
+          line 3, rig "heron": This rig is listed twice; keep one line.\
         """);
   }
 
@@ -145,7 +145,7 @@ class SampleSheetsTest {
         head + "heron,pulse,300,1064,1/e2\nheron2,cw,lots,1064,1/e2\n",
         checkHead + "heron,2026-09-01,80,231\n",
         """
-        Nothing was imported: 2 places in the rig sheet must be put right.
+        Nothing was imported: 2 places in the rig sheet must be corrected.
           line 2, emission "pulse": Kind of laser must be pulsed or cw, not "pulse".
           line 3, rated_w "lots": A power must be a number with an optional unit, such as 30W, not "lots".\
         """);
@@ -153,14 +153,14 @@ class SampleSheetsTest {
         good + "heron,cw,300,1064,1/e2\n",
         checkHead + "heron,2026-09-01,80,231\n",
         """
-        Nothing was imported: one place in the rig sheet must be put right.
-          line 3, rig "heron": This rig stands twice; keep one line.\
+        Nothing was imported: one place in the rig sheet must be corrected.
+          line 3, rig "heron": This rig is listed twice; keep one line.\
         """);
     refuses(
         good,
         checkHead + "hern,2026-09-01,80,231\nheron,2026-09-01,180,231\n",
         """
-        Nothing was imported: 2 places in the power checks must be put right.
+        Nothing was imported: 2 places in the power checks must be corrected.
           line 2, rig "hern": There is no such rig in the rig sheet; it has heron.
           line 3: Power setting must be between 0 and 100 %, not 180 %.\
         """);

@@ -114,12 +114,12 @@ class TrialSheetImporterTest {
     bench.add(HEAD + A1);
     refuses(
         HEAD + A1.replace(",18,", ",20,"),
-        "  line 2, patch \"A\": A is in the log and differs in its settings; give this patch a code"
-            + " of its own, or amend the one in the log.");
+        "  line 2, patch \"A\": A is in the log and differs in its settings; give this patch its"
+            + " own code, or amend the one in the log.");
     refuses(
         HEAD + A1 + A2,
-        "  line 2, patch \"A\": A is in the log and differs in its readings; give this patch a code"
-            + " of its own, or amend the one in the log.");
+        "  line 2, patch \"A\": A is in the log and differs in its readings; give this patch its"
+            + " own code, or amend the one in the log.");
   }
 
   @Test
@@ -147,7 +147,7 @@ class TrialSheetImporterTest {
     assertThatThrownBy(() -> bench.add(sheet.toString()))
         .isInstanceOf(Refusal.class)
         .hasMessageStartingWith(
-            "Nothing was imported: 23 places in the trial sheet must be put right.\n"
+            "Nothing was imported: 23 places in the trial sheet must be corrected.\n"
                 + "  line 5, outcome \"burnt\": An outcome is clean, or tint, char and residue"
                 + " joined by +, not \"burnt\".\n"
                 + "  line 6, ")
@@ -202,7 +202,7 @@ class TrialSheetImporterTest {
         .isInstanceOf(Refusal.class)
         .hasMessage(
             """
-            Nothing was imported: 3 places in the trial sheet must be put right.
+            Nothing was imported: 3 places in the trial sheet must be corrected.
               line 5, condition "weathered": Board sill has no condition on line 2; correct it or use another name.
               line 5, moisture_pct "19": Board sill has moisture_pct 9 on line 2; correct it or use another name.
               line 5, job "ferry pier": Board sill has job boathouse on line 2; correct it or use another name.\
@@ -228,7 +228,7 @@ class TrialSheetImporterTest {
     assertThatThrownBy(() -> bench.add(sheet))
         .isInstanceOf(Refusal.class)
         .hasMessage(
-            "Nothing was imported: one place in the trial sheet must be put right.\n" + faults);
+            "Nothing was imported: one place in the trial sheet must be corrected.\n" + faults);
     assertThatThrownBy(() -> bench.check(sheet)).isInstanceOf(Refusal.class);
     assertThat(List.of(bench.patches().size())).containsExactly(before);
   }

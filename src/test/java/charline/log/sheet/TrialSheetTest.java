@@ -94,7 +94,7 @@ class TrialSheetTest {
           + " passes, outcome, soot, depth_um, by, note, patch_cm2, form, condition, moisture_pct,"
           + " job, coats, read_at, burned_by, patch_note";
   private static final String NO_NAMES =
-      "Line %d of the trial sheet must name the columns, not read \"%s\"; take out any title above"
+      "Line %d of the trial sheet must name the columns, not read \"%s\"; remove any title above"
           + " the names, and name at least burned_at, rig, board, passes, outcome, of %s.";
 
   static Stream<Arguments> bad_sheets() {
@@ -109,7 +109,7 @@ class TrialSheetTest {
                 + " patch,rig,board."),
         Arguments.of(
             NEEDED + "\n",
-            "the trial sheet has column names and no lines under them; there is nothing to"
+            "the trial sheet has column names but no lines under them; there is nothing to"
                 + " import."),
         Arguments.of(
             "PK\u0003\u0004x",
@@ -119,13 +119,12 @@ class TrialSheetTest {
             "the trial sheet is not plain text; if it is a spreadsheet, save it as CSV in UTF-8."),
         Arguments.of(
             NEEDED + ",spott_mm\n" + LINE + ",0.5\n",
-            "Nothing was imported: one place in the trial sheet must be put right.\n"
+            "Nothing was imported: one place in the trial sheet must be corrected.\n"
                 + "  line 1: There is no column \"spott_mm\"; nearest: spot_mm."),
         Arguments.of(
             NEEDED + ",Lampe,Wetter\n" + LINE + ",0.5,dry\n",
-            "Nothing was imported: one place in the trial sheet must be put right.\n"
-                + "  line 1: There are no columns \"Lampe\", \"Wetter\"; the columns are %s."
-                    .formatted(COLUMNS)),
+            "Nothing was imported: one place in the trial sheet must be corrected.\n  line 1: There are no columns \"Lampe\", \"Wetter\"; the columns are %s."
+                .formatted(COLUMNS)),
         Arguments.of(
             "\nBoathouse; kitchen;;\n" + NEEDED.replace(',', ';') + "\n",
             NO_NAMES.formatted(2, "Boathouse, kitchen", COLUMNS)),
@@ -137,28 +136,28 @@ class TrialSheetTest {
             NO_NAMES.formatted(1, "Probe, Datum, Brett", COLUMNS)),
         Arguments.of(
             NEEDED + ",Rig\n" + LINE + ",x\n",
-            "Nothing was imported: one place in the trial sheet must be put right.\n"
-                + "  line 1: Column rig stands twice; keep one."),
+            "Nothing was imported: one place in the trial sheet must be corrected.\n"
+                + "  line 1: Column rig is there twice; keep one."),
         Arguments.of(
             NEEDED + ",\n" + LINE + ",x\n",
-            "Nothing was imported: one place in the trial sheet must be put right.\n"
+            "Nothing was imported: one place in the trial sheet must be corrected.\n"
                 + "  line 1: A column with cells has no name; name it or empty it."),
         Arguments.of(
             "patch,board,passes\nA,b1,1\n",
-            "Nothing was imported: one place in the trial sheet must be put right.\n"
+            "Nothing was imported: one place in the trial sheet must be corrected.\n"
                 + "  line 1: Columns burned_at, rig, outcome are missing; every sheet needs"
                 + " burned_at, rig, board, passes, outcome."),
         Arguments.of(
             NEEDED + "\n" + LINE + "\n" + LINE + ",x\n2026-09-03,heron\n",
-            "Nothing was imported: 2 places in the trial sheet must be put right.\n"
+            "Nothing was imported: 2 places in the trial sheet must be corrected.\n"
                 + "  line 3: It has 6 cells under 5 column names; check its separators and"
                 + " quotes.\n"
                 + "  line 4: It has 2 cells under 5 column names; check its separators and"
                 + " quotes."),
         Arguments.of(
             NEEDED + ",note\n" + LINE + ",\"open\n" + LINE + ",\n",
-            "A quote that opens on line 2 of the trial sheet is never closed; close it or take it"
-                + " out."));
+            "A quote that opens on line 2 of the trial sheet is never closed; close it or remove"
+                + " it."));
   }
 
   @ParameterizedTest
@@ -176,7 +175,7 @@ class TrialSheetTest {
     Path inner = Files.createDirectory(folder.resolve("inner"));
     assertThatThrownBy(() -> TrialSheet.read(inner))
         .isInstanceOf(Refusal.class)
-        .hasMessage("inner is a folder; name a CSV file.");
+        .hasMessage("inner is a folder; give a CSV file.");
     Path latin = folder.resolve("latin.csv");
     Files.write(
         latin, (NEEDED + ",by\n" + LINE + ",Zo\u00eb\n").getBytes(StandardCharsets.ISO_8859_1));

@@ -135,8 +135,8 @@ class PlainCopyTest {
                     }))
         .isInstanceOf(Refusal.class)
         .hasMessage(
-            "The log %s must lie still while it is copied, and somebody recorded in it on each of 5"
-                + " tries; try again when nobody does.",
+            "The log %s must not change while it is copied, but somebody recorded in it on each of"
+                + " 5 tries; try again when nobody does.",
             there);
     assertThat(contents(copy.getParent())).isEmpty();
   }

@@ -95,8 +95,9 @@ class ClassicalBadInputTest {
     assertThat(fit.at().movedAlong()).containsExactly("fluence");
     assertThat(fit.notes())
         .contains(
-            "ln fluence / F0 is left out: in these trials it moved only together with ln dose"
-                + " (J/cm2), so its share cannot be told; burn some patches where it moves alone.");
+            "ln fluence / F0 is left out: in these trials it changed only together with ln dose"
+                + " (J/cm2), so their effects cannot be separated; burn some patches where it"
+                + " changes alone.");
   }
 
   @Test
@@ -203,8 +204,8 @@ class ClassicalBadInputTest {
     assertThatExceptionOfType(Refusal.class)
         .isThrownBy(() -> new ClassicalRegression(Method.ML, 0.05, 0.5))
         .withMessage(
-            "Confidence must lie between 0.5 and 1, not 0.5; a bound that holds less often than not"
-                + " is none.");
+            "Confidence must lie between 0.5 and 1, not 0.5; a bound must be true more often than"
+                + " not.");
   }
 
   /** Overlapping outcomes at settings that all move. */
