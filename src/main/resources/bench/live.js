@@ -19,7 +19,7 @@ export async function live(url) {
       connection.reached = true;
     } catch {
       connection.reached = false;
-      show({ note: "No connection, so the risk of this setting cannot be told. Fire nothing that was not looked at before." });
+      show({ note: "No connection, so the risk of this setting cannot be shown. Fire nothing whose risk you have not seen before." });
     }
   }
   state.asking = false;

@@ -38,7 +38,7 @@ async function sendAll() {
       state.timer = setTimeout(flush, RETRY);
       return;
     } else if (reply.status === 401 || reply.status === 403 || reply.status === 421) {
-      connection.turnedAway = reply.sentence || "This device is not let in any more.";
+      connection.turnedAway = reply.sentence || "This device is no longer paired.";
       state.timer = setTimeout(flush, RETRY_TURNED_AWAY);
       return;
     } else {

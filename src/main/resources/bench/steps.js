@@ -36,7 +36,7 @@ function unread(typed, own, fraction) {
   words.className = "unread";
   words.setAttribute("role", "alert");
   words.textContent = fraction ? `The buttons do not step a bare ${typed}, which could be a fraction; write the number in % above 1, or with its % sign.`
-    : own ? `The buttons step a number in ${own} without commas between thousands, not "${typed}"; write it so.`
+    : own ? `The buttons step a number in ${own} without commas between thousands, not "${typed}"; write it that way.`
     : `The buttons step a whole number, not "${typed}"; write one.`;
   return words;
 }

@@ -214,7 +214,7 @@ final class MapLayout {
         "Latest reading up to "
             + passes
             + (signs.drawn().stream().anyMatch(s -> s.note().endsWith("+"))
-                ? "; + is more marks than one."
+                ? "; + means more than one mark."
                 : "."));
     if (patches.converted() > 0) {
       notes.add(patches.converted() + " burned on another set-up, placed by dose and intensity.");

@@ -21,24 +21,24 @@ final class NoWindowWords {
       case WINDOW -> List.of();
       case NOT_YET ->
           List.of(
-              "Nothing on the client’s piece. Patches go on an offcut with the same wood and the"
-                  + " same coats.",
+              "Burn nothing on the client’s piece. Patches go on an offcut with the same wood and"
+                  + " coats.",
               "Low dose first, one knob at a time, on three boards or more. Stop climbing at the"
                   + " first brown that stays.",
               "A patch that came out clean is one patch, not a setting. Print this sheet again"
                   + " after the next ones.");
       case NONE ->
           List.of(
-              "Do not lift this finish with this rig as it stands, however slowly or faintly.",
+              "Do not remove this finish with this rig as it is, at any speed or power.",
               "One clean patch does not overrule this page: the next board can char at the same"
                   + " setting.",
-              "Another lens, spot, pulse or rig, or a finish thinned by other means, is a new"
-                  + " question. Ask it with new patches.");
+              "Another lens, spot, pulse or rig, or a finish thinned by other means, is a new case."
+                  + " Burn new patches for it.");
       case UNRELIABLE ->
           List.of(
               "Use none of these settings, not even one that came out clean.",
-              "Look through the log for slips: power, speed, width, passes, a wrong board or"
-                  + " finish, soot taken for char.",
+              "Check the log for slips: power, speed, width, passes, a wrong board or finish, soot"
+                  + " mistaken for char.",
               "Meter the power, clean the protective window, burn a control patch. Then print"
                   + " again.");
     };

@@ -1,6 +1,8 @@
 package charline.plan;
 
 import charline.refusal.Refusal;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 
 /** Why a patch is to be burned. */
 public enum Purpose {
@@ -32,6 +34,10 @@ public enum Purpose {
         return purpose;
       }
     }
-    throw Refusal.usage("No patch is burned for the purpose \"" + word + "\".");
+    throw Refusal.usage(
+        "A purpose must be one of %s, not \"%s\"."
+            .formatted(
+                Arrays.stream(values()).map(Purpose::word).collect(Collectors.joining(", ")),
+                word));
   }
 }

@@ -47,7 +47,7 @@ public record Quoting(
     Invariant.within("Factor for edges", edges, 1, 10, "times");
     Invariant.positive("Hand efficiency", 100 * efficiency.low(), "%");
     Invariant.within("Hand efficiency", 100 * efficiency.high(), 0, 100, "%");
-    Invariant.positive("Hours of a day", hoursADay, "h");
+    Invariant.positive("Hours per day", hoursADay, "h");
   }
 
   /**
@@ -168,7 +168,7 @@ public record Quoting(
             .orElseThrow(
                 () ->
                     Refusal.usage(
-                        "A quote rests on a window, and there is none for %s."
+                        "A quote needs a window, and there is none for %s."
                             .formatted(found.stratum().words())));
     AreaRate onePass =
         new AreaRate(box.start().netAreaRateSquareCentimetresPerMinute() * box.passes() / 60);

@@ -90,7 +90,7 @@ public record RigSetup(
         () ->
             Refusal.lacking(
                 what,
-                "Where nothing was tried, the rig's usual %s counts, and rig %s has none."
+                "Without patches, charline uses the rig's usual %s, but rig %s has none."
                     .formatted(
                         what.name().toLowerCase(Locale.ROOT).replace('_', ' '), rig.name())));
   }

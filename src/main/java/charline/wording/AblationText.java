@@ -33,7 +33,7 @@ public final class AblationText {
                     three(law.scatterMicrometres()),
                     Figures.two(law.rSquared())))
         + line(
-            "Fitted by least squares on ln F to %d patches with residue left, %s to %s J/cm2, one depth each: the last before the coat was through, over its passes and the %s pulses a point gets in a pass (dose over fluence), since depth per pass would change with speed alone."
+            "Fitted by least squares on ln F to %d patches with residue left, %s to %s J/cm2. Each gives one depth, the last before the coat was through, divided by its passes and by the %s pulses that a point gets in a pass (dose over fluence): depth per pass would change with speed alone."
                 .formatted(
                     law.patches(),
                     three(law.lowestFluence()),
@@ -59,7 +59,7 @@ public final class AblationText {
                       law.threshold().low().getAsDouble(), law.threshold().high().getAsDouble()));
     }
     return found
-        + ", %s interval UNBOUNDED (Fieller): the depths do not rise surely enough with fluence, and %s agrees with them. Measure further apart in power."
+        + ", %s interval UNBOUNDED (Fieller): the depths do not clearly rise with fluence, and %s agrees with them. Measure at powers further apart."
             .formatted(
                 sure,
                 law.atMost().isPresent()

@@ -27,7 +27,7 @@ public record ApplicabilityText(
     Optional<String> untried,
     Optional<String> otherSpot,
     OptionalDouble lastSpotMillimetres) {
-  private static final String IF_CHANGED = " If the lens or the stand-off is another one now,";
+  private static final String IF_CHANGED = " If you have changed the lens or the stand-off since,";
 
   public static ApplicabilityText of(Applicability answer) {
     Validity validity = answer.validity();
@@ -39,12 +39,12 @@ public record ApplicabilityText(
         validity,
         validity.untried()
             ? Optional.of(
-                "Rig %s has burned none of these trials: dose and intensity are translated to its knobs, within what was tried. Confirm it first with `charline next %s %s --rig %s`."
+                "Rig %s has burned none of these trials: charline converts dose and intensity to its knobs, within what was tried. Confirm the settings first with `charline next %s %s --rig %s`."
                     .formatted(rig, stratum.family(), stratum.wood(), rig))
             : Optional.empty(),
         other.map(
             last ->
-                "The last patch on rig %s had a spot of %s mm, and this is for %s mm, as most patches had."
+                "The last patch on rig %s had a spot of %s mm, but this answer is for %s mm, as in most patches."
                     .formatted(
                         rig,
                         plain(last.diameterMillimetres()),
@@ -89,8 +89,8 @@ public record ApplicabilityText(
         why ->
             all.add(
                 new Caution(
-                    "Other spot of late",
-                    why + IF_CHANGED + " this is not for it.",
+                    "Spot changed",
+                    why + IF_CHANGED + " this answer does not apply.",
                     DriftText.SOURCE)));
     return all;
   }

@@ -13,7 +13,8 @@ public final class BasisText {
     return question
         .priors()
         .file()
-        .map(file -> "Priors: from %s, in place of the usual ones.".formatted(file.getFileName()));
+        .map(
+            file -> "Priors: from %s, in place of the usual priors.".formatted(file.getFileName()));
   }
 
   /** The file that the priors come from; null for the usual ones. */
@@ -23,7 +24,6 @@ public final class BasisText {
 
   /** The same for a sheet, which outlives the question. */
   public static Optional<Caution> caution(TrialQuestion question) {
-    return of(question)
-        .map(words -> new Caution("Priors of your own", words, "the question asked"));
+    return of(question).map(words -> new Caution("Your own priors", words, "the question asked"));
   }
 }

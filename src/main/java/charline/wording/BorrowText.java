@@ -19,7 +19,7 @@ final class BorrowText {
     return fit.borrowed()
         .map(
             used ->
-                "Borrowed for %s: %s. These trials leave %s of the weight to that, the rest to the usual prior."
+                "Borrowed for %s: %s. These trials give that %s of the weight and the usual prior the rest."
                     .formatted(fit.event().word(), lenders(used), Figures.percent(used.weight())));
   }
 

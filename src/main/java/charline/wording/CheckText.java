@@ -18,8 +18,8 @@ record CheckText(FitChecks checks) {
     StringBuilder text = new StringBuilder("How well the model fits: ");
     text.append(
         switch (checks.worst()) {
-          case FINE -> "nothing speaks against it.\n";
-          case LOOK -> "some things are worth a look.\n";
+          case FINE -> "no sign of misfit.\n";
+          case LOOK -> "check the points below.\n";
           case FAILS -> "IT FAILS; do not trust its numbers.\n";
         });
     for (FitFinding finding : checks.findings()) {

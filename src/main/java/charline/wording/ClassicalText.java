@@ -79,7 +79,7 @@ public record ClassicalText(
     }
     return table.text()
         + Table.paragraph(
-            "Scale: %s for each unit of the column; a unit of ln is a factor 2.72. F0 is %s %s, the middle of the trials."
+            "Scale: %s for each unit of the column; one unit of ln is a factor of 2.72. F0 is %s %s, the middle of the trials."
                 .formatted(
                     fit.passes().isEmpty()
                         ? "log odds of " + event()
@@ -93,7 +93,7 @@ public record ClassicalText(
     if (fit.sigma().isPresent()) {
       line(
           text,
-          "In the model's words: sigma %s%s%s."
+          "As parameters of the model: sigma %s%s%s."
               .formatted(
                   three(fit.sigma().getAsDouble()),
                   weight(", phi ", fit.phi()),
@@ -107,15 +107,14 @@ public record ClassicalText(
 
   private void doses(ClassicalFit fit, StringBuilder text) {
     if (fit.atRisk().isEmpty()) {
-      line(
-          text, "No dose can be read off, as the risk must change with dose and here it does not.");
+      line(text, "There is no dose to show, because here the risk does not change with dose.");
       return;
     }
     DoseAnswer dose = fit.atRisk().get();
     if (!dose.rising()) {
       line(
           text,
-          "The fitted chance of %s FALLS as dose rises, against all that is known; no safe dose can be read off it. Look for mistyped settings or swapped codes."
+          "The fitted chance of %s FALLS as dose rises, contrary to all experience, so it gives no safe dose. Check for mistyped settings or swapped codes."
               .formatted(event()));
       return;
     }
@@ -134,7 +133,7 @@ public record ClassicalText(
     String passes = fit.at().passes() == 1 ? "One pass" : fit.at().passes() + " passes";
     return fit.at().movedAlong().isEmpty()
         ? passes + " at F0"
-        : "%s, with %s moving along as in the trials,"
+        : "%s, with %s changing along as in the trials,"
             .formatted(passes, String.join(" and ", fit.at().movedAlong()));
   }
 
@@ -146,9 +145,9 @@ public record ClassicalText(
             : "at least " + share(dose.chance()) + " of patches clear";
     if (dose.bound().isEmpty()) {
       return forChar()
-          ? "Unbounded: no dose above 0 can be named up to which %s with %s confidence; the trials agree, at that confidence, with a risk that hardly hangs on dose. More patches, further apart in dose, would bound it."
+          ? "Unbounded: there is no dose above 0 up to which %s with %s confidence; at that confidence, the trials agree with a risk that hardly depends on dose. More patches, further apart in dose, would bound it."
               .formatted(kept, sure)
-          : "Unbounded: no dose can be named from which %s with %s confidence; the trials agree, at that confidence, with clearing that hardly hangs on dose. More patches, further apart in dose, would bound it."
+          : "Unbounded: there is no dose from which %s with %s confidence; at that confidence, the trials agree with clearing that hardly depends on dose. More patches, further apart in dose, would bound it."
               .formatted(kept, sure);
     }
     double bound = dose.bound().getAsDouble();
@@ -160,7 +159,7 @@ public record ClassicalText(
             sure,
             fit.boards().isPresent() ? "a new board" : "boards like those tried",
             bound < fit.at().lowestDose() || bound > fit.at().highestDose()
-                ? " (a dose nobody tried: trials run from %s J/cm2)"
+                ? " (an untried dose: trials run from %s J/cm2)"
                     .formatted(Figures.inward(fit.at().lowestDose(), fit.at().highestDose()))
                 : "");
   }
@@ -228,17 +227,16 @@ public record ClassicalText(
                     switch (a) {
                       case AGREE -> "Classical fit and posterior agree on the even-chance dose";
                       case ROUGHLY ->
-                          "Classical fit and posterior agree roughly: their intervals of the"
-                              + " even-chance dose overlap, their middles do not fit both";
+                          "Classical fit and posterior roughly agree: their intervals of the"
+                              + " even-chance dose overlap, but do not both contain both middles";
                       case DISAGREE ->
                           "CLASSICAL FIT AND POSTERIOR DISAGREE on the even-chance dose";
                     })
             .orElse("There is no classical dose to compare");
-    line(text, verdict + ". What sets them apart: " + String.join("; ", c.reasons()) + ".");
+    line(text, verdict + ". How they differ: " + String.join("; ", c.reasons()) + ".");
     line(
         text,
-        "The posterior's last two rows are for a new board; `charline window` goes by the"
-            + " posterior.");
+        "The posterior's last two rows are for a new board; `charline window` uses the posterior.");
     return text.toString();
   }
 

@@ -46,7 +46,7 @@ public final class DriftReport {
             .map(DriftText::advice)
             .orElse(
                 drift.watches().isEmpty()
-                    ? "Rig %s has neither control patches nor power checks yet, so nothing can be said of drift; burn one setting again every eighth patch."
+                    ? "Rig %s has no control patches and no power checks yet, so its drift is unknown; burn the same setting again as every eighth patch."
                         .formatted(drift.rig().name())
                     : "Rig %s shows no drift.".formatted(drift.rig().name())));
     for (Drift.Watch watch : drift.watches()) {

@@ -23,7 +23,9 @@ public final class DriftText {
   public static Optional<String> drifted(Validity validity) {
     return validity
         .drifted()
-        .map(shift -> advice(shift) + " Trials from before do not speak for the rig as it is.");
+        .map(
+            shift ->
+                advice(shift) + " Trials from before then do not describe the rig as it is now.");
   }
 
   /** The same as the caution that comes before all others. */

@@ -48,7 +48,7 @@ public final class FindingText {
       return calibration(off.bin());
     }
     if (finding instanceof FitFinding.Calibrated) {
-      return "Chances given and what was seen go together.";
+      return "Predicted chances match what was seen.";
     }
     if (finding instanceof FitFinding.BoardSpread spread) {
       return spread(spread);
@@ -60,7 +60,7 @@ public final class FindingText {
     return order.decisive()
         ? "Cooler patches %s sooner than hotter ones in %d comparisons, the other way round in only %d."
             .formatted(done(order.event()), order.denying(), order.agreeing())
-        : "Of patches that were hotter in every respect, %d %s sooner and %d later than the cooler one."
+        : "In pairs where one patch was hotter in every respect, %d hotter ones %s sooner and %d later."
             .formatted(order.agreeing(), done(order.event()), order.denying());
   }
 
@@ -69,7 +69,7 @@ public final class FindingText {
     String kHat = infinite ? "infinite" : Figures.decimals(Math.max(0, sampling.paretoK()), 2);
     return sampling.reliable()
         ? "The posterior could be computed: Pareto k-hat %s, good up to 0.7.".formatted(kHat)
-        : "The %s model could not be computed well enough (Pareto k-hat %s, must be at most 0.7)."
+        : "The %s model could not be computed accurately enough (Pareto k-hat %s, must be at most 0.7)."
             .formatted(sampling.event() == Event.CHAR ? "burn-onset" : "removal", kHat);
   }
 
@@ -104,7 +104,7 @@ public final class FindingText {
   }
 
   private static String calibration(CalibrationBin bin) {
-    return "Where chances averaged %s, %d of %d readings showed it: a true share of %s, with 90 %% confidence."
+    return "Where predicted chances averaged %s, %d of %d readings showed it: a true share of %s, with 90 %% confidence."
         .formatted(
             percent(bin.predicted()),
             bin.seen(),
@@ -116,14 +116,14 @@ public final class FindingText {
     String factor = three(spread.factor());
     String usual = three(spread.usual());
     return spread.wide()
-        ? "Boards differ by a factor of %s from the average, more than the prior allows for (up to %s in 19 of 20 cases), so it holds the spread down; burn on more boards, or split what differs."
+        ? "Boards differ by a factor of %s from the average, more than the prior allows for (up to %s in 19 of 20 cases), so it pulls the spread in; burn on more boards, or split what differs into strata."
             .formatted(factor, usual)
         : "Boards differ by a factor of %s from the average; the prior allows for up to %s in 19 of 20 cases."
             .formatted(factor, usual);
   }
 
   private static String board(FitFinding.BoardOff off) {
-    return "Board %s takes %s times the dose of an average board (%s), further off than the prior expects of any of %d boards; see whether it is the same wood and finish."
+    return "Board %s takes %s times the dose of an average board (%s), further off than the prior expects of any of %d boards; check whether it has the same wood and finish."
         .formatted(
             off.board().board(),
             three(off.board().factor().median()),
@@ -133,48 +133,48 @@ public final class FindingText {
 
   private static String caveat(FitFinding.Caveat caveat) {
     if (caveat instanceof FitFinding.OnePatch) {
-      return "One patch alone says little: nearly all of this is the prior's word.";
+      return "One patch alone says little: nearly all of this comes from the prior.";
     }
     if (caveat instanceof FitFinding.NoneSeen none) {
-      return "No patch %s, so where %s is known from below only."
+      return "No patch %s, so the trials give only a lower limit for where %s."
           .formatted(done(none.event()), onset(none.event()));
     }
     if (caveat instanceof FitFinding.AllSeenAtFirst all) {
-      return "Every patch had %s at its first reading, so where %s is known from above only."
+      return "Every patch had %s at its first reading, so the trials give only an upper limit for where %s."
           .formatted(done(all.event()), onset(all.event()));
     }
     if (caveat instanceof FitFinding.SameDose) {
-      return "Every patch had the same dose, so how fast the chance rises with dose is the prior's"
-          + " word.";
+      return "Every patch had the same dose, so only the prior says how fast the chance rises with"
+          + " dose.";
     }
     if (caveat instanceof FitFinding.SameIntensity same) {
       String intensity = intensity(same.emission());
-      return "Every patch had the same %s, so what %s adds is the prior's word."
+      return "Every patch had the same %s, so only the prior says what %s adds."
           .formatted(intensity, intensity);
     }
     if (caveat instanceof FitFinding.SamePasses same) {
-      return "Every reading was after %s, so what further passes add is the prior's word."
+      return "Every reading was after %s, so only the prior says what further passes add."
           .formatted(Figures.passes(same.passes()));
     }
     if (caveat instanceof FitFinding.DoseWithIntensity together) {
-      return "Dose and %s went up and down together, so which of them counts is the prior's word; vary the speed at one power."
+      return "Dose and %s went up and down together, so only the prior says which of them counts; vary the speed at one power."
           .formatted(intensity(together.emission()));
     }
     if (caveat instanceof FitFinding.DoseFarOff far) {
       return farOff(far);
     }
-    return "%s agree in board, time, settings and readings; if that is one patch entered again, void the other."
+    return "%s have the same board, time, settings and readings; if one patch was entered twice, void the duplicate."
         .formatted(String.join(", ", ((FitFinding.EnteredTwice) caveat).codes()));
   }
 
   private static String farOff(FitFinding.DoseFarOff far) {
     double ratio = far.doseJoulesPerCm2() / far.medianJoulesPerCm2();
-    return "The dose of %s, %s J/cm2, is %s times %s the median dose of %s J/cm2; check for a wrong unit or a misplaced point."
+    return "The dose of %s, %s J/cm2, is a factor of %s %s the median dose of %s J/cm2; check for a wrong unit or a misplaced decimal point."
         .formatted(
             far.code(),
             three(far.doseJoulesPerCm2()),
             three(Math.max(ratio, 1 / ratio)),
-            ratio > 1 ? "over" : "under",
+            ratio > 1 ? "above" : "below",
             three(far.medianJoulesPerCm2()));
   }
 

@@ -81,14 +81,14 @@ public record ModelText(TrialCase judged, ModelFit fit, FitChecks checks) {
                 happens));
     line(
         text,
-        "A second pass counts like %s times the dose; twice the %s at the same dose like %s times."
+        "A second pass counts as %s times the dose; twice the %s at the same dose counts as %s times."
             .formatted(
                 three(Math.pow(2, fit.psi().median())),
                 intensityWord(),
                 three(Math.pow(2, fit.phi().median()))));
     line(
         text,
-        "On one board it takes %s times the dose to go from 5 %% to 95 %% of patches; one board in three differs from the average by more than a factor %s."
+        "On one board it takes %s times the dose to go from 5 %% to 95 %% of patches; one board in three differs from the average by more than a factor of %s."
             .formatted(
                 three(Math.exp(FIVE_TO_NINETY_FIVE * fit.sigma().median())),
                 three(Math.exp(fit.omega().median()))));
@@ -119,7 +119,7 @@ public record ModelText(TrialCase judged, ModelFit fit, FitChecks checks) {
             .summaryStatistics();
     return dose >= tried.getMin() && dose <= tried.getMax()
         ? ""
-        : " (a dose nobody tried: trials run from %s J/cm2)"
+        : " (an untried dose: trials run from %s J/cm2)"
             .formatted(Figures.inward(tried.getMin(), tried.getMax()));
   }
 

@@ -22,15 +22,15 @@ public final class NextStepText {
 
   private static String of(NextStep step) {
     if (step instanceof NextStep.CheckPatch check) {
-      return "Look at this patch first: " + FindingText.of(check.finding());
+      return "Check this patch first: " + FindingText.of(check.finding());
     }
     if (step instanceof NextStep.ConfirmOnPiece) {
-      return "Before the piece itself: three patches at the start setting on a hidden spot of it,"
-          + " judged cold and wiped; stop at the first brown.";
+      return "Before the piece itself, burn three patches at the start setting on a hidden spot of"
+          + " it. Judge them cold and wiped; stop at the first brown.";
     }
     if (step instanceof NextStep.UseAnotherMethod) {
       return "Use another method for this finish on this wood. Another pulse length, spot or"
-          + " wavelength would be a new set of trials, from the lowest rung.";
+          + " wavelength would need a new set of trials, from the lowest rung.";
     }
     if (step instanceof NextStep.ClimbFromLowest) {
       return "Burn patches with this rig, from the lowest rung up, one knob at a time.";
@@ -49,7 +49,7 @@ public final class NextStepText {
                   .collect(Collectors.joining(", ")),
               Figures.passes(burn.passes()));
     }
-    return "Look through these patches for a mistyped setting or a wrong outcome and amend it; if"
-        + " all are right, split what differs (wood, coats, rig state) into strata of their own.";
+    return "Check these patches for a mistyped setting or a wrong outcome and amend it; if all are"
+        + " right, split what differs (wood, coats, rig state) into separate strata.";
   }
 }

@@ -73,7 +73,7 @@ public record NextText(NextAnswer answer, List<String> codes) {
         "     ",
         PlanText.motive(s.motive())
             + (s.onlyAfter().isPresent()
-                ? "; only if %d stayed without char".formatted(s.onlyAfter().getAsInt())
+                ? "; only if %d did not char".formatted(s.onlyAfter().getAsInt())
                 : ""));
     indented(
         text,

@@ -12,17 +12,17 @@ import charline.quantity.Figures;
 public final class PlanText {
   private static final String IN_ORDER =
       "Burn them in this order and judge each cold and wiped after every pass. At the first brown"
-          + " stop that patch; skip what hangs on a patch that charred, and ask again.";
+          + " stop that patch, skip every patch that depends on it, and ask again.";
 
   private PlanText() {}
 
   /** Where things are, in a sentence. */
   public static String standing(Progress standing) {
     if (standing instanceof Progress.NothingBurned) {
-      return "Nothing was burned yet, so nothing may be burned on the piece.";
+      return "Nothing has been burned yet, so do not burn on the piece.";
     }
     if (standing instanceof Progress.FirstLadder) {
-      return "Nothing was burned yet: the ladder begins at a dose that the priors call safe.";
+      return "Nothing has been burned yet: the ladder begins at a dose that is safe by the priors.";
     }
     if (standing instanceof Progress.AsFound found) {
       return ReasonText.of(found.reasons());
@@ -49,9 +49,9 @@ public final class PlanText {
     }
     if (advice instanceof Advice.NothingAllowed nothing) {
       return nothing.site() == Site.PIECE
-          ? "No setting keeps the char risk of a patch on the piece within the asked limit yet;"
-              + " burn on an offcut first."
-          : "No setting that this rig can dial follows on what was burned without char; burn cooler"
+          ? "So far no setting keeps the char risk of a patch on the piece within your limit; burn"
+              + " on an offcut first."
+          : "This rig has no setting that continues from what was burned without char; burn cooler"
               + " patches first.";
     }
     return repeat((Advice.Repeat) advice);
@@ -63,8 +63,8 @@ public final class PlanText {
     double confidence = repeat.asked().confidence();
     String counted =
         run.patches() == 0
-            ? "No patch was burned at the start setting itself yet."
-            : "At the start setting %s of %s charred by %s: without any model that supports a char risk of at most %s."
+            ? "No patch has been burned at the start setting itself yet."
+            : "At the start setting %s of %s charred by %s: without any model, that supports a char risk of at most %s."
                 .formatted(
                     run.bad() == 0 ? "none" : String.valueOf(run.bad()),
                     Figures.patches(run.patches()),
@@ -72,7 +72,7 @@ public final class PlanText {
                     Figures.atMost(run.upperRisk(confidence)));
     return "Judge each cold and wiped; at the first brown stop and ask again. "
         + counted
-        + " It takes %d without char in a row to support %s at %s confidence by counting alone (exact binomial, one-sided), %d at 95 %%."
+        + " It takes %d in a row without char to support %s at %s confidence by counting alone (exact binomial, one-sided), %d at 95 %%."
             .formatted(
                 CleanRun.needed(repeat.asked().charRisk(), confidence),
                 Figures.share(repeat.asked().charRisk()),
@@ -109,6 +109,6 @@ public final class PlanText {
     }
     return gain instanceof Gain.LongerRun
         ? "adds one patch to the run that needs no model"
-        : "tells a change of the rig from one of the settings";
+        : "shows whether the rig itself has changed";
   }
 }

@@ -13,9 +13,9 @@ public final class PriorFileText {
     StringBuilder text = new StringBuilder();
     remark(
         text,
-        "What the models take for likely before any patch. Lines may be changed or left out; give"
-            + " the file to `charline window --prior FILE`. No window comes of these alone: it"
-            + " takes patches.");
+        "What the models assume before any patch. You may change or leave out lines; give the file"
+            + " to `charline window --prior FILE`. These alone never make a window: it takes"
+            + " patches.");
     for (PriorLine parameter : PriorLine.values()) {
       text.append('\n');
       remark(

@@ -67,7 +67,7 @@ public final class QuoteText {
     Quoting quoting = quote.basis().quoting();
     return quoting.fireWatchTooShort()
         ? List.of(
-            "A fire watch of %s min is less than the cautions ask for: NFPA 51B (2019) has one hour after the last pass, longer over hidden cavities; insurers and permits may ask for more. Keep the hour, and quote it."
+            "A fire watch of %s min is less than the cautions ask for: NFPA 51B (2019) asks for one hour after the last pass, longer over hidden cavities; insurers and permits may ask for more. Keep the hour, and quote it."
                 .formatted(Figures.digits(quoting.fireWatchMinutes().low(), 3)))
         : List.of();
   }
@@ -88,12 +88,12 @@ public final class QuoteText {
     if (passes.high() > passes.usual()) {
       all.add(
           "The high end counts more passes than the window has; it does not allow them: what is"
-              + " left after the window's passes is another method's, at much the same pace.");
+              + " left after the window's passes needs another method, at much the same pace.");
     }
     all.add(
         "Hand efficiency, set-up, masking, cooling and patch times that you did not set are common"
-            + " practice with no published source; put in your own.");
-    all.add("Travel, refinishing and waste disposal are not in it.");
+            + " practice with no published source; enter your own.");
+    all.add("Travel, refinishing and waste disposal are not included.");
     return all;
   }
 }

@@ -28,31 +28,32 @@ public final class ReasonText {
       return kept(kept);
     }
     if (reason instanceof Reason.CharsWhereItClears chars) {
-      return "Where the finish comes off, the wood chars: the chance that any setting keeps both promises is %s on these trials."
+      return "Where the finish comes off, the wood chars: the chance that any setting keeps both promises is %s, given these trials."
           .formatted(Figures.percent(chars.chanceAnyWindow()));
     }
     if (reason instanceof Reason.NoPatchCharred) {
-      return "No patch charred, so where the wood begins to burn is known from below only.";
+      return "No patch charred, so the trials give only a lower limit for where the wood begins to"
+          + " burn.";
     }
     if (reason instanceof Reason.NoPatchCleared) {
-      return "No patch cleared, so what lifts this finish is not known yet.";
+      return "No patch cleared, so the trials do not show yet what removes this finish.";
     }
     if (reason instanceof Reason.NothingTried) {
-      return "Nothing that this rig can dial lies inside what was tried.";
+      return "No setting of this rig lies within what was tried.";
     }
     if (reason instanceof Reason.BestSettingBreaks breaks) {
       return breaks(breaks);
     }
     if (reason instanceof Reason.CharNotSeen unseen) {
-      return "Until a patch has charred, a window reaches no hotter than %d patches that came through unharmed, each at least as hot in every respect."
+      return "Until a patch has charred, a window includes only settings that at least %d unharmed patches support, each at least as hot in every respect."
           .formatted(unseen.unharmed());
     }
     if (reason instanceof Reason.FinishNotSeen unseen) {
-      return "Until %d patches have kept finish, a window reaches no cooler than %d that cleared, each at most as hot in every respect."
+      return "Until %d patches have kept finish, a window includes only settings that at least %d cleared patches support, each at most as hot in every respect."
           .formatted(unseen.uncleared(), unseen.cleared());
     }
     if (reason instanceof Reason.TooFewPatches few) {
-      return "%s on %s %s too little: a promise about a board not seen yet takes at least %d patches on %d boards."
+      return "%s on %s %s not enough: a promise about a board not seen yet takes at least %d patches on %d boards."
           .formatted(
               Figures.patches(few.patches()),
               Figures.boards(few.boards()),
@@ -75,7 +76,7 @@ public final class ReasonText {
                 Figures.share(kept.asked().confidence()));
     return kept.narrow()
         ? promise
-            + " The range of hand speed is narrower than a steady hand keeps to; more patches on"
+            + " The range of hand speed is narrower than a steady hand can keep; more patches on"
             + " more boards would widen it."
         : promise;
   }
@@ -106,9 +107,11 @@ public final class ReasonText {
             .formatted(Figures.three(differ.factor()));
     return differ.boardsNeeded().isPresent()
         ? these
-            + ", and %d boards are too few to promise for another; it takes at least %d."
+            + ", and %d boards are too few for a promise about another; it takes at least %d."
                 .formatted(differ.boards(), differ.boardsNeeded().getAsInt())
-        : these + ", too much to promise for another; sort them (heartwood, grain, age, moisture).";
+        : these
+            + ", too much for a promise about another; sort them (heartwood, grain, age,"
+            + " moisture).";
   }
 
   private static String fails(Reason.ModelFails fails) {

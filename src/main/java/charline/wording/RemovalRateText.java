@@ -31,8 +31,8 @@ public final class RemovalRateText {
     return "Passes to clear on a new board, with 90 % intervals\n"
         + table.text()
         + Table.paragraph(
-            "The net rate takes the whole passes that clear 90 % of patches; char is not looked"
-                + " at here, `charline window` does that.")
+            "The net rate counts the whole passes that clear 90 % of patches. It ignores char;"
+                + " `charline window` does not.")
         + "\n";
   }
 

@@ -59,7 +59,7 @@ public final class WindowList {
     return table.text()
         + marked
         + Table.paragraph(
-            "Power, speed and passes are start settings; `charline window FAMILY WOOD` has the"
+            "Power, speed and passes are start settings; `charline window FAMILY WOOD` shows the"
                 + " rest.")
         + "\n";
   }

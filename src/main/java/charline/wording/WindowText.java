@@ -44,7 +44,7 @@ public record WindowText(
   }
 
   private static String offer(BorrowOffer offer) {
-    return "Taken alone: nothing was borrowed from the log's other trials under this light (%s, %s); --borrow lets them lend what they know."
+    return "Judged alone: nothing was borrowed from the log's other trials with this light (%s, %s); add --borrow to use them as a prior."
         .formatted(
             Figures.count(offer.strata(), "stratum", "strata"),
             Figures.count(offer.patches(), "patch", "patches"));
@@ -180,7 +180,7 @@ public record WindowText(
   }
 
   private static String job(JobRisk risk) {
-    return "Job of %s m2, %s of %s cm2: chance of any char at the start setting %s, at most %s; charred areas to expect %s, at most %s."
+    return "Job of %s m2, %s of %s cm2: chance of any char at the start setting %s, at most %s; expected charred areas %s, at most %s."
         .formatted(
             plain(risk.areaSquareMetres()),
             Figures.count(risk.areas(), "area", "areas"),

@@ -21,7 +21,7 @@ const SOON = 3000; // ms
 export function keepEntry() {
   trouble("");
   const outcome = seen();
-  if (!outcome) { trouble("Tap what you see first: clean, or any of tint, char and residue."); return; }
+  if (!outcome) { trouble("First tap what you see: clean, or any of tint, char and residue."); return; }
   if (entry.pending) return;
   const wrong = beyond(!!entry.reading);
   if (wrong) { trouble(wrong); return; }
@@ -63,7 +63,7 @@ function settle(waiting) {
   at("keep").disabled = false;
   resetWatch();
   if (file) addPhoto(done.patch, done.code, file, by).then(() => { dropPhoto(photoId); flush(); },
-    () => trouble("The photo could not be kept on this device; take it again when the bench is reached."));
+    () => trouble("The photo could not be kept on this device; take it again when the bench can be reached."));
   showLast({ ...done, waiting, at: Date.now() });
 }
 

@@ -69,8 +69,8 @@ export function showState() {
   if (!shown || at("undo").hidden) return;
   const item = queue().find(i => i.id === shown.id);
   at("kept-words").textContent = shown.outcome + " after " + passesInWords(shown.passes) + ". "
-    + (!shown.waiting ? "The log has it." : item && item.state !== "waiting" ? "The log has not taken it yet: it waits on this device and needs you."
-      : "It waits on this device and is sent when the bench is reached.");
+    + (!shown.waiting ? "It is in the log." : item && item.state !== "waiting" ? "It is not in the log yet: it waits on this device and needs you."
+      : "It waits on this device until the bench can be reached.");
 }
 
 // The panel may come to lie under the finger that tapped Keep: a second tap must not undo the entry
@@ -103,7 +103,7 @@ function showUndone(last) {
   at("kept-code").hidden = !patch;
   at("kept-code").classList.toggle("struck", patch);
   at("kept-words").textContent = patch ? "Taken back: " + last.code + " counts nowhere. Its code is not used again."
-    : "Taken back: the reading counts nowhere." + (before ? " " + before.code + " stands as " + before.outcome + " after " + passesInWords(before.passes) + "." : "");
+    : "Taken back: the reading counts nowhere." + (before ? " " + before.code + " is again " + before.outcome + " after " + passesInWords(before.passes) + "." : "");
   at("undo").hidden = true;
   at("further").hidden = !before;
   at("kept").focus();

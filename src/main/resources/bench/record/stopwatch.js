@@ -18,7 +18,7 @@ export function startOrStop() {
   const { lap, laps } = stopwatch;
   // A second tap of a clumsy glove must neither count a pass nor stop the watch.
   if (lap && seconds() - lap < SHORTEST_PASS) {
-    show("Tapped twice: a pass shorter than 1 s does not count, and the watch runs on from the first tap.");
+    show("Tapped twice: a pass shorter than 1 s does not count, and the watch keeps running from the first tap.");
     return;
   }
   if (lap) {
@@ -55,7 +55,7 @@ function showMean() {
 function show(words) {
   const { lap, laps } = stopwatch;
   at("watch").setAttribute("aria-pressed", String(lap > 0));
-  at("watch").textContent = lap ? "Stop: pass over the area is made" : laps.length ? "Start the next pass" : "Start the stopwatch";
+  at("watch").textContent = lap ? "Stop: pass over the area is done" : laps.length ? "Start the next pass" : "Start the stopwatch";
   at("unlap").hidden = laps.length === 0;
   at("watch-words").textContent = words || (laps.length === 0 ? AT_REST
     : laps.length === 1 ? "One pass timed." : laps.length + " passes timed; their mean counts.");

@@ -105,7 +105,8 @@ class ClassicalCommandsTest {
     assertThat(result.code()).isZero();
     assertThat(flat(result))
         .startsWith("Removal by log-logistic accelerated failure time on passes, latex on pine")
-        .contains("ln of the passes to clearing for each unit", " scale ", "In the model's words")
+        .contains(
+            "ln of the passes to clearing for each unit", " scale ", "As parameters of the model")
         .containsPattern("50 % of patches clear by [0-9.]+ passes \\([0-9.]+ to [0-9.]+\\)")
         .containsPattern("From [0-9.]+ J/cm2 at least 95 % of patches clear with 90 % confidence");
     Map<String, Object> json = json("removal latex pine --classical aft --json");
@@ -186,7 +187,7 @@ class ClassicalCommandsTest {
         .contains(
             "That is complete separation",
             "ln passes is left out: every row has the same number, 1.")
-        .contains("(a dose nobody tried: trials run from 4.17 to 31.2 J/cm2)")
+        .contains("(an untried dose: trials run from 4.17 to 31.2 J/cm2)")
         .contains(
             "outcomes are separated, so the slope comes from the penalty there and from the prior"
                 + " here");
@@ -201,7 +202,7 @@ class ClassicalCommandsTest {
 
     assertThat(flat(result))
         .contains(
-            "Unbounded: no dose above 0 can be named up to which char risk is at most 5 % with 99.9"
+            "Unbounded: there is no dose above 0 up to which char risk is at most 5 % with 99.9"
                 + " % confidence");
     assertThat(result.out()).contains("unbounded");
     assertThat(

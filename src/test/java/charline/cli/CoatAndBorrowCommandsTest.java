@@ -83,11 +83,11 @@ class CoatAndBorrowCommandsTest {
   void few_patches_taken_alone_are_told_that_others_could_lend() {
     assertThat(told("window shellac oak"))
         .contains(
-            "Taken alone: nothing was borrowed from the log's other trials under this light (5"
+            "Judged alone: nothing was borrowed from the log's other trials with this light (5"
                 + " strata, ")
-        .contains("); --borrow lets them lend what they know.");
-    assertThat(told("window shellac oak --borrow")).doesNotContain("Taken alone");
-    assertThat(told("window varnish ash")).doesNotContain("Taken alone");
+        .contains("); add --borrow to use them as a prior.");
+    assertThat(told("window shellac oak --borrow")).doesNotContain("Judged alone");
+    assertThat(told("window varnish ash")).doesNotContain("Judged alone");
   }
 
   @Test
@@ -141,7 +141,8 @@ class CoatAndBorrowCommandsTest {
   void borrowing_names_the_lenders_and_the_weight_left_to_them() throws IOException {
     assertThat(told("window shellac oak --borrow"))
         .contains("Borrowed for char: primer on oak (")
-        .contains("Borrowed for clearing: ", "These trials leave ", " to the usual prior.");
+        .contains(
+            "Borrowed for clearing: ", "These trials give that ", " and the usual prior the rest.");
     assertThat(told("onset shellac oak --borrow")).contains("Borrowed for char: ");
     assertThat(told("window shellac oak")).doesNotContain("Borrowed");
     Map<String, Object> borrowed = part(json("window shellac oak --borrow --json"), "borrowed");

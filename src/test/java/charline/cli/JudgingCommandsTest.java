@@ -105,7 +105,7 @@ class JudgingCommandsTest {
         "patch add --board plank --finish wall-latex --power 60% --passes 1 --scan 3000 --spacing"
             + " 0.1 --outcome residue");
     assertThat(few.run("window latex pine").out().replaceAll("\\s+", " "))
-        .contains("no window yet.", "7 patches on 1 board are too little")
+        .contains("no window yet.", "7 patches on 1 board are not enough")
         .doesNotContain("another method");
   }
 
@@ -286,7 +286,7 @@ class JudgingCommandsTest {
   @Test
   void a_dose_that_nobody_tried_is_called_so() {
     assertThat(shell.run("onset alkyd pine").out().replaceAll("\\s+", " "))
-        .contains("with 90 % confidence (a dose nobody tried: trials run from ");
+        .contains("with 90 % confidence (an untried dose: trials run from ");
     assertThat(answer("onset latex pine").out()).doesNotContain("nobody tried");
   }
 
@@ -305,7 +305,7 @@ class JudgingCommandsTest {
       Shell.Result result = answer(command);
 
       assertThat(result.out())
-          .contains("How well the model fits: nothing speaks against it.\n")
+          .contains("How well the model fits: no sign of misfit.\n")
           .contains("  fine   No patch surprises the model fitted to the others;")
           .contains("readings", "expected", "board wall panel offcut 1", "chance given");
       assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);

@@ -35,7 +35,7 @@ class PlanningCommandsTest {
             "latex on pine, pulsed 1064 nm, rig Heron, on an offcut: 3 patches to burn\n"
                 + "  next.\n"
                 + "Why: ")
-        .contains("lowest rung", "only if 1 stayed without char", "new board 1")
+        .contains("lowest rung", "only if 1 did not char", "new board 1")
         .contains("boathouse-1", "boathouse-2");
     assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
   }
@@ -327,9 +327,9 @@ class PlanningCommandsTest {
     assertThat(shell.run("window latex pine").out())
         .startsWith(
             """
-            OTHER SPOT: The last patch on rig heron had a spot of 0.35 mm, and this is for
-              0.5 mm, as most patches had. If the lens or the stand-off is another one now,
-              ask with --at spot=0.35mm.
+            OTHER SPOT: The last patch on rig heron had a spot of 0.35 mm, but this answer
+              is for 0.5 mm, as in most patches. If you have changed the lens or the
+              stand-off since, ask with --at spot=0.35mm.
             latex on pine,\
             """);
     assertThat(shell.run("quote latex pine --area 2").out()).startsWith("OTHER SPOT: ");
@@ -352,7 +352,7 @@ class PlanningCommandsTest {
         .contains("rig Tern: a window.", "width 80 mm");
     assertThat(shell.run("next latex pine --rig Tern --count 6").out())
         .contains("climbs to the start setting on this rig", "confirms the start setting")
-        .contains("only if 1 stayed without char");
+        .contains("only if 1 did not char");
   }
 
   @Test

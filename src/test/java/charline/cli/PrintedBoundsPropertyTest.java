@@ -209,7 +209,7 @@ class PrintedBoundsPropertyTest {
     List<BigDecimal> whole =
         Printed.only(
             text,
-            "start setting (?:under |over )?# %, at most # %; charred areas to expect #, at most"
+            "start setting (?:under |over )?# %, at most # %; expected charred areas #, at most"
                 + " #\\.",
             4);
     Printed.percentAtMost(answer, whole.get(1), job.upper());

@@ -67,7 +67,7 @@ class SharedOptionsTest {
     String line = "%s latex pine %s".formatted(command, more);
 
     assertThat(shell.run(line + " --prior " + priors).out())
-        .contains("Priors: from boathouse.prior, in place of the usual ones.");
+        .contains("Priors: from boathouse.prior, in place of the usual priors.");
     assertThat(shell.run(line).out()).doesNotContain("Priors: from");
     assertThat(JSON.std.mapFrom(shell.run(line + " --json --prior " + priors).out()).get("prior"))
         .isEqualTo(Map.of("file", priors.toString()));
@@ -89,10 +89,10 @@ class SharedOptionsTest {
     Path sheet = folder.resolve("latex.html");
     shell.mustDo("sheet latex pine --replace --to %s --prior %s".formatted(sheet, priors));
     assertThat(Files.readString(sheet))
-        .contains("Priors of your own")
-        .contains("Priors: from boathouse.prior, in place of the usual ones.");
+        .contains("Your own priors")
+        .contains("Priors: from boathouse.prior, in place of the usual priors.");
     shell.mustDo("sheet latex pine --replace --to " + sheet);
-    assertThat(Files.readString(sheet)).doesNotContain("Priors of your own");
+    assertThat(Files.readString(sheet)).doesNotContain("Your own priors");
   }
 
   @Test
@@ -147,7 +147,7 @@ class SharedOptionsTest {
     fresh.mustDo("rig add Heron --kind pulsed --rated 200W --rep 40kHz --width 60mm");
     assertThat(fresh.run("next latex pine").err().strip())
         .isEqualTo(
-            "Where nothing was tried, the rig's usual spot counts, and rig Heron has none."
+            "Without patches, charline uses the rig's usual spot, but rig Heron has none."
                 + " Add --at spot=0.6mm.");
     assertThat(fresh.run("next latex pine --at spot=0.6mm").code()).isZero();
     fresh.mustDo("rig add Tern --kind cw --rated 500W --spot 0.6mm");
@@ -155,7 +155,7 @@ class SharedOptionsTest {
         .isEqualTo("The rig is missing, and the log has 2 of them. Name one with --rig.");
     assertThat(fresh.run("next latex pine --rig Tern").err().strip())
         .isEqualTo(
-            "Where nothing was tried, the rig's usual scan width counts, and rig Tern has none."
+            "Without patches, charline uses the rig's usual scan width, but rig Tern has none."
                 + " Add --at width=60mm, or give the rig a scan width.");
   }
 }

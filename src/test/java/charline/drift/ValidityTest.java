@@ -55,7 +55,7 @@ class ValidityTest {
                 "Not valid",
                 "Rig Heron has drifted since 2026-11-07: check the protective window, the spot and"
                     + " the meter, and burn a control patch before anything else. Trials from"
-                    + " before do not speak for the rig as it is.",
+                    + " before then do not describe the rig as it is now.",
                 "common practice, no published source"));
   }
 

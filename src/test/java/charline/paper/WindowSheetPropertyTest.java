@@ -145,7 +145,7 @@ class WindowSheetPropertyTest {
             List.of());
 
     assertThat(sheet(bare))
-        .contains("Nothing that this rig can dial", "No map: the models could not be fitted")
+        .contains("No setting of this rig lies within", "No map: the models could not be fitted")
         .contains("per 25 cm² (size not logged)")
         .doesNotContain("NaN", "<figure");
   }

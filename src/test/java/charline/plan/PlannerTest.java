@@ -56,7 +56,7 @@ class PlannerTest {
 
     assertThat(PlanText.standing(next.standing()))
         .isEqualTo(
-            "Nothing was burned yet: the ladder begins at a dose that the priors call safe.");
+            "Nothing has been burned yet: the ladder begins at a dose that is safe by the priors.");
     assertThat(next.suggestions()).hasSize(6);
     assertThat(PlanText.motive(next.suggestions().get(0).motive())).isEqualTo("lowest rung");
     assertThat(next.suggestions().stream().map(s -> s.place().name()).distinct())
@@ -110,7 +110,7 @@ class PlannerTest {
 
     assertThat(next.suggestions()).isEmpty();
     assertThat(PlanText.standing(next.standing()))
-        .isEqualTo("Nothing was burned yet, so nothing may be burned on the piece.");
+        .isEqualTo("Nothing has been burned yet, so do not burn on the piece.");
   }
 
   @Test
@@ -185,7 +185,7 @@ class PlannerTest {
         .allMatch(s -> s.charRiskUpper() <= Requirements.USUAL.charRisk());
     assertThat(next.suggestions().stream().map(s -> s.place().name()).distinct()).hasSize(3);
     assertThat(PlanText.advice(next.advice()))
-        .contains("It takes 45 without char in a row to support 5 % at 90 % confidence")
+        .contains("It takes 45 in a row without char to support 5 % at 90 % confidence")
         .endsWith("59 at 95 %.");
   }
 

@@ -94,9 +94,9 @@ class ShopPropertyTest {
         assertThat(wary.chosen()).isEmpty();
         assertThat(ReasonText.of(wary))
             .containsPattern(
-                "These boards differ: one in three is off the average by more than a factor of"
-                    + " 1\\.\\d+, and 3 boards are too few to promise for another; it takes at"
-                    + " least 5\\.");
+                "These boards differ: one in three is off the average by more than a factor"
+                    + " of 1\\.\\d+, and 3 boards are too few for a promise about another; it takes"
+                    + " at least 5\\.");
       }
     }
     assertThat(refused).isPositive();

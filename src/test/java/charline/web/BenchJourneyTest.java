@@ -222,7 +222,7 @@ class BenchJourneyTest {
     tablet.untilSays("#kept-words", "char after 2 passes");
     tablet.tap("#undo");
     tablet.untilSays("#title", "Taken back");
-    tablet.untilSays("#kept-words", "P-0001 stands as residue after 1 pass");
+    tablet.untilSays("#kept-words", "P-0001 is again residue after 1 pass");
     assertThat(tablet.find("#kept-code").isDisplayed()).isFalse();
     tablet.until("the undo", () -> patch("P-0001").patch().readings().size() == 1 ? true : null);
     tablet.tap("#further");
@@ -560,7 +560,7 @@ class BenchJourneyTest {
       assertThat(value("#k-scan")).isEqualTo(typed);
       assertThat(tablet.text("[data-row=scan] .unread"))
           .isEqualTo(
-              "The buttons step a number in mm/s without commas between thousands, not \"%s\"; write it so."
+              "The buttons step a number in mm/s without commas between thousands, not \"%s\"; write it that way."
                   .formatted(typed));
     }
     tablet.type("#k-scan", "1200 mm/s");
@@ -664,15 +664,15 @@ class BenchJourneyTest {
     tablet.tap("input[value=clean]");
     tablet.tap("#keep");
     String code = kept();
-    tablet.untilSays("#kept-words", "is sent when the bench is reached");
+    tablet.untilSays("#kept-words", "waits on this device until the bench can be reached");
     tablet.connection(true);
     tablet.module("sending.js", "void m.flush()");
     tablet.untilSays("#queue-list", "Power of 0.6 can mean 60 % or 0.6 %");
     assertThat(tablet.text("#kept-words"))
         .isEqualTo(
-            "clean after 1 pass. The log has not taken it yet: it waits on this device and needs you.");
+            "clean after 1 pass. It is not in the log yet: it waits on this device and needs you.");
     tablet.tapText("I am sure: keep it");
-    tablet.untilSays("#kept-words", "The log has it.");
+    tablet.untilSays("#kept-words", "It is in the log.");
     tablet.untilSays("#queue-list", "Photo of " + code + ". A photo must be a JPEG");
     assertThat(patch(code).patch().settings().power().value()).isEqualTo(0.6);
   }
@@ -859,7 +859,7 @@ class BenchJourneyTest {
     tablet.tap("#next");
     assertThat(tablet.text("#watch")).isEqualTo("Start the stopwatch");
     assertThat(tablet.find("#watch").getAttribute("aria-pressed")).isEqualTo("false");
-    tablet.untilSays("#watch-words", "every stop counts a pass");
+    tablet.untilSays("#watch-words", "each stop counts one pass");
     assertThat(tablet.find("#unlap").isDisplayed()).isFalse();
     pass(6);
     tablet.untilSays("#watch-words", "One pass timed");
@@ -946,7 +946,7 @@ class BenchJourneyTest {
         "all verdicts",
         () -> {
           tablet.open(bench.address() + "window");
-          return tablet.text("main").contains("being worked out") ? null : true;
+          return tablet.text("main").contains("being computed") ? null : true;
         });
     tablet.tapText("latex on pine");
     tablet.untilSays(".verdict", "WINDOW");
@@ -1039,7 +1039,7 @@ class BenchJourneyTest {
       phone.type("[name=code]", "00000000");
       phone.type("[name=name]", "phone at the <b>bench</b>");
       phone.tap("button.main");
-      phone.untilSays(".trouble", "that was another one");
+      phone.untilSays(".trouble", "yours is different");
       phone.type("[name=code]", bench.code().substring(0, 4) + " " + bench.code().substring(4));
       phone.type("[name=name]", "phone at the <b>bench</b>");
       phone.tap("button.main");

@@ -50,7 +50,7 @@ class NotValidWindowsTest {
     assertThat(caution.find()).isTrue();
     assertThat(caution.group())
         .startsWith("<b>Not valid.</b> Rig heron has drifted since 2026-11-20: check the")
-        .endsWith("Trials from before do not speak for the rig as it is.");
+        .endsWith("Trials from before then do not describe the rig as it is now.");
     return caution.group();
   }
 
@@ -61,7 +61,7 @@ class NotValidWindowsTest {
         .doesNotContainIgnoringCase("not valid");
     assertThat(list())
         .contains("<span class=\"verdict\">window</span>")
-        .doesNotContain("being worked out")
+        .doesNotContain("being computed")
         .doesNotContainIgnoringCase("not valid");
     assertThat(served.page("sheet" + LATEX)).doesNotContainIgnoringCase("not valid");
   }
@@ -91,8 +91,8 @@ class NotValidWindowsTest {
     served.charline("patch add --like LP-24 --spot 0.35mm --outcome clean --by Runa");
 
     String caution =
-        "<b>Other spot of late.</b> The last patch on rig heron had a spot of 0.35 mm, and this is"
-            + " for 0.5 mm, as most patches had.";
+        "<b>Spot changed.</b> The last patch on rig heron had a spot of 0.35 mm, but this"
+            + " answer is for 0.5 mm, as in most patches.";
     assertThat(served.page("window" + LATEX)).containsOnlyOnce(caution);
     assertThat(served.page("sheet" + LATEX))
         .containsPattern("<div class=\"cautions\">\\s*<p>" + Pattern.quote(caution));

@@ -76,7 +76,7 @@ class RecordStartTest {
         .contains("900 W at 50 % is 600 % of what heron should give", "I am sure of these values");
     assertThat(served.log().rig("heron").checks()).hasSize(2);
     assertThat(served.post("set-up/finish", "name=wall&coat1=&thickness1=40&coat2=latex"))
-        .contains("Coat 1 has a tone or a thickness and no kind");
+        .contains("Coat 1 has a tone or a thickness but no coating");
     assertThat(served.post("set-up/check", "rig=heron&percent=50&metered=900&sure=true"))
         .isEqualTo("Redirected");
     assertThat(served.log().rig("heron").checks()).hasSize(3);

@@ -132,13 +132,15 @@ class SupportingPatchesTest {
     Recommendation answer = recommend(of(spread(weak)));
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
     assertThat(ReasonText.of(answer))
-        .contains("No patch charred, so where the wood begins to burn is known from below only.")
         .contains(
-            "Until a patch has charred, a window reaches no hotter than 6 patches that came through"
-                + " unharmed, each at least as hot in every respect.")
+            "No patch charred, so the trials give only a lower limit for where the wood begins to"
+                + " burn.")
         .contains(
-            "Until 3 patches have kept finish, a window reaches no cooler than 6 that cleared, each"
-                + " at most as hot in every respect.");
+            "Until a patch has charred, a window includes only settings that at least 6 unharmed"
+                + " patches support, each at least as hot in every respect.")
+        .contains(
+            "Until 3 patches have kept finish, a window includes only settings that at least 6"
+                + " cleared patches support, each at most as hot in every respect.");
   }
 
   /** Six patches on all boards: each is at least as hot as few others. */

@@ -188,7 +188,7 @@ class WindowPropertyTest {
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_YET);
     assertThat(ReasonText.of(answer))
         .contains(
-            "too little: a promise about a board not seen yet takes at least 6 patches on 3"
+            "not enough: a promise about a board not seen yet takes at least 6 patches on 3"
                 + " boards.");
     assertThat(NextStepText.of(answer)).startsWith("Burn at ").contains("on a board not used yet");
   }
@@ -221,7 +221,7 @@ class WindowPropertyTest {
     assertThat(answer.verdict()).isEqualTo(Verdict.UNRELIABLE);
     assertThat(ReasonText.of(answer)).contains(slip.code() + " charred within ");
     assertThat(NextStepText.of(answer))
-        .startsWith("Look through these patches for a mistyped setting or a wrong outcome");
+        .startsWith("Check these patches for a mistyped setting or a wrong outcome");
     assertThat(answer.chosen()).isEmpty();
   }
 

@@ -79,7 +79,8 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
       String text = value.apply(knob.key());
       if (text != null && !text.isBlank()) {
         if (text.length() > LONGEST) {
-          throw Refusal.usage(knob.words() + " must be a number; what came is too long to be one.");
+          throw Refusal.usage(
+              knob.words() + " must be a number; what you typed is too long to be one.");
         }
         texts.put(knob, text.strip());
       }

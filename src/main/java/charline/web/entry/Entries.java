@@ -87,8 +87,7 @@ public final class Entries {
       return log.nextPatchCode();
     }
     if (!own.matches(OWN_CODE)) {
-      throw Refusal.usage(
-          "A code that a device gives must read like W-7F3K, not \"%s\".".formatted(own));
+      throw Refusal.usage("A code from a device must look like W-7F3K, not \"%s\".".formatted(own));
     }
     return log.hasPatch(own) ? log.nextPatchCode() : own;
   }

@@ -31,7 +31,7 @@ public final class Fields {
       return new Fields(Objects.requireNonNull(JSON.std.mapFrom(json))::get);
     } catch (IOException | RuntimeException e) {
       throw Refusal.usage(
-          "An entry must be a JSON object; what came could not be read. Load the page again.", e);
+          "An entry must be a JSON object; this one could not be read. Reload the page.", e);
     }
   }
 

@@ -98,7 +98,7 @@ public final class SetupForms {
                 given(f, "thickness" + i, Quantity.THICKNESS)));
       } else if (f.line("thickness" + i) != null || f.line("tone" + i) != null) {
         throw Refusal.usage(
-            "Coat %d has a tone or a thickness and no kind; choose what coat it is, or empty its line."
+            "Coat %d has a tone or a thickness but no coating; choose its coating, or clear its tone and thickness."
                 .formatted(i));
       }
     }

@@ -110,7 +110,7 @@ public final class AskPages {
           default -> found.size() + " patches found, the newest first.";
         };
     return found.size() > MOST_CARDS
-        ? words + " The first " + MOST_CARDS + " are shown; ask for less to see the others."
+        ? words + " The first " + MOST_CARDS + " are shown; narrow the question to see the others."
         : words;
   }
 

@@ -75,9 +75,9 @@ final class ErrorPages {
         ctx,
         status,
         switch (status) {
-          case 413 -> "What was sent is too large for this page; nothing was recorded.";
+          case 413 -> "The request is too large for this page; nothing was recorded.";
           case 404 -> "There is no such page; go back to the start.";
-          case 405 -> "The bench page is only read and posted to.";
+          case 405 -> "The bench page accepts only GET, HEAD and POST.";
           default -> "The request was not understood; nothing was recorded.";
         });
   }

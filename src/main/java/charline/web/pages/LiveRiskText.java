@@ -34,8 +34,8 @@ final class LiveRiskText {
       words.put(
           "note",
           known.renewing()
-              ? "The models are being worked out."
-              : "No patch of %s yet, so nothing is known of this setting. Begin at the lowest dose."
+              ? "The models are being fitted."
+              : "No patch of %s yet, so nothing is known about this setting. Begin at the lowest dose."
                   .formatted(stratum.words()));
       return words;
     }
@@ -43,7 +43,7 @@ final class LiveRiskText {
     if (!models.reliable()) {
       words.put(
           "note",
-          "The models do not hold for %s; trust none of these settings. The window page says why."
+          "The models do not fit the trials of %s; trust none of these settings. The window page says why."
               .formatted(stratum.words()));
       return words;
     }
@@ -113,6 +113,6 @@ final class LiveRiskText {
             Figures.count(evidence.boards(), "board", "boards"),
             stratum.words(),
             Figures.share(asked.confidence()),
-            renewing ? " Newer patches are being worked in." : "");
+            renewing ? " Newer patches are being added." : "");
   }
 }

@@ -91,7 +91,7 @@ public final class PairingPages {
   private void revoke(Context ctx) {
     AccessFilter.requireHere(ctx);
     if (!door.devices().revoke(Optional.ofNullable(ctx.formParam("id")).orElse(""))) {
-      throw HttpRefusal.notThere("That device is not paired any more.");
+      throw HttpRefusal.notThere("That device is no longer paired.");
     }
     ctx.redirect("/devices", HttpStatus.SEE_OTHER);
   }

@@ -22,7 +22,7 @@ final class StalenessText {
     String line = String.join("; ", parts);
     return line.substring(0, 1).toUpperCase(Locale.ROOT)
         + line.substring(1)
-        + ". A newer answer is being worked out.";
+        + ". A newer answer is being computed.";
   }
 
   private static void add(List<String> parts, String words, List<String> codes) {

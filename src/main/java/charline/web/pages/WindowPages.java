@@ -47,7 +47,7 @@ public final class WindowPages {
   /** A person who asks for one window waits for it; a list does not wait for each. */
   private static final Duration LISTED = Duration.ofMillis(400);
 
-  private static final String WORKED_OUT = "being worked out";
+  private static final String COMPUTING = "being computed";
 
   private final Logbook log;
   private final LiveModels models;
@@ -176,7 +176,7 @@ public final class WindowPages {
   private Listed listed(Answers answers, Stratum stratum, int patches) {
     LiveModels.Known known = models.of(stratum, false, LISTED);
     if (known.models().isEmpty() || known.renewing()) {
-      return row(stratum, patches, WORKED_OUT, Optional.empty());
+      return row(stratum, patches, COMPUTING, Optional.empty());
     }
     LiveForecast ready = known.models().get();
     try {
@@ -193,7 +193,7 @@ public final class WindowPages {
           .map(
               validity ->
                   row(stratum, patches, found.verdict().word(), DriftText.notValid(validity)))
-          .orElseGet(() -> row(stratum, patches, WORKED_OUT, Optional.empty()));
+          .orElseGet(() -> row(stratum, patches, COMPUTING, Optional.empty()));
     } catch (Refusal e) {
       return row(
           stratum,
@@ -295,7 +295,7 @@ public final class WindowPages {
 
   private static HttpRefusal notYet() {
     return new HttpRefusal(
-        503, "The models of these patches are being worked out; ask again in a while.");
+        503, "The models of these patches are being fitted; try again in a moment.");
   }
 
   /** What a place on the map does. */
@@ -356,7 +356,7 @@ public final class WindowPages {
     DriftText.notValid(answer.window().applicability().validity()).ifPresent(cautions::add);
     answer
         .behind()
-        .map(line -> new Caution("Not the newest", line, "the log"))
+        .map(line -> new Caution("Not up to date", line, "the log"))
         .ifPresent(cautions::add);
     cautions.addAll(SheetCautions.reserved(answer.window()));
     SheetStamp stamp =

@@ -86,7 +86,8 @@ public final class AccessFilter {
     if (hosts == null || !hosts.knows(host)) {
       throw new HttpRefusal(
           421,
-          "This bench page does not answer under that name; use the address that it was started with.");
+          "This bench page does not answer under that name; use the address that the bench was"
+              + " started with.");
     }
     Optional<Client> seat = seat(ctx, host);
     ctx.attribute(SEAT, seat.orElse(null));
@@ -98,7 +99,7 @@ public final class AccessFilter {
     switch (ctx.method().name()) {
       case "GET", "HEAD" -> {}
       case "POST" -> checkOrigin(ctx, host, seat);
-      default -> throw new HttpRefusal(405, "The bench page is only read and posted to.");
+      default -> throw new HttpRefusal(405, "The bench page accepts only GET, HEAD and POST.");
     }
   }
 
@@ -137,7 +138,7 @@ public final class AccessFilter {
             || site != null && !site.equals("same-origin");
     if (foreign) {
       throw new HttpRefusal(
-          403, "Only pages of this bench may send entries; this came from elsewhere.");
+          403, "Only pages of this bench may send entries; this one came from elsewhere.");
     }
     Bodies.check(ctx);
     if (seat.isEmpty()) {
@@ -149,8 +150,7 @@ public final class AccessFilter {
     }
     if (token == null || !Secrets.same(token, seat.get().formToken())) {
       throw new HttpRefusal(
-          403,
-          "The page was loaded before the bench was started anew; load it again, then repeat.");
+          403, "This page was loaded before the bench restarted; reload it, then try again.");
     }
   }
 

@@ -29,7 +29,7 @@ final class Bodies {
     }
     if (!ctx.isFormUrlencoded()) {
       throw new HttpRefusal(
-          415, "What is typed on a page must be sent as a form; load the page again, then repeat.");
+          415, "A page must send what you type as a form; reload the page, then try again.");
     }
     if (BROKEN_ESCAPE.matcher(ctx.body()).find()) {
       throw new HttpRefusal(

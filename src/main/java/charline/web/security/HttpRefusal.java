@@ -22,6 +22,6 @@ public final class HttpRefusal extends RuntimeException {
 
   /** For letters that this server does not read. */
   public static HttpRefusal otherLetters() {
-    return new HttpRefusal(415, "What is sent must be text in UTF-8; nothing was recorded.");
+    return new HttpRefusal(415, "A request must be text in UTF-8; nothing was recorded.");
   }
 }

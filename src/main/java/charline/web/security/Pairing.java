@@ -66,8 +66,8 @@ public final class Pairing {
       }
       throw new HttpRefusal(
           403,
-          "The pairing code must be the one that the serving machine shows now; that was another"
-              + " one.");
+          "The pairing code must be the one that the serving machine shows now; yours is"
+              + " different.");
     }
     renew();
   }

@@ -91,9 +91,11 @@ class WeakIdentificationTest {
     given(
         1, i -> patch(i, 60, 20, after(1, RESIDUE), after(2, Outcome.of(Mark.CHAR, Mark.RESIDUE))));
     assertThat(looks(Event.CHAR))
-        .containsExactly("One patch alone says little: nearly all of this is the prior's word.");
+        .containsExactly("One patch alone says little: nearly all of this comes from the prior.");
     assertThat(looks(Event.CLEARING))
-        .contains("No patch cleared, so where the finish comes off is known from below only.");
+        .contains(
+            "No patch cleared, so the trials give only a lower limit for where the finish comes"
+                + " off.");
   }
 
   @Test
@@ -101,10 +103,12 @@ class WeakIdentificationTest {
     given(8, i -> patch(i, 40 + 5 * i, 30 - 2 * (i % 4), after(1, RESIDUE), after(2, RESIDUE)));
     assertThat(looks(Event.CHAR))
         .containsExactly(
-            "No patch charred, so where the wood begins to burn is known from below only.");
+            "No patch charred, so the trials give only a lower limit for where the wood begins to"
+                + " burn.");
     assertThat(looks(Event.CLEARING))
         .containsExactly(
-            "No patch cleared, so where the finish comes off is known from below only.");
+            "No patch cleared, so the trials give only a lower limit for where the finish comes"
+                + " off.");
     assertThat(check(Event.CHAR).fail()).isFalse();
   }
 
@@ -113,9 +117,9 @@ class WeakIdentificationTest {
     given(8, i -> patch(i, 40 + 5 * i, 30 - 2 * (i % 4), after(1, CHAR)));
     assertThat(looks(Event.CHAR))
         .containsExactly(
-            "Every patch had charred at its first reading, so where the wood begins to burn is"
-                + " known from above only.",
-            "Every reading was after 1 pass, so what further passes add is the prior's word.");
+            "Every patch had charred at its first reading, so the trials give only an upper limit"
+                + " for where the wood begins to burn.",
+            "Every reading was after 1 pass, so only the prior says what further passes add.");
   }
 
   @Test
@@ -131,8 +135,8 @@ class WeakIdentificationTest {
     assertThat(again.settings()).isEqualTo(patches.get(6).settings());
     assertThat(looks(Event.CHAR))
         .containsExactly(
-            "P-3, P-7 agree in board, time, settings and readings; if that is one patch entered"
-                + " again, void the other.");
+            "P-3, P-7 have the same board, time, settings and readings; if one patch was entered"
+                + " twice, void the duplicate.");
   }
 
   @Test
@@ -140,8 +144,8 @@ class WeakIdentificationTest {
     given(9, i -> patch(i, 30 + 8 * i, 20, after(1, i > 4 ? CHAR : RESIDUE), after(2, CHAR)));
     assertThat(looks(Event.CHAR))
         .containsExactly(
-            "Dose and fluence went up and down together, so which of them counts is the prior's"
-                + " word; vary the speed at one power.");
+            "Dose and fluence went up and down together, so only the prior says which of them"
+                + " counts; vary the speed at one power.");
   }
 
   @Test
@@ -149,10 +153,10 @@ class WeakIdentificationTest {
     given(9, i -> patch(i, 60, 20, after(2, i % 2 == 0 ? CHAR : RESIDUE)));
     assertThat(looks(Event.CHAR).subList(0, 3))
         .containsExactly(
-            "Every patch had the same dose, so how fast the chance rises with dose is the prior's"
-                + " word.",
-            "Every patch had the same fluence, so what fluence adds is the prior's word.",
-            "Every reading was after 2 passes, so what further passes add is the prior's word.");
+            "Every patch had the same dose, so only the prior says how fast the chance rises with"
+                + " dose.",
+            "Every patch had the same fluence, so only the prior says what fluence adds.",
+            "Every reading was after 2 passes, so only the prior says what further passes add.");
   }
 
   @Test
@@ -170,8 +174,7 @@ class WeakIdentificationTest {
         .anyMatch(
             w ->
                 w.startsWith("The dose of P-5, 100000 J/cm2, is ")
-                    && w.contains(" times over the median dose"))
-        .anyMatch(
-            w -> w.startsWith("The dose of P-6, ") && w.contains(" times under the median dose"));
+                    && w.contains(" above the median dose"))
+        .anyMatch(w -> w.startsWith("The dose of P-6, ") && w.contains(" below the median dose"));
   }
 }

@@ -141,7 +141,7 @@ class OlderAnswerTest {
 
   @Test
   void an_older_answer_says_what_it_does_not_hold_yet_and_a_newer_one_does_not() throws Exception {
-    assertThat(page("window")).contains("Start setting").doesNotContain("being worked out");
+    assertThat(page("window")).contains("Start setting").doesNotContain("being computed");
 
     charline("patch add --like LP-01 --outcome residue");
     charline("patch read P-0001 --passes 9 --outcome residue");
@@ -149,7 +149,7 @@ class OlderAnswerTest {
     charline("patch void LP-02 --why dropped");
     String line =
         "Not in this answer yet: P-0001; as they were before: LP-01; still in it: LP-02. A newer"
-            + " answer is being worked out.";
+            + " answer is being computed.";
     assertThat(page("window")).containsOnlyOnce(line).contains("Look again");
     assertThat(page("sheet")).containsOnlyOnce(line);
 
@@ -157,8 +157,8 @@ class OlderAnswerTest {
     Stratum stratum = models.shelf().strata().keySet().iterator().next();
     LiveForecast newer = models.of(stratum, false, LONG).models().orElseThrow();
     models.validity(newer, models.shelf().rig("heron").orElseThrow(), LONG);
-    assertThat(page("window")).doesNotContain("being worked out", "Look again");
-    assertThat(page("sheet")).doesNotContain("being worked out");
+    assertThat(page("window")).doesNotContain("being computed", "Look again");
+    assertThat(page("sheet")).doesNotContain("being computed");
   }
 
   @Test
