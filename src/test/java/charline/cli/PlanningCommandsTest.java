@@ -21,7 +21,8 @@ class PlanningCommandsTest {
     return new Shell(folder)
         .at("2026-11-01T09:00:00Z")
         .mustDo(
-            "import sample-trials/latex-on-pine.csv sample-trials/clear-coat-on-larch.csv --rigs sample-trials/rigs.csv --power-checks sample-trials/power-checks.csv");
+            "import sample-trials/latex-on-pine.csv sample-trials/clear-coat-on-larch.csv --rigs"
+                + " sample-trials/rigs.csv --power-checks sample-trials/power-checks.csv");
   }
 
   @Test
@@ -31,7 +32,9 @@ class PlanningCommandsTest {
     assertThat(result.code()).isZero();
     assertThat(result.out())
         .startsWith(
-            "latex on pine, pulsed 1064 nm, rig Heron, on an offcut: 3 patches to burn\n  next.\nWhy: ")
+            "latex on pine, pulsed 1064 nm, rig Heron, on an offcut: 3 patches to burn\n"
+                + "  next.\n"
+                + "Why: ")
         .contains("lowest rung", "only if 1 stayed without char", "new board 1")
         .contains("boathouse-1", "boathouse-2");
     assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
@@ -48,7 +51,8 @@ class PlanningCommandsTest {
         .contains("P-0001", "P-0002", "lowest rung", "only if P-0001 did not char");
 
     shell.mustDo(
-        "patch add --board boathouse-1 --finish wall-latex --power 20% --hand 60 --passes 1 --outcome residue");
+        "patch add --board boathouse-1 --finish wall-latex --power 20% --hand 60 --passes 1"
+            + " --outcome residue");
     assertThat(shell.run("patch show P-0003").code()).isZero();
     shell.mustDo("patch add --plan 1 --board boathouse-1 --passes 1 --outcome residue");
     assertThat(shell.run("patch show P-0001").out()).contains("hand ", "wall-latex");
@@ -58,7 +62,8 @@ class PlanningCommandsTest {
     assertThat(again.code()).isEqualTo(2);
     assertThat(again.err())
         .isEqualTo(
-            "Planned patch P-0001 was burned already; add a further reading with `charline patch read P-0001`.\n");
+            "Planned patch P-0001 was burned already; add a further reading with `charline patch"
+                + " read P-0001`.\n");
   }
 
   @Test
@@ -74,11 +79,13 @@ class PlanningCommandsTest {
             new Shell.Result(
                 2,
                 "",
-                "P-0001 is planned for pine, and board sill is oak; give a board of pine, or add --sure.\n"));
+                "P-0001 is planned for pine, and board sill is oak; give a board of pine, or add"
+                    + " --sure.\n"));
     // Trials on sugar pine are not those on pine: `next latex pine` would never see this patch.
     assertThat(shell.run("patch add --plan 1 --board plank --passes 1 --outcome clean").err())
         .isEqualTo(
-            "P-0001 is planned for pine, and board plank is sugar pine; give a board of pine, or add --sure.\n");
+            "P-0001 is planned for pine, and board plank is sugar pine; give a board of pine, or"
+                + " add --sure.\n");
     assertThat(
             shell.run(
                 "patch add --plan 1 --board boathouse-1 --finish door --passes 1 --outcome clean"))
@@ -86,7 +93,8 @@ class PlanningCommandsTest {
             new Shell.Result(
                 2,
                 "",
-                "P-0001 is planned for latex, and finish door is alkyd; give a finish of latex, or add --sure.\n"));
+                "P-0001 is planned for latex, and finish door is alkyd; give a finish of latex, or"
+                    + " add --sure.\n"));
     assertThat(shell.run("find").code()).isEqualTo(1);
 
     shell.mustDo("patch add --plan 1 --board boathouse-2 --passes 1 --outcome residue");
@@ -147,7 +155,8 @@ class PlanningCommandsTest {
 
     assertThat(shell.run("plan void 2 --why rain").out())
         .isEqualTo(
-            "P-0002 is given up: rain. Its code stays taken; strike it out on the list and\n  off the tape.\n");
+            "P-0002 is given up: rain. Its code stays taken; strike it out on the list and\n"
+                + "  off the tape.\n");
     assertThat(shell.run("plan list").out()).doesNotContain("\n  P-0002");
     assertThat(shell.run("plan list --all").out())
         .containsPattern("P-0001 +burned ")
@@ -161,7 +170,8 @@ class PlanningCommandsTest {
 
     assertThat(shell.run("patch add --plan 2 --passes 1 --outcome clean").err())
         .isEqualTo(
-            "Planned patch P-0002 is void: rain. Its code stays taken; `charline next` plans anew.\n");
+            "Planned patch P-0002 is void: rain. Its code stays taken; `charline next` plans"
+                + " anew.\n");
     assertThat(shell.run("plan void 3 1 --why rain").err())
         .startsWith("Planned patch P-0001 was burned already");
     assertThat(shell.run("plan list").out()).contains("P-0003");
@@ -175,7 +185,8 @@ class PlanningCommandsTest {
     assertThat(shell.run("next latex pine --to " + folder.resolve("none/list.html")).code())
         .isEqualTo(3);
     shell.mustDo(
-        "patch add --board boathouse-1 --finish wall-latex --power 20% --hand 60 --passes 1 --outcome residue");
+        "patch add --board boathouse-1 --finish wall-latex --power 20% --hand 60 --passes 1"
+            + " --outcome residue");
     assertThat(shell.run("patch show P-0001").code()).isZero();
   }
 
@@ -185,7 +196,8 @@ class PlanningCommandsTest {
     Map<String, Object> json = JSON.std.mapFrom(result.out());
 
     assertThat(json.keySet())
-        .containsExactly("stratum", "rig", "on", "verdict", "reason", "advice", "patches");
+        .containsExactly(
+            "stratum", "rig", "on", "verdict", "reason", "advice", "borrowed", "prior", "patches");
     Map<?, ?> first = (Map<?, ?>) ((List<?>) json.get("patches")).get(0);
     assertThat(first.get("purpose")).isEqualTo("confirm");
     assertThat(first.keySet().stream().map(String::valueOf))
@@ -217,7 +229,8 @@ class PlanningCommandsTest {
     Map<String, Object> json =
         json(
             shell,
-            "quote latex pine --area 2 --setup 30 --masking 12min --cooling .1h --fire-watch 1.2e2 --json");
+            "quote latex pine --area 2 --setup 30 --masking 12min --cooling .1h --fire-watch 1.2e2"
+                + " --json");
 
     assertThat(part(json, "set-up")).containsEntry("low_h", 0.5).containsEntry("high_h", 0.5);
     assertThat(part(json, "masking")).containsEntry("low_h", 0.4).containsEntry("high_h", 0.4);
@@ -320,7 +333,8 @@ class PlanningCommandsTest {
             OTHER SPOT: The last patch on rig heron had a spot of 0.35 mm, and this is for
               0.5 mm, as most patches had. If the lens or the stand-off is another one now,
               ask with --at spot=0.35mm.
-            latex on pine,""");
+            latex on pine,\
+            """);
     assertThat(shell.run("quote latex pine --area 2").out()).startsWith("OTHER SPOT: ");
     assertThat(json(shell, "window latex pine --json")).containsEntry("last_spot_mm", 0.35);
     assertThat(shell.run("window latex pine --at spot=0.5mm").out()).startsWith("latex on pine");
@@ -356,17 +370,20 @@ class PlanningCommandsTest {
         .isEqualTo("Area of the job must be above 0 m2, not 0 m2.\n");
     assertThat(shell.run("quote latex pine --area 1,200").err())
         .isEqualTo(
-            "--area: An area of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.\n");
+            "--area: An area of 1,200 can be read in two ways; write it without a comma, as 1200 or"
+                + " 1.2.\n");
     assertThat(shell.run("quote latex pine --area 2 --rate 1,200").err())
         .isEqualTo(
-            "--rate: A number of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.\n");
+            "--rate: A number of 1,200 can be read in two ways; write it without a comma, as 1200"
+                + " or 1.2.\n");
     assertThat(shell.run("quote latex pine --area 2 --edges 1.4x").err())
         .isEqualTo("--edges: A number must stand here, such as 30 or 1.5, not \"1.4x\".\n");
     assertThat(shell.run("quote latex pine --area 2 --edges NaN").err())
         .isEqualTo("--edges: A number must stand here, such as 30 or 1.5, not \"NaN\".\n");
     assertThat(shell.run("quote latex pine --area 2 --setup 1,200").err())
         .isEqualTo(
-            "--setup: A time of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.\n");
+            "--setup: A time of 1,200 can be read in two ways; write it without a comma, as 1200 or"
+                + " 1.2.\n");
     assertThat(shell.run("next latex pine --on piece").code()).isEqualTo(1);
     assertThat(shell.run("patch add --plan 7 --passes 1 --outcome clean").code()).isEqualTo(2);
   }
