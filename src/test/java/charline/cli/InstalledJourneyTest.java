@@ -81,7 +81,7 @@ class InstalledJourneyTest {
     startsFromItsArchive(program);
     assertThat(run(program, "--version").text())
         .startsWith("charline ")
-        .contains("\nSQLite 3.", "\nJava 17.");
+        .contains("\nSQLite 3.", "\nJava " + Runtime.version().feature() + ".");
     Path samples = Path.of("sample-trials").toAbsolutePath();
     Ran imported =
         run(
