@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Makes what people install from the built jar: an application image that needs no Java, and a Debian
-# package of it. Called by `mvn -Pdist package`; needs a JDK 17 with its jmods, binutils, zip, unzip and
-# dpkg-deb.
+# package of it. Called by `mvn -Pdist package`; needs a JDK 17 or later that
+# jlink can take modules from, binutils, zip, unzip and dpkg-deb.
 #   package.sh TARGET_FOLDER VERSION
 #
 # Decisions: a few lines of our own around jlink, because jpackage puts everything under /opt and knows neither manual
@@ -34,8 +34,11 @@ mkdir -p "$image"/{bin,lib} "$image/share"
 # fonts (java.desktop) are asked for by four classes of libraries that nothing here loads.
 modules=$("$java_home/bin/jdeps" --multi-release 17 --ignore-missing-deps --print-module-deps "$jar" |
   tr , '\n' | grep -vx java.desktop | paste -sd,)
+compress=(--compress=1)
+# Java 21 and later warn of it, and their other kinds slow the start.
+if "$java_home/bin/jlink" --help | grep -q zip-; then compress=(); fi
 "$java_home/bin/jlink" --add-modules "$modules,jdk.charsets" --strip-debug --no-header-files \
-  --no-man-pages --compress=1 --output "$image/runtime"
+  --no-man-pages "${compress[@]}" --output "$image/runtime"
 "$image/runtime/bin/java" -Xshare:dump >/dev/null
 
 cp "$jar" "$image/lib/charline.jar"
@@ -61,7 +64,7 @@ exec 9<"$image/lib/charline.jar"
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
 java=("$image/runtime/bin/java" -Xlog:disable -XX:+UseSerialGC -Dorg.sqlite.lib.path="$image/lib"
-  -Dorg.sqlite.lib.name=libsqlitejdbc.so -cp /proc/self/fd/9)
+  -Dorg.sqlite.lib.name=libsqlitejdbc.so --enable-native-access=ALL-UNNAMED -cp /proc/self/fd/9)
 run() {
   "${java[@]}" -Xshare:off -XX:DumpLoadedClassList="$scratch/$((++runs)).lst" charline.cli.Main \
     --log "$scratch/log.db" "$@" >/dev/null
@@ -73,7 +76,8 @@ run finish add wall-latex --coat latex:pale
 run patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1 --outcome residue
 run patch read last --passes 2 --outcome clean
 run find clean latex
-sort -u "$scratch"/{2,3,4,5,6}.lst > "$scratch/classes.lst"
+# Later Javas number the classes in each list anew.
+sed 's/ id: [0-9]*$//' "$scratch"/{2,3,4,5,6}.lst | sort -u > "$scratch/classes.lst"
 "${java[@]}" -Xshare:dump -XX:SharedClassListFile="$scratch/classes.lst" \
   -XX:SharedArchiveFile="$image/lib/charline.jsa" >/dev/null
 

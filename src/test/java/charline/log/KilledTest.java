@@ -64,6 +64,7 @@ class KilledTest {
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-XX:TieredStopAtLevel=1",
             "-XX:+UseSerialGC",
+            "--enable-native-access=ALL-UNNAMED",
             "-cp",
             System.getProperty("java.class.path"),
             Recorder.class.getName(),

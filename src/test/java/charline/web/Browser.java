@@ -74,7 +74,7 @@ final class Browser implements AutoCloseable {
           "This journey needs a browser; install chromium and chromium-driver.");
     }
     Assumptions.assumeTrue(
-        there, "Left out: no /usr/bin/chromium with /usr/bin/chromedriver on this machine.");
+        there, "No /usr/bin/chromium with /usr/bin/chromedriver on this machine.");
     ChromeOptions options = new ChromeOptions();
     options.setBinary(chromium.toFile());
     options.addArguments(
