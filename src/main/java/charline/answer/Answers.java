@@ -104,7 +104,7 @@ public final class Answers {
     fitting.keySet().removeIf(s -> light.isPresent() && !light.get().equals(Light.of(s)));
     if (fitting.isEmpty()) {
       throw Refusal.nothingFound(
-          "%s was not tried with light %s(%s, %d nm), and other light says nothing of it; the log has %s."
+          "%s was not tried with light %s(%s, %d nm), and trials with other light do not apply to it; the log has %s."
               .formatted(
                   what,
                   rig.map(r -> "like that of rig %s ".formatted(r.name())).orElse("of that kind "),

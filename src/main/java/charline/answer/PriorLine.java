@@ -19,21 +19,21 @@ public enum PriorLine {
       p -> p.tau(),
       "J/cm2 of one pass with an even chance, times or over a factor",
       "wood browns in the tens of J/cm2, paint comes off in about a third of that; a factor of 4.5"
-          + " either way leaves it to the patches (common practice, no published source)"),
+          + " either way lets the patches decide (common practice, no published source)"),
   PHI(
       "phi",
       "+/-",
       p -> p.phi(),
-      "what ln fluence counts beside ln dose, not below 0",
-      "char comes of heat, so it hangs on dose more than on fluence; lifting a film takes fluence"
-          + " above a threshold (common practice, no published source)"),
+      "weight of ln fluence relative to ln dose, not below 0",
+      "char comes from heat, so it depends on dose more than on fluence; lifting a film takes"
+          + " fluence above a threshold (common practice, no published source)"),
   PSI(
       "psi",
       "+/-",
       p -> p.psi(),
-      "what ln passes counts beside ln dose, not below 0",
-      "1 would mean that two passes do as much as one of twice the dose; the wood cools between"
-          + " passes, so less (common practice, no published source)"),
+      "weight of ln passes relative to ln dose, not below 0",
+      "1 would mean that two passes do as much as one pass of twice the dose; the wood cools"
+          + " between passes, so they do less (common practice, no published source)"),
   SIGMA(
       "sigma",
       "x/",
@@ -47,7 +47,7 @@ public enum PriorLine {
       p -> new Prior.Normal(0, p.omegaScale()),
       "spread from board to board in ln dose; the upper half of this normal",
       "boards of one wood mostly lie within a fifth of each other (common practice, no published"
-          + " source); promises also have to hold at one and a half times this");
+          + " source); promises must also be kept at one and a half times this");
 
   private static final double DOSE_J_CM2 = 1e5;
   private static final double WIDTH = 100;

@@ -90,7 +90,7 @@ public record ClassicalChecks(
         return new LeftOut(
             OptionalDouble.empty(),
             Optional.of(
-                "without patch %s there is no fit by %s, so that one patch holds it up"
+                "without patch %s there is no fit by %s, so the fit depends on that one patch"
                     .formatted(rows.patch(p).code(), method.words())));
       }
       for (PatchRows.Look look : rows.looks(p)) {
@@ -134,6 +134,7 @@ public record ClassicalChecks(
             Optional.empty())
         : new Groups(
             Optional.empty(),
-            Optional.of("the chances do not fall into three groups, as settings were too alike"));
+            Optional.of(
+                "the chances do not fall into three groups, because the settings were too alike"));
   }
 }

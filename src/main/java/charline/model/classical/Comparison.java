@@ -76,8 +76,7 @@ public record Comparison(
   private static List<String> reasons(ClassicalFit classical, ModelFit fit, Estimate even) {
     List<String> reasons = new ArrayList<>();
     if (classical.separation().isPresent()) {
-      reasons.add(
-          "outcomes are separated, so the slope is the penalty's there and the prior's here");
+      reasons.add("outcomes are separated, so the penalty sets the slope there and the prior here");
     }
     classical
         .even()
@@ -89,13 +88,13 @@ public record Comparison(
         classical.boards().isPresent()
             ? boards(classical.boards().get(), omega)
             : omega >= BOARDS_DIFFER
-                ? "the classical fit takes all boards as one, while the posterior gives a new board its own shift (omega %s), which moves its careful dose"
+                ? "the classical fit treats all boards as one, while the posterior gives a new board its own shift (omega %s), which moves its careful dose"
                     .formatted(Columns.figure(omega))
-                : "the classical fit takes all boards as one, which changes little here (omega %s)"
+                : "the classical fit treats all boards as one, which changes little here (omega %s)"
                     .formatted(Columns.figure(omega)));
     if (!fit.coatEffects().isEmpty()) {
       reasons.add(
-          "the classical fit takes coats of every %s as one, while the posterior is for one coat"
+          "the classical fit treats coats of every %s as one, while the posterior is for one coat"
               .formatted(
                   fit.coatEffects().stream()
                       .map(effect -> effect.term().word())
@@ -103,12 +102,12 @@ public record Comparison(
     }
     if (!classical.at().movedAlong().isEmpty()) {
       reasons.add(
-          "the classical dose takes %s along as in the trials, while the posterior holds it still"
+          "in the classical dose %s changes along as in the trials, while the posterior keeps it fixed"
               .formatted(String.join(" and ", classical.at().movedAlong())));
     }
     if (!classical.notes().isEmpty()) {
       reasons.add(
-          "for knobs that were left out or moved together the posterior leans on its prior");
+          "for knobs that were left out or changed together the posterior depends on its prior");
     }
     pulled("intensity", "phi", classical.phi(), fit.phi()).ifPresent(reasons::add);
     pulled("passes", "psi", classical.psi(), fit.psi()).ifPresent(reasons::add);
@@ -116,7 +115,7 @@ public record Comparison(
   }
 
   private static String boards(BoardSpread spread, double omega) {
-    return "the classical fit knows how much boards differ from these %d boards alone (%s), while the posterior has a prior on it too (omega %s)"
+    return "the classical fit estimates how much boards differ from these %d boards alone (%s), while the posterior also has a prior on it (omega %s)"
         .formatted(
             spread.boards(),
             spread.omega().isPresent()
@@ -134,7 +133,7 @@ public record Comparison(
                 || classical.getAsDouble() > posterior.high());
     return apart
         ? Optional.of(
-            "the prior holds the weight of %s near %s (%s), where these trials alone would say %s"
+            "the prior keeps the weight of %s near %s (%s), while these trials alone would give %s"
                 .formatted(
                     knob,
                     Columns.figure(posterior.median()),
