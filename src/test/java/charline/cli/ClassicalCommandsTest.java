@@ -80,8 +80,8 @@ class ClassicalCommandsTest {
         .containsPattern("One pass at F0 chars 5 % of patches at [0-9.]+ J/cm2 per pass")
         .containsPattern(
             "Up to [0-9.]+ J/cm2 char risk is at most 5 % with 90 % confidence, on a new")
-        .contains("knows how much boards differ from these 4 boards alone")
-        .doesNotContain("NaN", "takes all boards as one");
+        .contains("estimates how much boards differ from these 4 boards alone")
+        .doesNotContain("NaN", "treats all boards as one");
     Map<String, Object> json = json("onset latex pine --classical mixed --json");
     assertThat(json).containsEntry("limits_by", "Wald").containsEntry("passes_by_share", null);
     assertThat(part(json, "boards")).containsEntry("boards", 4).containsKey("omega");
@@ -95,7 +95,7 @@ class ClassicalCommandsTest {
 
     assertThat(result.code()).isEqualTo(3);
     assertThat(flat(result))
-        .contains("There is no likeliest spread between boards", "or ask for ml or firth.");
+        .contains("There is no most likely spread between boards", "or ask for ml or firth.");
   }
 
   @Test
@@ -188,9 +188,7 @@ class ClassicalCommandsTest {
             "That is complete separation",
             "ln passes is left out: every row has the same number, 1.")
         .contains("(an untried dose: trials run from 4.17 to 31.2 J/cm2)")
-        .contains(
-            "outcomes are separated, so the slope comes from the penalty there and from the prior"
-                + " here");
+        .contains("outcomes are separated, so the penalty sets the slope there and the prior here");
     Map<String, Object> json = json("onset alkyd spruce --classical ml --json");
     assertThat(part(json, "separation")).containsEntry("kind", "complete");
     assertThat(json).containsEntry("coefficients", null);

@@ -50,7 +50,7 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
     }
     section(
         text,
-        "Where something is not as the planner takes it to be",
+        "Where something differs from what the planner assumes",
         "%d shops of each kind, so single rows say little.\n\n".formatted(few)
             + table(PlanningStudy.others()));
     section(text, "All shops together", pooled());
@@ -118,13 +118,13 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
                     .anyMatch(
                         how -> broken(PlanningStudy.goal(), Manner.NEXT, how).surelyAbove(ALLOWED))
                 ? "**more than one in ten**"
-                : "not surely more than one in ten");
+                : "not clearly more than one in ten");
   }
 
   private String table(List<Scenario> scenarios) {
     MarkdownTable table =
         new MarkdownTable(
-            "what is true",
+            "true conditions",
             "manner",
             ">patches, median",
             ">quartiles",

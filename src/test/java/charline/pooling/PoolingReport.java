@@ -73,7 +73,7 @@ public final class PoolingReport {
 
         Written by `mvn -q test-compile exec:java@pooling`; everything here is simulated and seeded.
 
-        ## What borrowing buys and costs
+        ## Gain and cost of borrowing
 
         Each of %d worlds is a log with six strata of 18 patches on 3 boards (three of the same coating, one on the same
         wood) and a new wood of which 6, 12 or 18 patches are burned. Truths differ from coating to coating and from wood
@@ -116,12 +116,12 @@ public final class PoolingReport {
     text.append(
         """
 
-        Promises are counted per window found. Where windows are scarce, those that are found are the lucky ones, and more
-        of them break than the confidence says, with borrowing and without; each row is to be read against its neighbour.
-        What is borrowed starts with a fifth of the weight: when it started with a half, windows in woods like the others
-        rose from 63 to 77 of 120 instead of to 70, but where the new wood chars sooner or clears later 27 of 95 promises
-        to clear broke against 14 of 68 without borrowing (now 18 of 77; all before fit checks entered the verdict). That is
-        also why borrowing is off unless asked for.
+        The table counts promises per window found. Where windows are scarce, the few that are found are the lucky ones, and
+        more of them break than the confidence allows, with borrowing and without; compare each count with its neighbour.
+        Borrowed trials start with a fifth of the weight. When they started with a half, windows in woods like the others rose
+        from 63 to 77 of 120 instead of to 70, but where the new wood chars sooner or clears later 27 of 95 promises to clear
+        broke against 14 of 68 without borrowing (now 18 of 77; all before fit checks entered the verdict). That is also why
+        borrowing is off unless you ask for it.
         """);
     return text.append(tones(worlds)).toString();
   }
@@ -175,13 +175,13 @@ public final class PoolingReport {
     text.append(
         """
 
-        ## What tone is found to count
+        ## Estimated effect of tone
 
-        24 patches on 4 boards, half pale and half dark; %d sets of trials a line. Found is the geometric mean of the
-        medians; the interval holds the truth in so many sets of the 90 %% that it should on average over the prior. Trade
-        lore is 2 to 4 (common practice, no published source). Windows and clearing promises are those for a pale coat.
+        24 patches on 4 boards, half pale and half dark; %d sets of trials a line. "Found" is the geometric mean of the
+        medians. The next column counts the sets whose interval contains the truth; on average over the prior it should be
+        90 %%. Trade lore is 2 to 4 (common practice, no published source). Windows and promises are for a pale coat.
 
-        | boards | true pale over dark | found | interval holds the truth | windows for pale | char broken | clearing broken |
+        | boards | true pale over dark | found | interval contains the truth | windows for pale | char broken | clearing broken |
         | --- | --- | --- | --- | --- | --- | --- |
         """
             .formatted(trials));

@@ -30,8 +30,8 @@ record ReliabilityFigure(String title, List<Reliability> charring, List<Reliabil
     svg.line(x(0), y(0), x(1), y(1), Svg.Stroke.DASHED);
     points(svg, charring, Svg.Mark.DISC);
     points(svg, clearing, Svg.Mark.RING);
-    svg.words(LEFT + SIDE / 2.0, TOP + SIDE + 44, "foretold chance", "middle", 13);
-    svg.upward(20, TOP + SIDE / 2.0, "share of patches it happened to");
+    svg.words(LEFT + SIDE / 2.0, TOP + SIDE + 44, "predicted chance", "middle", 13);
+    svg.upward(20, TOP + SIDE / 2.0, "share of patches, observed");
     return svg.text();
   }
 

@@ -43,7 +43,7 @@ record ValidationReport(List<Tally> tallies, String run) {
     Files.writeString(
         folder.resolve(RELIABILITY_FIGURE),
         new ReliabilityFigure(
-                "Foretold and happened, all shops",
+                "Predicted and observed, all shops",
                 Reliability.of(probes(), true),
                 Reliability.of(probes(), false))
             .svg());
@@ -60,7 +60,7 @@ record ValidationReport(List<Tally> tallies, String run) {
     section(text, "Expected beforehand", said("expected.md"));
     section(text, "Windows and verdicts", windows());
     section(text, "Promises kept and broken", promises());
-    section(text, "What the caution about boards costs", caution());
+    section(text, "The cost of the caution about boards", caution());
     section(text, "Calibration", calibration());
     section(text, "The classical window", classical());
     section(text, "Surprises", said("surprises.md"));
@@ -93,7 +93,7 @@ record ValidationReport(List<Tally> tallies, String run) {
   private String windows() {
     MarkdownTable table =
         new MarkdownTable(
-            "scenario", "what is true there", ">window", ">not yet", ">none", ">unreliable");
+            "scenario", "true conditions", ">window", ">not yet", ">none", ">unreliable");
     for (Tally t : tallies) {
       table.row(
           t.scenario().code(),
@@ -133,7 +133,7 @@ record ValidationReport(List<Tally> tallies, String run) {
     }
     return """
     Promised with %s confidence: char risk at most %s at the hottest corner, clearing at least %s at the coldest, on a new board.
-    So at most one window in ten may break each. **Bold** where even the lower bound of the share is above that.
+    So at most one window in ten may break each. **Bold** marks shares whose lower bound is above that.
 
     """
             .formatted(
@@ -156,8 +156,8 @@ record ValidationReport(List<Tally> tallies, String run) {
       }
     }
     return names.isEmpty()
-        ? "No scenario breaks either promise surely more often than the confidence allows.\n"
-        : "Broken surely more often than the confidence allows: %s.\n"
+        ? "No scenario clearly breaks either promise more often than the confidence allows.\n"
+        : "Clearly broken more often than the confidence allows: %s.\n"
             .formatted(String.join(", ", names));
   }
 
@@ -189,8 +189,8 @@ record ValidationReport(List<Tally> tallies, String run) {
             flagged(after.clearingBroken()));
       }
     }
-    return "The same shops judged by the usual prior alone, and with the caution that the program"
-               + " has now.\n\n"
+    return "The same shops judged by the usual prior alone, and with the caution that charline now"
+               + " has.\n\n"
         + table.text();
   }
 
@@ -199,7 +199,7 @@ record ValidationReport(List<Tally> tallies, String run) {
         tallies.stream().filter(t -> MODEL_TRUE.contains(t.scenario().code())).toList();
     MarkdownTable table =
         new MarkdownTable(
-            "foretold",
+            "predicted",
             ">char, all shops",
             ">char, model true",
             ">clearing, all shops",
@@ -221,13 +221,13 @@ record ValidationReport(List<Tally> tallies, String run) {
       table.row(cells.toArray(String[]::new));
     }
     return """
-    In every shop four settings of its grid, chosen blindly, were foretold, and one more patch was burned at each on a new board.
-    How often it charred, and cleared, by what was foretold (model true: %s):
+    In every shop the models predicted the outcome at four settings of its grid, chosen blindly, and one more patch was burned at each on a new board.
+    The table shows how often it charred and cleared, by predicted chance (model true: %s):
 
     """
             .formatted(String.join(", ", MODEL_TRUE))
         + table.text()
-        + figure(RELIABILITY_FIGURE, "Foretold chance against what happened")
+        + figure(RELIABILITY_FIGURE, "Predicted chance against what happened")
         + "\n"
         + "How often the true chance at such a setting lay within the usual posterior's own"
         + " one-sided 90 % bound on the unsafe side (90 % if it is honest there):\n\n"

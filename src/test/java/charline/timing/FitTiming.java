@@ -186,8 +186,8 @@ final class FitTiming {
         "R, Newton steps in matrix algebra",
         r[0],
         "none",
-        "a dozen climbs a limit, each from the last one's end and proved to be at the highest"
-            + " point; R's may be at any. "
+        "a dozen maximizations per limit, each started where the last one ended and proved to reach"
+            + " the maximum; R's may stop elsewhere. "
             + agreement(firth, sample, r));
   }
 
@@ -203,7 +203,8 @@ final class FitTiming {
         "R's glm.fit",
         r[0],
         "10 times faster",
-        "one exponential a row and step, four steps over all rows. " + agreement(plain, sample, r));
+        "one exponential per row and step, four steps over all rows. "
+            + agreement(plain, sample, r));
   }
 
   private static String agreement(

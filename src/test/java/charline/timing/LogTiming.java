@@ -113,8 +113,8 @@ final class LogTiming {
                 Locale.ROOT, "sqlite3 shell into the same tables (%.0f MB)", theirs.megabytes()),
             imported[1],
             "at most 3",
-            "the same inserts; before them, reading and checking every cell, where the shell is"
-                + " given finished rows"),
+            "the same inserts; before them, reading and checking every cell, while the shell gets"
+                + " finished rows"),
         new Timing.Line(
             "find char on one board of that log, beyond the %s it takes on a log of that board alone"
                 .formatted(Timing.shown(found[1])),
@@ -122,8 +122,8 @@ final class LogTiming {
             "the same SQL in the shell",
             found[2],
             "at most 2",
-            "looking through the names of all boards for those in the question; the patches of the"
-                + " board come by its index"));
+            "searching the names of all boards for those in the question; an index finds the"
+                + " patches of the board"));
   }
 
   private Run shell(Path script, Path emptied, Path shellLog) throws Exception {

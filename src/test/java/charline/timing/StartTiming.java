@@ -67,7 +67,7 @@ final class StartTiming {
             "at most 2.5",
             String.format(
                 Locale.ROOT,
-                "SQLite's driver, which alone, classes archived too, makes it %.2g times (%s for"
+                "SQLite's driver, which alone (classes archived too) makes it %.2g times (%s for"
                     + " one row in a bare program); then reading the options' annotations, through"
                     + " classes that Java makes each time",
                 medians[2] / medians[1],

@@ -33,7 +33,7 @@ final class Timing {
       double ratio = ours / theirs;
       String times =
           ours <= 0
-              ? "too little to be measured"
+              ? "too little to measure"
               : ratio >= 1
                   ? String.format(Locale.ROOT, "%.2g times as long", ratio)
                   : String.format(Locale.ROOT, "%.3g times faster", 1 / ratio);
@@ -105,26 +105,27 @@ final class Timing {
 
   private static String report(List<Line> lines, List<String> growth, double busy) {
     StringBuilder text = new StringBuilder();
-    text.append("# How quick it is\n\n");
+    text.append("# Speed\n\n");
     text.append(
         """
-        Each figure is a ratio in one run against something a person could use instead, the two run in turns where they are
-        short. Run again with `mvn -Pdist,benchmarks -DskipTests verify`, which writes this page; it needs the sqlite3 shell and
-        R with lme4. Ratios carry over to other machines, seconds do not, and neither holds on a machine that is busy.
+        Each ratio compares charline with something you could use instead, in the same run; short tasks alternate. To measure again,
+        run `mvn -Pdist,benchmarks -DskipTests verify`, which writes this page; it needs the sqlite3 shell and R with lme4. Ratios
+        carry over to other machines, seconds do not. Neither can be trusted on a busy machine.
 
         """);
     text.append(
         String.format(
             Locale.ROOT,
-            "Measured %s, Java %s, %d cores. Taken by others before or after: %.0f %%%s.%n%n",
+            "Measured %s, Java %s, %d cores. Used by other processes before or after: %.0f"
+                + " %%%s.%n%n",
             LocalDate.now(),
             Runtime.version(),
             Runtime.getRuntime().availableProcessors(),
             100 * busy,
             busy > BUSY
-                ? ", so **others were using the machine and the figures are not to be relied on**"
+                ? ", so **other processes were using the machine; do not rely on the figures**"
                 : ""));
-    text.append("| what | charline | instead | ratio | goal | what bounds it |\n");
+    text.append("| what | charline | instead | ratio | goal | what limits it |\n");
     text.append("| --- | --- | --- | --- | --- | --- |\n");
     lines.forEach(line -> text.append(line.row()).append('\n'));
     text.append("\n## How `window --all` grows, over 200 strata\n\n");

@@ -134,6 +134,7 @@ public record ClassicalChecks(
             Optional.empty())
         : new Groups(
             Optional.empty(),
-            Optional.of("the chances do not fall into three groups, as settings were too alike"));
+            Optional.of(
+                "the chances do not fall into three groups, because the settings were too alike"));
   }
 }

@@ -32,7 +32,7 @@ public record ClassicalRegression(Method method, double risk, double confidence)
       throw Refusal.usage(
           "Confidence must lie between 0.5 and 1, not "
               + confidence
-              + "; a bound must be true more often than not.");
+              + "; a bound that is wrong more often than right is no bound.");
     }
   }
 
@@ -71,8 +71,8 @@ public record ClassicalRegression(Method method, double risk, double confidence)
           rows,
           event,
           separation,
-          "The search for the profile limits failed; look for a patch with settings far from the"
-              + " rest.");
+          "The limits must come from a profile, but the search for them failed; check for a patch"
+              + " whose settings lie far from the rest.");
     }
   }
 
@@ -96,7 +96,7 @@ public record ClassicalRegression(Method method, double risk, double confidence)
           "A curve needs patches that %s and some that did not, but %s; %s."
               .formatted(
                   happened,
-                  (events == 0 ? "none of %d %s" : "%2$s was seen at the first look on all %1$d")
+                  (events == 0 ? "none of %d %s" : "%2$s was seen at the first reading of all %1$d")
                       .formatted(rows.patchCount(), events == 0 ? happened : event.word()),
                   constant(rows, event, events)));
     }

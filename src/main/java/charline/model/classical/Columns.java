@@ -99,7 +99,7 @@ record Columns(
     if (largest(rest) < STILL) {
       along.add(name);
       notes.add(
-          "%s is left out: in these trials it changed only together with %s, so their effects cannot be separated; burn some patches where it changes alone."
+          "%s is left out: in these trials it changed only together with %s, so its own effect is unknown; burn some patches where it alone changes."
               .formatted(name, String.join(" and ", names)));
       return;
     }
@@ -115,7 +115,7 @@ record Columns(
         double correlation = dot(a, b) / Math.sqrt(dot(a, a) * dot(b, b));
         if (Math.abs(correlation) > NEARLY_TOGETHER) {
           notes.add(
-              "%s and %s changed nearly together (correlation %s): trust their joint effect, not each one's."
+              "%s and %s changed nearly together (correlation %s): trust their joint effect, not each alone."
                   .formatted(names.get(k), names.get(j), figure(correlation)));
         }
       }

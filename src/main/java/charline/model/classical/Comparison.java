@@ -76,9 +76,7 @@ public record Comparison(
   private static List<String> reasons(ClassicalFit classical, ModelFit fit, Estimate even) {
     List<String> reasons = new ArrayList<>();
     if (classical.separation().isPresent()) {
-      reasons.add(
-          "outcomes are separated, so the slope comes from the penalty there and from the prior"
-              + " here");
+      reasons.add("outcomes are separated, so the penalty sets the slope there and the prior here");
     }
     classical
         .even()
@@ -90,7 +88,7 @@ public record Comparison(
         classical.boards().isPresent()
             ? boards(classical.boards().get(), omega)
             : omega >= BOARDS_DIFFER
-                ? "the classical fit treats all boards as one, while the posterior gives a new board its own shift (omega %s), which changes its careful dose"
+                ? "the classical fit treats all boards as one, while the posterior gives a new board its own shift (omega %s), which moves its careful dose"
                     .formatted(Columns.figure(omega))
                 : "the classical fit treats all boards as one, which changes little here (omega %s)"
                     .formatted(Columns.figure(omega)));
@@ -104,12 +102,12 @@ public record Comparison(
     }
     if (!classical.at().movedAlong().isEmpty()) {
       reasons.add(
-          "the classical dose lets %s change along as in the trials, while the posterior keeps it fixed"
+          "in the classical dose %s changes along as in the trials, while the posterior keeps it fixed"
               .formatted(String.join(" and ", classical.at().movedAlong())));
     }
     if (!classical.notes().isEmpty()) {
       reasons.add(
-          "for knobs that were left out or changed together, the posterior depends on its prior");
+          "for knobs that were left out or changed together the posterior depends on its prior");
     }
     pulled("intensity", "phi", classical.phi(), fit.phi()).ifPresent(reasons::add);
     pulled("passes", "psi", classical.psi(), fit.psi()).ifPresent(reasons::add);
@@ -117,7 +115,7 @@ public record Comparison(
   }
 
   private static String boards(BoardSpread spread, double omega) {
-    return "the classical fit knows how much boards differ from these %d boards alone (%s), while the posterior has a prior on it too (omega %s)"
+    return "the classical fit estimates how much boards differ from these %d boards alone (%s), while the posterior also has a prior on it (omega %s)"
         .formatted(
             spread.boards(),
             spread.omega().isPresent()

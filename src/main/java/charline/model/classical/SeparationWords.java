@@ -67,7 +67,7 @@ final class SeparationWords {
   }
 
   private static String meaning(Separation kind) {
-    return " That is %s separation: the steeper the curve, the better it fits, without end, so maximum likelihood has no finite answer. Firth's has one, but its slope depends more on the penalty than on the trials. Burn patches between the two."
+    return " That is %s separation: the steeper the curve the better it fits, without end, so maximum likelihood has no finite answer; Firth's has, but its steepness depends on the penalty more than on the trials. Patches between the two would settle it."
         .formatted(kind == Separation.COMPLETE ? "complete" : "quasi-complete");
   }
 

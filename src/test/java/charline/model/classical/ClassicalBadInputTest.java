@@ -42,7 +42,7 @@ class ClassicalBadInputTest {
     assertThat(reason(always, method))
         .isEqualTo(
             "A curve needs patches that charred and some that did not, but char was seen at the"
-                + " first look on all 10; patches burned like these char in at least 79.4 % of"
+                + " first reading of all 10; patches burned like these char in at least 79.4 % of"
                 + " cases (90 % confidence, Clopper-Pearson); burn some with less dose.");
   }
 
@@ -96,8 +96,8 @@ class ClassicalBadInputTest {
     assertThat(fit.notes())
         .contains(
             "ln fluence / F0 is left out: in these trials it changed only together with ln dose"
-                + " (J/cm2), so their effects cannot be separated; burn some patches where it"
-                + " changes alone.");
+                + " (J/cm2), so its own effect is unknown; burn some patches where it alone"
+                + " changes.");
   }
 
   @Test
@@ -204,8 +204,8 @@ class ClassicalBadInputTest {
     assertThatExceptionOfType(Refusal.class)
         .isThrownBy(() -> new ClassicalRegression(Method.ML, 0.05, 0.5))
         .withMessage(
-            "Confidence must lie between 0.5 and 1, not 0.5; a bound must be true more often than"
-                + " not.");
+            "Confidence must lie between 0.5 and 1, not 0.5; a bound that is wrong more often than"
+                + " right is no bound.");
   }
 
   /** Overlapping outcomes at settings that all move. */
