@@ -8,6 +8,20 @@ public final class GivenName {
 
   private GivenName() {}
 
+  /**
+   * The name on a trial sheet, trimmed; refuses one that is empty or too long. Line breaks pass, as
+   * older logs kept them and their sheets must come back.
+   */
+  public static String fromSheet(String what, String name) {
+    String trimmed = name.strip();
+    if (trimmed.isEmpty() || trimmed.length() > LONGEST) {
+      throw Refusal.usage(
+          "The name of a %s must be 1 to %d characters, not %d."
+              .formatted(what, LONGEST, trimmed.length()));
+    }
+    return trimmed;
+  }
+
   /** The name, trimmed; refuses one that is empty, too long or holds a line break. */
   public static String checked(String what, String name) {
     String trimmed = name.strip();

@@ -49,7 +49,7 @@ class SheetWordsTest {
         .contains(
             new SheetPage.Line(
                 "Whole job",
-                "4.5 m² is 1800 areas: any char 97.3 %, at most 100 %; charred areas about 4, at"
+                "4.5 m² is 1800 areas: any char 97 %, at most 100 %; charred areas about 4, at"
                     + " most 18."));
   }
 

@@ -127,7 +127,7 @@ final class SheetStock {
       faults.add(row, WOOD, "Board %s is new, so its wood must be given.".formatted(name));
       return Optional.empty();
     }
-    if (ask(row, BOARD, text -> GivenName.checked("board", text)).isEmpty()) {
+    if (ask(row, BOARD, text -> GivenName.fromSheet("board", text)).isEmpty()) {
       return Optional.empty();
     }
     Board board =
@@ -186,7 +186,7 @@ final class SheetStock {
       faults.add(row, FAMILY, "Finish %s is new, so its family must be given.".formatted(name));
       return Optional.empty();
     }
-    if (row.has(FINISH) && ask(row, FINISH, text -> GivenName.checked("finish", text)).isEmpty()) {
+    if (row.has(FINISH) && ask(row, FINISH, text -> GivenName.fromSheet("finish", text)).isEmpty()) {
       return Optional.empty();
     }
     Finish finish =
