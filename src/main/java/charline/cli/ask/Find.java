@@ -1,6 +1,5 @@
 package charline.cli.ask;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.cli.render.PatchView;
@@ -37,10 +36,6 @@ public final class Find extends LogCommand {
 
   @Mixin private FilterOptions options;
   @Mixin private ListReply reply;
-
-  public Find(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -1,6 +1,5 @@
 package charline.cli.bench;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.Release;
 import charline.cli.command.TypedValues;
@@ -40,10 +39,6 @@ public final class BenchCommand extends LogCommand {
       description =
           "Who records where a device does not say. Default: $$CHARLINE_BY, else your login name.")
   private String by;
-
-  public BenchCommand(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() throws InterruptedException {

@@ -1,6 +1,5 @@
 package charline.cli.board;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
@@ -49,10 +48,6 @@ public final class BoardAmend extends LogCommand {
   @Mixin private BoardOptions more;
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
-
-  public BoardAmend(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -1,6 +1,5 @@
 package charline.cli.log;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.log.Logbook;
 import charline.log.merge.Merge;
@@ -53,10 +52,6 @@ public final class MergeLog extends LogCommand {
       names = "--sure",
       description = "Bring in patches that look like ones of this log: they are others.")
   private boolean sure;
-
-  public MergeLog(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

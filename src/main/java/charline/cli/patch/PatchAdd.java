@@ -1,6 +1,5 @@
 package charline.cli.patch;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedTime;
@@ -86,10 +85,6 @@ public final class PatchAdd extends LogCommand {
 
   @Mixin private SureOption sure;
   @Mixin private JsonReply reply;
-
-  public PatchAdd(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

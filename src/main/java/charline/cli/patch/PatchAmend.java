@@ -1,6 +1,5 @@
 package charline.cli.patch;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedTime;
@@ -96,10 +95,6 @@ public final class PatchAmend extends LogCommand {
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
   @Mixin private JsonReply reply;
-
-  public PatchAmend(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -1,6 +1,5 @@
 package charline.cli.patch;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedTime;
@@ -50,10 +49,6 @@ public final class PatchRead extends LogCommand {
 
   @Mixin private SureOption sure;
   @Mixin private JsonReply reply;
-
-  public PatchRead(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

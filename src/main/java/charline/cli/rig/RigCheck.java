@@ -1,6 +1,5 @@
 package charline.cli.rig;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedTime;
@@ -49,10 +48,6 @@ public final class RigCheck extends LogCommand {
   private String by;
 
   @Mixin private SureOption sure;
-
-  public RigCheck(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

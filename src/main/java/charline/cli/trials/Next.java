@@ -4,7 +4,6 @@ import charline.answer.Answers;
 import charline.answer.NextAnswer;
 import charline.answer.PatchesWanted;
 import charline.answer.TrialQuestion;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.Release;
 import charline.cli.command.TypedValues;
@@ -89,10 +88,6 @@ public final class Next extends LogCommand {
 
   @Mixin private QuestionOptions options;
   @Mixin private JsonReply reply;
-
-  public Next(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -3,7 +3,6 @@ package charline.cli.trials;
 import charline.answer.Answers;
 import charline.answer.ModelAnswer;
 import charline.answer.TrialQuestion;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
@@ -32,10 +31,6 @@ public final class Onset extends LogCommand {
   @Mixin private QuestionOptions options;
   @Mixin private ClassicalOptions classical;
   @Mixin private JsonReply reply;
-
-  public Onset(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

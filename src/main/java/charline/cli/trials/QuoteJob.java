@@ -3,7 +3,6 @@ package charline.cli.trials;
 import charline.answer.Answers;
 import charline.answer.QuoteAnswer;
 import charline.answer.TrialQuestion;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.TypedValues;
 import charline.cli.render.JsonReply;
@@ -88,10 +87,6 @@ public final class QuoteJob extends LogCommand {
 
   @Mixin private QuestionOptions options;
   @Mixin private JsonReply reply;
-
-  public QuoteJob(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -4,7 +4,6 @@ import charline.answer.Answers;
 import charline.answer.ModelAnswer;
 import charline.answer.RemovalAnswer;
 import charline.answer.TrialQuestion;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
@@ -37,10 +36,6 @@ public final class Removal extends LogCommand {
   @Mixin private QuestionOptions options;
   @Mixin private ClassicalOptions classical;
   @Mixin private JsonReply reply;
-
-  public Removal(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

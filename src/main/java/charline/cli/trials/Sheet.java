@@ -3,7 +3,6 @@ package charline.cli.trials;
 import charline.answer.Answers;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.Release;
 import charline.cli.command.TypedValues;
@@ -50,10 +49,6 @@ public final class Sheet extends LogCommand {
       paramLabel = "WHO",
       description = "Who prints it. Default: $$CHARLINE_BY, else your login name.")
   private String by;
-
-  public Sheet(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {
