@@ -1,5 +1,6 @@
 package charline.stat.inverse;
 
+import charline.stat.distribution.Logistic;
 import charline.stat.interval.Bound;
 import charline.stat.interval.FiellerSet;
 import charline.stat.interval.Interval;
@@ -73,7 +74,7 @@ public record DoseAtRisk(
           "The risk must change with '%s' for a dose to exist, but the fitted slope is 0; try doses further apart."
               .formatted(column));
     }
-    double target = fit.method().link().predictor(risk);
+    double target = Logistic.quantile(risk);
     double level = Design.dot(rest, fit.coefficients()) - target;
     double estimate = -level / slope.estimate();
     Array2DRowRealMatrix covariance = new Array2DRowRealMatrix(fit.covariance(), false);

@@ -70,7 +70,7 @@ public final class FirthLikelihood implements TwiceDifferentiableFunction {
       double length = overRoot(q[i], here.root, z);
       double tilt = 1 - 2 * p;
       double a = w * tilt;
-      BinomialLikelihood.addOuter(
+      addOuter(
           gradient,
           hessian,
           q[i],
@@ -85,6 +85,18 @@ public final class FirthLikelihood implements TwiceDifferentiableFunction {
       }
     }
     return new Local(here.value, gradient, hessian);
+  }
+
+  /** Adds slope times row, and bend times its square, which stays exactly symmetric. */
+  static void addOuter(
+      double[] gradient, double[][] hessian, double[] row, double slope, double bend) {
+    for (int r = 0; r < row.length; r++) {
+      gradient[r] += slope * row[r];
+      for (int s = 0; s <= r; s++) {
+        hessian[r][s] += bend * row[r] * row[s];
+        hessian[s][r] = hessian[r][s];
+      }
+    }
   }
 
   /** Fills z with a row over the root of the information; gives its squared length. */

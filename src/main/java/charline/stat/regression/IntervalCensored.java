@@ -91,7 +91,7 @@ public record IntervalCensored(TwiceDifferentiableFunction rows, double[][] gaps
     for (double[] gap : gaps) {
       double[] term = expand(Design.dot(gap, point));
       value += term[0];
-      BinomialLikelihood.addOuter(gradient, hessian, gap, term[1], term[2]);
+      FirthLikelihood.addOuter(gradient, hessian, gap, term[1], term[2]);
     }
     return new Local(value, gradient, hessian);
   }

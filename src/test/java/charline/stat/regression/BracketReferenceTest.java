@@ -83,13 +83,6 @@ class BracketReferenceTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> sample.withBrackets(List.of(new Bracket(0, 1), new Bracket(0, 2))))
         .withMessage("A row must belong to one unit, not to two.");
-    assertThatIllegalArgumentException()
-        .isThrownBy(
-            () ->
-                BinomialRegression.withDefaults()
-                    .with(Link.PROBIT)
-                    .fit(sample.withBrackets(List.of(new Bracket(0, 1)))))
-        .withMessage("Brackets need the logit link, not PROBIT; give one row per unit.");
   }
 
   @Test

@@ -122,13 +122,6 @@ class RegressionInputTest {
   }
 
   @Test
-  void firth_is_refused_for_other_links() {
-    refused(
-        () -> BinomialRegression.withDefaults().with(Link.PROBIT).with(Estimator.FIRTH_PENALISED),
-        "Firth's penalised likelihood is offered for the logit link, not PROBIT.");
-  }
-
-  @Test
   void a_dose_needs_every_other_covariate() {
     Design design =
         Design.withIntercept(
