@@ -6,6 +6,7 @@ import charline.stat.interval.FiellerSet;
 import charline.stat.interval.Interval;
 import charline.stat.linear.Design;
 import charline.stat.linear.Term;
+import charline.stat.linear.Vectors;
 import charline.stat.regression.BinomialFit;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -75,11 +76,11 @@ public record DoseAtRisk(
               .formatted(column));
     }
     double target = Logistic.quantile(risk);
-    double level = Design.dot(rest, fit.coefficients()) - target;
+    double level = Vectors.dot(rest, fit.coefficients()) - target;
     double estimate = -level / slope.estimate();
     Array2DRowRealMatrix covariance = new Array2DRowRealMatrix(fit.covariance(), false);
     double[] gradient = at(rest, along, estimate);
-    double variance = Design.dot(gradient, covariance.operate(gradient));
+    double variance = Vectors.dot(gradient, covariance.operate(gradient));
     double error = Math.sqrt(variance) / Math.abs(slope.estimate());
     double[] restCovariance = covariance.operate(rest);
     double z = Math.sqrt(2) * Erf.erfInv(confidence);
@@ -94,7 +95,7 @@ public record DoseAtRisk(
         FiellerSet.of(
             level,
             slope.estimate(),
-            Design.dot(rest, restCovariance),
+            Vectors.dot(rest, restCovariance),
             restCovariance[along],
             covariance.getEntry(along, along),
             z),

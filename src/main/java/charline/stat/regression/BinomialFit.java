@@ -1,8 +1,8 @@
 package charline.stat.regression;
 
 import charline.stat.distribution.Logistic;
-import charline.stat.linear.Design;
 import charline.stat.linear.Term;
+import charline.stat.linear.Vectors;
 import java.util.List;
 
 /**
@@ -28,7 +28,7 @@ public record BinomialFit(
     implements FitOutcome {
   public BinomialFit {
     terms = List.copyOf(terms);
-    covariance = copy(covariance);
+    covariance = Vectors.copy(covariance);
     if (method.estimator() == Estimator.MAXIMUM_LIKELIHOOD && separation != Separation.NONE) {
       throw new IllegalArgumentException(
           "Maximum likelihood has no finite estimate for %s separation; fit with FIRTH_PENALISED."
@@ -38,15 +38,7 @@ public record BinomialFit(
 
   @Override
   public double[][] covariance() {
-    return copy(covariance);
-  }
-
-  private static double[][] copy(double[][] matrix) {
-    double[][] result = matrix.clone();
-    for (int i = 0; i < result.length; i++) {
-      result[i] = result[i].clone();
-    }
-    return result;
+    return Vectors.copy(covariance);
   }
 
   /**
@@ -108,7 +100,7 @@ public record BinomialFit(
           "There must be one covariate per coefficient: %d coefficients %s, but %d values."
               .formatted(terms.size(), sample.design().names(), covariates.length));
     }
-    return Logistic.cdf(Design.dot(covariates, coefficients()));
+    return Logistic.cdf(Vectors.dot(covariates, coefficients()));
   }
 
   /** Twice the log-likelihood lost against a risk of its own for each row. */

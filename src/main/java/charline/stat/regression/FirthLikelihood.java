@@ -1,6 +1,6 @@
 package charline.stat.regression;
 
-import charline.stat.linear.Design;
+import charline.stat.linear.Vectors;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -80,7 +80,7 @@ public final class FirthLikelihood implements TwiceDifferentiableFunction {
     }
     for (int r = 0; r < width; r++) {
       for (int s = 0; s <= r; s++) {
-        hessian[r][s] -= 0.5 * Design.dot(moments[r], moments[s]);
+        hessian[r][s] -= 0.5 * Vectors.dot(moments[r], moments[s]);
         hessian[s][r] = hessian[r][s];
       }
     }
@@ -180,7 +180,7 @@ public final class FirthLikelihood implements TwiceDifferentiableFunction {
     double[][] information = new double[dimension()][dimension()];
     double value = 0;
     for (int i = 0; i < q.length; i++) {
-      double eta = Design.dot(q[i], point);
+      double eta = Vectors.dot(q[i], point);
       double tail = Math.exp(-Math.abs(eta));
       double larger = 1 / (1 + tail);
       risk[i] = eta < 0 ? tail * larger : larger;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import charline.stat.distribution.Logistic;
 import charline.stat.linear.Design;
+import charline.stat.linear.Vectors;
 import charline.stat.optimisation.HyperplaneRestriction;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
@@ -75,7 +76,7 @@ class LargeSamplePropertyTest {
     double[] gradient = new double[point.length];
     double[][] hessian = new double[point.length][point.length];
     for (int i = 0; i < q.length; i++) {
-      double eta = Design.dot(q[i], point);
+      double eta = Vectors.dot(q[i], point);
       int events = sample.events(i);
       int others = sample.trials(i) - events;
       value += events * Logistic.logCdf(eta) + others * Logistic.logCdf(-eta);
