@@ -4,6 +4,7 @@ import charline.stat.distribution.Logistic;
 import charline.stat.interval.Bound;
 import charline.stat.interval.FiellerSet;
 import charline.stat.interval.Interval;
+import charline.stat.inverse.DoseOutcome.NoDose;
 import charline.stat.linear.Design;
 import charline.stat.linear.Term;
 import charline.stat.linear.Vectors;

@@ -5,6 +5,7 @@ import charline.stat.linear.OrthogonalBasis;
 import charline.stat.linear.Term;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
+import charline.stat.regression.FitOutcome.NotConverged;
 import java.util.ArrayList;
 import java.util.List;
 

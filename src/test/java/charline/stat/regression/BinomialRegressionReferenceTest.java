@@ -10,7 +10,7 @@ import charline.stat.interval.Bound;
 import charline.stat.interval.FiellerSet;
 import charline.stat.inverse.Dose;
 import charline.stat.inverse.DoseAtRisk;
-import charline.stat.inverse.NoDose;
+import charline.stat.inverse.DoseOutcome.NoDose;
 import charline.stat.inverse.ProfileLimits;
 import charline.stat.linear.Design;
 import charline.stat.linear.Term;

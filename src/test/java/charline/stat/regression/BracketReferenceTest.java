@@ -8,6 +8,7 @@ import charline.reference.ReferenceCase;
 import charline.stat.interval.Bound;
 import charline.stat.inverse.ProfileLimits;
 import charline.stat.linear.Design;
+import charline.stat.regression.BinomialSample.Bracket;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

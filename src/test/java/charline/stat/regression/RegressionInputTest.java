@@ -8,9 +8,9 @@ import charline.stat.inverse.DoseAtRisk;
 import charline.stat.linear.Design;
 import charline.stat.linear.LineFit;
 import charline.stat.linear.StraightLine;
-import charline.stat.mixed.NoRandomInterceptFit;
 import charline.stat.mixed.RandomIntercept;
 import charline.stat.mixed.RandomInterceptOutcome;
+import charline.stat.mixed.RandomInterceptOutcome.NoRandomInterceptFit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
