@@ -55,8 +55,7 @@ public final class Find extends LogCommand {
         }
         return NO;
       }
-      List<PatchEntry> tried =
-          reply.forPerson() ? log.patches(FilterWords.withoutMarks(filter)) : List.of();
+      List<PatchEntry> tried = reply.forPerson() ? log.patches(filter.withoutMarks()) : List.of();
       String searched = FilterWords.of(filter, log);
       boolean cleanWanted = filter.marks().contains(Mark.CLEAN);
       reply.print(
