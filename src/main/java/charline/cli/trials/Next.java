@@ -5,7 +5,6 @@ import charline.answer.NextAnswer;
 import charline.answer.PatchesWanted;
 import charline.answer.TrialQuestion;
 import charline.cli.command.LogCommand;
-import charline.cli.command.Release;
 import charline.cli.command.TypedValues;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
@@ -135,12 +134,7 @@ public final class Next extends LogCommand {
             plans.addAll(log.planned().reserve(List.of(plan)));
           }
           List<String> codes = plans.stream().map(PlannedPatch::code).toList();
-          SheetStamp stamp =
-              new SheetStamp(
-                  String.valueOf(desk.logFile().getFileName()),
-                  Release.version(),
-                  desk.now(),
-                  Optional.of(desk.person(by)));
+          SheetStamp stamp = PageFile.stamp(desk, by);
           PageFile.write(new BenchList(stratum, next, codes, stamp).html(), to);
           return codes;
         });
