@@ -1,6 +1,5 @@
 package charline.cli;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.Release;
 import charline.log.Logbook;
@@ -48,10 +47,6 @@ final class Charline extends LogCommand {
       versionHelp = true,
       description = "Show the versions of program, log, SQLite and Java.")
   boolean version;
-
-  Charline(CommandContext desk) {
-    super(desk);
-  }
 
   @Option(
       names = "--log",

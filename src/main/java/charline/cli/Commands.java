@@ -7,6 +7,7 @@ import charline.cli.board.BoardAmend;
 import charline.cli.board.BoardList;
 import charline.cli.board.BoardShow;
 import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.demo.Demo;
 import charline.cli.finish.FinishAdd;
 import charline.cli.finish.FinishList;
@@ -88,7 +89,7 @@ final class Commands {
   /** The command line with as many commands as these arguments need. */
   static CommandLine lineFor(String[] args, CommandContext desk) {
     List<String> words = leadingWords(args);
-    CommandLine root = new CommandLine(new Charline(desk));
+    CommandLine root = new CommandLine(new Charline().in(desk));
     String wanted = words.isEmpty() ? "" : words.get(0);
     WORDS.keySet().stream()
         .filter(first -> !WORDS.containsKey(wanted) || first.equals(wanted))
@@ -109,8 +110,7 @@ final class Commands {
         (first, seconds) -> {
           CommandLine group = root.getSubcommands().get(first);
           seconds.forEach(
-              second ->
-                  group.addSubcommand(second, new CommandLine(make(first + " " + second, desk))));
+              second -> group.addSubcommand(second, command(first + " " + second, desk)));
         });
     plain(root);
     root.setUsageHelpWidth(80);
@@ -126,18 +126,16 @@ final class Commands {
   private static CommandLine line(String first, List<String> words, CommandContext desk) {
     List<String> seconds = WORDS.get(first);
     if (seconds.isEmpty()) {
-      return new CommandLine(make(first, desk));
+      return command(first, desk);
     }
-    CommandLine group = new CommandLine(new Group(desk, listed(seconds)));
+    CommandLine group = new CommandLine(new Group(listed(seconds)).in(desk));
     group.getCommandSpec().usageMessage().header(summary(first));
     String wanted = words.size() > 1 && words.get(0).equals(first) ? words.get(1) : "";
     // Where the first word is only listed, its second words need not be made.
     boolean called = !words.isEmpty() && words.get(0).equals(first);
     seconds.stream()
         .filter(second -> called && (!seconds.contains(wanted) || second.equals(wanted)))
-        .forEach(
-            second ->
-                group.addSubcommand(second, new CommandLine(make(first + " " + second, desk))));
+        .forEach(second -> group.addSubcommand(second, command(first + " " + second, desk)));
     return group;
   }
 
@@ -170,42 +168,46 @@ final class Commands {
     };
   }
 
-  private static Object make(String command, CommandContext desk) {
+  private static CommandLine command(String words, CommandContext desk) {
+    return new CommandLine(made(words, desk).in(desk));
+  }
+
+  private static LogCommand made(String command, CommandContext desk) {
     return switch (command) {
-      case "rig add" -> new RigAdd(desk);
-      case "rig list" -> new RigList(desk);
-      case "rig show" -> new RigShow(desk);
-      case "rig check" -> new RigCheck(desk);
-      case "rig drift" -> new RigDrift(desk);
-      case "board add" -> new BoardAdd(desk);
-      case "board list" -> new BoardList(desk);
-      case "board show" -> new BoardShow(desk);
-      case "board amend" -> new BoardAmend(desk);
-      case "finish add" -> new FinishAdd(desk);
-      case "finish list" -> new FinishList(desk);
-      case "finish show" -> new FinishShow(desk);
-      case "patch add" -> new PatchAdd(desk);
-      case "patch read" -> new PatchRead(desk);
-      case "patch show" -> new PatchShow(desk);
-      case "patch amend" -> new PatchAmend(desk);
-      case "patch void" -> new PatchVoid(desk);
-      case "plan list" -> new PlanList(desk);
-      case "plan void" -> new PlanVoid(desk);
-      case "find" -> new Find(desk);
-      case "window" -> new Window(desk);
-      case "next" -> new Next(desk);
-      case "quote" -> new QuoteJob(desk);
-      case "onset" -> new Onset(desk);
-      case "removal" -> new Removal(desk);
-      case "prior" -> new PriorShow(desk);
-      case "sheet" -> new Sheet(desk);
-      case "import" -> new Import(desk);
-      case "export" -> new Export(desk);
-      case "bench" -> new BenchCommand(desk);
-      case "merge" -> new MergeLog(desk);
-      case "backup" -> new Backup(desk);
-      case "check" -> new Check(desk);
-      case "demo" -> new Demo(desk, words -> Main.again(words, desk));
+      case "rig add" -> new RigAdd();
+      case "rig list" -> new RigList();
+      case "rig show" -> new RigShow();
+      case "rig check" -> new RigCheck();
+      case "rig drift" -> new RigDrift();
+      case "board add" -> new BoardAdd();
+      case "board list" -> new BoardList();
+      case "board show" -> new BoardShow();
+      case "board amend" -> new BoardAmend();
+      case "finish add" -> new FinishAdd();
+      case "finish list" -> new FinishList();
+      case "finish show" -> new FinishShow();
+      case "patch add" -> new PatchAdd();
+      case "patch read" -> new PatchRead();
+      case "patch show" -> new PatchShow();
+      case "patch amend" -> new PatchAmend();
+      case "patch void" -> new PatchVoid();
+      case "plan list" -> new PlanList();
+      case "plan void" -> new PlanVoid();
+      case "find" -> new Find();
+      case "window" -> new Window();
+      case "next" -> new Next();
+      case "quote" -> new QuoteJob();
+      case "onset" -> new Onset();
+      case "removal" -> new Removal();
+      case "prior" -> new PriorShow();
+      case "sheet" -> new Sheet();
+      case "import" -> new Import();
+      case "export" -> new Export();
+      case "bench" -> new BenchCommand();
+      case "merge" -> new MergeLog();
+      case "backup" -> new Backup();
+      case "check" -> new Check();
+      case "demo" -> new Demo(words -> Main.again(words, desk));
       default -> throw Refusal.usage("No command is called " + command + ".");
     };
   }

@@ -1,6 +1,5 @@
 package charline.cli;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.refusal.Refusal;
 import picocli.CommandLine.Command;
@@ -16,8 +15,7 @@ final class Group extends LogCommand {
   /**
    * @param words the second words, as a sentence lists them
    */
-  Group(CommandContext desk, String words) {
-    super(desk);
+  Group(String words) {
     this.words = words;
   }
 

@@ -12,15 +12,7 @@ import java.util.Optional;
 import java.util.UUID;
 
 /** Brings what is recorded of a patch and its readings to what it should have been. */
-final class Amendment {
-  private final PatchTable patches;
-  private final ReadingTable readings;
-
-  Amendment(PatchTable patches, ReadingTable readings) {
-    this.patches = patches;
-    this.readings = readings;
-  }
-
+record Amendment(PatchTable patches, ReadingTable readings) {
   /** Writes what differs; the triggers of the schema keep each old value. */
   void write(PatchEntry entry, String why) {
     Patch wanted = entry.patch();

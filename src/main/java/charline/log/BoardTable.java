@@ -12,13 +12,7 @@ import java.util.Optional;
 import java.util.UUID;
 
 /** Boards. */
-final class BoardTable {
-  private final Database database;
-
-  BoardTable(Database database) {
-    this.database = database;
-  }
-
+record BoardTable(Database database) {
   /** All boards, by name. */
   List<Board> all() {
     return database.query("SELECT * FROM board ORDER BY name", BoardTable::read);

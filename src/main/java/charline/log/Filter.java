@@ -43,4 +43,17 @@ public record Filter(
           Set.of(),
           Set.of(),
           Set.of());
+
+  /** Everything on one board. */
+  public static Filter onBoard(String name) {
+    Set<String> any = Set.of();
+    Optional<OffsetDateTime> always = Optional.empty();
+    return new Filter(any, any, Set.of(), always, always, any, Set.of(name), any, any, any);
+  }
+
+  /** The same whatever was seen: everything that was tried there. */
+  public Filter withoutMarks() {
+    return new Filter(
+        families, woods, Set.of(), since, until, rigs, boards, finishes, people, jobs);
+  }
 }

@@ -15,13 +15,7 @@ import java.util.Map;
 import java.util.UUID;
 
 /** Finishes and their coats. */
-final class FinishTable {
-  private final Database database;
-
-  FinishTable(Database database) {
-    this.database = database;
-  }
-
+record FinishTable(Database database) {
   /** All finishes, by name. */
   List<Finish> all() {
     Map<UUID, List<Coat>> coats = new HashMap<>();

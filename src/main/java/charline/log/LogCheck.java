@@ -4,19 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Looks for faults of a log, and only in a sound one for values that may have been mistyped. */
-final class LogCheck {
-  private final Logbook log;
-  private final PatchTable patches;
-  private final History history;
-  private final PhotoTable photos;
-
-  LogCheck(Logbook log, PatchTable patches, History history, PhotoTable photos) {
-    this.log = log;
-    this.patches = patches;
-    this.history = history;
-    this.photos = photos;
-  }
-
+record LogCheck(Logbook log, PatchTable patches, History history, PhotoTable photos) {
   /** To be called in a snapshot: all of it must be of one state of the log. */
   List<Finding> findings() {
     List<Finding> faults = new ArrayList<>(IntegrityCheck.faults(log.database()));

@@ -428,7 +428,7 @@ public final class Logbook implements AutoCloseable {
   /** Not left to the records: logs of earlier versions may hold such notes and must be readable. */
   private static PatchEntry withoutBlankNotes(PatchEntry e) {
     try {
-      return new PatchEntry(e.patch().withoutBlankNotes(), e.typed(), e.by(), e.note(), e.voided());
+      return e.with(e.patch().withoutBlankNotes());
     } catch (Refusal refusal) {
       throw Refusal.data(refusal.getMessage(), refusal);
     }

@@ -30,4 +30,9 @@ public record PatchEntry(
     note = PlainText.prose(note);
     voided = voided.map(PlainText::of);
   }
+
+  /** The same of another state of the patch. */
+  public PatchEntry with(Patch other) {
+    return new PatchEntry(other, typed, by, note, voided);
+  }
 }

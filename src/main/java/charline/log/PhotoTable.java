@@ -6,13 +6,7 @@ import java.util.List;
 import java.util.UUID;
 
 /** Photographs of patches. */
-final class PhotoTable {
-  private final Database database;
-
-  PhotoTable(Database database) {
-    this.database = database;
-  }
-
+record PhotoTable(Database database) {
   List<Photo> of(UUID patch) {
     return database.query(
         "SELECT * FROM photo WHERE patch_id = ? ORDER BY taken_at_utc, id",

@@ -14,13 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** How sure the sheet is and on how much evidence, raw counts first. */
-final class ConfidenceWords {
-  private final Recommendation recommendation;
-
-  ConfidenceWords(Recommendation recommendation) {
-    this.recommendation = recommendation;
-  }
-
+record ConfidenceWords(Recommendation recommendation) {
   List<Line> lines(Optional<JobRisk> job) {
     List<Line> lines = new ArrayList<>();
     lines.add(new Line("Counted", counted(recommendation.evidence())));

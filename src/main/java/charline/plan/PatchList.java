@@ -15,29 +15,13 @@ import java.util.OptionalInt;
 import java.util.Random;
 
 /** Writes drafts down as a list: control patches put in, cool rungs first, lots within a rung. */
-final class PatchList {
-  private final RigSetup bench;
-  private final Requirements asked;
-  private final Outlook outlook;
-  private final PatchSelection drafting;
-  private final List<Patch> patches;
-  private final BoardRota rota;
-
-  PatchList(
-      RigSetup bench,
-      Requirements asked,
-      Outlook outlook,
-      PatchSelection drafting,
-      List<Patch> patches,
-      BoardRota rota) {
-    this.bench = bench;
-    this.asked = asked;
-    this.outlook = outlook;
-    this.drafting = drafting;
-    this.patches = patches;
-    this.rota = rota;
-  }
-
+record PatchList(
+    RigSetup bench,
+    Requirements asked,
+    Outlook outlook,
+    PatchSelection drafting,
+    List<Patch> patches,
+    BoardRota rota) {
   /** As many suggestions as may be made, numbered in the order of choosing. */
   List<Suggestion> draft(int count) {
     List<Suggestion> list = new ArrayList<>();

@@ -29,12 +29,27 @@ public record Quote(double areaSquareMetres, List<Part> parts, Basis basis) {
       }
     }
 
-    static Hours minutes(double low, double usual, double high) {
+    Hours fromMinutes() {
       return new Hours(low / 60, usual / 60, high / 60);
     }
 
     Hours times(double factor) {
       return new Hours(low * factor, usual * factor, high * factor);
+    }
+
+    Hours times(Counts counts) {
+      return new Hours(low * counts.low(), usual * counts.usual(), high * counts.high());
+    }
+  }
+
+  /** How often something is done: where all goes well, to be expected, where it does not. */
+  public record Counts(int low, int usual, int high) {
+    static Counts of(int known) {
+      return new Counts(known, known, known);
+    }
+
+    Counts less(int fewer) {
+      return new Counts(low - fewer, usual - fewer, high - fewer);
     }
   }
 
@@ -61,11 +76,10 @@ public record Quote(double areaSquareMetres, List<Part> parts, Basis basis) {
    *
    * @param quoting area, factors and times of a day
    * @param onePass area rate of one pass
-   * @param passes over the job
-   * @param days with the beam at work
+   * @param passes whole passes over the job: the high end is where the window's do not do
+   * @param days with the beam at work, each with its set-up and fire watch
    */
-  public record Basis(
-      Quoting quoting, AreaRate onePass, Quoting.Passes passes, Quoting.Days days) {}
+  public record Basis(Quoting quoting, AreaRate onePass, Counts passes, Counts days) {}
 
   public Quote {
     parts = List.copyOf(parts);

@@ -96,21 +96,7 @@ public final class Patches {
     if (whole || left.isEmpty()) {
       log.voidPatch(p.code(), by, why);
     } else {
-      Patch without =
-          new Patch(
-              p.id(),
-              p.code(),
-              p.burnedAt(),
-              p.rig(),
-              p.board(),
-              p.finish(),
-              p.settings(),
-              p.areaSquareCentimetres(),
-              left);
-      log.amend(
-          new PatchEntry(without, entry.typed(), entry.by(), entry.note(), entry.voided()),
-          by,
-          why);
+      log.amend(entry.with(p.withReadings(left)), by, why);
     }
     return true;
   }

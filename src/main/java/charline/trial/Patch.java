@@ -50,9 +50,19 @@ public record Patch(
    */
   public Patch withoutBlankNotes() {
     List<Reading> said = readings.stream().map(Reading::withoutBlankNote).toList();
-    return said.equals(readings)
-        ? this
-        : new Patch(id, code, burnedAt, rig, board, finish, settings, areaSquareCentimetres, said);
+    return said.equals(readings) ? this : withReadings(said);
+  }
+
+  /** The same under a code. */
+  public Patch withCode(String given) {
+    return new Patch(
+        id, given, burnedAt, rig, board, finish, settings, areaSquareCentimetres, readings);
+  }
+
+  /** The same with other readings. */
+  public Patch withReadings(List<Reading> others) {
+    return new Patch(
+        id, code, burnedAt, rig, board, finish, settings, areaSquareCentimetres, others);
   }
 
   /**

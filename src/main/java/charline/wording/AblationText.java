@@ -4,7 +4,7 @@ import static charline.quantity.Figures.three;
 
 import charline.model.classical.AblationFit;
 import charline.model.classical.AblationOutcome;
-import charline.model.classical.NoAblation;
+import charline.model.classical.AblationOutcome.NoAblation;
 import charline.quantity.Figures;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -38,7 +38,7 @@ public final class QuoteText {
 
   private static String beam(Quote quote) {
     Quoting quoting = quote.basis().quoting();
-    Quoting.Passes passes = quote.basis().passes();
+    Quote.Counts passes = quote.basis().passes();
     return "%s m2 at %s m2/h per pass, %s, hand efficiency %s%s"
         .formatted(
             Figures.digits(quote.areaSquareMetres(), 6),
@@ -68,14 +68,14 @@ public final class QuoteText {
     return quoting.fireWatchTooShort()
         ? List.of(
             "A fire watch of %s min is less than the cautions ask for: NFPA 51B (2019) asks for one hour after the last pass, longer over hidden cavities; insurers and permits may ask for more. Keep the hour, and quote it."
-                .formatted(Figures.digits(quoting.fireWatchMinutes().low(), 3)))
+                .formatted(Figures.digits(quoting.minutes().get(Quote.Task.FIRE_WATCH).low(), 3)))
         : List.of();
   }
 
   /** What the quote assumes, a sentence each. */
   public static List<String> assumptions(Quote quote) {
-    Quoting.Days days = quote.basis().days();
-    Quoting.Passes passes = quote.basis().passes();
+    Quote.Counts days = quote.basis().days();
+    Quote.Counts passes = quote.basis().passes();
     List<String> all = new ArrayList<>();
     all.add(
         "The whole area is flat, of the same wood and coats as the trials, and the start setting is"

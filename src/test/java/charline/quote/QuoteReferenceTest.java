@@ -36,7 +36,7 @@ class QuoteReferenceTest {
 
   @Test
   void the_parts_are_shown_and_add_up() {
-    Quote quote = Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
+    Quote quote = Quoting.usual(4.5).of(ONE_PASS, new Quote.Counts(3, 3, 3));
 
     assertThat(quote.parts().stream().map(p -> QuoteText.task(p.task())))
         .containsExactly(
@@ -55,11 +55,11 @@ class QuoteReferenceTest {
     Quote quote =
         Quoting.usual(4.5)
             .withEfficiency(0.6)
-            .withSetUp(30)
-            .withMasking(12)
-            .withCooling(4)
-            .withFireWatch(120)
-            .of(ONE_PASS, new Quoting.Passes(3, 3, 3));
+            .with(Quote.Task.SET_UP, 30)
+            .with(Quote.Task.MASKING, 12)
+            .with(Quote.Task.COOLING, 4)
+            .with(Quote.Task.FIRE_WATCH, 120)
+            .of(ONE_PASS, new Quote.Counts(3, 3, 3));
 
     // 3.47222 h, 2 x 4 min, 30 min, 4.5 x 12 min and 120 min; only the test patches stay a range.
     assertThat(quote.parts().stream().filter(p -> p.task() != Quote.Task.TEST_PATCHES))
@@ -72,15 +72,19 @@ class QuoteReferenceTest {
   /** NFPA 51B (2019): a fire watch of one hour after hot work. */
   @Test
   void a_fire_watch_below_an_hour_is_quoted_only_with_a_plain_word() {
-    assertThat(QuoteText.warnings(Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3))))
+    assertThat(QuoteText.warnings(Quoting.usual(4.5).of(ONE_PASS, new Quote.Counts(3, 3, 3))))
         .isEmpty();
     assertThat(
             QuoteText.warnings(
-                Quoting.usual(4.5).withFireWatch(60).of(ONE_PASS, new Quoting.Passes(3, 3, 3))))
+                Quoting.usual(4.5)
+                    .with(Quote.Task.FIRE_WATCH, 60)
+                    .of(ONE_PASS, new Quote.Counts(3, 3, 3))))
         .isEmpty();
     assertThat(
             QuoteText.warnings(
-                Quoting.usual(4.5).withFireWatch(30).of(ONE_PASS, new Quoting.Passes(3, 3, 3))))
+                Quoting.usual(4.5)
+                    .with(Quote.Task.FIRE_WATCH, 30)
+                    .of(ONE_PASS, new Quote.Counts(3, 3, 3))))
         .containsExactly(
             "A fire watch of 30 min is less than the cautions ask for: NFPA 51B (2019) asks for one"
                 + " hour after the last pass, longer over hidden cavities; insurers and permits may"
@@ -89,8 +93,8 @@ class QuoteReferenceTest {
 
   @Test
   void edges_stretch_the_work_alone() {
-    Quote flat = Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
-    Quote moulded = Quoting.usual(4.5).withEdges(1.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
+    Quote flat = Quoting.usual(4.5).of(ONE_PASS, new Quote.Counts(3, 3, 3));
+    Quote moulded = Quoting.usual(4.5).withEdges(1.5).of(ONE_PASS, new Quote.Counts(3, 3, 3));
 
     assertThat(moulded.parts().get(0).hours().usual())
         .isCloseTo(1.5 * flat.parts().get(0).hours().usual(), within(1e-12));
@@ -99,7 +103,7 @@ class QuoteReferenceTest {
 
   @Test
   void a_job_of_several_days_is_watched_and_set_up_each_day() {
-    Quote quote = Quoting.usual(40).of(ONE_PASS, new Quoting.Passes(3, 3, 3));
+    Quote quote = Quoting.usual(40).of(ONE_PASS, new Quote.Counts(3, 3, 3));
 
     // 30.86 h of work and 10 min of rest at six hours a day; 26.46 h and 4 min at the low end,
     // 37.04
@@ -111,12 +115,12 @@ class QuoteReferenceTest {
   /** 24 m2: once over at 70 % is 5.29 h, three times at 60 % 18.52 h, at 50 % 22.22 h. */
   @Test
   void the_days_in_words_are_those_that_either_end_of_the_hours_is_reckoned_with() {
-    Quote quote = Quoting.usual(24).of(ONE_PASS, new Quoting.Passes(1, 3, 3));
+    Quote quote = Quoting.usual(24).of(ONE_PASS, new Quote.Counts(1, 3, 3));
 
     assertThat(quote.parts().get(3).hours()).isEqualTo(new Quote.Hours(0.75, 4, 6));
     assertThat(quote.parts().get(5).hours()).isEqualTo(new Quote.Hours(1, 4, 16));
     assertThat(QuoteText.assumptions(quote)).contains(days("4 days (1 to 4)"));
-    assertThat(QuoteText.assumptions(Quoting.usual(4.5).of(ONE_PASS, new Quoting.Passes(3, 3, 3))))
+    assertThat(QuoteText.assumptions(Quoting.usual(4.5).of(ONE_PASS, new Quote.Counts(3, 3, 3))))
         .contains(days("1 day"));
   }
 
@@ -128,7 +132,7 @@ class QuoteReferenceTest {
   /** 5.93 h of work at the high end and twice 10 min of rest are more than a day of six hours. */
   @Test
   void rest_between_passes_takes_its_part_of_a_day() {
-    assertThat(QuoteText.assumptions(Quoting.usual(6.4).of(ONE_PASS, new Quoting.Passes(3, 3, 3))))
+    assertThat(QuoteText.assumptions(Quoting.usual(6.4).of(ONE_PASS, new Quote.Counts(3, 3, 3))))
         .contains(days("1 day (1 to 2)"));
   }
 

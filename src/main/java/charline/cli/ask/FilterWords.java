@@ -48,19 +48,4 @@ final class FilterWords {
       words.add(lead + String.join(" or ", values));
     }
   }
-
-  /** The same filter without the marks: everything that was tried there. */
-  static Filter withoutMarks(Filter filter) {
-    return new Filter(
-        filter.families(),
-        filter.woods(),
-        Set.of(),
-        filter.since(),
-        filter.until(),
-        filter.rigs(),
-        filter.boards(),
-        filter.finishes(),
-        filter.people(),
-        filter.jobs());
-  }
 }

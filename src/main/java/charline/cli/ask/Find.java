@@ -1,6 +1,5 @@
 package charline.cli.ask;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.cli.render.PatchView;
@@ -38,10 +37,6 @@ public final class Find extends LogCommand {
   @Mixin private FilterOptions options;
   @Mixin private ListReply reply;
 
-  public Find(CommandContext desk) {
-    super(desk);
-  }
-
   @Override
   public Integer call() {
     reply.check();
@@ -60,8 +55,7 @@ public final class Find extends LogCommand {
         }
         return NO;
       }
-      List<PatchEntry> tried =
-          reply.forPerson() ? log.patches(FilterWords.withoutMarks(filter)) : List.of();
+      List<PatchEntry> tried = reply.forPerson() ? log.patches(filter.withoutMarks()) : List.of();
       String searched = FilterWords.of(filter, log);
       boolean cleanWanted = filter.marks().contains(Mark.CLEAN);
       reply.print(

@@ -1,6 +1,5 @@
 package charline.cli.bench;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.Release;
 import charline.cli.command.TypedValues;
@@ -41,10 +40,6 @@ public final class BenchCommand extends LogCommand {
           "Name on records from devices that give none. Default: $$CHARLINE_BY, else your login"
               + " name.")
   private String by;
-
-  public BenchCommand(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() throws InterruptedException {

@@ -1,6 +1,5 @@
 package charline.cli.board;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.log.Logbook;
@@ -49,10 +48,6 @@ public final class BoardAdd extends LogCommand {
   private String by;
 
   @Mixin private SureOption sure;
-
-  public BoardAdd(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -1,6 +1,5 @@
 package charline.cli.board;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
@@ -11,10 +10,7 @@ import charline.record.Setup;
 import charline.trial.Board;
 import charline.trial.WoodForm;
 import charline.wording.Table;
-import java.time.OffsetDateTime;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -50,10 +46,6 @@ public final class BoardAmend extends LogCommand {
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
 
-  public BoardAmend(CommandContext desk) {
-    super(desk);
-  }
-
   @Override
   public Integer call() {
     String reason = why.reason("a record is amended");
@@ -70,26 +62,12 @@ public final class BoardAmend extends LogCommand {
               percent.isPresent() ? percent : old.moisturePercent(),
               more.job().or(old::job));
       new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
-      desk.out().println(Table.paragraph(sentence(amended, patches(log, amended))));
+      desk.out()
+          .println(
+              Table.paragraph(
+                  sentence(amended, log.patches(Filter.onBoard(amended.name())).size())));
     }
     return DONE;
-  }
-
-  private static int patches(Logbook log, Board board) {
-    Optional<OffsetDateTime> always = Optional.empty();
-    return log.patches(
-            new Filter(
-                Set.of(),
-                Set.of(),
-                Set.of(),
-                always,
-                always,
-                Set.of(),
-                Set.of(board.name()),
-                Set.of(),
-                Set.of(),
-                Set.of()))
-        .size();
   }
 
   private static String sentence(Board board, int patches) {

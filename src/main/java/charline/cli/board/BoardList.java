@@ -1,6 +1,5 @@
 package charline.cli.board;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.log.Logbook;
@@ -18,10 +17,6 @@ import picocli.CommandLine.Mixin;
     footer = {"", "Example:", "  charline board list"})
 public final class BoardList extends LogCommand {
   @Mixin private ListReply reply;
-
-  public BoardList(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -1,6 +1,5 @@
 package charline.cli.board;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.ChangesView;
 import charline.cli.render.JsonReply;
@@ -23,10 +22,6 @@ public final class BoardShow extends LogCommand {
   private String name;
 
   @Mixin private JsonReply reply;
-
-  public BoardShow(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

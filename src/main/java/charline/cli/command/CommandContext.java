@@ -58,6 +58,11 @@ public final class CommandContext {
     return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
   }
 
+  /** A moment that is over, as typed after an option; now where nothing was typed. */
+  public OffsetDateTime past(String option, String text) {
+    return text == null ? now() : TypedTime.past(option, text, now(), clock.getZone());
+  }
+
   /** Works on this log and no other. */
   public void useLog(Path file) {
     chosenLog = Optional.of(file);

@@ -20,7 +20,8 @@ public abstract class LogCommand implements Callable<Integer> {
   /** A fault in charline. */
   public static final int FAULT = 4;
 
-  protected final CommandContext desk;
+  /** Where it works; there before anything is parsed. */
+  protected CommandContext desk;
 
   @Option(
       names = {"-h", "--help"},
@@ -29,7 +30,9 @@ public abstract class LogCommand implements Callable<Integer> {
       description = "Show this help.")
   boolean help;
 
-  protected LogCommand(CommandContext desk) {
-    this.desk = desk;
+  /** Puts the command where it shall work. */
+  public final LogCommand in(CommandContext context) {
+    desk = context;
+    return this;
   }
 }

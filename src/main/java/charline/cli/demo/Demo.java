@@ -1,6 +1,5 @@
 package charline.cli.demo;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.refusal.Refusal;
 import java.io.IOException;
@@ -48,8 +47,7 @@ public final class Demo extends LogCommand {
   /**
    * @param charline runs a command of the program and gives its exit code
    */
-  public Demo(CommandContext desk, ToIntFunction<List<String>> charline) {
-    super(desk);
+  public Demo(ToIntFunction<List<String>> charline) {
     this.charline = charline;
   }
 

@@ -1,6 +1,5 @@
 package charline.cli.finish;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
@@ -53,10 +52,6 @@ public final class FinishAdd extends LogCommand {
   private String by;
 
   @Mixin private SureOption sure;
-
-  public FinishAdd(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

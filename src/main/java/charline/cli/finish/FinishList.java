@@ -1,6 +1,5 @@
 package charline.cli.finish;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.log.Logbook;
@@ -18,10 +17,6 @@ import picocli.CommandLine.Mixin;
     footer = {"", "Example:", "  charline finish list"})
 public final class FinishList extends LogCommand {
   @Mixin private ListReply reply;
-
-  public FinishList(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -1,6 +1,5 @@
 package charline.cli.log;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.log.Logbook;
 import charline.wording.Table;
@@ -26,10 +25,6 @@ public final class Backup extends LogCommand {
 
   @Parameters(paramLabel = "FILE", description = "A new file, or a folder.")
   private Path to;
-
-  public Backup(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

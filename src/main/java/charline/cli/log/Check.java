@@ -1,6 +1,5 @@
 package charline.cli.log;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.log.Finding;
@@ -24,10 +23,6 @@ import picocli.CommandLine.Mixin;
     footer = {"", "Example:", "  charline check"})
 public final class Check extends LogCommand {
   @Mixin private JsonReply reply;
-
-  public Check(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -1,7 +1,6 @@
 package charline.cli.log;
 
 import charline.cli.ask.FilterOptions;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.exposure.PowerSetting;
 import charline.log.Filter;
@@ -64,10 +63,6 @@ public final class Export extends LogCommand {
   private Path checksTo;
 
   @Mixin private FilterOptions options;
-
-  public Export(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

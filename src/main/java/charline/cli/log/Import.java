@@ -1,6 +1,5 @@
 package charline.cli.log;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.log.Logbook;
@@ -63,10 +62,6 @@ public final class Import extends LogCommand {
       paramLabel = "WHO",
       description = "Who sets up the rigs. Default: $$CHARLINE_BY, else your login name.")
   private String by;
-
-  public Import(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

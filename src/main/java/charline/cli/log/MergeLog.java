@@ -1,6 +1,5 @@
 package charline.cli.log;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.log.Logbook;
 import charline.log.merge.Merge;
@@ -55,10 +54,6 @@ public final class MergeLog extends LogCommand {
 
   @Option(names = "--sure", description = "Import apparent duplicates anyway.")
   private boolean sure;
-
-  public MergeLog(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -1,9 +1,7 @@
 package charline.cli.patch;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
-import charline.cli.command.TypedTime;
 import charline.cli.render.JsonReply;
 import charline.cli.render.PatchView;
 import charline.log.Logbook;
@@ -88,10 +86,6 @@ public final class PatchAdd extends LogCommand {
   @Mixin private SureOption sure;
   @Mixin private JsonReply reply;
 
-  public PatchAdd(CommandContext desk) {
-    super(desk);
-  }
-
   @Override
   public Integer call() {
     knobs.check();
@@ -133,8 +127,7 @@ public final class PatchAdd extends LogCommand {
         .ifPresent(entry -> seen.usePasses(entry.patch().readings().get(0).passes()));
     seen.ask(desk, Optional.of(1));
     KnobReader.Result dialled = knobs.read(rig, base);
-    OffsetDateTime burned =
-        at == null ? desk.now() : TypedTime.past("--at", at, desk.now(), desk.clock().getZone());
+    OffsetDateTime burned = desk.past("--at", at);
     Reading reading = seen.reading(log.newId(), burned, desk.person(by), Optional.empty());
     return new PatchDraft(
         log.newId(), rig, board, finish, dialled, reading, Optional.ofNullable(note), List.of());

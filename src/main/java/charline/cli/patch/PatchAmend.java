@@ -1,9 +1,7 @@
 package charline.cli.patch;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
-import charline.cli.command.TypedTime;
 import charline.cli.command.TypedValues;
 import charline.cli.command.WhyOption;
 import charline.cli.render.JsonReply;
@@ -97,10 +95,6 @@ public final class PatchAmend extends LogCommand {
   @Mixin private SureOption sure;
   @Mixin private JsonReply reply;
 
-  public PatchAmend(CommandContext desk) {
-    super(desk);
-  }
-
   @Override
   public Integer call() {
     String reason = why.reason("a record is amended");
@@ -141,7 +135,8 @@ public final class PatchAmend extends LogCommand {
     Patch patch = old.patch();
     Rig rig = rigName == null ? patch.rig() : log.rig(rigName);
     KnobReader.Result dialled = knobs.read(rig, Optional.of(old));
-    OffsetDateTime burned = at == null || readingAfter != null ? patch.burnedAt() : time();
+    OffsetDateTime burned =
+        at == null || readingAfter != null ? patch.burnedAt() : desk.past("--at", at);
     Optional<String> burner = Optional.ofNullable(burnedBy).map(String::strip).or(old::by);
     Patch now =
         new Patch(
@@ -161,10 +156,6 @@ public final class PatchAmend extends LogCommand {
         note != null && readingAfter == null ? Optional.of(note) : old.note();
     return new PatchEntry(
         now, dialled.typed(), burner, newNote, bringBack ? Optional.empty() : old.voided());
-  }
-
-  private OffsetDateTime time() {
-    return TypedTime.past("--at", at, desk.now(), desk.clock().getZone());
   }
 
   /** Readings where what was judged on burning, by whoever burned, follows the burning. */
@@ -197,7 +188,9 @@ public final class PatchAmend extends LogCommand {
     Optional<String> readingNote =
         readingAfter == null ? Optional.empty() : Optional.ofNullable(note);
     OffsetDateTime judged =
-        at == null || readingAfter == null ? reading.at() : Judging.at(at, time(), patch);
+        at == null || readingAfter == null
+            ? reading.at()
+            : Judging.at(at, desk.past("--at", at), patch);
     Optional<String> judge = Optional.ofNullable(judgedBy).map(String::strip).or(reading::by);
     readings.set(index, seen.amended(reading, judged, judge, readingNote));
     return readings;

@@ -1,9 +1,7 @@
 package charline.cli.patch;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
-import charline.cli.command.TypedTime;
 import charline.cli.render.JsonReply;
 import charline.cli.render.PatchView;
 import charline.log.Logbook;
@@ -50,20 +48,12 @@ public final class PatchRead extends LogCommand {
   @Mixin private SureOption sure;
   @Mixin private JsonReply reply;
 
-  public PatchRead(CommandContext desk) {
-    super(desk);
-  }
-
   @Override
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
       Patch patch = Codes.patch(log, code).patch();
       seen.ask(desk, Optional.of(patch.lastReading().passes() + 1));
-      OffsetDateTime when =
-          at == null
-              ? desk.now()
-              : Judging.at(
-                  at, TypedTime.past("--at", at, desk.now(), desk.clock().getZone()), patch);
+      OffsetDateTime when = at == null ? desk.now() : Judging.at(at, desk.past("--at", at), patch);
       Reading reading = seen.reading(log.newId(), when, desk.person(by), Optional.ofNullable(note));
       PatchEntry now = new Patches(log, sure).read(patch, reading);
       reply.print(

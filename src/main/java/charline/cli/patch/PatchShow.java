@@ -1,6 +1,5 @@
 package charline.cli.patch;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.ChangesView;
 import charline.cli.render.JsonReply;
@@ -28,10 +27,6 @@ public final class PatchShow extends LogCommand {
   private String code;
 
   @Mixin private JsonReply reply;
-
-  public PatchShow(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

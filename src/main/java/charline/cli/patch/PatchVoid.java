@@ -1,6 +1,5 @@
 package charline.cli.patch;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
@@ -33,10 +32,6 @@ public final class PatchVoid extends LogCommand {
   private List<String> codes;
 
   @Mixin private WhyOption why;
-
-  public PatchVoid(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -17,23 +17,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** A planned patch as something to copy from, the way a recorded one is. */
-final class PlanBase {
-  private final PlannedPatch plan;
-  private final Logbook log;
-  private final CommandContext desk;
-  private final SureOption sure;
-
-  /**
-   * @param sure whether a board of another wood and a finish of another family are meant
-   */
-  PlanBase(PlannedPatch plan, Logbook log, CommandContext desk, SureOption sure) {
-    this.plan = plan;
-    this.log = log;
-    this.desk = desk;
-    this.sure = sure;
-  }
-
+/**
+ * A planned patch as something to copy from, the way a recorded one is.
+ *
+ * @param sure whether a board of another wood and a finish of another family are meant
+ */
+record PlanBase(PlannedPatch plan, Logbook log, CommandContext desk, SureOption sure) {
   /**
    * The plan as an entry; what was seen is only a place holder.
    *

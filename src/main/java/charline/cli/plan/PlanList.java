@@ -1,6 +1,5 @@
 package charline.cli.plan;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.cli.render.PatchView;
@@ -30,10 +29,6 @@ public final class PlanList extends LogCommand {
   private boolean all;
 
   @Mixin private ListReply reply;
-
-  public PlanList(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

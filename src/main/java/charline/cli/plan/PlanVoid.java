@@ -1,6 +1,5 @@
 package charline.cli.plan;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.WhyOption;
 import charline.log.Logbook;
@@ -33,10 +32,6 @@ public final class PlanVoid extends LogCommand {
   private List<String> codes;
 
   @Mixin private WhyOption why;
-
-  public PlanVoid(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

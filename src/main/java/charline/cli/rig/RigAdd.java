@@ -1,6 +1,5 @@
 package charline.cli.rig;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
@@ -88,10 +87,6 @@ public final class RigAdd extends LogCommand {
   private String by;
 
   @Mixin private SureOption sure;
-
-  public RigAdd(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

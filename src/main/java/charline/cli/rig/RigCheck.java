@@ -1,9 +1,7 @@
 package charline.cli.rig;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
-import charline.cli.command.TypedTime;
 import charline.cli.command.TypedValues;
 import charline.log.Logbook;
 import charline.quantity.Figures;
@@ -50,10 +48,6 @@ public final class RigCheck extends LogCommand {
 
   @Mixin private SureOption sure;
 
-  public RigCheck(CommandContext desk) {
-    super(desk);
-  }
-
   @Override
   public Integer call() {
     try (Logbook log = desk.logToWrite()) {
@@ -61,9 +55,7 @@ public final class RigCheck extends LogCommand {
       PowerCheck check =
           new PowerCheck(
               log.newId(),
-              at == null
-                  ? desk.now()
-                  : TypedTime.past("--at", at, desk.now(), desk.clock().getZone()),
+              desk.past("--at", at),
               TypedValues.percentage("--power", power),
               TypedValues.measure("--metered", metered, Quantity.POWER));
       double factor = check.factor(rig.ratedWatts());

@@ -1,7 +1,6 @@
 package charline.cli.rig;
 
 import charline.answer.Answers;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.drift.Drift;
@@ -26,10 +25,6 @@ public final class RigDrift extends LogCommand {
   private String name;
 
   @Mixin private JsonReply reply;
-
-  public RigDrift(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

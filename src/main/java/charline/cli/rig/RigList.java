@@ -1,6 +1,5 @@
 package charline.cli.rig;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.log.Logbook;
@@ -19,10 +18,6 @@ import picocli.CommandLine.Mixin;
     footer = {"", "Example:", "  charline rig list"})
 public final class RigList extends LogCommand {
   @Mixin private ListReply reply;
-
-  public RigList(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -1,6 +1,5 @@
 package charline.cli.rig;
 
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
@@ -20,10 +19,6 @@ public final class RigShow extends LogCommand {
   private String name;
 
   @Mixin private JsonReply reply;
-
-  public RigShow(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -4,9 +4,7 @@ import charline.answer.Answers;
 import charline.answer.NextAnswer;
 import charline.answer.PatchesWanted;
 import charline.answer.TrialQuestion;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
-import charline.cli.command.Release;
 import charline.cli.command.TypedValues;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
@@ -90,10 +88,6 @@ public final class Next extends LogCommand {
   @Mixin private QuestionOptions options;
   @Mixin private JsonReply reply;
 
-  public Next(CommandContext desk) {
-    super(desk);
-  }
-
   @Override
   public Integer call() {
     int wanted = TypedValues.count("--count", "the number of patches", count);
@@ -139,12 +133,7 @@ public final class Next extends LogCommand {
             plans.addAll(log.planned().reserve(List.of(plan)));
           }
           List<String> codes = plans.stream().map(PlannedPatch::code).toList();
-          SheetStamp stamp =
-              new SheetStamp(
-                  String.valueOf(desk.logFile().getFileName()),
-                  Release.version(),
-                  desk.now(),
-                  Optional.of(desk.person(by)));
+          SheetStamp stamp = PageFile.stamp(desk, by);
           PageFile.write(new BenchList(stratum, next, codes, stamp).html(), to);
           return codes;
         });

@@ -1,6 +1,9 @@
 package charline.cli.trials;
 
+import charline.cli.command.CommandContext;
+import charline.cli.command.Release;
 import charline.cli.command.TypedValues;
+import charline.paper.SheetStamp;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Where a page is written to. */
 final class PageFile {
@@ -25,6 +29,15 @@ final class PageFile {
       throw Refusal.usage(
           "%s already exists; give another name, or --replace to overwrite it.".formatted(to));
     }
+  }
+
+  /** Where and when a page is printed. */
+  static SheetStamp stamp(CommandContext desk, String by) {
+    return new SheetStamp(
+        String.valueOf(desk.logFile().getFileName()),
+        Release.version(),
+        desk.now(),
+        Optional.of(desk.person(by)));
   }
 
   /** Writes a page at once: no half-written page is ever left behind. */

@@ -1,7 +1,6 @@
 package charline.cli.trials;
 
 import charline.answer.Priors;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.wording.PriorFileText;
 import picocli.CommandLine.Command;
@@ -16,10 +15,6 @@ import picocli.CommandLine.Command;
             + " about trials.",
     footer = {"", "Example:", "  charline prior"})
 public final class PriorShow extends LogCommand {
-  public PriorShow(CommandContext desk) {
-    super(desk);
-  }
-
   @Override
   public Integer call() {
     desk.out().print(PriorFileText.of(Priors.USUAL));

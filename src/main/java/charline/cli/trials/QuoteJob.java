@@ -3,13 +3,13 @@ package charline.cli.trials;
 import charline.answer.Answers;
 import charline.answer.QuoteAnswer;
 import charline.answer.TrialQuestion;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.command.TypedValues;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.quantity.Invariant;
 import charline.quantity.Measure.Quantity;
+import charline.quote.Quote.Task;
 import charline.quote.Quoting;
 import charline.window.Recommendation;
 import charline.wording.ApplicabilityText;
@@ -89,10 +89,6 @@ public final class QuoteJob extends LogCommand {
   @Mixin private QuestionOptions options;
   @Mixin private JsonReply reply;
 
-  public QuoteJob(CommandContext desk) {
-    super(desk);
-  }
-
   @Override
   public Integer call() {
     Quoting quoting = quoting();
@@ -130,23 +126,18 @@ public final class QuoteJob extends LogCommand {
     if (efficiency != null) {
       quoting = quoting.withEfficiency(TypedValues.chance("--efficiency", efficiency));
     }
-    if (setup != null) {
-      quoting = quoting.withSetUp(minutes("--setup", setup));
-    }
-    if (masking != null) {
-      quoting = quoting.withMasking(minutes("--masking", masking));
-    }
-    if (cooling != null) {
-      quoting = quoting.withCooling(minutes("--cooling", cooling));
-    }
-    if (fireWatch != null) {
-      quoting = quoting.withFireWatch(minutes("--fire-watch", fireWatch));
-    }
-    return quoting;
+    quoting = with(quoting, Task.SET_UP, "--setup", setup);
+    quoting = with(quoting, Task.MASKING, "--masking", masking);
+    quoting = with(quoting, Task.COOLING, "--cooling", cooling);
+    return with(quoting, Task.FIRE_WATCH, "--fire-watch", fireWatch);
   }
 
-  private static double minutes(String option, String text) {
-    return Invariant.notNegative(
-        option, TypedValues.measure(option, text, Quantity.MINUTES), "min");
+  private static Quoting with(Quoting quoting, Task task, String option, String text) {
+    return text == null
+        ? quoting
+        : quoting.with(
+            task,
+            Invariant.notNegative(
+                option, TypedValues.measure(option, text, Quantity.MINUTES), "min"));
   }
 }

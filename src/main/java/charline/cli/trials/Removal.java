@@ -4,20 +4,14 @@ import charline.answer.Answers;
 import charline.answer.ModelAnswer;
 import charline.answer.RemovalAnswer;
 import charline.answer.TrialQuestion;
-import charline.cli.command.CommandContext;
-import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
-import charline.log.Logbook;
 import charline.model.Event;
-import charline.model.classical.ClassicalRegression;
 import charline.wording.AblationText;
 import charline.wording.CoatText;
 import charline.wording.ModelJson;
 import charline.wording.ModelText;
 import charline.wording.RemovalRateText;
-import java.util.Optional;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** {@code removal}. */
 @Command(
@@ -33,30 +27,14 @@ import picocli.CommandLine.Mixin;
       "  charline removal latex pine",
       "  charline removal latex pine --classical firth"
     })
-public final class Removal extends LogCommand {
-  @Mixin private QuestionOptions options;
-  @Mixin private ClassicalOptions classical;
-  @Mixin private JsonReply reply;
-
-  public Removal(CommandContext desk) {
-    super(desk);
+public final class Removal extends ModelCommand {
+  public Removal() {
+    super(Event.CLEARING);
   }
 
   @Override
-  public Integer call() {
-    Optional<ClassicalRegression> regression = classical.regression(options);
-    TrialQuestion question = options.question();
-    try (Logbook log = desk.logToRead()) {
-      Answers answers = Answers.of(log, desk.now());
-      TrialQuestion asked = question.about(options.about(log));
-      return regression.isPresent()
-          ? ClassicalOptions.print(
-              answers.classical(asked, Event.CLEARING, regression.get()), reply, desk)
-          : model(answers.removal(asked));
-    }
-  }
-
-  private int model(RemovalAnswer removal) {
+  int model(Answers answers, TrialQuestion asked, JsonReply reply) {
+    RemovalAnswer removal = answers.removal(asked);
     ModelAnswer model = removal.model();
     reply.print(
         desk.out(),

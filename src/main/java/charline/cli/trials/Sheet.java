@@ -3,9 +3,7 @@ package charline.cli.trials;
 import charline.answer.Answers;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
-import charline.cli.command.Release;
 import charline.cli.command.TypedValues;
 import charline.log.Logbook;
 import charline.paper.Paper;
@@ -14,7 +12,6 @@ import charline.paper.WindowSheet;
 import charline.wording.SheetCautions;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -51,10 +48,6 @@ public final class Sheet extends LogCommand {
       description = "Who prints it. Default: $$CHARLINE_BY, else your login name.")
   private String by;
 
-  public Sheet(CommandContext desk) {
-    super(desk);
-  }
-
   @Override
   public Integer call() {
     Paper size = paper();
@@ -62,12 +55,7 @@ public final class Sheet extends LogCommand {
     TrialQuestion question = options.question().withJobArea(job.squareMetres());
     try (Logbook log = desk.logToRead()) {
       WindowAnswer window = Answers.of(log, desk.now()).window(question.about(options.about(log)));
-      SheetStamp stamp =
-          new SheetStamp(
-              String.valueOf(desk.logFile().getFileName()),
-              Release.version(),
-              desk.now(),
-              Optional.of(desk.person(by)));
+      SheetStamp stamp = PageFile.stamp(desk, by);
       PageFile.write(
           new WindowSheet(window.found(), SheetCautions.of(window), stamp, window.job()).html(size),
           to);

@@ -5,7 +5,6 @@ import charline.answer.Answers;
 import charline.answer.PriorSensitivity;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.cli.command.CommandContext;
 import charline.cli.command.Hints;
 import charline.cli.command.LogCommand;
 import charline.cli.render.JsonReply;
@@ -46,10 +45,6 @@ public final class Window extends LogCommand {
   @Mixin private QuestionOptions options;
   @Mixin private JobAreaOption job;
   @Mixin private JsonReply reply;
-
-  public Window(CommandContext desk) {
-    super(desk);
-  }
 
   @Override
   public Integer call() {

@@ -7,7 +7,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** The rows of a log that is attached under the name {@code other}. */
-final class OtherLog {
+record OtherLog(Database database) {
   /** The other log's changes to one row that this log has not heard of. */
   private static final String NEWS =
       """
@@ -31,12 +31,6 @@ final class OtherLog {
 
   private static final String CHANGE =
       "changed_at_utc, changed_at_offset, changed_by, what, row_id, before, after, why";
-
-  private final Database database;
-
-  OtherLog(Database database) {
-    this.database = database;
-  }
 
   /** Identities that only the other log has, in the order of their recording. */
   List<UUID> newcomers(String table) {

@@ -4,19 +4,12 @@ import charline.trial.Plausibility.Doubt;
 import java.util.List;
 import java.util.Optional;
 
-/** Doubtful values of a sheet, which are faults unless the person is sure of them. */
-final class CellDoubts {
-  private final Faults faults;
-  private final Optional<String> hint;
-
-  /**
-   * @param hint how the person says that they are sure; empty if they did
-   */
-  CellDoubts(Faults faults, Optional<String> hint) {
-    this.faults = faults;
-    this.hint = hint;
-  }
-
+/**
+ * Doubtful values of a sheet, which are faults unless the person is sure of them.
+ *
+ * @param hint how the person says that they are sure; empty if they did
+ */
+record CellDoubts(Faults faults, Optional<String> hint) {
   /** Doubts about a row, each told at its own column where the sheet has one. */
   void report(SheetRow row, List<Doubt> doubts) {
     doubts.forEach(doubt -> report(row, Column.of(doubt.knob()), doubt));

@@ -22,7 +22,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Turns the lines of one patch into an entry for the log; whatever is wrong goes to the faults. */
-final class PatchReader {
+record PatchReader(
+    Logbook log,
+    Clock clock,
+    TrialSheet sheet,
+    Faults faults,
+    KnobCells knobs,
+    SheetStock stock,
+    CellDoubts doubts) {
   /** Columns of which every line of a patch must say the same or nothing. */
   private static final List<Column> NAMES =
       List.of(
@@ -39,31 +46,6 @@ final class PatchReader {
           COATS,
           BURNED_BY,
           PATCH_NOTE);
-
-  private final Logbook log;
-  private final Clock clock;
-  private final TrialSheet sheet;
-  private final Faults faults;
-  private final KnobCells knobs;
-  private final SheetStock stock;
-  private final CellDoubts doubts;
-
-  PatchReader(
-      Logbook log,
-      Clock clock,
-      TrialSheet sheet,
-      Faults faults,
-      KnobCells knobs,
-      SheetStock stock,
-      CellDoubts doubts) {
-    this.log = log;
-    this.clock = clock;
-    this.sheet = sheet;
-    this.faults = faults;
-    this.knobs = knobs;
-    this.stock = stock;
-    this.doubts = doubts;
-  }
 
   /** The entry, with an empty code where the sheet gives none; nothing if there were faults. */
   Optional<PatchEntry> read(List<SheetRow> rows) {

@@ -2,7 +2,6 @@ package charline.log.sheet;
 
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.trial.Patch;
 import charline.trial.Plausibility.Doubt;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -78,7 +77,7 @@ public final class TrialSheetImporter {
                       uncoded.add(entry);
                     }
                   });
-          uncoded.forEach(e -> log.add(withCode(e, log.nextPatchCode())));
+          uncoded.forEach(e -> log.add(e.with(e.patch().withCode(log.nextPatchCode()))));
           return result;
         });
   }
@@ -140,21 +139,5 @@ public final class TrialSheetImporter {
 
   private static boolean isCoded(PatchEntry entry) {
     return !entry.patch().code().isEmpty();
-  }
-
-  private static PatchEntry withCode(PatchEntry e, String code) {
-    Patch p = e.patch();
-    Patch coded =
-        new Patch(
-            p.id(),
-            code,
-            p.burnedAt(),
-            p.rig(),
-            p.board(),
-            p.finish(),
-            p.settings(),
-            p.areaSquareCentimetres(),
-            p.readings());
-    return new PatchEntry(coded, e.typed(), e.by(), e.note(), e.voided());
   }
 }

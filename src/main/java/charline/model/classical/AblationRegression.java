@@ -2,6 +2,7 @@ package charline.model.classical;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
+import charline.model.classical.AblationOutcome.NoAblation;
 import charline.stat.interval.FiellerSet;
 import charline.stat.linear.LineFit;
 import charline.stat.linear.StraightLine;

@@ -1,6 +1,7 @@
 package charline.model.classical;
 
 import charline.model.Event;
+import charline.model.classical.ClassicalOutcome.Separating;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What became of a classical fit. */
-public sealed interface ClassicalOutcome permits ClassicalFit, NoClassicalFit {
+public sealed interface ClassicalOutcome permits ClassicalFit, ClassicalOutcome.NoClassicalFit {
   Event event();
 
   Method method();
@@ -18,4 +18,26 @@ public sealed interface ClassicalOutcome permits ClassicalFit, NoClassicalFit {
 
   /** What separation means here, where outcomes are separated. */
   Optional<Separating> separation();
+
+  /**
+   * There is no fit.
+   *
+   * @param reason one sentence or two: what was found and what to do
+   */
+  record NoClassicalFit(
+      Event event,
+      Method method,
+      String rows,
+      List<String> notes,
+      Optional<Separating> separation,
+      String reason)
+      implements ClassicalOutcome {}
+
+  /**
+   * Outcomes that a line divides.
+   *
+   * @param kind {@code complete} or {@code quasi-complete}
+   * @param words what it means for these trials
+   */
+  record Separating(String kind, String words) {}
 }

@@ -2,6 +2,8 @@ package charline.model.classical;
 
 import charline.model.Event;
 import charline.model.Trials;
+import charline.model.classical.ClassicalOutcome.NoClassicalFit;
+import charline.model.classical.ClassicalOutcome.Separating;
 import charline.refusal.Refusal;
 import charline.stat.interval.ClopperPearson;
 import java.util.DoubleSummaryStatistics;

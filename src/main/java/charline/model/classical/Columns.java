@@ -3,6 +3,7 @@ package charline.model.classical;
 import charline.exposure.Emission;
 import charline.quantity.Figures;
 import charline.stat.linear.Design;
+import charline.stat.linear.Vectors;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -76,7 +77,7 @@ record Columns(
       List<String> along,
       List<String> notes) {
     double[] rest = centred(column);
-    if (largest(rest) < STILL) {
+    if (Vectors.largest(rest) < STILL) {
       notes.add(
           "%s is left out: %s."
               .formatted(
@@ -96,7 +97,7 @@ record Columns(
       takeOut(rest, axis);
       before.add(axis);
     }
-    if (largest(rest) < STILL) {
+    if (Vectors.largest(rest) < STILL) {
       along.add(name);
       notes.add(
           "%s is left out: in these trials it changed only together with %s, so its own effect is unknown; burn some patches where it alone changes."
@@ -112,7 +113,7 @@ record Columns(
       for (int k = 0; k < j; k++) {
         double[] a = centred(values.get(j));
         double[] b = centred(values.get(k));
-        double correlation = dot(a, b) / Math.sqrt(dot(a, a) * dot(b, b));
+        double correlation = Vectors.dot(a, b) / Math.sqrt(Vectors.dot(a, a) * Vectors.dot(b, b));
         if (Math.abs(correlation) > NEARLY_TOGETHER) {
           notes.add(
               "%s and %s changed nearly together (correlation %s): trust their joint effect, not each alone."
@@ -135,26 +136,10 @@ record Columns(
   }
 
   private static void takeOut(double[] from, double[] axis) {
-    double share = dot(from, axis) / dot(axis, axis);
+    double share = Vectors.dot(from, axis) / Vectors.dot(axis, axis);
     for (int i = 0; i < from.length; i++) {
       from[i] -= share * axis[i];
     }
-  }
-
-  private static double largest(double[] values) {
-    double largest = 0;
-    for (double value : values) {
-      largest = Math.max(largest, Math.abs(value));
-    }
-    return largest;
-  }
-
-  private static double dot(double[] left, double[] right) {
-    double sum = 0;
-    for (int i = 0; i < left.length; i++) {
-      sum += left[i] * right[i];
-    }
-    return sum;
   }
 
   /** Three significant digits. */

@@ -7,7 +7,7 @@ import charline.stat.inverse.ProfileLimits;
 import charline.stat.regression.BinomialFit;
 import charline.stat.regression.BinomialRegression;
 import charline.stat.regression.FitOutcome;
-import charline.stat.regression.NotConverged;
+import charline.stat.regression.FitOutcome.NotConverged;
 import java.util.List;
 import java.util.Optional;
 

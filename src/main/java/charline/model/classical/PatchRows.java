@@ -6,7 +6,7 @@ import charline.model.Trials;
 import charline.refusal.Refusal;
 import charline.stat.linear.Design;
 import charline.stat.regression.BinomialSample;
-import charline.stat.regression.Bracket;
+import charline.stat.regression.BinomialSample.Bracket;
 import charline.stat.survival.CensoredTimes;
 import charline.trial.Patch;
 import charline.trial.Reading;

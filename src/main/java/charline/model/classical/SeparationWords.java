@@ -1,6 +1,7 @@
 package charline.model.classical;
 
 import charline.model.Event;
+import charline.model.classical.ClassicalOutcome.Separating;
 import charline.stat.regression.BinomialRegression;
 import charline.stat.regression.BinomialSample;
 import charline.stat.regression.Estimator;

@@ -18,6 +18,11 @@ public final class Logistic {
     return z >= 0 ? -Math.log1p(Math.exp(-z)) : z - Math.log1p(Math.exp(z));
   }
 
+  /** Density e^-z / (1 + e^-z)², which is the distribution function times its complement. */
+  public static double density(double z) {
+    return cdf(z) * cdf(-z);
+  }
+
   /** Quantile ln(p / (1 - p)), p inside (0, 1). */
   public static double quantile(double p) {
     return Math.log(p) - Math.log1p(-p);

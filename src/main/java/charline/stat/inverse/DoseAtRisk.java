@@ -1,10 +1,13 @@
 package charline.stat.inverse;
 
+import charline.stat.distribution.Logistic;
 import charline.stat.interval.Bound;
 import charline.stat.interval.FiellerSet;
 import charline.stat.interval.Interval;
+import charline.stat.inverse.DoseOutcome.NoDose;
 import charline.stat.linear.Design;
 import charline.stat.linear.Term;
+import charline.stat.linear.Vectors;
 import charline.stat.regression.BinomialFit;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -73,12 +76,12 @@ public record DoseAtRisk(
           "The risk must change with '%s' for a dose to exist, but the fitted slope is 0; try doses further apart."
               .formatted(column));
     }
-    double target = fit.method().link().predictor(risk);
-    double level = Design.dot(rest, fit.coefficients()) - target;
+    double target = Logistic.quantile(risk);
+    double level = Vectors.dot(rest, fit.coefficients()) - target;
     double estimate = -level / slope.estimate();
     Array2DRowRealMatrix covariance = new Array2DRowRealMatrix(fit.covariance(), false);
     double[] gradient = at(rest, along, estimate);
-    double variance = Design.dot(gradient, covariance.operate(gradient));
+    double variance = Vectors.dot(gradient, covariance.operate(gradient));
     double error = Math.sqrt(variance) / Math.abs(slope.estimate());
     double[] restCovariance = covariance.operate(rest);
     double z = Math.sqrt(2) * Erf.erfInv(confidence);
@@ -93,7 +96,7 @@ public record DoseAtRisk(
         FiellerSet.of(
             level,
             slope.estimate(),
-            Design.dot(rest, restCovariance),
+            Vectors.dot(rest, restCovariance),
             restCovariance[along],
             covariance.getEntry(along, along),
             z),

@@ -1,7 +1,7 @@
 package charline.stat.inverse;
 
-import charline.stat.linear.Design;
 import charline.stat.linear.OrthogonalBasis;
+import charline.stat.linear.Vectors;
 import charline.stat.optimisation.HyperplaneRestriction;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
@@ -81,7 +81,7 @@ final class ProfileLikelihood {
 
   private HyperplaneRestriction plane(double[] normal, double level) {
     double[] inward = basis.inwardRow(normal);
-    double length = Math.sqrt(Design.dot(inward, inward));
+    double length = Math.sqrt(Vectors.dot(inward, inward));
     for (int j = 0; j < inward.length; j++) {
       inward[j] /= length;
     }

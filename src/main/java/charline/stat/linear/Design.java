@@ -132,7 +132,7 @@ public final class Design {
 
   /** The linear predictor of one row. */
   public double predictor(int index, double[] coefficients) {
-    return dot(rows[index], coefficients);
+    return Vectors.dot(rows[index], coefficients);
   }
 
   /**
@@ -162,13 +162,5 @@ public final class Design {
   /** The same space in a well-scaled basis. */
   public OrthogonalBasis basis() {
     return basis;
-  }
-
-  public static double dot(double[] left, double[] right) {
-    double sum = 0;
-    for (int j = 0; j < left.length; j++) {
-      sum += left[j] * right[j];
-    }
-    return sum;
   }
 }

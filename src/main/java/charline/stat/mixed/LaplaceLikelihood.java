@@ -1,8 +1,8 @@
 package charline.stat.mixed;
 
+import charline.stat.distribution.Logistic;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.stat.regression.BinomialSample;
-import charline.stat.regression.Link;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -60,9 +60,9 @@ public final class LaplaceLikelihood implements TwiceDifferentiableFunction {
     for (int i = 0; i < q.length; i++) {
       double eta = fixed[i] + s * u[group[i]];
       int events = sample.events(i);
-      sum += events * Link.LOGIT.logRisk(eta);
-      sum += (sample.trials(i) - events) * Link.LOGIT.logComplement(eta);
-      weight[group[i]] += sample.trials(i) * Link.LOGIT.information(eta);
+      sum += events * Logistic.logCdf(eta);
+      sum += (sample.trials(i) - events) * Logistic.logCdf(-eta);
+      weight[group[i]] += sample.trials(i) * Logistic.density(eta);
     }
     for (int g = 0; g < groups; g++) {
       sum -= 0.5 * (u[g] * u[g] + Math.log1p(s * s * weight[g]));
@@ -113,9 +113,9 @@ public final class LaplaceLikelihood implements TwiceDifferentiableFunction {
     for (int i = 0; i < q.length; i++) {
       int g = group[i];
       double eta = fixed[i] + s * u[g];
-      double p = Link.LOGIT.risk(eta);
+      double p = Logistic.cdf(eta);
       double r = sample.events(i) - sample.trials(i) * p;
-      double w = sample.trials(i) * Link.LOGIT.information(eta);
+      double w = sample.trials(i) * Logistic.density(eta);
       double t = w * (1 - 2 * p);
       residual[g] += r;
       weight[g] += w;
@@ -147,7 +147,7 @@ public final class LaplaceLikelihood implements TwiceDifferentiableFunction {
     double[] u = modes(fixed, s);
     double[] weight = new double[groups];
     for (int i = 0; i < q.length; i++) {
-      weight[group[i]] += sample.trials(i) * Link.LOGIT.information(fixed[i] + s * u[group[i]]);
+      weight[group[i]] += sample.trials(i) * Logistic.density(fixed[i] + s * u[group[i]]);
     }
     List<RandomInterceptFit.Group> result = new ArrayList<>();
     for (int g = 0; g < groups; g++) {
@@ -184,8 +184,8 @@ public final class LaplaceLikelihood implements TwiceDifferentiableFunction {
       double[] bend = new double[groups];
       for (int i = 0; i < q.length; i++) {
         double eta = fixed[i] + s * u[group[i]];
-        slope[group[i]] += s * (sample.events(i) - sample.trials(i) * Link.LOGIT.risk(eta));
-        bend[group[i]] += s * s * sample.trials(i) * Link.LOGIT.information(eta);
+        slope[group[i]] += s * (sample.events(i) - sample.trials(i) * Logistic.cdf(eta));
+        bend[group[i]] += s * s * sample.trials(i) * Logistic.density(eta);
       }
       double longest = 0;
       for (int g = 0; g < groups; g++) {

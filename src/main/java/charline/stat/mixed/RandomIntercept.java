@@ -2,14 +2,15 @@ package charline.stat.mixed;
 
 import charline.stat.linear.OrthogonalBasis;
 import charline.stat.linear.Term;
+import charline.stat.mixed.RandomInterceptOutcome.NoRandomInterceptFit;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.stat.regression.BinomialFit;
 import charline.stat.regression.BinomialRegression;
 import charline.stat.regression.BinomialSample;
 import charline.stat.regression.FitOutcome;
+import charline.stat.regression.FitOutcome.NotConverged;
 import charline.stat.regression.IntervalCensored;
-import charline.stat.regression.NotConverged;
 import charline.stat.regression.Separated;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,5 +1,6 @@
 package charline.stat.optimisation;
 
+import charline.stat.linear.Vectors;
 import java.util.Optional;
 
 /**
@@ -16,7 +17,7 @@ public record HyperplaneRestriction(
   /** The plane where {@code normal·x = level}. */
   public static HyperplaneRestriction to(
       TwiceDifferentiableFunction whole, double[] normal, double level) {
-    double squared = dot(normal, normal);
+    double squared = Vectors.dot(normal, normal);
     double[] foot = new double[normal.length];
     for (int j = 0; j < foot.length; j++) {
       foot[j] = normal[j] * level / squared;
@@ -29,7 +30,7 @@ public record HyperplaneRestriction(
     int width = normal.length;
     double[] mirror = normal.clone();
     mirror[0] += normal[0] < 0 ? -length : length;
-    double squared = dot(mirror, mirror);
+    double squared = Vectors.dot(mirror, mirror);
     double[][] axes = new double[width - 1][width];
     for (int r = 1; r < width; r++) {
       for (int j = 0; j < width; j++) {
@@ -54,7 +55,7 @@ public record HyperplaneRestriction(
   public double[] nearest(double[] full) {
     double[] point = new double[axes.length];
     for (int r = 0; r < axes.length; r++) {
-      point[r] = dot(axes[r], full);
+      point[r] = Vectors.dot(axes[r], full);
     }
     return point;
   }
@@ -85,7 +86,7 @@ public record HyperplaneRestriction(
     for (int r = 0; r < axes.length; r++) {
       double[] product = new double[axes[r].length];
       for (int j = 0; j < product.length; j++) {
-        product[j] = dot(full.hessian()[j], axes[r]);
+        product[j] = Vectors.dot(full.hessian()[j], axes[r]);
       }
       hessian[r] = nearest(product);
       for (int s = 0; s < r; s++) {
@@ -93,13 +94,5 @@ public record HyperplaneRestriction(
       }
     }
     return new Local(full.value(), gradient, hessian);
-  }
-
-  private static double dot(double[] left, double[] right) {
-    double sum = 0;
-    for (int j = 0; j < left.length; j++) {
-      sum += left[j] * right[j];
-    }
-    return sum;
   }
 }

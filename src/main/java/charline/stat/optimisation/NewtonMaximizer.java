@@ -1,5 +1,6 @@
 package charline.stat.optimisation;
 
+import charline.stat.linear.Vectors;
 import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -105,9 +106,9 @@ public record NewtonMaximizer(double longestStep, int steps) {
       if (move == null) {
         return new NoMaximum(point, "the slopes are no longer finite numbers");
       }
-      double promise = 0.5 * dot(here.gradient(), move);
+      double promise = 0.5 * Vectors.dot(here.gradient(), move);
       boolean atRest =
-          size(move) <= RESOLUTION * (1 + size(point))
+          Vectors.largest(move) <= RESOLUTION * (1 + Vectors.largest(point))
               || promise <= NOTHING * (1 + Math.abs(here.value()));
       Optional<Seen> next =
           atRest ? Optional.empty() : halvedUntilItDoesNotFall(function, seen, move);
@@ -130,7 +131,7 @@ public record NewtonMaximizer(double longestStep, int steps) {
   private Optional<Seen> halvedUntilItDoesNotFall(
       TwiceDifferentiableFunction function, Seen from, double[] move) {
     double value = from.local().value();
-    double largest = size(move);
+    double largest = Vectors.largest(move);
     double fraction = largest > longestStep ? longestStep / largest : 1;
     for (int halving = 0; halving <= 40; halving++, fraction /= 2) {
       double[] point = from.point().clone();
@@ -166,11 +167,11 @@ public record NewtonMaximizer(double longestStep, int steps) {
   private static double[] moveByEigenvalues(RealMatrix curvature, double[] gradient) {
     EigenDecomposition eigen = new EigenDecomposition(curvature);
     double[] sizes = eigen.getRealEigenvalues();
-    double floor = 1e-10 * Math.max(size(sizes), 1e-10);
+    double floor = 1e-10 * Math.max(Vectors.largest(sizes), 1e-10);
     double[] move = new double[gradient.length];
     for (int i = 0; i < sizes.length; i++) {
       double[] axis = eigen.getEigenvector(i).toArray();
-      double along = dot(axis, gradient) / Math.max(Math.abs(sizes[i]), floor);
+      double along = Vectors.dot(axis, gradient) / Math.max(Math.abs(sizes[i]), floor);
       for (int j = 0; j < move.length; j++) {
         move[j] += along * axis[j];
       }
@@ -193,21 +194,5 @@ public record NewtonMaximizer(double longestStep, int steps) {
 
   private static RealMatrix column(double[] values) {
     return new Array2DRowRealMatrix(values);
-  }
-
-  private static double dot(double[] left, double[] right) {
-    double sum = 0;
-    for (int j = 0; j < left.length; j++) {
-      sum += left[j] * right[j];
-    }
-    return sum;
-  }
-
-  private static double size(double[] values) {
-    double largest = 0;
-    for (double value : values) {
-      largest = Math.max(largest, Math.abs(value));
-    }
-    return largest;
   }
 }

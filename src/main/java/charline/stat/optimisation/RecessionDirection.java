@@ -1,5 +1,6 @@
 package charline.stat.optimisation;
 
+import charline.stat.linear.Vectors;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -59,7 +60,7 @@ public final class RecessionDirection {
       cuts.add(negated(row.values()));
     }
     double[] best = cuts.maximise(total, ZERO);
-    return dot(total, best) > ZERO ? Optional.of(best) : Optional.empty();
+    return Vectors.dot(total, best) > ZERO ? Optional.of(best) : Optional.empty();
   }
 
   /**
@@ -105,7 +106,7 @@ public final class RecessionDirection {
 
     double[] maximise(double[] objective, double enough) {
       // A sum over a million rows would drown the solver's idea of zero.
-      double size = Math.sqrt(dot(objective, objective));
+      double size = Math.sqrt(Vectors.dot(objective, objective));
       double[] scaled = Arrays.stream(objective).map(x -> size > 0 ? x / size : 0).toArray();
       List<LinearConstraint> constraints = new ArrayList<>(box);
       int stride = Math.max(1, rows.size() / AT_FIRST);
@@ -114,7 +115,7 @@ public final class RecessionDirection {
       }
       while (true) {
         double[] best = RecessionDirection.maximise(scaled, constraints);
-        int[] broken = dot(objective, best) > enough ? broken(best) : new int[0];
+        int[] broken = Vectors.dot(objective, best) > enough ? broken(best) : new int[0];
         if (broken.length == 0) {
           return best;
         }
@@ -135,9 +136,9 @@ public final class RecessionDirection {
      */
     private int[] broken(double[] direction) {
       return IntStream.range(0, rows.size())
-          .filter(i -> !joined.get(i) && dot(rows.get(i), direction) < -ZERO)
+          .filter(i -> !joined.get(i) && Vectors.dot(rows.get(i), direction) < -ZERO)
           .boxed()
-          .sorted(Comparator.comparingDouble(i -> dot(rows.get(i), direction)))
+          .sorted(Comparator.comparingDouble(i -> Vectors.dot(rows.get(i), direction)))
           .limit(AT_A_TIME)
           .mapToInt(Integer::intValue)
           .toArray();
@@ -184,7 +185,7 @@ public final class RecessionDirection {
   private static Map<Row, Integer> distinct(double[][] rows) {
     Map<Row, Integer> counts = new LinkedHashMap<>();
     for (double[] row : rows) {
-      double length = Math.sqrt(dot(row, row));
+      double length = Math.sqrt(Vectors.dot(row, row));
       if (length > 0) {
         double[] unit = row.clone();
         for (int j = 0; j < unit.length; j++) {
@@ -194,14 +195,6 @@ public final class RecessionDirection {
       }
     }
     return counts;
-  }
-
-  private static double dot(double[] left, double[] right) {
-    double sum = 0;
-    for (int j = 0; j < left.length; j++) {
-      sum += left[j] * right[j];
-    }
-    return sum;
   }
 
   private record Row(double[] values) {

@@ -1,14 +1,15 @@
 package charline.stat.regression;
 
-import charline.stat.linear.Design;
+import charline.stat.distribution.Logistic;
 import charline.stat.linear.Term;
+import charline.stat.linear.Vectors;
 import java.util.List;
 
 /**
  * A binomial regression that has converged.
  *
  * @param sample what was fitted
- * @param method estimator and link
+ * @param method the estimator
  * @param terms one per column of the design, in its order
  * @param covariance of the coefficients, from the expected information at the estimate
  * @param logLikelihood without binomial coefficients and without the penalty
@@ -27,7 +28,7 @@ public record BinomialFit(
     implements FitOutcome {
   public BinomialFit {
     terms = List.copyOf(terms);
-    covariance = copy(covariance);
+    covariance = Vectors.copy(covariance);
     if (method.estimator() == Estimator.MAXIMUM_LIKELIHOOD && separation != Separation.NONE) {
       throw new IllegalArgumentException(
           "Maximum likelihood has no finite estimate for %s separation; fit with FIRTH_PENALISED."
@@ -37,15 +38,7 @@ public record BinomialFit(
 
   @Override
   public double[][] covariance() {
-    return copy(covariance);
-  }
-
-  private static double[][] copy(double[][] matrix) {
-    double[][] result = matrix.clone();
-    for (int i = 0; i < result.length; i++) {
-      result[i] = result[i].clone();
-    }
-    return result;
+    return Vectors.copy(covariance);
   }
 
   /**
@@ -84,7 +77,7 @@ public record BinomialFit(
 
   /** The fitted risk of a row of the sample, counted from 0. */
   public double risk(int row) {
-    return method.link().risk(sample.design().predictor(row, coefficients()));
+    return Logistic.cdf(sample.design().predictor(row, coefficients()));
   }
 
   /** The fitted risk of every row. */
@@ -107,7 +100,7 @@ public record BinomialFit(
           "There must be one covariate per coefficient: %d coefficients %s, but %d values."
               .formatted(terms.size(), sample.design().names(), covariates.length));
     }
-    return method.link().risk(Design.dot(covariates, coefficients()));
+    return Logistic.cdf(Vectors.dot(covariates, coefficients()));
   }
 
   /** Twice the log-likelihood lost against a risk of its own for each row. */
@@ -116,7 +109,7 @@ public record BinomialFit(
     double sum = 0;
     for (int i = 0; i < sample.rowCount(); i++) {
       double eta = sample.design().predictor(i, coefficients);
-      sum += deviance(i, method.link().logRisk(eta), method.link().logComplement(eta));
+      sum += deviance(i, Logistic.logCdf(eta), Logistic.logCdf(-eta));
     }
     return sum;
   }

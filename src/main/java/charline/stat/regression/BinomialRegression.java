@@ -5,11 +5,12 @@ import charline.stat.linear.OrthogonalBasis;
 import charline.stat.linear.Term;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
+import charline.stat.regression.FitOutcome.NotConverged;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Binomial regression: how the risk of an event depends on covariates.
+ * Logistic regression: how the risk of an event depends on covariates.
  *
  * <p>Separation is looked for first, by linear programming unless some of the rows of a large
  * sample already exclude it; where it is found maximum likelihood returns {@link Separated}, never
@@ -19,9 +20,8 @@ import java.util.List;
  * its observed curvature, the information; the penalty stays that of the rows.
  *
  * @param estimator what to maximise
- * @param link the curve between linear predictor and risk
  */
-public record BinomialRegression(Estimator estimator, Link link) {
+public record BinomialRegression(Estimator estimator) {
   /** In units where a covariate's spread is 1: far enough to travel, short of the flat tails. */
   private static final NewtonMaximizer MAXIMIZER =
       NewtonMaximizer.withDefaults().withLongestStep(4).withSteps(500);
@@ -31,24 +31,13 @@ public record BinomialRegression(Estimator estimator, Link link) {
 
   private static final int STRIDE = 20;
 
-  public BinomialRegression {
-    if (estimator == Estimator.FIRTH_PENALISED && link != Link.LOGIT) {
-      throw new IllegalArgumentException(
-          "Firth's penalised likelihood is offered for the logit link, not " + link + ".");
-    }
-  }
-
-  /** Maximum likelihood with the logit link. */
+  /** Maximum likelihood. */
   public static BinomialRegression withDefaults() {
-    return new BinomialRegression(Estimator.MAXIMUM_LIKELIHOOD, Link.LOGIT);
+    return new BinomialRegression(Estimator.MAXIMUM_LIKELIHOOD);
   }
 
   public BinomialRegression with(Estimator other) {
-    return new BinomialRegression(other, link);
-  }
-
-  public BinomialRegression with(Link other) {
-    return new BinomialRegression(estimator, other);
+    return new BinomialRegression(other);
   }
 
   /**
@@ -56,13 +45,8 @@ public record BinomialRegression(Estimator estimator, Link link) {
    *
    * @return a {@link BinomialFit}, or {@link Separated} where maximum likelihood has no finite
    *     estimate, or {@link NotConverged}
-   * @throws IllegalArgumentException if the sample has brackets and the link is not the logit
    */
   public FitOutcome fit(BinomialSample sample) {
-    if (link != Link.LOGIT && !sample.brackets().isEmpty()) {
-      throw new IllegalArgumentException(
-          "Brackets need the logit link, not " + link + "; give one row per unit.");
-    }
     GroupedRows counts = GroupedRows.of(sample);
     Start start = start(counts);
     Separation.Finding finding = start.overlap() ? Separation.NOTHING : Separation.in(sample);
@@ -86,7 +70,7 @@ public record BinomialRegression(Estimator estimator, Link link) {
 
   private Start start(GroupedRows counts) {
     double[] nowhere = new double[counts.q()[0].length];
-    if (link == Link.LOGIT && counts.q().length > LARGE) {
+    if (counts.q().length > LARGE) {
       GroupedRows thin = counts.thinned(STRIDE);
       if (MAXIMIZER.maximize(new LogitLikelihood(thin), nowhere)
           instanceof NewtonMaximizer.Maximum near) {
@@ -104,14 +88,10 @@ public record BinomialRegression(Estimator estimator, Link link) {
   private TwiceDifferentiableFunction objective(BinomialSample sample, GroupedRows counts) {
     TwiceDifferentiableFunction rows =
         switch (estimator) {
-          case MAXIMUM_LIKELIHOOD -> likelihood(counts);
+          case MAXIMUM_LIKELIHOOD -> new LogitLikelihood(counts);
           case FIRTH_PENALISED -> new FirthLikelihood(counts);
         };
     return IntervalCensored.of(rows, sample);
-  }
-
-  private TwiceDifferentiableFunction likelihood(GroupedRows counts) {
-    return link == Link.LOGIT ? new LogitLikelihood(counts) : new BinomialLikelihood(counts, link);
   }
 
   private BinomialFit fitAt(
@@ -125,9 +105,9 @@ public record BinomialRegression(Estimator estimator, Link link) {
         estimator == Estimator.MAXIMUM_LIKELIHOOD
             ? new TwiceDifferentiableFunction.Local(
                 maximum.value(), maximum.gradient(), maximum.hessian())
-            : IntervalCensored.of(likelihood(counts), sample).local(maximum.point());
+            : IntervalCensored.of(new LogitLikelihood(counts), sample).local(maximum.point());
     double logLikelihood = likely.value();
-    double[][] covariance = basis.covariance(information(counts, maximum.point(), likely));
+    double[][] covariance = basis.covariance(likely.negatedHessian());
     double[] coefficients = basis.outward(maximum.point());
     List<Term> terms = new ArrayList<>();
     for (int j = 0; j < coefficients.length; j++) {
@@ -138,13 +118,5 @@ public record BinomialRegression(Estimator estimator, Link link) {
             ? maximum.value() - logLikelihood + basis.logDeterminant()
             : 0;
     return new BinomialFit(sample, this, terms, covariance, logLikelihood, penalty, separation);
-  }
-
-  /** Expected, which under the logit link is the observed one too. */
-  private double[][] information(
-      GroupedRows counts, double[] point, TwiceDifferentiableFunction.Local likely) {
-    return link == Link.LOGIT
-        ? likely.negatedHessian()
-        : new BinomialLikelihood(counts, link).information(point);
   }
 }

@@ -1,6 +1,6 @@
 package charline.stat.regression;
 
-import charline.stat.linear.Design;
+import charline.stat.linear.Vectors;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -70,7 +70,7 @@ public final class FirthLikelihood implements TwiceDifferentiableFunction {
       double length = overRoot(q[i], here.root, z);
       double tilt = 1 - 2 * p;
       double a = w * tilt;
-      BinomialLikelihood.addOuter(
+      addOuter(
           gradient,
           hessian,
           q[i],
@@ -80,11 +80,23 @@ public final class FirthLikelihood implements TwiceDifferentiableFunction {
     }
     for (int r = 0; r < width; r++) {
       for (int s = 0; s <= r; s++) {
-        hessian[r][s] -= 0.5 * Design.dot(moments[r], moments[s]);
+        hessian[r][s] -= 0.5 * Vectors.dot(moments[r], moments[s]);
         hessian[s][r] = hessian[r][s];
       }
     }
     return new Local(here.value, gradient, hessian);
+  }
+
+  /** Adds slope times row, and bend times its square, which stays exactly symmetric. */
+  static void addOuter(
+      double[] gradient, double[][] hessian, double[] row, double slope, double bend) {
+    for (int r = 0; r < row.length; r++) {
+      gradient[r] += slope * row[r];
+      for (int s = 0; s <= r; s++) {
+        hessian[r][s] += bend * row[r] * row[s];
+        hessian[s][r] = hessian[r][s];
+      }
+    }
   }
 
   /** Fills z with a row over the root of the information; gives its squared length. */
@@ -168,7 +180,7 @@ public final class FirthLikelihood implements TwiceDifferentiableFunction {
     double[][] information = new double[dimension()][dimension()];
     double value = 0;
     for (int i = 0; i < q.length; i++) {
-      double eta = Design.dot(q[i], point);
+      double eta = Vectors.dot(q[i], point);
       double tail = Math.exp(-Math.abs(eta));
       double larger = 1 / (1 + tail);
       risk[i] = eta < 0 ? tail * larger : larger;

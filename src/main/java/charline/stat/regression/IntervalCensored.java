@@ -1,6 +1,6 @@
 package charline.stat.regression;
 
-import charline.stat.linear.Design;
+import charline.stat.linear.Vectors;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.Arrays;
 import java.util.Optional;
@@ -69,7 +69,7 @@ public record IntervalCensored(TwiceDifferentiableFunction rows, double[][] gaps
   public double value(double[] point) {
     double sum = rows.value(point);
     for (double[] gap : gaps) {
-      sum += expand(Design.dot(gap, point))[0];
+      sum += expand(Vectors.dot(gap, point))[0];
     }
     return sum;
   }
@@ -89,9 +89,9 @@ public record IntervalCensored(TwiceDifferentiableFunction rows, double[][] gaps
     double[][] hessian = local.hessian();
     double value = local.value();
     for (double[] gap : gaps) {
-      double[] term = expand(Design.dot(gap, point));
+      double[] term = expand(Vectors.dot(gap, point));
       value += term[0];
-      BinomialLikelihood.addOuter(gradient, hessian, gap, term[1], term[2]);
+      FirthLikelihood.addOuter(gradient, hessian, gap, term[1], term[2]);
     }
     return new Local(value, gradient, hessian);
   }

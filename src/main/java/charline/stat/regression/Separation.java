@@ -1,6 +1,6 @@
 package charline.stat.regression;
 
-import charline.stat.linear.Design;
+import charline.stat.linear.Vectors;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.optimisation.RecessionDirection;
 import java.util.ArrayList;
@@ -44,11 +44,11 @@ public enum Separation {
     double longest = 0;
     double trials = 0;
     for (int i = 0; i < rows.q().length; i++) {
-      longest = Math.max(longest, Design.dot(rows.q()[i], rows.q()[i]));
+      longest = Math.max(longest, Vectors.dot(rows.q()[i], rows.q()[i]));
       trials += rows.trials()[i];
     }
     longest = Math.sqrt(longest);
-    double slope = Math.sqrt(Design.dot(maximum.gradient(), maximum.gradient()));
+    double slope = Math.sqrt(Vectors.dot(maximum.gradient(), maximum.gradient()));
     RealMatrix information = new Array2DRowRealMatrix(maximum.hessian()).scalarMultiply(-1);
     double least =
         DoubleStream.of(new EigenDecomposition(information).getRealEigenvalues())

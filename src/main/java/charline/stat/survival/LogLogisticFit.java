@@ -2,6 +2,7 @@ package charline.stat.survival;
 
 import charline.stat.interval.Interval;
 import charline.stat.linear.Term;
+import charline.stat.linear.Vectors;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.special.Erf;
@@ -24,20 +25,12 @@ public record LogLogisticFit(
     implements LogLogisticOutcome {
   public LogLogisticFit {
     terms = List.copyOf(terms);
-    covariance = copy(covariance);
+    covariance = Vectors.copy(covariance);
   }
 
   @Override
   public double[][] covariance() {
-    return copy(covariance);
-  }
-
-  private static double[][] copy(double[][] matrix) {
-    double[][] result = matrix.clone();
-    for (int i = 0; i < result.length; i++) {
-      result[i] = result[i].clone();
-    }
-    return result;
+    return Vectors.copy(covariance);
   }
 
   /**

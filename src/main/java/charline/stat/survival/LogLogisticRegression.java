@@ -4,6 +4,7 @@ import charline.stat.linear.Design;
 import charline.stat.linear.Term;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.optimisation.RecessionDirection;
+import charline.stat.survival.LogLogisticOutcome.NoLogLogisticFit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

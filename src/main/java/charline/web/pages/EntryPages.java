@@ -18,17 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Where devices send what was tapped, and photographs are taken in and shown. */
-final class EntryPages {
-  private final Entries entries;
-  private final Photos photos;
-  private final String person;
-
-  EntryPages(Entries entries, Photos photos, String person) {
-    this.entries = entries;
-    this.photos = photos;
-    this.person = person;
-  }
-
+record EntryPages(Entries entries, Photos photos, String person) {
   void add(RoutesConfig routes) {
     routes.get("/pulse", EntryPages::pulse);
     routes.post("/entries/patch", ctx -> reply(ctx, entries.patch(fields(ctx), person)));

@@ -16,15 +16,9 @@ import java.util.List;
 import java.util.Map;
 
 /** Fills templates and sends what comes out. */
-final class Pages {
+record Pages(boolean shared) {
   private static final TemplateEngine TEMPLATES =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "charline.web.templates");
-
-  private final boolean shared;
-
-  Pages(boolean shared) {
-    this.shared = shared;
-  }
 
   Frame frame(Context ctx, String title, String tab, String... files) {
     return new Frame(title, tab, AccessFilter.seatOf(ctx), shared, List.of(files));

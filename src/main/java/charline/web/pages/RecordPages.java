@@ -23,23 +23,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The page where patches are recorded, and what it asks before each is fired. */
-final class RecordPages {
+record RecordPages(Logbook log, LiveModels models, Clock clock, String person, Pages pages) {
   /** Long enough for a small fit, too short to be felt as waiting. */
   private static final Duration PATIENCE = Duration.ofMillis(150);
-
-  private final Logbook log;
-  private final LiveModels models;
-  private final Clock clock;
-  private final String person;
-  private final Pages pages;
-
-  RecordPages(Logbook log, LiveModels models, Clock clock, String person, Pages pages) {
-    this.log = log;
-    this.models = models;
-    this.clock = clock;
-    this.person = person;
-    this.pages = pages;
-  }
 
   void add(RoutesConfig routes) {
     routes.get("/record", this::record);

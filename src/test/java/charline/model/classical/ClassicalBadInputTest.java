@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import charline.model.Event;
+import charline.model.classical.AblationOutcome.NoAblation;
+import charline.model.classical.ClassicalOutcome.NoClassicalFit;
+import charline.model.classical.ClassicalOutcome.Separating;
 import charline.refusal.Refusal;
 import java.util.List;
 import org.junit.jupiter.api.Test;

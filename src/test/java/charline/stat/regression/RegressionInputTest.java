@@ -8,9 +8,9 @@ import charline.stat.inverse.DoseAtRisk;
 import charline.stat.linear.Design;
 import charline.stat.linear.LineFit;
 import charline.stat.linear.StraightLine;
-import charline.stat.mixed.NoRandomInterceptFit;
 import charline.stat.mixed.RandomIntercept;
 import charline.stat.mixed.RandomInterceptOutcome;
+import charline.stat.mixed.RandomInterceptOutcome.NoRandomInterceptFit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -119,13 +119,6 @@ class RegressionInputTest {
 
     assertThat(fit.risk(0)).isCloseTo(1 / 3.0, within(1e-12));
     assertThat(fit.risk(5)).isCloseTo(2 / 3.0, within(1e-12));
-  }
-
-  @Test
-  void firth_is_refused_for_other_links() {
-    refused(
-        () -> BinomialRegression.withDefaults().with(Link.PROBIT).with(Estimator.FIRTH_PENALISED),
-        "Firth's penalised likelihood is offered for the logit link, not PROBIT.");
   }
 
   @Test

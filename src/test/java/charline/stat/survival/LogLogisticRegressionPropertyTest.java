@@ -8,6 +8,7 @@ import charline.stat.interval.Bound;
 import charline.stat.linear.Design;
 import charline.stat.linear.Term;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
+import charline.stat.survival.LogLogisticOutcome.NoLogLogisticFit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
