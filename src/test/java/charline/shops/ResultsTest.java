@@ -82,7 +82,7 @@ class ResultsTest {
         .contains(
             "| usual | 20 | **8 of 20 (22 to 61 %)** | 4.80 % | 0 of 20 (0 to 14 %) | 95.0 % | 8 of"
                 + " 20 (22 to 61 %) |")
-        .contains("Broken surely more often than the confidence allows: usual.")
+        .contains("Clearly broken more often than the confidence allows: usual.")
         .contains("## Expected beforehand")
         .contains("## What was changed");
     try (Stream<Path> figures = Files.list(folder).filter(f -> f.toString().endsWith(".svg"))) {

@@ -109,7 +109,7 @@ public final class QuoteJob extends LogCommand {
         Recommendation found = answer.window().found();
         desk.err()
             .println(
-                "A quote rests on a window, and there is none for %s: %s %s"
+                "A quote needs a window, and there is none for %s: %s %s"
                     .formatted(
                         found.stratum().words(), ReasonText.of(found), NextStepText.of(found)));
         return NO;
