@@ -43,7 +43,7 @@ public record Quoting(
     Invariant.within("Factor for edges", edges, 1, 10, "times");
     Invariant.positive("Hand efficiency", 100 * efficiency.low(), "%");
     Invariant.within("Hand efficiency", 100 * efficiency.high(), 0, 100, "%");
-    Invariant.positive("Hours per day", hoursADay, "h");
+    Invariant.positive("Hours of a day", hoursADay, "h");
     minutes = Map.copyOf(minutes);
   }
 

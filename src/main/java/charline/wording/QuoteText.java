@@ -67,7 +67,7 @@ public final class QuoteText {
     Quoting quoting = quote.basis().quoting();
     return quoting.fireWatchTooShort()
         ? List.of(
-            "A fire watch of %s min is less than the cautions ask for: NFPA 51B (2019) asks for one hour after the last pass, longer over hidden cavities; insurers and permits may ask for more. Keep the hour, and quote it."
+            "A fire watch of %s min is less than the cautions ask for: NFPA 51B (2019) has one hour after the last pass, longer over hidden cavities; insurers and permits may ask for more. Keep the hour, and quote it."
                 .formatted(Figures.digits(quoting.minutes().get(Quote.Task.FIRE_WATCH).low(), 3)))
         : List.of();
   }

@@ -86,9 +86,9 @@ class QuoteReferenceTest {
                     .with(Quote.Task.FIRE_WATCH, 30)
                     .of(ONE_PASS, new Quote.Counts(3, 3, 3))))
         .containsExactly(
-            "A fire watch of 30 min is less than the cautions ask for: NFPA 51B (2019) asks for one"
-                + " hour after the last pass, longer over hidden cavities; insurers and permits may"
-                + " ask for more. Keep the hour, and quote it.");
+            "A fire watch of 30 min is less than the cautions ask for: NFPA 51B (2019) has one hour"
+                + " after the last pass, longer over hidden cavities; insurers and permits may ask"
+                + " for more. Keep the hour, and quote it.");
   }
 
   @Test
