@@ -190,7 +190,7 @@ record ValidationReport(List<Tally> tallies, String run) {
       }
     }
     return "The same shops judged by the usual prior alone, and with the caution that charline now"
-               + " has.\n\n"
+        + " has.\n\n"
         + table.text();
   }
 

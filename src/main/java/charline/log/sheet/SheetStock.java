@@ -186,7 +186,8 @@ final class SheetStock {
       faults.add(row, FAMILY, "Finish %s is new, so its family must be given.".formatted(name));
       return Optional.empty();
     }
-    if (row.has(FINISH) && ask(row, FINISH, text -> GivenName.fromSheet("finish", text)).isEmpty()) {
+    if (row.has(FINISH)
+        && ask(row, FINISH, text -> GivenName.fromSheet("finish", text)).isEmpty()) {
       return Optional.empty();
     }
     Finish finish =

@@ -41,9 +41,9 @@ record MixedFitted(Columns columns, RandomInterceptFit fit) implements Fitted {
   private static String reason(NoRandomInterceptFit none) {
     return none.cause() == NoRandomInterceptFit.Cause.DEVIATION_UNBOUNDED
         ? "There is no most likely spread between boards: once every board has its own shift, a"
-              + " step in dose explains nearly every patch, so the likelihood (by Laplace's"
-              + " approximation) grows without end; burn doses closer to the change on every board,"
-              + " or ask for ml or firth."
+            + " step in dose explains nearly every patch, so the likelihood (by Laplace's"
+            + " approximation) grows without end; burn doses closer to the change on every board,"
+            + " or ask for ml or firth."
         : none.message();
   }
 
