@@ -17,7 +17,7 @@ final class CellDoubts {
     this.hint = hint;
   }
 
-  /** Doubts about a row, each told at its own column where the sheet has one. */
+  /** Doubts about a row, each reported at its own column where the sheet has one. */
   void report(SheetRow row, List<Doubt> doubts) {
     doubts.forEach(doubt -> report(row, Column.of(doubt.knob()), doubt));
   }
@@ -27,7 +27,7 @@ final class CellDoubts {
     hint.ifPresent(sure -> doubts.forEach(doubt -> faults.add(line, doubt.sentence(sure))));
   }
 
-  /** Doubts about what one cell says. */
+  /** Doubts about one cell. */
   void report(SheetRow row, Column column, List<Doubt> doubts) {
     doubts.forEach(doubt -> report(row, column, doubt));
   }
