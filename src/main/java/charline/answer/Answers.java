@@ -55,7 +55,7 @@ public final class Answers {
   private final OffsetDateTime at;
   private final List<Rig> rigs;
 
-  /** What was fitted to lend is kept for the next who borrows. */
+  /** Fits of other trials are kept for the next question that borrows. */
   private final Map<Lenders, Borrowing> lendings = new ConcurrentHashMap<>();
 
   private record Lenders(Priors priors, boolean acceptTint) {}

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What is asked of trials, whichever face asks it.
+ * A question about trials, from either face.
  *
  * @param about coating family and wood; empty where every stratum is asked about
  * @param rig name of the rig that the answer is for; empty for the one most patches were burned on

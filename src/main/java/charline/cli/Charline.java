@@ -64,7 +64,7 @@ final class Charline extends LogCommand {
     return USAGE;
   }
 
-  /** What the program, its logs and what it stands on were made as. */
+  /** Versions of the program, its logs and its libraries. */
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {

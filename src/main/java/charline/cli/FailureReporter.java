@@ -84,7 +84,7 @@ final class FailureReporter
     return codeFor(e, at.getCommandSpec().qualifiedName());
   }
 
-  /** Says what was not understood on the command line, the nearest thing, and where help is. */
+  /** Reports a usage error with the nearest known word and the command that shows help. */
   @Override
   public int handleParseException(ParameterException e, String[] args) {
     CommandLine at = e.getCommandLine();

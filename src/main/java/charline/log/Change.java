@@ -22,7 +22,7 @@ public record Change(
     Optional<String> before,
     Optional<String> after,
     Optional<String> why) {
-  /** What was changed, as a person says it: "power from 42 % to 45 %". */
+  /** The change in words: "power from 42 % to 45 %". */
   public String words() {
     if (what.equals(ReadingWords.WHOLE)) {
       return after

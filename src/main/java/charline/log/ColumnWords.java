@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
  * What a person calls a column of the log, and how its values are written.
  *
  * @param name such as "hand speed"
- * @param unit what stands after a number, such as " mm/s"; empty where there is no unit
+ * @param unit text after a number, such as " mm/s"; empty where there is no unit
  * @param spelled words for values that are not stored as words
  */
 public record ColumnWords(String name, String unit, Map<String, String> spelled) {

@@ -42,7 +42,7 @@ final class FilterSql {
     return condition.toString();
   }
 
-  /** What stands for ?1, ?2, ... in the condition. */
+  /** Values of ?1, ?2, ... in the condition. */
   Object[] values() {
     return values.toArray();
   }

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-/** Changes to what is recorded. The database's triggers write them; this names who and why. */
+/** Changes to records. The database's triggers write them; this adds who and why. */
 public final class History {
   private final Database database;
 
@@ -92,7 +92,7 @@ public final class History {
     return row.has("outcome") ? ReadingWords.ofWhole(change, ReadingTable.read(row)) : change;
   }
 
-  /** A value as it stands, or a moment with the zone in which it was noted. */
+  /** A value, or a moment with the zone in which it was noted. */
   private static Optional<String> time(ResultRow row, String column) throws SQLException {
     Optional<String> value = row.optionalText(column);
     Optional<String> offset = row.optionalText(column + "_offset");

@@ -26,7 +26,7 @@ final class Identity {
     random = new SplittableRandom(seed);
   }
 
-  /** Later ones are greater, even if the clock is set back or stands still. */
+  /** Later ones are greater, even if the clock is set back or stops. */
   synchronized UUID next() {
     long now = clock.millis();
     if (now > milliseconds) {

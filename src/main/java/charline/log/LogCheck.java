@@ -3,7 +3,7 @@ package charline.log;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Looks for faults of a log, and only in a sound one for values that may have been mistyped. */
+/** Checks a log for damage and, if there is none, for values that may be mistyped. */
 record LogCheck(Logbook log, PatchTable patches, History history, PhotoTable photos) {
   /** To be called in a snapshot: all of it must be of one state of the log. */
   List<Finding> findings() {

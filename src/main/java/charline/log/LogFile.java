@@ -32,7 +32,7 @@ import java.util.concurrent.locks.LockSupport;
  * refused before a byte of it is touched.
  */
 public final class LogFile {
-  /** Stands in the file header of every log: the letters "chrl". */
+  /** Application id in the file header of every log: the letters "chrl". */
   public static final int APPLICATION_ID = 0x6368726C;
 
   private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.ISO_8859_1);

@@ -146,7 +146,7 @@ public final class Logbook implements AutoCloseable {
         });
   }
 
-  /** Replaces what is recorded of a rig, its checks left as they are. */
+  /** Replaces the record of a rig, not its checks. */
   public void amend(Rig rig, String by, String why) {
     history.amending(
         now(),
@@ -172,7 +172,7 @@ public final class Logbook implements AutoCloseable {
     named.add("board", board.name(), () -> boards.add(board, now(), person(by)));
   }
 
-  /** Replaces what is recorded of a board. */
+  /** Replaces the record of a board. */
   public void amend(Board board, String by, String why) {
     history.amending(
         now(),
@@ -241,7 +241,7 @@ public final class Logbook implements AutoCloseable {
     return planned.nextCode();
   }
 
-  /** What is to be burned; recording a patch under a planned code fulfils the plan. */
+  /** Planned patches; recording a patch under a planned code fulfils the plan. */
   public PlannedPatches planned() {
     return planned;
   }
@@ -400,7 +400,7 @@ public final class Logbook implements AutoCloseable {
     return history.of(patch(code).patch().id());
   }
 
-  /** What was done to the log when it was opened, if it came from an older version. */
+  /** The upgrade made when the log was opened, if it came from an older version. */
   public Optional<Upgrade> upgrade() {
     return database.upgrade();
   }
@@ -410,7 +410,7 @@ public final class Logbook implements AutoCloseable {
     LogCopy.backup(file(), copy);
   }
 
-  /** Faults of the file, then values that may have been mistyped; empty where all is well. */
+  /** Damage to the file, then values that may be mistyped; empty if there are none. */
   public List<Finding> check() {
     return database.inSnapshot(() -> new LogCheck(this, patches, history, photos).findings());
   }

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 
-/** Names of rigs, boards and finishes: told apart by more than capitals, in any alphabet. */
+/** Names of rigs, boards and finishes: they differ by more than capitals, in any alphabet. */
 public final class NameRules {
   private final Database database;
 

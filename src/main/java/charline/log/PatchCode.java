@@ -21,7 +21,7 @@ public final class PatchCode {
     return String.format(Locale.ROOT, "P-%04d", number);
   }
 
-  /** The code that "42", "p42" or "P-42" stands for. */
+  /** The code meant by "42", "p42" or "P-42". */
   public static Optional<String> spelledOut(String typed) {
     Matcher matcher = SHORT.matcher(typed.strip());
     return matcher.matches() ? Optional.of(of(Long.parseLong(matcher.group(1)))) : Optional.empty();

@@ -16,9 +16,9 @@ import java.util.UUID;
  * @param family coating family
  * @param wood the log's word, or any
  * @param rig the rig
- * @param board the board, empty where it is still to be found
+ * @param board the board, empty if not chosen yet
  * @param place what it is to be burned on, in words
- * @param settings what is to be dialled in
+ * @param settings settings to use
  * @param passes to be read after every pass up to this one
  * @param purpose why, in a word
  * @param reason why, in a few words

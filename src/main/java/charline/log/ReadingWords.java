@@ -3,7 +3,7 @@ package charline.log;
 import charline.trial.Reading;
 import java.util.Optional;
 
-/** A reading in words, for where it was struck: nothing else shows it any more. */
+/** A struck reading in words, which nothing else shows any more. */
 final class ReadingWords {
   /** What a {@link Change} of a whole reading calls it. */
   static final String WHOLE = "reading";
@@ -30,7 +30,7 @@ final class ReadingWords {
     return reading.passes() == 1 ? "1 pass" : reading.passes() + " passes";
   }
 
-  /** The change that struck a reading or let it count again, told by what was seen. */
+  /** The change that struck a reading or let it count again, with what was seen. */
   static Change ofWhole(Change change, Reading reading) {
     Optional<String> seen = Optional.of(of(reading));
     boolean struck = change.before().isEmpty();

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** What the person typed, by knob, as JSON text with the knobs in order. */
+/** Typed text by knob, as JSON with the knobs in order. */
 final class TypedJson {
   private TypedJson() {}
 

@@ -99,7 +99,7 @@ public record Fitter(
   }
 
   /**
-   * What is held of one event before any trial: the prior itself.
+   * The prior of one event, before any trial.
    *
    * @param referenceIntensity intensity that tau is to be quoted at, in J/cm² or W/cm²
    */

@@ -91,7 +91,7 @@ public record Measure(double value, String typed) {
     return new Measure(finite(number(matcher) * factor, text, quantity.words), text);
   }
 
-  /** What stands behind a typed number, blank for nothing; empty where no number was typed. */
+  /** The unit typed after a number, blank if none; empty if no number was typed. */
   public static Optional<String> unit(String typed) {
     Matcher matcher = FORM.matcher(typed.strip());
     return matcher.matches() ? Optional.of(matcher.group(2)) : Optional.empty();

@@ -21,7 +21,7 @@ import java.util.UUID;
  * @param rig what it was burned with
  * @param board what it was burned on
  * @param finish the coats
- * @param knobs what was dialled in, as read without a problem
+ * @param knobs settings, read without a problem
  * @param reading what was seen; the patch was burned when it was judged, and by the same person
  * @param note on the patch, if any
  * @param doubts further doubts about how it was typed

@@ -54,7 +54,7 @@ public final class Patches {
     return log.patch(patch.code());
   }
 
-  /** Replaces what is recorded of a patch and its readings; only what is new is doubted. */
+  /** Replaces the record of a patch and its readings; only new values are doubted. */
   public void amend(PatchEntry old, PatchEntry amended, String by, String why) {
     if (amended.equals(old)) {
       throw Refusal.usage(

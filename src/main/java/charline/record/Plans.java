@@ -12,7 +12,7 @@ import charline.trial.Stratum;
 import java.util.List;
 import java.util.Optional;
 
-/** What a planned patch is burned on, and whether that is what was planned. */
+/** The board and finish of a planned patch, checked against the plan. */
 public final class Plans {
   private final Logbook log;
 

@@ -54,7 +54,7 @@ public final class Setup {
     log.add(board, by);
   }
 
-  /** Replaces what is recorded of a board. */
+  /** Replaces the record of a board. */
   public void amend(Board old, Board amended, String why) {
     if (amended.equals(old)) {
       throw Refusal.usage("Nothing in %s would change; say what to amend.".formatted(old.name()));

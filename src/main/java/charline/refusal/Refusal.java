@@ -62,7 +62,7 @@ public final class Refusal extends RuntimeException {
     return new Refusal(Kind.DATA, sentence, cause);
   }
 
-  /** The same fault in other words, as where a line or an option is named. */
+  /** The same fault in other words, for example with its line or option. */
   public Refusal reworded(String sentence) {
     return new Refusal(kind, sentence, this, missing);
   }

@@ -81,7 +81,7 @@ public final class KnobReader {
    * @param given what was typed, by knob; others are absent, and one that must be given and is not
    *     may be blank
    * @param rig the rig that they are dialled in on
-   * @param copied stands in for what is not given
+   * @param copied patch whose values replace those not given
    */
   public static Result read(
       KnobDialect dialect, Map<Knob, String> given, Rig rig, Optional<Copied> copied) {

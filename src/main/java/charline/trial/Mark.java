@@ -2,7 +2,10 @@ package charline.trial;
 
 /** One thing to be seen on a patch once it has cooled and been wiped. */
 public enum Mark {
-  /** Bare wood, nothing left of the finish and nothing done to the wood. Stands alone. */
+  /**
+   * Bare wood, nothing left of the finish and nothing done to the wood. Never combined with another
+   * mark.
+   */
   CLEAN("clean"),
   /** Colour left in the grain. */
   TINT("tint"),

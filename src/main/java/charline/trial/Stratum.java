@@ -11,7 +11,7 @@ import charline.exposure.Emission;
  * @param wavelengthNanometres wavelength, rounded to whole nanometres
  */
 public record Stratum(String family, String wood, Emission emission, int wavelengthNanometres) {
-  /** Stands for all woods together. */
+  /** All woods together. */
   public static final String ANY_WOOD = "any";
 
   /** The stratum a patch belongs to. */

@@ -44,8 +44,8 @@ class FindCommandTest {
               clean  of tried  power    speed  first clean after  coating, wood, rig
                   1         2   60 %  22 mm/s           2 passes  latex over pine, Heron
                   1         1   60 %  18 mm/s             1 pass  latex over pine, Heron
-            A few clean patches do not make a setting safe; `charline window` says how
-              sure one can be.
+            A few clean patches do not make a setting safe; `charline window` shows how
+              sure you can be.
             """);
   }
 

@@ -43,7 +43,7 @@ class KeepingCommandsTest {
   void a_backup_is_a_whole_log_that_says_what_it_holds() {
     Shell.Result backup = shell.run("backup " + slipway);
     assertThat(backup.code()).isZero();
-    assertThat(unfolded(backup.out())).isEqualTo(slipway + " holds 1 patch with 1 reading.\n");
+    assertThat(unfolded(backup.out())).isEqualTo(slipway + " contains 1 patch with 1 reading.\n");
     assertThat(shell.run("--log " + slipway + " find").out())
         .startsWith("1 patch (all patches): 1 reading");
     assertThat(shell.run("backup " + slipway))
@@ -100,8 +100,8 @@ class KeepingCommandsTest {
         .isEqualTo(
             """
             slipway.db: 1 new patch, 1 new reading.
-            The code P-0002 is taken by another patch here, so the one brought in is
-              P-0003; write that on its tape.
+            The code P-0002 is taken by another patch here, so the merged one is P-0003;
+              write that on its tape.
             """);
     assertThat(shell.run("patch show P-0003").out())
         .contains("code from P-0002 to P-0003 (P-0002 was taken when it was")
@@ -206,8 +206,8 @@ class KeepingCommandsTest {
             """
             The reading of P-0001 after 1 pass was amended here and in slipway.db: outcome
               is tint here and char there.
-            1 conflict is to decide, and left as here: amend what is wrong, or merge again
-              with --take here or --take there.
+            1 conflict is unresolved; the values here are kept: amend the wrong record, or
+              merge again with --take here or --take there.
             """);
     Shell.Result decided = merge(" --take there");
     assertThat(decided.code()).isZero();

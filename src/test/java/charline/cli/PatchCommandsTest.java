@@ -388,7 +388,7 @@ class PatchCommandsTest {
             shell
                 .run("patch amend 1 --reading 2 --at \"2026-05-04 09:00\" --why \"wrong day\"")
                 .err())
-        .startsWith("--at: a patch is judged after it was burned");
+        .startsWith("--at: a patch must be judged after it was burned");
     shell.mustDo("patch amend 1 --reading 2 --at \"2026-05-05 10:00\" --why \"wrong day\"");
     shell.mustDo("patch amend 1 --at \"2026-05-05 09:30\" --why \"wrong day\"");
 

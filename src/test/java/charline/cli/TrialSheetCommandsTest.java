@@ -128,9 +128,9 @@ class TrialSheetCommandsTest {
     shell.mustDo("rig check Heron --power 80% --metered 120W --at 2026-05-01");
     String said =
         """
-        The dose of 1 patch depends on power checks, which this sheet does not hold:
-          write them too with --rigs FILE --power-checks FILE, and import all three
-          together.
+        The dose of 1 patch depends on power checks, which this sheet does not
+          contain: write them too with --rigs FILE --power-checks FILE, and import all
+          three together.
         """;
     Shell.Result printed = shell.run("export");
     assertThat(printed.code()).isZero();

@@ -210,7 +210,7 @@ class HistoryTest {
         .hasMessageStartingWith("The code on the masking tape cannot be amended: P-0001");
     assertThatThrownBy(() -> log.amend(entry, "Ada", " "))
         .isInstanceOf(Refusal.class)
-        .hasMessageStartingWith("A change to what is recorded needs a reason");
+        .hasMessageStartingWith("A change to a record needs a reason");
   }
 
   @Test

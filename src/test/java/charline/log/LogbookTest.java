@@ -432,7 +432,7 @@ class LogbookTest {
                     Boathouse.entry(
                         boathouse.patch("p-0001", MORNING, boathouse.reading(1, "clean")))))
         .isInstanceOf(Refusal.class)
-        .hasMessage("A patch p-0001 is in this log already; the next free code is P-0002.");
+        .hasMessage("Patch p-0001 is in this log already; the next free code is P-0002.");
   }
 
   @Test

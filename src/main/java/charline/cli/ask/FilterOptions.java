@@ -73,7 +73,7 @@ public final class FilterOptions {
         both(asked.jobs(), jobs, String::strip));
   }
 
-  /** A generic wood stands for its species too, as it does in a question. */
+  /** A generic wood includes its species, as in a question. */
   private static Set<String> kinds(Set<String> asked, List<String> typed, Logbook log) {
     Set<String> all = new LinkedHashSet<>(asked);
     typed.forEach(word -> all.addAll(log.kindsOf(log.wood(word))));

@@ -31,7 +31,7 @@ final class FilterWords {
     return words.isEmpty() ? "all patches" : String.join(", ", words);
   }
 
-  /** Leaves out species that a generic wood among them stands for. */
+  /** Leaves out species that a generic wood among them includes. */
   private static Set<String> generic(Set<String> woods, Logbook log) {
     Set<String> named = new LinkedHashSet<>(woods);
     for (String wood : woods) {

@@ -64,7 +64,7 @@ public final class BenchCommand extends LogCommand {
     return DONE;
   }
 
-  /** Until the process is told to stop; the log is closed before it is gone. */
+  /** Runs until the process is asked to stop, then closes the log. */
   private static void waitForTheEnd(PageServer server, Logbook log) throws InterruptedException {
     Runtime.getRuntime()
         .addShutdownHook(

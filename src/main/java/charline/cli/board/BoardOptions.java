@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 
-/** What is said of a board besides its wood and form, as options. */
+/** Options for a board besides its wood and form. */
 final class BoardOptions {
   @Option(names = "--condition", paramLabel = "TEXT", description = "Its condition, in your words.")
   private String condition;

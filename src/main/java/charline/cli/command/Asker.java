@@ -9,7 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.util.Optional;
 
-/** Someone who can be asked for what is missing. */
+/** Someone who can be asked for missing values. */
 public interface Asker {
   /** Nobody: a script, a pipe. Whatever is missing is then an error. */
   Asker NOBODY =

@@ -40,7 +40,7 @@ public final class CommandContext {
     return out;
   }
 
-  /** For what is not the answer: refusals, warnings, progress. */
+  /** Standard error: refusals, warnings, progress. */
   public PrintStream err() {
     return err;
   }
@@ -112,7 +112,7 @@ public final class CommandContext {
     return log;
   }
 
-  /** Opens a log that must be there: a mistyped name shall not leave an empty log behind. */
+  /** Opens an existing log: a mistyped name must not leave an empty log behind. */
   public Logbook logToRead() {
     Path file = logFile();
     if (!Files.exists(file)) {

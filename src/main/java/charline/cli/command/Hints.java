@@ -3,7 +3,7 @@ package charline.cli.command;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 
-/** Where on the command line a person says what a request lacks. */
+/** The option that supplies what a request lacks. */
 public final class Hints {
   private Hints() {}
 

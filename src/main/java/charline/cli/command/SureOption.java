@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 
-/** The person's word that an unlikely value is meant as it stands. */
+/** Confirms that an unlikely value is meant. */
 public final class SureOption implements Assurance {
   /** What to do to insist. */
   public static final String HINT = "add --sure";

@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Reads what was typed after an option; a refusal names the option. */
+/** Reads the text typed after an option; a refusal names the option. */
 public final class TypedValues {
   private TypedValues() {}
 

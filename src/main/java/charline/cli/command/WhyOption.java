@@ -3,7 +3,7 @@ package charline.cli.command;
 import charline.refusal.Refusal;
 import picocli.CommandLine.Option;
 
-/** Why what is recorded is changed, and who changes it. */
+/** The reason for a change to a record, and who makes it. */
 public final class WhyOption {
   @Option(names = "--why", paramLabel = "TEXT", required = true, description = "The reason.")
   private String why;

@@ -6,7 +6,7 @@ import charline.log.PatchEntry;
 import charline.quantity.Figures;
 import java.util.List;
 
-/** What a log holds, in a few words. */
+/** The contents of a log, in a few words. */
 final class TakeOption {
   private TakeOption() {}
 

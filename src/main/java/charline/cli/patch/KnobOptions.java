@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** What was dialled in, as options, and the size of the patch. */
+/** Options for the knobs and the size of the patch. */
 final class KnobOptions {
   private static final OptionDialect OPTIONS = OptionDialect.INSTANCE;
 
@@ -202,7 +202,7 @@ final class KnobOptions {
    * The settings, each from the command line, else from a patch, else from the rig.
    *
    * @param rig the rig they are dialled in on
-   * @param base patch that stands in for what is not given
+   * @param base patch whose values replace those not given
    */
   KnobReader.Result read(Rig rig, Optional<PatchEntry> base) {
     check();

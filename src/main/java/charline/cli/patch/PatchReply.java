@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** What is said after something was recorded of a patch. */
+/** The reply after recording a patch or a reading. */
 final class PatchReply {
   /** Cautions that say not to do this at all; they come with every patch. */
   private static final Set<String> ALWAYS =

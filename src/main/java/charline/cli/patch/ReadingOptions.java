@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.UUID;
 import picocli.CommandLine.Option;
 
-/** What was seen, as options. */
+/** Options for a reading. */
 final class ReadingOptions {
   private static final String MISSING_OUTCOME =
       "The outcome is missing: give --outcome clean, or tint, char and residue joined by +.";

@@ -22,7 +22,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  charline plan void P-0051 --why \"the offcut is used up\"",
-      "  charline plan void 51 52 53 --why \"the window is clear\""
+      "  charline plan void 51 52 53 --why \"enough patches at 60 %%\""
     })
 public final class PlanVoid extends LogCommand {
   @Parameters(

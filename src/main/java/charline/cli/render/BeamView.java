@@ -13,7 +13,7 @@ import charline.wording.Facts;
 import charline.wording.Json;
 import java.util.Optional;
 
-/** What one pass does at a point of the wood: nobody set it, it follows from the settings. */
+/** The effect of one pass at a point on the wood, computed from the settings. */
 final class BeamView {
   private final Spot spot;
   private final AreaRate rate;

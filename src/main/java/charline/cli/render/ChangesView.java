@@ -6,7 +6,7 @@ import charline.wording.SettingsText;
 import charline.wording.Table;
 import java.util.List;
 
-/** What was changed in a record, as text and as JSON. */
+/** Changes to a record, as text and as JSON. */
 public final class ChangesView {
   private ChangesView() {}
 

@@ -106,7 +106,7 @@ final class QuestionOptions {
     return words.isEmpty();
   }
 
-  /** What a window has to keep. */
+  /** The limits of a window. */
   private Requirements asked() {
     return asked(0.5);
   }

@@ -7,6 +7,6 @@ import java.nio.file.Path;
  *
  * @param from its version before
  * @param to its version now
- * @param kept a copy of the log as it was before
+ * @param kept copy of the log before the upgrade
  */
 public record Upgrade(int from, int to, Path kept) {}

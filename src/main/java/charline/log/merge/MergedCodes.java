@@ -180,7 +180,7 @@ final class MergedCodes {
         .filter(code -> !taken("patch", code));
   }
 
-  /** True if a code is held by an open plan that is not the one that the patch was burned for. */
+  /** True if a code belongs to an open plan other than the one that the patch was burned for. */
   boolean plannedElsewhere(String code, UUID patch) {
     return database
         .first(

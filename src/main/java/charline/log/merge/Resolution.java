@@ -2,7 +2,7 @@ package charline.log.merge;
 
 /** Which of two logs holds where both amended the same thing, and differently. */
 public enum Resolution {
-  /** Nobody has said yet: it stays as it is here, and is named again at every merge. */
+  /** Unresolved: the values here are kept, and every merge lists the conflict again. */
   UNDECIDED,
   /** This log; what the other says is kept in the history. */
   HERE,

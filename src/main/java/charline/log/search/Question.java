@@ -26,7 +26,7 @@ import java.util.TreeSet;
  *
  * <p>The longest run of words that the log knows is taken first ("clear coat" before "clear"), then
  * times. Words of one facet widen (pine oak: either), those of different facets narrow; marks must
- * all be there. A generic wood stands for its species too.
+ * all be there. A generic wood includes its species.
  */
 public final class Question {
   private static final Set<String> CONNECTING =
@@ -249,7 +249,7 @@ public final class Question {
     return 0;
   }
 
-  /** Two times that both hold leave what they share. */
+  /** Two periods leave their overlap. */
   private int narrow(TimePhrase.Found time) {
     since = time.since().filter(t -> since.isEmpty() || t.isAfter(since.get())).or(() -> since);
     until = time.until().filter(t -> until.isEmpty() || t.isBefore(until.get())).or(() -> until);

@@ -153,7 +153,7 @@ public final class Vocabulary {
     return order > 0 ? other : known;
   }
 
-  /** What a word or several words mean, if anything. */
+  /** The meaning of one or several words, if known. */
   Optional<Term> term(String phrase) {
     return Optional.ofNullable(terms.get(WordKey.key(phrase)));
   }

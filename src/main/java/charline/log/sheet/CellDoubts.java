@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param hint how the person says that they are sure; empty if they did
  */
 record CellDoubts(Faults faults, Optional<String> hint) {
-  /** Doubts about a row, each told at its own column where the sheet has one. */
+  /** Doubts about a row, each reported at its own column where the sheet has one. */
   void report(SheetRow row, List<Doubt> doubts) {
     doubts.forEach(doubt -> report(row, Column.of(doubt.knob()), doubt));
   }
@@ -20,7 +20,7 @@ record CellDoubts(Faults faults, Optional<String> hint) {
     hint.ifPresent(sure -> doubts.forEach(doubt -> faults.add(line, doubt.sentence(sure))));
   }
 
-  /** Doubts about what one cell says. */
+  /** Doubts about one cell. */
   void report(SheetRow row, Column column, List<Doubt> doubts) {
     doubts.forEach(doubt -> report(row, column, doubt));
   }

@@ -57,7 +57,7 @@ final class Coats {
     return coat.family() + (tone.isEmpty() && thickness.isEmpty() ? "" : ":" + tone) + thickness;
   }
 
-  /** The coats that columns family and tone alone stand for. */
+  /** The coats given by columns family and tone alone. */
   static List<Coat> ofTone(String family, Optional<Tone> tone) {
     return tone.isEmpty() ? List.of() : List.of(new Coat(family, tone, OptionalDouble.empty()));
   }

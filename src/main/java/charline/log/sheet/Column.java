@@ -106,7 +106,7 @@ enum Column {
     return knob == null ? null : knob.quantity();
   }
 
-  /** True for what a person wrote in free words, where blanks and line breaks count. */
+  /** True for free text, where blanks and line breaks count. */
   boolean isProse() {
     return this == NOTE || this == PATCH_NOTE || this == CONDITION;
   }

@@ -17,7 +17,7 @@ final class Faults {
     this.sheet = sheet;
   }
 
-  /** A wrong cell: line, column, what stands there, and a sentence. */
+  /** A wrong cell: line, column, its text, and a sentence. */
   void add(int line, String column, String value, String sentence) {
     String cell = value.isBlank() ? "(empty)" : "\"" + shortened(value) + "\"";
     faults.add(new Fault(line, "line %d, %s %s: %s".formatted(line, column, cell, sentence)));

@@ -14,7 +14,7 @@ final class FormulaGuard {
 
   private FormulaGuard() {}
 
-  /** The text as it may stand in a cell. */
+  /** The text, made safe for a cell. */
   static String guard(String text) {
     return RISKY.matcher(text).matches() ? "'" + text : text;
   }

@@ -1,7 +1,7 @@
 package charline.log.sheet;
 
 /**
- * What an import did, or would do.
+ * Result of an import, done or only checked.
  *
  * @param patches patches recorded
  * @param readings readings recorded with them

@@ -63,7 +63,7 @@ final class KnobCells implements KnobDialect {
     return read.settings();
   }
 
-  /** What was typed, by knob. */
+  /** Typed text, by knob. */
   Map<String, String> typed(SheetRow row) {
     Map<String, String> typed = new HashMap<>();
     for (Column column : Column.KNOBS) {

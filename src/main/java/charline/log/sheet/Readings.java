@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Reads what was seen, cell by cell; whatever is wrong goes to the faults. */
+/** Reads readings cell by cell; wrong cells become faults. */
 final class Readings {
   private static final Pattern COUNT = Pattern.compile("0*[1-9]\\d{0,8}");
 

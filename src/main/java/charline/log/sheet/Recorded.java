@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What the log has already, to tell a patch that comes again from one that clashes. */
+/** Patches already in the log, to distinguish a repeated patch from a clashing one. */
 final class Recorded {
   private final Logbook log;
   private final List<PatchEntry> unclaimed;

@@ -173,7 +173,7 @@ public final class RigSheet {
             new CellDoubts(faults, hint).report(row.line(), doubts(rig));
             made.add(rig);
           } catch (BadCell e) {
-            // told to the faults where it was found
+            // reported to the faults where it was found
           } catch (Refusal e) {
             faults.add(row.line(), e.getMessage());
           }
@@ -243,7 +243,7 @@ public final class RigSheet {
             need(row, "metered_w", t -> Measure.parse(t, Quantity.POWER).value(), faults);
         read.add(new Check(key(rig), new PowerCheck(log.newId(), at, percent, watts)));
       } catch (BadCell e) {
-        // told to the faults where it was found
+        // reported to the faults where it was found
       } catch (Refusal e) {
         faults.add(row.line(), e.getMessage());
       }

@@ -18,7 +18,7 @@ import java.util.List;
  * "row 2" is line 5; it stops at the first row of another length, where all of them are to be
  * named; and a quote that never closes swallows the rest of the sheet without a word.
  *
- * @param name what the sheet is called in messages
+ * @param name name of the sheet in messages
  * @param separator comma, semicolon or tab
  * @param body the file, its lines ending in LF
  * @param records those with anything in them, the headings first

@@ -11,7 +11,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Dates and times as they stand in a sheet. */
+/** Dates and times of a sheet. */
 final class SheetTimes {
   private static final Pattern FORM =
       Pattern.compile(

@@ -21,7 +21,7 @@ import tech.tablesaw.io.csv.CsvReadOptions;
 /**
  * A CSV file as a table whose cells are all text, with the line of each row.
  *
- * @param name what the sheet is called in messages
+ * @param name name of the sheet in messages
  * @param table one text column per heading, and {@link #LINE}
  */
 record TextTable(String name, Table table) {

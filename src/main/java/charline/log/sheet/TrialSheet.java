@@ -55,7 +55,7 @@ public final class TrialSheet {
     return all.toString();
   }
 
-  /** What the sheet is called in messages. */
+  /** Name of the sheet in messages. */
   String name() {
     return text.name();
   }

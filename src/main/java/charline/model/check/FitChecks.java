@@ -34,7 +34,7 @@ public record FitChecks(
     List<BoardCheck> shifts,
     Contradictions contradictions,
     double logScore) {
-  /** Adjusted tail probability below which a patch is named. */
+  /** Adjusted tail probability below which a patch is reported. */
   static final double SURPRISING = 0.05;
 
   /** Adjusted tail probability of a patch below which the model fails. */
@@ -46,7 +46,9 @@ public record FitChecks(
   /** Adjusted tail probability of a count at which the model fails. */
   static final double COUNT_FAILS = 0.005;
 
-  /** Posterior chance of lying further out than the prior expects, from which a board is named. */
+  /**
+   * Posterior chance of lying further out than the prior expects, from which a board is reported.
+   */
   static final double STANDS_OFF = 0.5;
 
   public FitChecks {

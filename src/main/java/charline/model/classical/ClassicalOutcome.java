@@ -13,7 +13,7 @@ public sealed interface ClassicalOutcome permits ClassicalFit, ClassicalOutcome.
   /** Counts of rows and what they are, in a sentence. */
   String rows();
 
-  /** A sentence for every column that was left out or cannot be told from another. */
+  /** A sentence for every column that was left out or cannot be separated from another. */
   List<String> notes();
 
   /** What separation means here, where outcomes are separated. */

@@ -48,7 +48,7 @@ public record ClassicalRegression(Method method, double risk, double confidence)
     return event == Event.CHAR ? risk : 1 - risk;
   }
 
-  /** Fits one event of the trials; what cannot be fitted is said in words. */
+  /** Fits one event of the trials; a fit that is impossible gives its reason in words. */
   public ClassicalOutcome fit(Trials trials, Event event) {
     PatchRows rows = new PatchRows(trials, event);
     Optional<String> hopeless = hopeless(rows, event);

@@ -246,24 +246,24 @@ class QuestionTest {
           latx                    | I do not know "latx"; nearest words in this log: latex.
           clean Latx over pine    | I do not know "Latx"; nearest words in this log: latex.
           chra                    | I do not know "chra"; nearest words in this log: char.
-          xylophone               | I do not know "xylophone"; ask with families, woods, outcomes, names of this log, or a time such as last month.
-          latex without char      | A question asks for what was seen, not for what is missing ("without"); ask for clean, tint, char or residue.
+          xylophone               | I do not know "xylophone"; ask with families, woods, outcomes, names in this log, or a time such as last month.
+          latex without char      | A question must ask for marks that were seen, not for missing ones ("without"); ask for clean, tint, char or residue.
           clean and charred       | No patch can match: Clean must be the only mark of an outcome; it came with char.
-          tint or residue on pine | A patch must have all marks that are asked for, so "tint or residue" cannot be asked; ask for one, then for the other.
-          worked or burnt         | A patch must have all marks that are asked for, so "worked or burnt" cannot be asked; ask for one, then for the other.
-          since pine              | After "since" comes a time such as 2026-03-01, march or last week, not "pine".
-          till pine               | After "till" comes a time such as 2026-03-01, march or last week, not "pine".
-          since                   | After "since" comes a time such as 2026-03-01, march or last week, not "".
+          tint or residue on pine | A patch must have all marks that you ask for, so "tint or residue" cannot be asked; ask for one, then for the other.
+          worked or burnt         | A patch must have all marks that you ask for, so "worked or burnt" cannot be asked; ask for one, then for the other.
+          since pine              | After "since" must come a time such as 2026-03-01, march or last week, not "pine".
+          till pine               | After "till" must come a time such as 2026-03-01, march or last week, not "pine".
+          since                   | After "since" must come a time such as 2026-03-01, march or last week, not "".
           since 2026-13-01        | "2026-13-01" is not a valid date; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
           on 2026-02-30           | "2026-02-30" is not a valid date; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
           on 31 june              | "31 june" is not a valid date; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
           29 february 2025        | "29 february 2025" is not a valid date; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
-          clean on 6.10.2026      | A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not "6.10.2026".
-          on 10/6                 | A day in figures begins with the year, as others read day and month the other way round; write 2026-03-01 or 1 march 2026, not "10/6".
-          P-0001                  | A question is about many patches, and "P-0001" is one of them; show patch P-0001 instead.
-          what was p1?            | A question is about many patches, and "p1" is one of them; show patch P-0001 instead.
-          P-0002                  | I do not know "P-0002"; ask with families, woods, outcomes, names of this log, or a time such as last month.
-          today and yesterday     | No time is both on or after 2026-04-15 on and before 2026-04-15; give one period.
+          clean on 6.10.2026      | A date in figures must begin with the year, because others may swap day and month; write 2026-03-01 or 1 march 2026, not "6.10.2026".
+          on 10/6                 | A date in figures must begin with the year, because others may swap day and month; write 2026-03-01 or 1 march 2026, not "10/6".
+          P-0001                  | A question is about many patches, and "P-0001" is a single one; show patch P-0001 instead.
+          what was p1?            | A question is about many patches, and "p1" is a single one; show patch P-0001 instead.
+          P-0002                  | I do not know "P-0002"; ask with families, woods, outcomes, names in this log, or a time such as last month.
+          today and yesterday     | No time is both on or after 2026-04-15 and before 2026-04-15; give one period.
           """)
   void what_it_does_not_understand_is_refused_in_a_sentence(String question, String sentence) {
     assertThatThrownBy(() -> ask(question))

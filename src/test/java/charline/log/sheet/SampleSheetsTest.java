@@ -112,8 +112,8 @@ class SampleSheetsTest {
       assertThatThrownBy(() -> add(log, rigs, head + "heron,2026-10-01,80,200\n"))
           .isInstanceOf(Refusal.class)
           .hasMessage(
-              "Rig heron already has a power check at that time, 120 W at 80 % on 2026-10-01 and"
-                  + " not 200 W; correct the sheet.");
+              "Rig heron already has a power check at that time, 120 W at 80 % on 2026-10-01, not"
+                  + " 200 W; correct the sheet.");
       assertThat(log.rig("heron").checks()).hasSize(2);
     }
   }
