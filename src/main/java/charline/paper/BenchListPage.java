@@ -9,6 +9,7 @@ import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import charline.wording.CautionText;
 import charline.wording.PlanText;
+import charline.wording.SettingsText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -108,7 +109,7 @@ public record BenchListPage(
         codes.get(s.number() - 1),
         s.place().name(),
         s.place().isFresh(),
-        Figures.shortest(s.settings().power().value()) + " " + s.settings().power().unit().symbol(),
+        SettingsText.power(s.settings().power()),
         speed(s),
         Figures.significant(s.setting().doseJoulesPerCm2(), 3) + " J/cm2",
         PlanText.motive(s.motive()),

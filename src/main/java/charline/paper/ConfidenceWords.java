@@ -1,6 +1,5 @@
 package charline.paper;
 
-import charline.model.Evidence;
 import charline.model.Lender;
 import charline.model.ModelFit;
 import charline.paper.SheetPage.Line;
@@ -9,6 +8,7 @@ import charline.window.Box;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
 import charline.window.Requirements;
+import charline.wording.RigSetupText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +17,7 @@ import java.util.Optional;
 record ConfidenceWords(Recommendation recommendation) {
   List<Line> lines(Optional<JobRisk> job) {
     List<Line> lines = new ArrayList<>();
-    lines.add(new Line("Counted", counted(recommendation.evidence())));
+    lines.add(new Line("Counted", RigSetupText.counted(recommendation.evidence()) + "."));
     Optional<Box> chosen = WindowSheet.box(recommendation);
     chosen.ifPresentOrElse(box -> lines.addAll(window(box)), () -> noBox(lines));
     lines.add(new Line("Asked for", asked()));
@@ -41,16 +41,6 @@ record ConfidenceWords(Recommendation recommendation) {
                               Figures.percent(used.weight()))));
     }
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts) + ".");
-  }
-
-  private static String counted(Evidence e) {
-    return "%s on %s, %s: %d charred, %d cleared."
-        .formatted(
-            Figures.count(e.patches(), "patch", "patches"),
-            Figures.count(e.boards(), "board", "boards"),
-            Figures.count(e.readings(), "reading", "readings"),
-            e.charredPatches(),
-            e.clearedPatches());
   }
 
   private static List<Line> window(Box box) {

@@ -9,8 +9,8 @@ import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
+import charline.wording.RigSetupText;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -42,7 +42,7 @@ final class SetupWords {
                 "stay in " + power.low() + " to " + power.high() + " %",
                 Figures.significant(start.powerWatts(), 3) + " W on the work"),
             new Knob(
-                capital(bench.speed().kind().words()) + ", start at",
+                RigSetupText.speedLabel(bench) + ", start at",
                 speed.start(),
                 "mm/s",
                 "stay in " + speed.low() + " to " + speed.high() + " mm/s",
@@ -86,24 +86,7 @@ final class SetupWords {
 
   /** "spot 0.6 mm (1/e2), 40 kHz, 120 ns, scan width 60 mm". */
   String fixed() {
-    List<String> parts = new ArrayList<>();
-    parts.add(
-        "spot %s mm (%s)"
-            .formatted(
-                Figures.shortest(bench.spot().diameterMillimetres()),
-                bench.spot().definition().word()));
-    bench
-        .pulses()
-        .ifPresent(
-            p -> {
-              parts.add(Figures.shortest(p.repetitionKilohertz()) + " kHz");
-              p.durationNanoseconds().ifPresent(ns -> parts.add(Figures.shortest(ns) + " ns"));
-            });
-    parts.add(
-        (bench.speed().kind() == SpeedKnob.Kind.HAND ? "scan width " : "line spacing ")
-            + Figures.shortest(bench.speed().acrossMillimetres())
-            + " mm");
-    return String.join(", ", parts);
+    return RigSetupText.fixed(bench, "scan width");
   }
 
   private String intensity(double intensity) {
@@ -140,9 +123,5 @@ final class SetupWords {
                         Figures.shortest(c.percent()),
                         DAY.format(c.at())))
         .orElse("the first power check (none logged yet)");
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

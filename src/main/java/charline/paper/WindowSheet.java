@@ -4,7 +4,6 @@ import charline.trial.Caution;
 import charline.window.Box;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
-import charline.window.RigSetup;
 import charline.window.Verdict;
 import gg.jte.Content;
 import gg.jte.ContentType;
@@ -65,11 +64,6 @@ public record WindowSheet(
   /** The words of the page. */
   SheetPage page(Paper paper) {
     return new SheetWords(this).page(paper);
-  }
-
-  /** What stays as it is while power, speed and passes vary: "spot 0.6 mm (1/e2), 40 kHz, ...". */
-  public static String fixedKnobs(RigSetup bench) {
-    return new SetupWords(bench).fixed();
   }
 
   /**

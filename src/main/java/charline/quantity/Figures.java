@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Numbers as people read them, on every page, sheet and terminal. There is no exponent for everyday
@@ -40,6 +42,13 @@ public final class Figures {
     return String.format(Locale.ROOT, "%.6g", value)
         .replaceFirst("(\\.\\d*?)0+($|e)", "$1$2")
         .replaceFirst("\\.($|e)", "$1");
+  }
+
+  /** As {@link #plain} with a unit, "0.6 mm"; empty for no value. */
+  public static Optional<String> plain(OptionalDouble value, String unit) {
+    return value.isPresent()
+        ? Optional.of(plain(value.getAsDouble()) + " " + unit)
+        : Optional.empty();
   }
 
   /** As short as it can be said: no trailing zeros, no exponent, nine digits at most. */

@@ -1,6 +1,7 @@
 package charline.wording;
 
 import static charline.quantity.Figures.three;
+import static charline.wording.Table.line;
 
 import charline.answer.ClassicalAnswer;
 import charline.answer.TrialCase;
@@ -295,9 +296,5 @@ public record ClassicalText(
 
   private String unit() {
     return judged.trials().stratum().emission().intensityUnit();
-  }
-
-  private static void line(StringBuilder text, String sentence) {
-    text.append(Table.paragraph(sentence)).append('\n');
   }
 }

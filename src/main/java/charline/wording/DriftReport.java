@@ -1,5 +1,7 @@
 package charline.wording;
 
+import static charline.wording.Table.line;
+
 import charline.drift.Drift;
 import charline.quantity.Figures;
 
@@ -85,9 +87,5 @@ public final class DriftReport {
   private static String bar(double sum, double limit) {
     int signs = (int) Math.min(BAR, Math.round(BAR * sum / limit));
     return "=".repeat(signs) + (sum > limit ? ">" : "");
-  }
-
-  private static void line(StringBuilder text, String sentence) {
-    text.append(Table.paragraph(sentence)).append('\n');
   }
 }

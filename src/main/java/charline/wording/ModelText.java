@@ -1,6 +1,7 @@
 package charline.wording;
 
 import static charline.quantity.Figures.three;
+import static charline.wording.Table.line;
 
 import charline.answer.ModelAnswer;
 import charline.answer.TrialCase;
@@ -137,9 +138,5 @@ public record ModelText(TrialCase judged, ModelFit fit, FitChecks checks) {
 
   private String unit() {
     return (judged.pulsed() ? Emission.PULSED : Emission.CONTINUOUS).intensityUnit();
-  }
-
-  private static void line(StringBuilder text, String sentence) {
-    text.append(Table.paragraph(sentence)).append('\n');
   }
 }

@@ -1,5 +1,7 @@
 package charline.wording;
 
+import static charline.wording.Table.line;
+
 import charline.answer.NextAnswer;
 import charline.plan.NextPatches;
 import charline.plan.Site;
@@ -91,9 +93,5 @@ public record NextText(NextAnswer answer, List<String> codes) {
     text.append(head)
         .append(String.join("\n" + blanks, Table.fold(words, Table.WIDTH - head.length())))
         .append('\n');
-  }
-
-  private static void line(StringBuilder text, String sentence) {
-    text.append(Table.paragraph(sentence)).append('\n');
   }
 }

@@ -1,5 +1,7 @@
 package charline.wording;
 
+import static charline.wording.Table.line;
+
 import charline.answer.QuoteAnswer;
 import charline.answer.TrialCase;
 import charline.quantity.Figures;
@@ -123,9 +125,5 @@ public final class QuoteReport {
         Figures.three(hours.usual()),
         Figures.threeUp(hours.high()),
         how);
-  }
-
-  private static void line(StringBuilder text, String sentence) {
-    text.append(Table.paragraph(sentence)).append('\n');
   }
 }

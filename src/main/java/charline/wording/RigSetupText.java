@@ -9,13 +9,23 @@ import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The bench and the evidence in a line each. */
-final class RigSetupText {
+public final class RigSetupText {
   private RigSetupText() {}
 
   /** "spot 0.6 mm (1/e2), 40 kHz, 100 ns, width 60 mm". */
   static String fixed(RigSetup bench) {
+    return fixed(bench, "width");
+  }
+
+  /**
+   * The same with another word for the width of a hand-held pass.
+   *
+   * @param width such as "scan width"
+   */
+  public static String fixed(RigSetup bench, String width) {
     List<String> parts = new ArrayList<>();
     parts.add(
         "spot %s mm (%s)"
@@ -23,7 +33,8 @@ final class RigSetupText {
                 plain(bench.spot().diameterMillimetres()), bench.spot().definition().word()));
     bench.pulses().ifPresent(pulses -> parts.addAll(pulses(pulses)));
     parts.add(
-        (bench.speed().kind() == SpeedKnob.Kind.HAND ? "width " : "line spacing ")
+        (bench.speed().kind() == SpeedKnob.Kind.HAND ? width : "line spacing")
+            + " "
             + plain(bench.speed().acrossMillimetres())
             + " mm");
     return String.join(", ", parts);
@@ -37,7 +48,7 @@ final class RigSetupText {
   }
 
   /** "24 patches on 4 boards, 61 readings: 9 charred, 15 cleared". */
-  static String counted(Evidence evidence) {
+  public static String counted(Evidence evidence) {
     return "%s on %s, %s: %d charred, %d cleared"
         .formatted(
             Figures.count(evidence.patches(), "patch", "patches"),
@@ -45,6 +56,12 @@ final class RigSetupText {
             Figures.count(evidence.readings(), "reading", "readings"),
             evidence.charredPatches(),
             evidence.clearedPatches());
+  }
+
+  /** "Hand speed", to begin a line with. */
+  public static String speedLabel(RigSetup bench) {
+    String words = bench.speed().kind().words();
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** "power as metered on 2026-06-01", or that it never was. */

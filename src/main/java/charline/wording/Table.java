@@ -45,8 +45,8 @@ public final class Table {
   public String text() {
     int[] widths = widths();
     StringBuilder text = new StringBuilder();
-    line(text, heads, widths);
-    rows.forEach(row -> line(text, row, widths));
+    row(text, heads, widths);
+    rows.forEach(row -> row(text, row, widths));
     return text.toString();
   }
 
@@ -64,7 +64,7 @@ public final class Table {
     return widths;
   }
 
-  private void line(StringBuilder text, String[] cells, int[] widths) {
+  private void row(StringBuilder text, String[] cells, int[] widths) {
     int last = cells.length - 1;
     List<String> folded = fold(cells[last], widths[last]);
     for (int n = 0; n < folded.size(); n++) {
@@ -106,5 +106,10 @@ public final class Table {
   /** Text folded to the width of a table, lines after the first indented by two blanks. */
   public static String paragraph(String text) {
     return String.join("\n  ", fold(text, WIDTH - 2));
+  }
+
+  /** Adds such a paragraph to a text and ends its line. */
+  public static void line(StringBuilder text, String sentence) {
+    text.append(paragraph(sentence)).append('\n');
   }
 }

@@ -1,6 +1,7 @@
 package charline.wording;
 
 import static charline.quantity.Figures.plain;
+import static charline.wording.Table.line;
 
 import charline.answer.BorrowOffer;
 import charline.answer.PriorSensitivity;
@@ -198,9 +199,5 @@ public record WindowText(
                 .map(caution -> caution.topic().toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", ")),
             CautionText.DEFERRAL);
-  }
-
-  private static void line(StringBuilder text, String sentence) {
-    text.append(Table.paragraph(sentence)).append('\n');
   }
 }

@@ -11,9 +11,7 @@ final class BoardView {
   private BoardView() {}
 
   static Optional<String> moisture(Board board) {
-    return board.moisturePercent().isEmpty()
-        ? Optional.empty()
-        : Optional.of(Figures.plain(board.moisturePercent().getAsDouble()) + " %");
+    return Figures.plain(board.moisturePercent(), "%");
   }
 
   static String text(Board board) {

@@ -26,7 +26,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -118,7 +117,7 @@ public final class PatchView {
             .add("dose", SettingsText.dose(patch));
     new BeamView(patch)
         .addTo(facts)
-        .add("patch size", with(patch.areaSquareCentimetres(), "cm2"))
+        .add("patch size", plain(patch.areaSquareCentimetres(), "cm2"))
         .add("judged", judged(entry))
         .add("note", entry.note());
     photos.forEach(
@@ -158,7 +157,7 @@ public final class PatchView {
   private static String pulses(Pulses pulses) {
     return plain(pulses.repetitionKilohertz())
         + " kHz"
-        + with(pulses.durationNanoseconds(), "ns").map(ns -> ", " + ns).orElse("");
+        + plain(pulses.durationNanoseconds(), "ns").map(ns -> ", " + ns).orElse("");
   }
 
   private static Optional<String> typed(PatchEntry entry) {
@@ -169,12 +168,6 @@ public final class PatchView {
                 ", ",
                 new TreeMap<>(entry.typed())
                     .entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).toList()));
-  }
-
-  private static Optional<String> with(OptionalDouble value, String unit) {
-    return value.isEmpty()
-        ? Optional.empty()
-        : Optional.of(plain(value.getAsDouble()) + " " + unit);
   }
 
   private static String by(Optional<String> who) {

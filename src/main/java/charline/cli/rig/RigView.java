@@ -8,7 +8,6 @@ import charline.wording.Facts;
 import charline.wording.Json;
 import java.time.OffsetDateTime;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** A rig as text and as JSON. */
 final class RigView {
@@ -51,22 +50,18 @@ final class RigView {
             .add("wavelength", Figures.plain(rig.wavelengthNanometres()) + " nm")
             .add(
                 "usual spot",
-                with(rig.spotMillimetres(), "mm")
+                Figures.plain(rig.spotMillimetres(), "mm")
                     .map(d -> d + " (" + rig.spotDefinition().word() + ")"));
     if (rig.emission() == Emission.PULSED) {
       facts
-          .add("usual rate", with(rig.repetitionKilohertz(), "kHz"))
-          .add("usual pulse", with(rig.pulseNanoseconds(), "ns"));
+          .add("usual rate", Figures.plain(rig.repetitionKilohertz(), "kHz"))
+          .add("usual pulse", Figures.plain(rig.pulseNanoseconds(), "ns"));
     }
-    facts.add("usual width", with(rig.scanWidthMillimetres(), "mm")).add("lens", rig.lens());
+    facts
+        .add("usual width", Figures.plain(rig.scanWidthMillimetres(), "mm"))
+        .add("lens", rig.lens());
     rig.checks().forEach(check -> facts.add("power check", check(rig, check)));
     return facts.text();
-  }
-
-  private static Optional<String> with(OptionalDouble value, String unit) {
-    return value.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Figures.plain(value.getAsDouble()) + " " + unit);
   }
 
   /** Flat, for lists. */

@@ -16,8 +16,8 @@ import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.NextStepText;
 import charline.wording.ReasonText;
+import charline.wording.RigSetupText;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -117,7 +117,7 @@ public record WindowView(
                 Figures.shortest(start.powerPercent()) + " %",
                 "stay in %s %%".formatted(inward(box.powerPercent()))),
             new Line(
-                capital(found.bench().speed().kind().words()),
+                RigSetupText.speedLabel(found.bench()),
                 Figures.shortest(start.speedMillimetresPerSecond()) + " mm/s",
                 "stay in %s mm/s".formatted(inward(box.speedMillimetresPerSecond()))),
             new Line(
@@ -131,7 +131,8 @@ public record WindowView(
                 Figures.percent(start.clearChanceMean()),
                 Figures.atLeast(start.clearChanceLower()),
                 Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2)),
-        "Rig %s: %s.".formatted(found.bench().rig().name(), WindowSheet.fixedKnobs(found.bench())),
+        "Rig %s: %s."
+            .formatted(found.bench().rig().name(), RigSetupText.fixed(found.bench(), "scan width")),
         recordLink(box, found));
   }
 
@@ -188,10 +189,6 @@ public record WindowView(
   /** The drawing ends half a cell beyond the outermost cell centres. */
   private static double halfCell(List<Double> centres) {
     return Math.pow(centres.get(centres.size() - 1) / centres.get(0), 0.5 / (centres.size() - 1));
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** Shares to choose from, in percent. */
