@@ -81,7 +81,7 @@ class ClassicalCommandsTest {
         .containsPattern(
             "Up to [0-9.]+ J/cm2 char risk is at most 5 % with 90 % confidence, on a new")
         .contains("knows how much boards differ from these 4 boards alone")
-        .doesNotContain("NaN", "takes all boards as one");
+        .doesNotContain("NaN", "treats all boards as one");
     Map<String, Object> json = json("onset latex pine --classical mixed --json");
     assertThat(json).containsEntry("limits_by", "Wald").containsEntry("passes_by_share", null);
     assertThat(part(json, "boards")).containsEntry("boards", 4).containsKey("omega");
