@@ -925,7 +925,7 @@ class BenchJourneyTest {
         .isNotEmpty()
         .allSatisfy(c -> assertThat(c.getText()).contains("clean", "latex on pine"));
     tablet.tapText("residue");
-    tablet.untilSays(".trouble", "No patch can match: Clean stands alone in an outcome");
+    tablet.untilSays(".trouble", "No patch can match: Clean must be the only mark of an outcome");
     tablet.type("#q", "clear latxe");
     tablet.find("#q").sendKeys(Keys.ENTER);
     tablet.untilSays(".trouble", "latex");

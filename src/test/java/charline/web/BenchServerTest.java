@@ -227,8 +227,10 @@ class BenchServerTest {
       delimiter = '|',
       quoteCharacter = '~',
       value = {
-        "\"id\":\"019a0000-0000-7000-8000-000000000001\"|\"id\":\"1\"|An entry's identity must be a UUID of version 7",
-        "\"outcome\":\"clean\"|\"outcome\":\"clean+char\"|Clean stands alone in an outcome",
+        "\"id\":\"019a0000-0000-7000-8000-000000000001\"|\"id\":\"1\"|An entry's identity must be a"
+            + " UUID of version 7",
+        "\"outcome\":\"clean\"|\"outcome\":\"clean+char\"|Clean must be the only mark of an"
+            + " outcome",
         "\"rig\":\"heron\"|\"rig\":\"herron\"|heron",
         "\"passes\":\"2\"|\"passes\":\"0\"|Passes must be a whole number, 1 or more",
         "\"passes\":\"2\"|\"passes\":[1]|must be a text or a number",
