@@ -2,7 +2,7 @@ package charline.log;
 
 import charline.log.database.Database;
 import charline.log.database.ResultRow;
-import charline.log.database.Timestamps;
+import charline.log.database.RowValues;
 import charline.trial.Board;
 import charline.trial.WoodForm;
 import java.sql.SQLException;
@@ -48,36 +48,22 @@ record BoardTable(Database database) {
   }
 
   void add(Board board, OffsetDateTime now, String by) {
-    database.update(
-        """
-        INSERT INTO board (id, name, wood, form, condition, moisture_pct, job, recorded_at_utc,
-          recorded_at_offset, recorded_by)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-        """,
-        board.id(),
-        board.name(),
-        board.wood(),
-        board.form().word(),
-        board.condition(),
-        board.moisturePercent(),
-        board.job(),
-        Timestamps.utc(now),
-        Timestamps.offset(now),
-        by);
+    database.insert(
+        "board",
+        values(board).put("id", board.id()).moment("recorded_at", now).put("recorded_by", by));
   }
 
   int amend(Board board) {
-    return database.update(
-        """
-        UPDATE board SET name = ?, wood = ?, form = ?, condition = ?, moisture_pct = ?, job = ?
-        WHERE id = ?
-        """,
-        board.name(),
-        board.wood(),
-        board.form().word(),
-        board.condition(),
-        board.moisturePercent(),
-        board.job(),
-        board.id());
+    return database.amend("board", board.id(), values(board));
+  }
+
+  private static RowValues values(Board board) {
+    return new RowValues()
+        .put("name", board.name())
+        .put("wood", board.wood())
+        .put("form", board.form().word())
+        .put("condition", board.condition())
+        .put("moisture_pct", board.moisturePercent())
+        .put("job", board.job());
   }
 }

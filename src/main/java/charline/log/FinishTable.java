@@ -2,7 +2,7 @@ package charline.log;
 
 import charline.log.database.Database;
 import charline.log.database.ResultRow;
-import charline.log.database.Timestamps;
+import charline.log.database.RowValues;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Tone;
@@ -40,27 +40,24 @@ record FinishTable(Database database) {
   }
 
   void add(Finish finish, OffsetDateTime now, String by) {
-    database.update(
-        """
-        INSERT INTO finish (id, name, family, recorded_at_utc, recorded_at_offset, recorded_by)
-        VALUES (?, ?, ?, ?, ?, ?)
-        """,
-        finish.id(),
-        finish.name(),
-        finish.family(),
-        Timestamps.utc(now),
-        Timestamps.offset(now),
-        by);
+    database.insert(
+        "finish",
+        new RowValues()
+            .put("id", finish.id())
+            .put("name", finish.name())
+            .put("family", finish.family())
+            .moment("recorded_at", now)
+            .put("recorded_by", by));
     int position = 0;
     for (Coat coat : finish.coats()) {
-      database.update(
-          "INSERT INTO coat (finish_id, position, family, tone, thickness_um) VALUES (?, ?, ?, ?,"
-              + " ?)",
-          finish.id(),
-          ++position,
-          coat.family(),
-          coat.tone().map(Tone::word),
-          coat.thicknessMicrometres());
+      database.insert(
+          "coat",
+          new RowValues()
+              .put("finish_id", finish.id())
+              .put("position", ++position)
+              .put("family", coat.family())
+              .put("tone", coat.tone().map(Tone::word))
+              .put("thickness_um", coat.thicknessMicrometres()));
     }
   }
 }

@@ -2,7 +2,7 @@ package charline.log;
 
 import charline.log.database.Database;
 import charline.log.database.ResultRow;
-import charline.log.database.Timestamps;
+import charline.log.database.RowValues;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Patch;
@@ -11,7 +11,6 @@ import charline.trial.Rig;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -196,48 +195,30 @@ public final class PatchTable {
 
   void add(PatchEntry entry, OffsetDateTime now) {
     Patch patch = entry.patch();
-    database.update(
-        """
-        INSERT INTO patch (burned_at_utc, burned_at_offset, rig_id, board_id, finish_id,
-          power_pct, power_w, spot_speed_mm_s, line_spacing_mm, scan_width_mm, hand_speed_mm_s,
-          timed_area_cm2, seconds_per_pass, spot_mm, spot_definition, repetition_khz, pulse_ns,
-          patch_cm2, typed_json, burned_by, note, voided_why,
-          id, code, recorded_at_utc, recorded_at_offset)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-        """,
-        values(entry, patch.id(), patch.code(), Timestamps.utc(now), Timestamps.offset(now)));
+    database.insert(
+        "patch",
+        values(entry).put("id", patch.id()).put("code", patch.code()).moment("recorded_at", now));
     readings.add(patch.id(), patch.readings());
   }
 
   /** Writes the patch without its readings. */
   void amend(PatchEntry entry) {
-    database.update(
-        """
-        UPDATE patch SET burned_at_utc = ?, burned_at_offset = ?, rig_id = ?, board_id = ?,
-          finish_id = ?, power_pct = ?, power_w = ?, spot_speed_mm_s = ?, line_spacing_mm = ?,
-          scan_width_mm = ?, hand_speed_mm_s = ?, timed_area_cm2 = ?, seconds_per_pass = ?,
-          spot_mm = ?, spot_definition = ?, repetition_khz = ?, pulse_ns = ?, patch_cm2 = ?,
-          typed_json = ?, burned_by = ?, note = ?, voided_why = ?
-        WHERE id = ?
-        """,
-        values(entry, entry.patch().id()));
+    database.amend("patch", entry.patch().id(), values(entry));
   }
 
-  private static Object[] values(PatchEntry entry, Object... last) {
+  private static RowValues values(PatchEntry entry) {
     Patch patch = entry.patch();
-    List<Object> values = new ArrayList<>();
-    values.add(Timestamps.utc(patch.burnedAt()));
-    values.add(Timestamps.offset(patch.burnedAt()));
-    values.add(patch.rig().id());
-    values.add(patch.board().id());
-    values.add(patch.finish().id());
-    values.addAll(Arrays.asList(SettingsColumns.of(patch.settings())));
-    values.add(patch.areaSquareCentimetres());
-    values.add(TypedJson.json(entry.typed()));
-    values.add(entry.by());
-    values.add(entry.note());
-    values.add(entry.voided());
-    values.addAll(Arrays.asList(last));
-    return values.toArray();
+    RowValues values =
+        new RowValues()
+            .moment("burned_at", patch.burnedAt())
+            .put("rig_id", patch.rig().id())
+            .put("board_id", patch.board().id())
+            .put("finish_id", patch.finish().id());
+    return SettingsColumns.put(values, patch.settings())
+        .put("patch_cm2", patch.areaSquareCentimetres())
+        .put("typed_json", TypedJson.json(entry.typed()))
+        .put("burned_by", entry.by())
+        .put("note", entry.note())
+        .put("voided_why", entry.voided());
   }
 }

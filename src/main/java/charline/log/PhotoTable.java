@@ -1,7 +1,7 @@
 package charline.log;
 
 import charline.log.database.Database;
-import charline.log.database.Timestamps;
+import charline.log.database.RowValues;
 import java.util.List;
 import java.util.UUID;
 
@@ -22,22 +22,18 @@ record PhotoTable(Database database) {
   }
 
   void add(UUID patch, Photo photo, String by) {
-    database.update(
-        """
-        INSERT INTO photo (id, patch_id, file_name, media_type, content, taken_at_utc,
-          taken_at_offset, caption, recorded_by, sha256)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-        """,
-        photo.id(),
-        patch,
-        photo.fileName(),
-        photo.mediaType(),
-        photo.content(),
-        Timestamps.utc(photo.takenAt()),
-        Timestamps.offset(photo.takenAt()),
-        photo.caption(),
-        by,
-        photo.sha256());
+    database.insert(
+        "photo",
+        new RowValues()
+            .put("id", photo.id())
+            .put("patch_id", patch)
+            .put("file_name", photo.fileName())
+            .put("media_type", photo.mediaType())
+            .put("content", photo.content())
+            .moment("taken_at", photo.takenAt())
+            .put("caption", photo.caption())
+            .put("recorded_by", by)
+            .put("sha256", photo.sha256()));
   }
 
   /** Reads when each was taken, the only value of a photograph that may be unreadable. */

@@ -2,18 +2,16 @@ package charline.log;
 
 import charline.log.database.Database;
 import charline.log.database.ResultRow;
-import charline.log.database.Timestamps;
+import charline.log.database.RowValues;
 import charline.log.reference.Nearest;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Rig;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
 
 /** The patches that are to be burned, and the codes they hold. */
 public final class PlannedPatches {
@@ -65,36 +63,25 @@ public final class PlannedPatches {
   }
 
   private void add(PlannedPatch plan) {
-    Object[] first = {
-      plan.id(),
-      plan.code(),
-      plan.family(),
-      plan.wood(),
-      plan.rig().id(),
-      plan.board().map(Board::id),
-      plan.place()
-    };
-    Object[] rest = {
-      plan.passes(),
-      plan.purpose(),
-      plan.reason(),
-      plan.condition().map(PlanCondition::plan),
-      plan.condition().map(c -> c.kind().word()),
-      Timestamps.utc(plan.plannedAt()),
-      Timestamps.offset(plan.plannedAt()),
-      plan.by()
-    };
-    database.update(
-        """
-        INSERT INTO planned_patch (id, code, family, wood, rig_id, board_id, place, power_pct,
-          power_w, spot_speed_mm_s, line_spacing_mm, scan_width_mm, hand_speed_mm_s,
-          timed_area_cm2, seconds_per_pass, spot_mm, spot_definition, repetition_khz, pulse_ns,
-          passes, purpose, reason, depends_on, condition, planned_at_utc, planned_at_offset, planned_by)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-        """,
-        Stream.of(first, SettingsColumns.of(plan.settings()), rest)
-            .flatMap(Arrays::stream)
-            .toArray());
+    RowValues values =
+        new RowValues()
+            .put("id", plan.id())
+            .put("code", plan.code())
+            .put("family", plan.family())
+            .put("wood", plan.wood())
+            .put("rig_id", plan.rig().id())
+            .put("board_id", plan.board().map(Board::id))
+            .put("place", plan.place());
+    database.insert(
+        "planned_patch",
+        SettingsColumns.put(values, plan.settings())
+            .put("passes", plan.passes())
+            .put("purpose", plan.purpose())
+            .put("reason", plan.reason())
+            .put("depends_on", plan.condition().map(PlanCondition::plan))
+            .put("condition", plan.condition().map(c -> c.kind().word()))
+            .moment("planned_at", plan.plannedAt())
+            .put("planned_by", plan.by()));
   }
 
   /** All plans in the order of their codes, fulfilled and void ones included. */

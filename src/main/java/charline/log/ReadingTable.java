@@ -2,11 +2,10 @@ package charline.log;
 
 import charline.log.database.Database;
 import charline.log.database.ResultRow;
-import charline.log.database.Timestamps;
+import charline.log.database.RowValues;
 import charline.trial.Outcome;
 import charline.trial.Reading;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -45,50 +44,26 @@ final class ReadingTable {
   /** Several in one statement, as a trial sheet has very many. */
   void add(UUID patch, List<Reading> readings) {
     for (int from = 0; from < readings.size(); from += AT_ONCE) {
-      addAtOnce(patch, readings.subList(from, Math.min(from + AT_ONCE, readings.size())));
+      List<Reading> some = readings.subList(from, Math.min(from + AT_ONCE, readings.size()));
+      database.insert(
+          "reading",
+          some.stream().map(r -> values(r).put("id", r.id()).put("patch_id", patch)).toList());
     }
-  }
-
-  private void addAtOnce(UUID patch, List<Reading> readings) {
-    List<Object> values = new ArrayList<>();
-    for (Reading reading : readings) {
-      values.add(reading.id());
-      values.add(patch);
-      values.add(reading.passes());
-      values.add(reading.outcome().text());
-      values.add(reading.soot());
-      values.add(reading.depthMicrometres());
-      values.add(Timestamps.utc(reading.at()));
-      values.add(Timestamps.offset(reading.at()));
-      values.add(reading.by());
-      values.add(reading.note());
-    }
-    database.update(
-        """
-        INSERT INTO reading (id, patch_id, passes, outcome, soot, depth_um, judged_at_utc,
-          judged_at_offset, judged_by, note)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-        """
-            + ", (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)".repeat(readings.size() - 1),
-        values.toArray());
   }
 
   void amend(Reading reading) {
-    database.update(
-        """
-        UPDATE reading SET passes = ?, outcome = ?, soot = ?, depth_um = ?, judged_at_utc = ?,
-          judged_at_offset = ?, judged_by = ?, note = ?
-        WHERE id = ?
-        """,
-        reading.passes(),
-        reading.outcome().text(),
-        reading.soot(),
-        reading.depthMicrometres(),
-        Timestamps.utc(reading.at()),
-        Timestamps.offset(reading.at()),
-        reading.by(),
-        reading.note(),
-        reading.id());
+    database.amend("reading", reading.id(), values(reading));
+  }
+
+  private static RowValues values(Reading reading) {
+    return new RowValues()
+        .put("passes", reading.passes())
+        .put("outcome", reading.outcome().text())
+        .put("soot", reading.soot())
+        .put("depth_um", reading.depthMicrometres())
+        .moment("judged_at", reading.at())
+        .put("judged_by", reading.by())
+        .put("note", reading.note());
   }
 
   /** Takes a reading out of its patch; it stays in the log. */

@@ -4,7 +4,7 @@ import charline.exposure.Emission;
 import charline.exposure.SpotDefinition;
 import charline.log.database.Database;
 import charline.log.database.ResultRow;
-import charline.log.database.Timestamps;
+import charline.log.database.RowValues;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import java.sql.SQLException;
@@ -56,64 +56,39 @@ public final class RigTable {
   }
 
   void add(Rig rig, OffsetDateTime now, String by) {
-    database.update(
-        """
-        INSERT INTO rig (id, name, emission, rated_w, wavelength_nm, spot_definition, spot_mm,
-          repetition_khz, pulse_ns, scan_width_mm, lens, recorded_at_utc, recorded_at_offset,
-          recorded_by)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-        """,
-        rig.id(),
-        rig.name(),
-        rig.emission().word(),
-        rig.ratedWatts(),
-        rig.wavelengthNanometres(),
-        rig.spotDefinition().word(),
-        rig.spotMillimetres(),
-        rig.repetitionKilohertz(),
-        rig.pulseNanoseconds(),
-        rig.scanWidthMillimetres(),
-        rig.lens(),
-        Timestamps.utc(now),
-        Timestamps.offset(now),
-        by);
+    database.insert(
+        "rig", values(rig).put("id", rig.id()).moment("recorded_at", now).put("recorded_by", by));
     rig.checks().forEach(check -> addCheck(rig.id(), check, by));
   }
 
   void addCheck(UUID rig, PowerCheck check, String by) {
-    database.update(
-        """
-        INSERT INTO power_check (id, rig_id, metered_at_utc, metered_at_offset, setting_pct,
-          metered_w, recorded_by)
-        VALUES (?, ?, ?, ?, ?, ?, ?)
-        """,
-        check.id(),
-        rig,
-        Timestamps.utc(check.at()),
-        Timestamps.offset(check.at()),
-        check.percent(),
-        check.meteredWatts(),
-        by);
+    database.insert(
+        "power_check",
+        new RowValues()
+            .put("id", check.id())
+            .put("rig_id", rig)
+            .moment("metered_at", check.at())
+            .put("setting_pct", check.percent())
+            .put("metered_w", check.meteredWatts())
+            .put("recorded_by", by));
   }
 
   /** Writes all but the checks; gives how many rigs that were. */
   int amend(Rig rig) {
-    return database.update(
-        """
-        UPDATE rig SET name = ?, emission = ?, rated_w = ?, wavelength_nm = ?, spot_definition = ?,
-          spot_mm = ?, repetition_khz = ?, pulse_ns = ?, scan_width_mm = ?, lens = ?
-        WHERE id = ?
-        """,
-        rig.name(),
-        rig.emission().word(),
-        rig.ratedWatts(),
-        rig.wavelengthNanometres(),
-        rig.spotDefinition().word(),
-        rig.spotMillimetres(),
-        rig.repetitionKilohertz(),
-        rig.pulseNanoseconds(),
-        rig.scanWidthMillimetres(),
-        rig.lens(),
-        rig.id());
+    return database.amend("rig", rig.id(), values(rig));
+  }
+
+  private static RowValues values(Rig rig) {
+    return new RowValues()
+        .put("name", rig.name())
+        .put("emission", rig.emission().word())
+        .put("rated_w", rig.ratedWatts())
+        .put("wavelength_nm", rig.wavelengthNanometres())
+        .put("spot_definition", rig.spotDefinition().word())
+        .put("spot_mm", rig.spotMillimetres())
+        .put("repetition_khz", rig.repetitionKilohertz())
+        .put("pulse_ns", rig.pulseNanoseconds())
+        .put("scan_width_mm", rig.scanWidthMillimetres())
+        .put("lens", rig.lens());
   }
 }

@@ -4,6 +4,7 @@ import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.exposure.SpotDefinition;
 import charline.log.database.ResultRow;
+import charline.log.database.RowValues;
 import charline.trial.Knob;
 import charline.trial.KnobValues;
 import java.sql.SQLException;
@@ -15,7 +16,7 @@ import java.util.Map;
 public final class SettingsColumns {
   private static final String DEFINITION = "spot_definition";
 
-  /** The column of each knob, in the order of the table; the definition follows the spot. */
+  /** The column of each knob, without the definition of its spot. */
   private static final Map<Knob, String> COLUMNS = new LinkedHashMap<>();
 
   static {
@@ -34,22 +35,11 @@ public final class SettingsColumns {
 
   private SettingsColumns() {}
 
-  /**
-   * Values in the order power_pct, power_w, spot_speed_mm_s, line_spacing_mm, scan_width_mm,
-   * hand_speed_mm_s, timed_area_cm2, seconds_per_pass, spot_mm, spot_definition, repetition_khz,
-   * pulse_ns.
-   */
-  static Object[] of(Settings settings) {
+  /** Puts the settings; a column that they do not have is null. */
+  static RowValues put(RowValues row, Settings settings) {
     Map<Knob, Double> values = KnobValues.of(settings);
-    Object[] columns = new Object[COLUMNS.size() + 1];
-    int next = 0;
-    for (Knob knob : COLUMNS.keySet()) {
-      columns[next++] = values.get(knob);
-      if (knob == Knob.SPOT) {
-        columns[next++] = settings.spot().definition().word();
-      }
-    }
-    return columns;
+    COLUMNS.forEach((knob, column) -> row.put(column, values.get(knob)));
+    return row.put(DEFINITION, settings.spot().definition().word());
   }
 
   static Settings read(ResultRow row) throws SQLException {

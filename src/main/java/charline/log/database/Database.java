@@ -9,15 +9,18 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.DateTimeException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * The open file: runs statements and transactions, and words every failure for a person. Several
@@ -96,6 +99,32 @@ public final class Database implements AutoCloseable {
     } finally {
       turn.unlock();
     }
+  }
+
+  /** Adds a row to a table. */
+  public void insert(String table, RowValues row) {
+    insert(table, List.of(row));
+  }
+
+  /** Adds rows to a table in one statement, all of the same columns and at least one. */
+  public void insert(String table, List<RowValues> rows) {
+    Set<String> columns = rows.get(0).byColumn().keySet();
+    String places = "(" + String.join(", ", Collections.nCopies(columns.size(), "?")) + ")";
+    update(
+        "INSERT INTO %s (%s) VALUES %s"
+            .formatted(
+                table,
+                String.join(", ", columns),
+                String.join(", ", Collections.nCopies(rows.size(), places))),
+        rows.stream().flatMap(row -> row.byColumn().values().stream()).toArray());
+  }
+
+  /** Changes the row of an identity; gives how many rows that were. */
+  public int amend(String table, UUID id, RowValues row) {
+    return update(
+        "UPDATE %s SET %s = ? WHERE id = ?"
+            .formatted(table, String.join(" = ?, ", row.byColumn().keySet())),
+        Stream.concat(row.byColumn().values().stream(), Stream.of(id)).toArray());
   }
 
   /**
