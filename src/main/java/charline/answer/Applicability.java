@@ -3,6 +3,7 @@ package charline.answer;
 import charline.drift.Validity;
 import charline.exposure.Spot;
 import charline.model.Fitter;
+import charline.trial.Knob;
 import java.util.Optional;
 
 /**
@@ -24,13 +25,8 @@ public record Applicability(TrialCase subject, Validity validity, Optional<Spot>
     return new Applicability(
         subject,
         validity,
-        subject.question().fixed().spotMillimetres().isPresent()
+        subject.question().fixed().of(Knob.SPOT).isPresent()
             ? Optional.empty()
             : subject.bench().otherSpotOfLate(subject.trials().patches()));
-  }
-
-  /** True where nothing speaks against using the window. */
-  public boolean unreserved() {
-    return validity.drifted().isEmpty() && !validity.untried() && otherSpot.isEmpty();
   }
 }

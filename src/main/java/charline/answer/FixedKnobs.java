@@ -3,49 +3,37 @@ package charline.answer;
 import charline.exposure.Pulses;
 import charline.exposure.Spot;
 import charline.refusal.Refusal;
+import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
  * Knobs that stay fixed across a window, as far as the question fixes them; the others are as most
  * patches had them.
  *
- * @param spotMillimetres diameter of the spot
- * @param repetitionKilohertz repetition rate
- * @param pulseNanoseconds pulse duration
- * @param scanWidthMillimetres scan width of a head led by hand
- * @param lineSpacingMillimetres spacing of lines that a machine scans
+ * @param values spot, repetition rate, pulse duration, and scan width of a head led by hand or
+ *     spacing of lines that a machine scans, as far as they are fixed
  */
-public record FixedKnobs(
-    OptionalDouble spotMillimetres,
-    OptionalDouble repetitionKilohertz,
-    OptionalDouble pulseNanoseconds,
-    OptionalDouble scanWidthMillimetres,
-    OptionalDouble lineSpacingMillimetres) {
-  private static final OptionalDouble OPEN = OptionalDouble.empty();
-
+public record FixedKnobs(Map<Knob, Double> values) {
   /** Everything as most patches had it. */
-  public static final FixedKnobs NONE = new FixedKnobs(OPEN, OPEN, OPEN, OPEN, OPEN);
+  public static final FixedKnobs NONE = new FixedKnobs(Map.of());
 
   public FixedKnobs {
-    if (scanWidthMillimetres.isPresent() && lineSpacingMillimetres.isPresent()) {
+    values = Map.copyOf(values);
+    if (values.containsKey(Knob.WIDTH) && values.containsKey(Knob.SPACING)) {
       throw Refusal.usage("Give a width (hand speed) or a spacing (scan speed), not both.");
     }
   }
 
-  /** The same with a scan width. */
-  public FixedKnobs withScanWidth(OptionalDouble millimetres) {
-    return new FixedKnobs(
-        spotMillimetres,
-        repetitionKilohertz,
-        pulseNanoseconds,
-        millimetres,
-        lineSpacingMillimetres);
+  /** What a knob is fixed at. */
+  public OptionalDouble of(Knob knob) {
+    return values.containsKey(knob) ? OptionalDouble.of(values.get(knob)) : OptionalDouble.empty();
   }
 
   /** The bench of a rig with the knobs that most of the patches had, and these in their place. */
@@ -63,14 +51,14 @@ public record FixedKnobs(
         RigSetup.usual(
             usual(
                 rig,
-                or(spotMillimetres, rig.spotMillimetres()),
-                or(repetitionKilohertz, rig.repetitionKilohertz()),
-                or(pulseNanoseconds, rig.pulseNanoseconds())),
+                or(Knob.SPOT, rig.spotMillimetres()),
+                or(Knob.RATE, rig.repetitionKilohertz()),
+                or(Knob.PULSE, rig.pulseNanoseconds())),
             at));
   }
 
-  private static OptionalDouble or(OptionalDouble fixed, OptionalDouble usual) {
-    return fixed.isPresent() ? fixed : usual;
+  private OptionalDouble or(Knob knob, OptionalDouble usual) {
+    return values.containsKey(knob) ? of(knob) : usual;
   }
 
   private Rig usual(Rig rig, OptionalDouble spot, OptionalDouble repetition, OptionalDouble pulse) {
@@ -84,26 +72,24 @@ public record FixedKnobs(
         spot,
         repetition,
         pulse,
-        or(scanWidthMillimetres, rig.scanWidthMillimetres()),
+        or(Knob.WIDTH, rig.scanWidthMillimetres()),
         rig.lens(),
         rig.checks());
   }
 
   private RigSetup on(RigSetup bench) {
     RigSetup fixed = bench;
-    if (spotMillimetres.isPresent()) {
-      fixed = fixed.withSpot(new Spot(spotMillimetres.getAsDouble(), bench.rig().spotDefinition()));
+    if (values.containsKey(Knob.SPOT)) {
+      fixed = fixed.withSpot(new Spot(values.get(Knob.SPOT), bench.rig().spotDefinition()));
     }
-    if (repetitionKilohertz.isPresent() || pulseNanoseconds.isPresent()) {
+    if (values.containsKey(Knob.RATE) || values.containsKey(Knob.PULSE)) {
       fixed = fixed.withPulses(pulses(bench));
     }
-    if (scanWidthMillimetres.isPresent()) {
-      fixed =
-          fixed.withSpeed(new SpeedKnob(SpeedKnob.Kind.HAND, scanWidthMillimetres.getAsDouble()));
+    if (values.containsKey(Knob.WIDTH)) {
+      fixed = fixed.withSpeed(new SpeedKnob(SpeedKnob.Kind.HAND, values.get(Knob.WIDTH)));
     }
-    if (lineSpacingMillimetres.isPresent()) {
-      fixed =
-          fixed.withSpeed(new SpeedKnob(SpeedKnob.Kind.SCAN, lineSpacingMillimetres.getAsDouble()));
+    if (values.containsKey(Knob.SPACING)) {
+      fixed = fixed.withSpeed(new SpeedKnob(SpeedKnob.Kind.SCAN, values.get(Knob.SPACING)));
     }
     return fixed;
   }
@@ -118,7 +104,7 @@ public record FixedKnobs(
                         "Rig %s is cw and has no pulses, so it takes neither a repetition rate nor a pulse duration."
                             .formatted(bench.rig().name())));
     return new Pulses(
-        repetitionKilohertz.orElse(now.repetitionKilohertz()),
-        or(pulseNanoseconds, now.durationNanoseconds()));
+        values.getOrDefault(Knob.RATE, now.repetitionKilohertz()),
+        or(Knob.PULSE, now.durationNanoseconds()));
   }
 }

@@ -2,7 +2,10 @@ package charline.answer;
 
 import charline.model.Event;
 import charline.model.Prior;
+import charline.quantity.Figures;
 import charline.refusal.Refusal;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -104,8 +107,7 @@ public enum PriorLine {
 
   /** Five digits: more than any opinion has. */
   private static String figure(double value) {
-    return charline.quantity.Figures.plain(
-        new java.math.BigDecimal(value).round(new java.math.MathContext(5)).doubleValue());
+    return Figures.plain(new BigDecimal(value).round(new MathContext(5)).doubleValue());
   }
 
   /**
@@ -152,11 +154,7 @@ public enum PriorLine {
     if (!(value >= low && value <= high)) {
       throw Refusal.usage(
           "the %s must be between %s and %s, not %s."
-              .formatted(
-                  what,
-                  charline.quantity.Figures.plain(low),
-                  charline.quantity.Figures.plain(high),
-                  charline.quantity.Figures.plain(value)));
+              .formatted(what, Figures.plain(low), Figures.plain(high), Figures.plain(value)));
     }
     return value;
   }
@@ -165,10 +163,7 @@ public enum PriorLine {
     if (!(value > limit)) {
       throw Refusal.usage(
           "the %s must be above %s, not %s."
-              .formatted(
-                  what,
-                  charline.quantity.Figures.plain(limit),
-                  charline.quantity.Figures.plain(value)));
+              .formatted(what, Figures.plain(limit), Figures.plain(value)));
     }
     return value;
   }

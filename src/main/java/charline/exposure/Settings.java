@@ -22,8 +22,4 @@ public record Settings(PowerSetting power, DoseForm form, Spot spot, Optional<Pu
   public Settings withPower(PowerSetting other) {
     return new Settings(other, form, spot, pulses);
   }
-
-  public Settings withForm(DoseForm other) {
-    return new Settings(power, other, spot, pulses);
-  }
 }

@@ -114,11 +114,6 @@ public final class Lookahead {
     return draws.doseLimit(chance);
   }
 
-  /** Mean of a quantity given per thinned draw, under what has been assumed so far. */
-  public double mean(double[] perDraw) {
-    return WeightedDraws.mean(perDraw, weights);
-  }
-
   /** Quantile of a quantity given per thinned draw, under what has been assumed so far. */
   public double quantile(double[] perDraw, double probability) {
     return WeightedDraws.quantile(perDraw, weights, probability);

@@ -1,7 +1,7 @@
 package charline.plan;
 
 import charline.quantity.Invariant;
-import org.apache.commons.math3.distribution.BetaDistribution;
+import charline.stat.interval.ClopperPearson;
 
 /**
  * What a run of repeated patches says of a risk without any model: the exact binomial bound of
@@ -24,16 +24,11 @@ public record CleanRun(int bad, int patches) {
    */
   public double upperRisk(double confidence) {
     Invariant.within("Confidence", confidence, 0.5, 0.999, "");
-    return bad == patches
-        ? 1
-        : new BetaDistribution(null, bad + 1.0, patches - bad)
-            .inverseCumulativeProbability(confidence);
+    return bad == patches ? 1 : new ClopperPearson(bad, patches).atMost(confidence);
   }
 
   /** Patches in a row without a bad one that it takes to support a risk. */
   public static int needed(double risk, double confidence) {
-    Invariant.within("Risk", risk, 0.0001, 0.9999, "");
-    Invariant.within("Confidence", confidence, 0.5, 0.999, "");
-    return (int) Math.ceil(Math.log1p(-confidence) / Math.log1p(-risk) - 1e-9);
+    return ClopperPearson.trialsWithoutEvent(risk, confidence);
   }
 }

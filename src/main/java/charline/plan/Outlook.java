@@ -72,8 +72,6 @@ final class Outlook {
   /** Both limits at one intensity and number of passes, one value per draw. */
   Target target(double lnIntensity, int passes) {
     return new Target(
-        lnIntensity,
-        passes,
         hottest.sample(charring.size(), lnIntensity, passes),
         coldest.sample(clearing.size(), lnIntensity, passes));
   }
@@ -100,28 +98,16 @@ final class Outlook {
    * @param coldest ln dose limit of clearing per draw
    */
   final class Target {
-    private final double lnIntensity;
-    private final int passes;
     private final double[] hot;
     private final double[] cold;
     private final double hotSpread;
     private final double coldSpread;
 
-    private Target(double lnIntensity, int passes, double[] hot, double[] cold) {
-      this.lnIntensity = lnIntensity;
-      this.passes = passes;
+    private Target(double[] hot, double[] cold) {
       this.hot = hot;
       this.cold = cold;
       hotSpread = charring.spread(hot);
       coldSpread = clearing.spread(cold);
-    }
-
-    double lnIntensity() {
-      return lnIntensity;
-    }
-
-    int passes() {
-      return passes;
     }
 
     double lnHottest() {

@@ -35,27 +35,19 @@ public record Suggestion(
     Gain gain,
     OptionalInt onlyAfter) {
   Suggestion on(Place other) {
-    return new Suggestion(
-        number,
-        purpose,
-        motive,
-        other,
-        setting,
-        settings,
-        passes,
-        charRiskMean,
-        charRiskUpper,
-        clearChanceMean,
-        gain,
-        onlyAfter);
+    return with(number, other, onlyAfter);
   }
 
   Suggestion at(int position, OptionalInt licence) {
+    return with(position, place, licence);
+  }
+
+  private Suggestion with(int position, Place other, OptionalInt licence) {
     return new Suggestion(
         position,
         purpose,
         motive,
-        place,
+        other,
         setting,
         settings,
         passes,

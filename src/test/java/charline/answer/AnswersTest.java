@@ -19,6 +19,7 @@ import charline.plan.Site;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
+import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.trial.Tone;
@@ -157,12 +158,7 @@ class AnswersTest {
     TrialCase fixed =
         answers.choose(
             LATEX.with(
-                new FixedKnobs(
-                    OptionalDouble.of(0.8),
-                    OptionalDouble.empty(),
-                    OptionalDouble.of(120),
-                    OptionalDouble.of(45),
-                    OptionalDouble.empty())));
+                new FixedKnobs(Map.of(Knob.SPOT, 0.8, Knob.PULSE, 120.0, Knob.WIDTH, 45.0))));
     assertThat(fixed.bench().spot().diameterMillimetres()).isEqualTo(0.8);
     assertThat(fixed.bench().pulses().orElseThrow().repetitionKilohertz())
         .isEqualTo(usual.bench().pulses().orElseThrow().repetitionKilohertz());
@@ -173,13 +169,7 @@ class AnswersTest {
                 answers.choose(
                     ALKYD
                         .with(new Light(Emission.CONTINUOUS, 1080))
-                        .with(
-                            new FixedKnobs(
-                                OptionalDouble.empty(),
-                                OptionalDouble.of(40),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty()))))
+                        .with(new FixedKnobs(Map.of(Knob.RATE, 40.0)))))
         .isInstanceOf(Refusal.class)
         .hasMessageEndingWith("so it takes neither a repetition rate nor a pulse duration.");
   }

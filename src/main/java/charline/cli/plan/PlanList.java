@@ -2,12 +2,12 @@ package charline.cli.plan;
 
 import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
-import charline.cli.render.PatchView;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
 import charline.plan.Purpose;
 import charline.trial.Board;
 import charline.wording.Json;
+import charline.wording.SettingsJson;
 import charline.wording.SettingsText;
 import charline.wording.Table;
 import java.util.List;
@@ -58,7 +58,7 @@ public final class PlanList extends LogCommand {
             .put("board", plan.board().map(Board::name))
             .put("place", plan.place())
             .put("passes", plan.passes());
-    PatchView.settings(json, plan.settings());
+    SettingsJson.put(json, plan.settings());
     return json.put("purpose", plan.purpose())
         .put("reason", plan.reasonInFull())
         .put("planned_at", plan.plannedAt().toString())

@@ -63,7 +63,7 @@ public final class PatchView {
             .put("finish", patch.finish().name())
             .put("family", patch.finish().family())
             .put("tone", patch.finish().tone().map(Tone::word));
-    settings(json, patch.settings());
+    SettingsJson.put(json, patch.settings());
     Exposure exposure = patch.exposure();
     boolean pulsed = patch.rig().emission() == Emission.PULSED;
     return json.put("patch_cm2", patch.areaSquareCentimetres())
@@ -71,11 +71,6 @@ public final class PatchView {
         .put("dose_j_cm2", exposure.doseJoulesPerCm2())
         .put("fluence_j_cm2", pulsed ? exposure.intensity() : null)
         .put("irradiance_w_cm2", pulsed ? null : exposure.intensity());
-  }
-
-  /** Puts the settings with the keys of a trial sheet. */
-  public static void settings(Json json, Settings settings) {
-    SettingsJson.put(json, settings);
   }
 
   public static Json photo(Photo photo) {

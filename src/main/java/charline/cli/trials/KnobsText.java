@@ -4,23 +4,15 @@ import charline.answer.FixedKnobs;
 import charline.cli.command.TypedValues;
 import charline.log.reference.Nearest;
 import charline.quantity.Invariant;
-import charline.quantity.Measure.Quantity;
-import java.util.LinkedHashMap;
+import charline.trial.Knob;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /** Fixed knobs as typed: {@code spot=0.6mm,rep=40kHz,width=60mm}. */
 final class KnobsText {
-  private static final Map<String, Quantity> KNOWN = new LinkedHashMap<>();
-
-  static {
-    KNOWN.put("spot", Quantity.LENGTH);
-    KNOWN.put("rep", Quantity.RATE);
-    KNOWN.put("pulse", Quantity.PULSE_DURATION);
-    KNOWN.put("width", Quantity.LENGTH);
-    KNOWN.put("spacing", Quantity.LENGTH);
-  }
+  private static final List<Knob> KNOWN =
+      List.of(Knob.SPOT, Knob.RATE, Knob.PULSE, Knob.WIDTH, Knob.SPACING);
 
   private KnobsText() {}
 
@@ -28,36 +20,29 @@ final class KnobsText {
    * @param text what was typed, or null for nothing
    */
   static FixedKnobs read(String text) {
-    Map<String, Double> values = new LinkedHashMap<>();
+    Map<Knob, Double> values = new EnumMap<>(Knob.class);
     for (String part : text == null ? new String[0] : text.split(",")) {
       String[] sides = part.split("=", 2);
-      String knob = sides[0].strip();
-      if (sides.length < 2 || !KNOWN.containsKey(knob)) {
-        List<String> near = Nearest.to(knob, KNOWN.keySet());
+      String key = sides[0].strip();
+      Knob knob = KNOWN.stream().filter(k -> k.key().equals(key)).findAny().orElse(null);
+      if (sides.length < 2 || knob == null) {
+        List<String> known = KNOWN.stream().map(Knob::key).toList();
+        List<String> near = Nearest.to(key, known);
         throw TypedValues.refused(
             "--at",
             "knobs must read like spot=0.6mm,rep=40kHz,width=60mm, not \"%s\"; known are %s%s."
                 .formatted(
                     part.strip(),
-                    String.join(", ", KNOWN.keySet()),
+                    String.join(", ", known),
                     near.isEmpty() ? "" : " (did you mean " + near.get(0) + "?)"));
       }
-      double value = TypedValues.measure("--at " + knob, sides[1], KNOWN.get(knob));
-      values.put(knob, Invariant.positive("--at " + knob, value, KNOWN.get(knob).base()));
+      double value = TypedValues.measure("--at " + key, sides[1], knob.quantity());
+      values.put(knob, Invariant.positive("--at " + key, value, knob.unit()));
     }
-    if (values.containsKey("width") && values.containsKey("spacing")) {
+    if (values.containsKey(Knob.WIDTH) && values.containsKey(Knob.SPACING)) {
       throw TypedValues.refused(
           "--at", "give width (hand speed) or spacing (scan speed), not both.");
     }
-    return new FixedKnobs(
-        value(values, "spot"),
-        value(values, "rep"),
-        value(values, "pulse"),
-        value(values, "width"),
-        value(values, "spacing"));
-  }
-
-  private static OptionalDouble value(Map<String, Double> values, String knob) {
-    return values.containsKey(knob) ? OptionalDouble.of(values.get(knob)) : OptionalDouble.empty();
+    return new FixedKnobs(values);
   }
 }

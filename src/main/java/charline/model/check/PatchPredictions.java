@@ -87,10 +87,6 @@ final class PatchPredictions {
     boardSpread[b][s] = Math.sqrt(Math.max(0, square - mean * mean));
   }
 
-  int boards() {
-    return boardMean.length;
-  }
-
   /** ln of the chance of what a patch showed given the rest of its board, one per draw. */
   double[] logLikelihood(int patch) {
     return logLikelihood[patch];

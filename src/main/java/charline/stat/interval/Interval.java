@@ -18,11 +18,6 @@ public record Interval(Bound lower, Bound upper, double confidence) {
     return new Interval(Bound.at(lower), Bound.at(upper), confidence);
   }
 
-  /** Whether both ends are numbers. */
-  public boolean isFinite() {
-    return lower instanceof Bound.At && upper instanceof Bound.At;
-  }
-
   /**
    * Returns the confidence if it lies strictly between 0 and 1.
    *

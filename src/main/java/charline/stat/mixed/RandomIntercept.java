@@ -54,10 +54,6 @@ public record RandomIntercept(double largestStandardDeviation) {
     return new RandomIntercept(30);
   }
 
-  public RandomIntercept withLargestStandardDeviation(double deviation) {
-    return new RandomIntercept(deviation);
-  }
-
   /**
    * Fits coefficients and the standard deviation between groups.
    *

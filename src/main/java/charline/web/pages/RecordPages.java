@@ -6,7 +6,6 @@ import charline.log.PatchEntry;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
-import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.web.entry.DialledKnobs;
@@ -93,10 +92,5 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
       throw Refusal.usage("Passes must be a whole number, 1 or more.");
     }
     return Integer.parseInt(text);
-  }
-
-  /** What stands behind the address of a patch's settings, for links from other pages. */
-  static String likeLink(Patch patch) {
-    return "/record?like=" + Links.escaped(patch.code());
   }
 }

@@ -18,6 +18,7 @@ import charline.quantity.Measure.Quantity;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Caution;
+import charline.trial.Knob;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.Stratum;
@@ -40,7 +41,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The pages of windows: every stratum, one of them with its map, and its sheet. */
 public final class WindowPages {
@@ -107,7 +107,7 @@ public final class WindowPages {
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
                   SheetCautions.reserved(window),
-                  window.subject().question().fixed().scanWidthMillimetres())));
+                  window.subject().question().fixed().of(Knob.WIDTH))));
     } catch (Refusal e) {
       if (e.missing().equals(Optional.of(Missing.SCAN_WIDTH))) {
         pages.send(
@@ -268,7 +268,7 @@ public final class WindowPages {
     try {
       double width = Measure.parse(text, Quantity.LENGTH).value();
       Invariant.positive("Scan width", width, "mm");
-      return FixedKnobs.NONE.withScanWidth(OptionalDouble.of(width));
+      return new FixedKnobs(Map.of(Knob.WIDTH, width));
     } catch (Refusal e) {
       throw Refusal.lacking(Missing.SCAN_WIDTH, e.getMessage());
     }
