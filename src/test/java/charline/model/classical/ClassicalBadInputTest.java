@@ -157,7 +157,7 @@ class ClassicalBadInputTest {
             "Every charred patch had more dose than every uncharred one (9 J/cm2 against at most"
                 + " 8), so a step anywhere between explains them all. That is complete separation:"
                 + " ")
-        .contains("maximum likelihood has no finite answer. Firth's has");
+        .contains("maximum likelihood has no finite answer; Firth's has");
     assertThat(none.reason())
         .isEqualTo("There is no fit by maximum likelihood; ask for firth instead.");
   }
