@@ -55,6 +55,11 @@ final class Browser implements AutoCloseable {
 
   private Browser(ChromeDriver driver) {
     this.driver = driver;
+    countPrints();
+  }
+
+  /** For the pages of this tab; a new tab has to be asked anew. */
+  private void countPrints() {
     driver.executeCdpCommand(
         "Page.addScriptToEvaluateOnNewDocument", Map.of("source", COUNT_PRINTS));
   }
@@ -112,6 +117,7 @@ final class Browser implements AutoCloseable {
       driver.switchTo().window(old).close();
     }
     driver.switchTo().window(tab);
+    countPrints();
     driver.manage().deleteAllCookies();
     complaints();
     return this;
