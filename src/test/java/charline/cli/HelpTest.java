@@ -32,7 +32,7 @@ class HelpTest {
       Pattern.compile("\\b(mm/s|mm|um|nm|kHz|ns|W|J/cm2|cm2|m2)\\b|%");
 
   /** Commands that neither take nor show a quantity. */
-  private static final List<String> WITHOUT_QUANTITIES = List.of("merge", "backup", "plan void");
+  private static final List<String> WITHOUT_QUANTITIES = List.of("merge", "backup");
 
   @TempDir Path folder;
 
