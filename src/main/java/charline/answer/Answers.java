@@ -38,7 +38,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
@@ -138,7 +137,7 @@ public final class Answers {
     return new TrialCase(
         question,
         new Trials(stratum, patches, question.asked().acceptTint(), question.coat()),
-        question.fixed().bench(rig, patches, at));
+        question.fixed().bench(rig, patches, at).withStrokes(question.strokes()));
   }
 
   /** Fits trials as a question asks: from its priors, and borrowing where it says so. */
@@ -169,18 +168,17 @@ public final class Answers {
 
   private Recommendation recommend(TrialCase subject) {
     return new WindowFinder(fitter(subject))
-        .recommend(subject.trials(), subject.bench(), subject.question().asked());
+        .recommend(subject.trials(), subject.bench(), subject.asked());
   }
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
   public WindowAnswer window(TrialCase subject, Recommendation found, Applicability applicability) {
-    OptionalDouble area = subject.question().jobAreaSquareMetres();
     return new WindowAnswer(
         subject,
         found,
         applicability,
         cautions(found.patches()),
-        area.isPresent() ? JobRisk.of(found, area.getAsDouble()) : Optional.empty(),
+        subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject));
   }
 
@@ -221,7 +219,7 @@ public final class Answers {
         window.found(),
         new WindowFinder(fitter(subject))
             .halfAsSure()
-            .recommend(subject.trials(), subject.bench(), subject.question().asked()));
+            .recommend(subject.trials(), subject.bench(), subject.asked()));
   }
 
   /** Cautions of every finish, board and kind of light, most serious first. */
@@ -276,7 +274,7 @@ public final class Answers {
             .next(
                 subject.trials(),
                 subject.bench(),
-                question.asked(),
+                subject.asked(),
                 wanted.site(),
                 boards(stratum, subject.trials().patches(), wanted),
                 wanted.count());
@@ -292,8 +290,8 @@ public final class Answers {
     NextPatches next =
         planner(question.priors().fitter(), wanted)
             .first(
-                question.fixed().bench(rig, at),
-                question.asked(),
+                question.fixed().bench(rig, at).withStrokes(question.strokes()),
+                question.asked(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
                 wanted.site(),
                 boards(stratum, List.of(), wanted),
                 wanted.count());

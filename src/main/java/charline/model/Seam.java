@@ -24,6 +24,9 @@ final class Seam {
 
   private static final double CAP = 700;
 
+  /** A rise of the log odds whose exponential is far from the smallest number. */
+  private static final double STEEPEST = 600;
+
   private static final double OUT_OF_RANGE = Math.exp(CAP);
 
   private final double share;
@@ -44,7 +47,7 @@ final class Seam {
     this.share = share;
     this.sigma = sigma;
     rise = psi * Math.log(2) / sigma;
-    twice = Math.max(Double.MIN_NORMAL, Math.exp(-rise));
+    twice = Math.exp(-rise);
   }
 
   /**
@@ -64,7 +67,7 @@ final class Seam {
    * @param wing exp(ω x / σ) at the nodes x of one side of the rule, the widest first
    */
   Mean mean(double margin, double omega, NormalTrapezoid rule, double[] wing) {
-    if (wing[0] >= OUT_OF_RANGE) {
+    if (wing[0] >= OUT_OF_RANGE || rise > STEEPEST) {
       return meanOfSteps(margin, omega, rule);
     }
     double odds = Math.exp(Math.max(-CAP, Math.min(CAP, margin / sigma)));

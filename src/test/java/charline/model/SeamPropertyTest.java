@@ -86,12 +86,30 @@ class SeamPropertyTest {
     }
   }
 
+  /**
+   * Where patches hardly differ, twice the passes are certain to char long before the passes are.
+   */
+  @Test
+  void a_dose_limit_is_found_where_patches_hardly_differ() {
+    for (double sigma : new double[] {1e-6, 1e-4, 5e-4, 1e-3, 0.01}) {
+      Posterior steep = oneDraw(1e-3, sigma);
+      double dose = Math.exp(steep.doseLimit(0.05, 1.0 / 9).lnDose(0.5, 0, 1));
+
+      assertThat(steep.newBoardChance(dose, 1, 1, 1.0 / 9)[0]).isCloseTo(0.05, within(1e-3));
+      assertThat(dose).isCloseTo(30 / Math.sqrt(2), within(1.0));
+    }
+  }
+
   private static Posterior oneDraw(double omega) {
+    return oneDraw(omega, SIGMA);
+  }
+
+  private static Posterior oneDraw(double omega, double sigma) {
     double[] draw = {
       TAU,
       new Softplus(0.15).coordinate(0.4),
       new Softplus(0.15).coordinate(PSI),
-      Math.log(SIGMA),
+      Math.log(sigma),
       new Softplus(0.05).coordinate(omega),
     };
     return new Posterior(

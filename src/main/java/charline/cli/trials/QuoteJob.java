@@ -87,12 +87,15 @@ public final class QuoteJob extends LogCommand {
   private String rate;
 
   @Mixin private QuestionOptions options;
+  @Mixin private WorkOptions work;
   @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
-    Quoting quoting = quoting();
-    TrialQuestion question = options.question();
+    double squareMetres = TypedValues.measure("--area", area, Quantity.SURFACE);
+    Quoting quoting = quoting(squareMetres);
+    TrialQuestion question =
+        work.of(options.question(), options, OptionalDouble.of(squareMetres), "--area");
     OptionalDouble money =
         rate == null
             ? OptionalDouble.empty()
@@ -119,10 +122,9 @@ public final class QuoteJob extends LogCommand {
     }
   }
 
-  private Quoting quoting() {
+  private Quoting quoting(double squareMetres) {
     Quoting quoting =
-        Quoting.usual(TypedValues.measure("--area", area, Quantity.SURFACE))
-            .withEdges(TypedValues.plainNumber("--edges", edges));
+        Quoting.usual(squareMetres).withEdges(TypedValues.plainNumber("--edges", edges));
     if (efficiency != null) {
       quoting = quoting.withEfficiency(TypedValues.chance("--efficiency", efficiency));
     }
