@@ -18,6 +18,7 @@ import charline.model.classical.Comparison;
 import charline.plan.NextPatches;
 import charline.plan.Planner;
 import charline.quantity.Figures;
+import charline.quote.Lead;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
@@ -48,6 +49,9 @@ import java.util.stream.Stream;
 public final class Answers {
   /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
   private static final int ENOUGH_OF_ITS_OWN = 18;
+
+  /** Cautions of coats that may hold lead. */
+  private static final Set<String> LEAD = Set.of("Lead", "Older coats");
 
   private final Logbook log;
   private final Strata strata;
@@ -336,9 +340,21 @@ public final class Answers {
 
   /** The hours of a job at the start setting of its window. */
   public QuoteAnswer quote(TrialQuestion question, Quoting quoting) {
-    WindowAnswer window = window(question);
+    return quote(window(question), quoting);
+  }
+
+  /** The hours of a job whose window was found already. */
+  public QuoteAnswer quote(WindowAnswer window, Quoting quoting) {
+    Quoting known = quoting.lead().isPresent() ? quoting : quoting.with(lead(window));
     return new QuoteAnswer(
-        window, window.isWindow() ? Optional.of(quoting.of(window.found())) : Optional.empty());
+        window, window.isWindow() ? Optional.of(known.of(window.found())) : Optional.empty());
+  }
+
+  /** Where a caution speaks of lead, nobody knows before a test. */
+  private static Lead lead(WindowAnswer window) {
+    return window.cautions().stream().anyMatch(caution -> LEAD.contains(caution.topic()))
+        ? Lead.NOT_TESTED
+        : Lead.FREE;
   }
 
   /** The burn-onset model. */
