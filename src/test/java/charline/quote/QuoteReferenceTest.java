@@ -136,8 +136,8 @@ class QuoteReferenceTest {
   /**
    * 20 m2 once over at 6.48 m2/h and 60 % is 5.14 h; 20 x (10 + 15) min of masking and sanding and
    * 3 x 10 min of patches make 13.98 h, a tenth more 15.38 h. A day of eight hours has 5.75 h
-   * beside set-up, waste and fire watch, so three days. At the high end 25.91 h at two hours a day
-   * are 13.
+   * beside set-up, waste and fire watch, so three days. At the high end 25.91 h at four hours a day
+   * are 7.
    */
   @Test
   void days_come_from_all_hours_of_a_day() {
@@ -145,8 +145,8 @@ class QuoteReferenceTest {
 
     assertThat(quote.basis().days().usual()).isEqualTo(3);
     assertThat(hours(quote, Task.FIRE_WATCH).usual()).isEqualTo(3);
-    assertThat(hours(quote, Task.SET_UP)).isEqualTo(new Span(0.75 * 2, 3, 1.5 * 13));
-    assertThat(QuoteText.assumptions(quote)).contains(days("3 days (2 to 13) of up to 8 h"));
+    assertThat(hours(quote, Task.SET_UP)).isEqualTo(new Span(0.75 * 2, 3, 1.5 * 7));
+    assertThat(QuoteText.assumptions(quote)).contains(days("3 days (2 to 7) of up to 8 h"));
     assertThat(quote.onSite().usual()).isLessThanOrEqualTo(3 * 8);
   }
 
@@ -156,7 +156,7 @@ class QuoteReferenceTest {
     for (int k = 0; k < 500; k++) {
       Quoting quoting =
           Quoting.usual(0.2 + 60 * random.nextDouble())
-              .withHoursADay(7 + 9 * random.nextDouble())
+              .withHoursADay(5 + 9 * random.nextDouble())
               .withContingency(random.nextDouble())
               .with(Lead.values()[random.nextInt(3)]);
       Quote quote =
@@ -189,9 +189,9 @@ class QuoteReferenceTest {
   void a_day_that_set_up_and_fire_watch_fill_is_refused() {
     assertThatExceptionOfType(Refusal.class)
         .isThrownBy(
-            () -> Quoting.usual(4.5).withHoursADay(6).of(ONE_PASS, new Counts(1, 1, 1), Span.NONE))
+            () -> Quoting.usual(4.5).withHoursADay(4).of(ONE_PASS, new Counts(1, 1, 1), Span.NONE))
         .withMessage(
-            "A day of 6 h has no time for the work: set-up, waste and fire watch alone take up to 6"
+            "A day of 4 h has no time for the work: set-up, waste and fire watch alone take up to 4"
                 + " h. Make the day longer, or name shorter times for them.");
   }
 
@@ -276,14 +276,14 @@ class QuoteReferenceTest {
         smallest);
   }
 
-  /** Twelve spots to expect, thirty at most: 20 min each (10 to 40). */
+  /** Twelve spots to expect, thirty at most: 10 min each (5 to 20). */
   @Test
   void charred_spots_that_are_expected_are_put_right() {
     Quote quote = Quoting.usual(4.5).of(ONE_PASS, new Counts(1, 1, 1), new Span(0, 12, 30));
 
-    assertThat(hours(quote, Task.REWORK)).isEqualTo(new Span(0, 4, 20));
+    assertThat(hours(quote, Task.REWORK)).isEqualTo(new Span(0, 2, 10));
     assertThat(QuoteText.how(Task.REWORK, quote))
-        .isEqualTo("20 min (10 to 40) a charred spot, 12 charred spots (0 to 30) expected");
+        .isEqualTo("10 min (5 to 20) a charred spot, 12 charred spots (0 to 30) expected");
   }
 
   @Test
