@@ -27,7 +27,12 @@ public final class NextJson {
                     "clearing",
                     next.window().flatMap(w -> w.clearingFit()).flatMap(BorrowText::json)))
         .put("prior", BasisText.json(answer.question()))
-        .put("patches", next.suggestions().stream().map(s -> suggestion(s, codes)).toList());
+        .put("patches", patches(next, codes));
+  }
+
+  /** The patches, with the codes that are reserved for them if any are. */
+  static List<Json> patches(NextPatches next, List<String> codes) {
+    return next.suggestions().stream().map(s -> suggestion(s, codes)).toList();
   }
 
   private static Json suggestion(Suggestion s, List<String> codes) {

@@ -7,6 +7,7 @@ import charline.answer.TrialCase;
 import charline.quantity.Figures;
 import charline.quote.Quote;
 import charline.window.Recommendation;
+import charline.window.Standing;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -43,6 +44,7 @@ public final class QuoteReport {
         new Json()
             .put("stratum", WindowJson.stratum(found.stratum()))
             .put("rig", found.bench().rig().name())
+            .put("standing", found.standing().map(Standing::word))
             .put("coat", found.clearingFit().map(CoatText::json))
             .put("prior", BasisText.json(answer.window().subject().question()))
             .put("area_m2", quote.areaSquareMetres())
@@ -94,6 +96,11 @@ public final class QuoteReport {
                 Figures.three(total.usual()),
                 Figures.threeDown(total.low()),
                 Figures.threeUp(total.high())));
+    found
+        .standing()
+        .ifPresent(
+            standing ->
+                line(text, "The window behind these hours is %s.".formatted(standing.word())));
     QuoteText.warnings(quote).forEach(warning -> line(text, "CAUTION: " + warning));
     coat(subject, found).ifPresent(words -> line(text, words));
     BasisText.of(subject.question()).ifPresent(words -> line(text, words));

@@ -13,7 +13,7 @@ import charline.quote.Quote.Task;
 import charline.quote.Quoting;
 import charline.window.Recommendation;
 import charline.wording.ApplicabilityText;
-import charline.wording.NextStepText;
+import charline.wording.BriefList;
 import charline.wording.QuoteReport;
 import charline.wording.ReasonText;
 import java.util.OptionalDouble;
@@ -107,7 +107,9 @@ public final class QuoteJob extends LogCommand {
             .println(
                 "A quote needs a window, and there is none for %s: %s %s"
                     .formatted(
-                        found.stratum().words(), ReasonText.of(found), NextStepText.of(found)));
+                        found.stratum().words(),
+                        ReasonText.of(found),
+                        BriefList.paragraph(answer.window().next())));
         return NO;
       }
       ApplicabilityText validity = ApplicabilityText.of(answer.window().applicability());

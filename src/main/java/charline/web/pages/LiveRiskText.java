@@ -2,17 +2,23 @@ package charline.web.pages;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
+import charline.exposure.Settings;
 import charline.model.Evidence;
 import charline.quantity.Figures;
 import charline.trial.Plausibility.Doubt;
+import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
 import charline.window.LiveForecast;
 import charline.window.Requirements;
 import charline.wording.BeyondText;
+import charline.wording.UntriedText;
+import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a dialled setting does, in words and figures, before it is fired. */
 final class LiveRiskText {
@@ -21,12 +27,22 @@ final class LiveRiskText {
   /**
    * An answer for the page.
    *
-   * @param exposure of one pass
+   * @param rig that it is dialled on
+   * @param settings all that is dialled
+   * @param at moment whose power check counts
    * @param passes 1 or more
    * @param asked what the risk and the chance are held against
    */
   static Map<String, Object> of(
-      Stratum stratum, LiveModels.Known known, Exposure exposure, int passes, Requirements asked) {
+      Stratum stratum,
+      LiveModels.Known known,
+      Rig rig,
+      Settings settings,
+      OffsetDateTime at,
+      int passes,
+      Requirements asked) {
+    Exposure exposure =
+        Exposure.of(rig.emission(), rig.deliveredWatts(settings.power(), at), settings);
     Map<String, Object> words = new LinkedHashMap<>();
     words.put("does", does(stratum.emission(), exposure, passes));
     words.put("renewing", known.renewing());
@@ -47,7 +63,7 @@ final class LiveRiskText {
               .formatted(stratum.words()));
       return words;
     }
-    LiveForecast.Expected expected = models.at(exposure, passes, asked.confidence());
+    LiveForecast.Expected expected = models.at(rig, settings, exposure, passes, asked.confidence());
     words.put(
         "char",
         event(
@@ -66,15 +82,19 @@ final class LiveRiskText {
             "under " + Figures.share(asked.clearChance())));
     words.put("tried", expected.tried());
     if (!expected.tried()) {
-      words.put(
-          "beyond",
-          "Not tried here: %s.".formatted(BeyondText.of(expected.beyond(), stratum.emission())));
+      words.put("beyond", "Not tried here: %s.".formatted(notTried(expected, stratum.emission())));
     }
     words.put(
         "rests",
         (expected.tried() ? "" : "Beyond the trials these figures are a guess. ")
             + rests(stratum, models.evidence(), known.renewing(), asked));
     return words;
+  }
+
+  private static String notTried(LiveForecast.Expected expected, Emission emission) {
+    return Stream.of(BeyondText.of(expected.beyond(), emission), UntriedText.of(expected.untried()))
+        .filter(words -> !words.isEmpty())
+        .collect(Collectors.joining("; "));
   }
 
   /** Puts before the figures what power they are for, where what was typed can mean another. */

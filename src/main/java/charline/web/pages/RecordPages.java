@@ -1,6 +1,5 @@
 package charline.web.pages;
 
-import charline.exposure.Exposure;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.refusal.Refusal;
@@ -56,11 +55,6 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
       DialledKnobs dial = DialledKnobs.read(ctx::queryParam);
       int passes = passes(ctx);
       var settings = dial.on(rig).orRefuse();
-      Exposure exposure =
-          Exposure.of(
-              rig.emission(),
-              rig.deliveredWatts(settings.power(), OffsetDateTime.now(clock)),
-              settings);
       Stratum stratum =
           new Stratum(
               finish.family(),
@@ -69,7 +63,13 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
               (int) Math.round(rig.wavelengthNanometres()));
       words.putAll(
           LiveRiskText.of(
-              stratum, models.of(stratum, false, PATIENCE), exposure, passes, Requirements.USUAL));
+              stratum,
+              models.of(stratum, false, PATIENCE),
+              rig,
+              settings,
+              OffsetDateTime.now(clock),
+              passes,
+              Requirements.USUAL));
       LiveRiskText.doubt(words, dial.doubts());
     } catch (Refusal e) {
       words.put("note", e.getMessage());

@@ -7,7 +7,7 @@ import charline.answer.Strata;
 import charline.answer.TrialCase;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.exposure.Exposure;
+import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.paper.Paper;
 import charline.paper.SheetStamp;
@@ -28,6 +28,7 @@ import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
+import charline.wording.BriefList;
 import charline.wording.DriftText;
 import charline.wording.SheetCautions;
 import gg.jte.Content;
@@ -103,6 +104,7 @@ public final class WindowPages {
               "view",
               WindowView.of(
                   window.found(),
+                  BriefList.paragraph(window.next()),
                   question.asked(),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
@@ -190,9 +192,7 @@ public final class WindowPages {
       // A window is not shown without knowing whether it still holds.
       return models
           .validity(ready, subject.bench().rig(), LISTED)
-          .map(
-              validity ->
-                  row(stratum, patches, found.verdict().word(), DriftText.notValid(validity)))
+          .map(validity -> row(stratum, patches, verdict(found), DriftText.notValid(validity)))
           .orElseGet(() -> row(stratum, patches, COMPUTING, Optional.empty()));
     } catch (Refusal e) {
       return row(
@@ -203,6 +203,11 @@ public final class WindowPages {
               : "cannot be judged",
           Optional.empty());
     }
+  }
+
+  private static String verdict(Recommendation found) {
+    return found.verdict().word()
+        + found.standing().map(standing -> ", " + standing.word()).orElse("");
   }
 
   private static Listed row(
@@ -308,7 +313,7 @@ public final class WindowPages {
     RigSetup bench = subject.bench();
     Requirements asked = question.asked();
     Stratum stratum = subject.trials().stratum();
-    Exposure exposure;
+    Settings settings;
     List<Doubt> doubts;
     try {
       double power = Measure.parse(text(ctx, "power"), Quantity.SHARE).value();
@@ -317,7 +322,7 @@ public final class WindowPages {
       Invariant.within("Power", power, 0, 100, "%");
       double speed = Measure.parse(text(ctx, "speed"), Quantity.SPEED).value();
       Invariant.positive("Speed", speed, "mm/s");
-      exposure = bench.exposure(power, speed);
+      settings = bench.settings(power, speed);
     } catch (Refusal e) {
       Pages.json(ctx, Map.of("note", e.getMessage())); // in place of figures of another setting
       return;
@@ -326,7 +331,9 @@ public final class WindowPages {
         LiveRiskText.of(
             stratum,
             models.of(stratum, asked.acceptTint(), models.longest()),
-            exposure,
+            bench.rig(),
+            settings,
+            bench.at(),
             passes,
             asked);
     LiveRiskText.doubt(words, doubts);
@@ -371,7 +378,6 @@ public final class WindowPages {
             .map(yes -> Assets.address("print.js"));
     Content head =
         Pages.content("sheet-head", Map.of("icon", Assets.address("icon.svg"), "script", script));
-    Pages.send(
-        ctx, new WindowSheet(answer.window().found(), cautions, stamp).html(Paper.ANY, head));
+    Pages.send(ctx, WindowSheet.of(answer.window(), cautions, stamp).html(Paper.ANY, head));
   }
 }

@@ -14,7 +14,6 @@ import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
-import charline.wording.NextStepText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
 import java.util.List;
@@ -74,6 +73,7 @@ public record WindowView(
 
   static WindowView of(
       Recommendation found,
+      String nextStep,
       Requirements asked,
       Optional<String> behind,
       Optional<Caution> notValid,
@@ -94,9 +94,10 @@ public record WindowView(
         asked,
         behind,
         notValid,
-        found.verdict().word(),
+        found.verdict().word()
+            + found.standing().map(standing -> ", " + standing.word()).orElse(""),
         ReasonText.of(found),
-        NextStepText.of(found),
+        nextStep,
         box.map(b -> start(b, found)),
         WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
         cautions,

@@ -2,7 +2,6 @@ package charline.web.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import charline.exposure.Exposure;
 import charline.model.Fitter;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
@@ -38,10 +37,18 @@ class PageBoundsPropertyTest {
   void the_live_risk_of_every_setting_tried() {
     LiveModels.Known known = new LiveModels.Known(Optional.of(models), false);
     for (Patch patch : trials.patches()) {
-      Exposure exposure = patch.exposure();
-      LiveForecast.Expected exact = models.at(exposure, 2, Requirements.USUAL.confidence());
+      LiveForecast.Expected exact =
+          models.at(
+              patch.rig(), patch.settings(), patch.exposure(), 2, Requirements.USUAL.confidence());
       Map<String, Object> words =
-          LiveRiskText.of(trials.stratum(), known, exposure, 2, Requirements.USUAL);
+          LiveRiskText.of(
+              trials.stratum(),
+              known,
+              patch.rig(),
+              patch.settings(),
+              patch.burnedAt(),
+              2,
+              Requirements.USUAL);
 
       Printed.percentAtMost(
           patch.code(), bound(words, "char", "at most # %"), exact.charRiskUpper());
@@ -67,6 +74,7 @@ class PageBoundsPropertyTest {
     WindowView.Start start =
         WindowView.of(
                 found,
+                "",
                 Requirements.USUAL,
                 Optional.empty(),
                 Optional.empty(),
