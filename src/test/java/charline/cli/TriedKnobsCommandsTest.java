@@ -109,6 +109,8 @@ class TriedKnobsCommandsTest {
     assertThat(((Number) patches.get(0).get("dose_j_cm2")).doubleValue())
         .isLessThanOrEqualTo(start / (1.25 * 1.25) + 1e-9);
     assertThat(patches.get(0)).containsEntry("purpose", "climb");
+    assertThat(list(window.get("next_patches"))).isEqualTo(patches);
+    assertThat(window.get("next_step")).isEqualTo(next.get("advice"));
     assertThat(said("next latex pine --at pulse=350"))
         .contains("with a pulse duration of 350 ns (tried: 100 ns)");
   }
