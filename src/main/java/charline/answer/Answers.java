@@ -177,10 +177,32 @@ public final class Answers {
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
   public WindowAnswer window(TrialCase subject, Recommendation found, Applicability applicability) {
+    return window(
+        subject, found, applicability, next(subject, found, boards(subject, PatchesWanted.USUAL)));
+  }
+
+  /** What follows a recommendation: the same list as the question what to burn next gets. */
+  private NextPatches next(TrialCase subject, Recommendation found, List<Board> boards) {
+    return planner(fitter(subject), PatchesWanted.USUAL)
+        .next(
+            subject.trials(),
+            found,
+            PatchesWanted.USUAL.site(),
+            boards,
+            PatchesWanted.USUAL.count());
+  }
+
+  private List<Board> boards(TrialCase subject, PatchesWanted wanted) {
+    return boards(subject.trials().stratum(), subject.trials().patches(), wanted);
+  }
+
+  private WindowAnswer window(
+      TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
     return new WindowAnswer(
         subject,
         found,
         applicability,
+        next,
         cautions(found.patches()),
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject));
@@ -205,13 +227,29 @@ public final class Answers {
                 skipped.add(new AllWindows.Skipped(e.getKey(), reason));
               }
             });
-    record Judged(TrialCase subject, Recommendation found, Applicability applicability) {}
+    record Asked(TrialCase subject, List<Board> boards) {}
+    record Judged(
+        TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {}
     List<Judged> judged =
-        subjects.parallelStream()
-            .map(s -> new Judged(s, recommend(s), Applicability.of(s, Fitter.withDefaults())))
+        subjects.stream()
+            .map(s -> new Asked(s, boards(s, PatchesWanted.USUAL)))
+            .toList()
+            .parallelStream()
+            .map(
+                asked -> {
+                  TrialCase s = asked.subject();
+                  Recommendation found = recommend(s);
+                  return new Judged(
+                      s,
+                      found,
+                      Applicability.of(s, Fitter.withDefaults()),
+                      next(s, found, asked.boards()));
+                })
             .toList();
     List<WindowAnswer> answers =
-        judged.stream().map(j -> window(j.subject(), j.found(), j.applicability())).toList();
+        judged.stream()
+            .map(j -> window(j.subject(), j.found(), j.applicability(), j.next()))
+            .toList();
     return new AllWindows(answers, skipped);
   }
 
@@ -280,7 +318,7 @@ public final class Answers {
                 subject.bench(),
                 subject.asked(),
                 wanted.site(),
-                boards(stratum, subject.trials().patches(), wanted),
+                boards(subject, wanted),
                 wanted.count());
     return new NextAnswer(question, stratum, Optional.of(subject), next);
   }

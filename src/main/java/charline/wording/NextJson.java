@@ -29,7 +29,12 @@ public final class NextJson {
         .put("prior", BasisText.json(answer.question()))
         .put("overlap", next.bench().strokes().overlap())
         .put("provisos", next.window().map(ProvisoText::of).orElse(List.of()))
-        .put("patches", next.suggestions().stream().map(s -> suggestion(next, s, codes)).toList());
+        .put("patches", patches(next, codes));
+  }
+
+  /** The patches, with the codes that are reserved for them if any are. */
+  static List<Json> patches(NextPatches next, List<String> codes) {
+    return next.suggestions().stream().map(s -> suggestion(next, s, codes)).toList();
   }
 
   private static Json suggestion(NextPatches next, Suggestion s, List<String> codes) {

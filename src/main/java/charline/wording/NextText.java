@@ -96,9 +96,6 @@ public record NextText(NextAnswer answer, List<String> codes) {
   }
 
   private static void indented(StringBuilder text, String head, String words) {
-    String blanks = " ".repeat(head.length());
-    text.append(head)
-        .append(String.join("\n" + blanks, Table.fold(words, Table.WIDTH - head.length())))
-        .append('\n');
+    text.append(Table.hanging(head, words));
   }
 }

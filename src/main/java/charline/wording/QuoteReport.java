@@ -11,6 +11,7 @@ import charline.quote.Quote;
 import charline.quote.Rates;
 import charline.quote.Span;
 import charline.window.Recommendation;
+import charline.window.Standing;
 import java.util.Optional;
 
 /** The hours of a job, as text and as JSON. */
@@ -42,6 +43,7 @@ public final class QuoteReport {
         new Json()
             .put("stratum", WindowJson.stratum(found.stratum()))
             .put("rig", found.bench().rig().name())
+            .put("standing", found.standing().map(Standing::word))
             .put("coat", found.clearingFit().map(CoatText::json))
             .put("prior", BasisText.json(answer.window().subject().question()))
             .put("area_m2", quote.areaSquareMetres())
@@ -114,6 +116,11 @@ public final class QuoteReport {
     TrialCase subject = answer.window().subject();
     StringBuilder text = new StringBuilder();
     line(text, headline(answer));
+    found
+        .standing()
+        .ifPresent(
+            standing ->
+                line(text, "The window behind these hours is %s.".formatted(standing.word())));
     QuoteText.warnings(quote).forEach(warning -> line(text, "CAUTION: " + warning));
     ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));
     coat(subject, found).ifPresent(words -> line(text, words));

@@ -15,6 +15,7 @@ import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
+import charline.window.Standing;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,10 +25,11 @@ public final class WindowJson {
 
   /** The answer, and whether it applies to the rig as it is now. */
   public static Json of(WindowAnswer answer) {
-    return ApplicabilityText.of(answer.applicability()).json(of(answer.found(), answer.job()));
+    return ApplicabilityText.of(answer.applicability()).json(found(answer));
   }
 
-  private static Json of(Recommendation found, Optional<JobRisk> job) {
+  private static Json found(WindowAnswer answer) {
+    Recommendation found = answer.found();
     RigSetup bench = found.bench();
     Optional<Box> box = found.chosen();
     return new Json()
@@ -38,8 +40,12 @@ public final class WindowJson {
         .put("provisos", ProvisoText.of(found))
         .put("evidence", evidence(found.evidence()))
         .put("verdict", found.verdict().word())
+        .put("standing", found.standing().map(Standing::word))
         .put("reason", ReasonText.of(found))
-        .put("next_step", NextStepText.of(found))
+        .put("next_step", PlanText.advice(answer.next().advice()))
+        .put("next_patches", NextJson.patches(answer.next(), List.of()))
+        .put("tried", UntriedText.json(found.tried()))
+        .put("untried", answer.applicability().untried().stream().map(UntriedText::json).toList())
         .put("chance_any_window", found.chanceAnyWindow())
         .put("start", box.map(b -> forecast(b.start(), found)))
         .put("ranges", box.map(b -> ranges(b, bench)))
@@ -56,7 +62,7 @@ public final class WindowJson {
             new Json()
                 .put("char", found.charFit().map(fit -> model(fit, bench)))
                 .put("clearing", found.clearingFit().map(fit -> model(fit, bench))))
-        .put("job", job.map(WindowJson::job));
+        .put("job", answer.job().map(WindowJson::job));
   }
 
   static Json stratum(Stratum stratum) {

@@ -6,6 +6,7 @@ import static charline.wording.Table.line;
 import charline.answer.BorrowOffer;
 import charline.answer.PriorSensitivity;
 import charline.answer.WindowAnswer;
+import charline.plan.NextPatches;
 import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.window.Box;
@@ -27,11 +28,13 @@ import java.util.stream.Stream;
  * A recommendation for a person at the bench.
  *
  * @param limit the job whose risk was asked for, if any
+ * @param next the patches to burn next
  * @param offer what other trials could lend, where nothing was borrowed
  */
 public record WindowText(
     Recommendation found,
     Optional<JobLimit> limit,
+    NextPatches next,
     Optional<JobRisk> job,
     Optional<String> offer,
     PriorText priors,
@@ -41,6 +44,7 @@ public record WindowText(
     return new WindowText(
         answer.found(),
         answer.subject().question().job(),
+        answer.next(),
         answer.job(),
         answer.offer().map(WindowText::offer),
         PriorText.of(priors),
@@ -75,7 +79,9 @@ public record WindowText(
     found.chosen().ifPresent(box -> text.append('\n').append(box(box)));
     text.append('\n');
     line(text, "Why: " + ReasonText.of(found));
-    line(text, "Next: " + NextStepText.of(found));
+    line(text, "Next: " + PlanText.advice(next.advice()));
+    BriefList.lines(next)
+        .forEach(line -> text.append(Table.hanging("  " + line.numbers() + "  ", line.words())));
     if (found.verdict() == Verdict.NOT_YET) {
       line(
           text,
@@ -90,7 +96,7 @@ public record WindowText(
 
   private String verdict() {
     return switch (found.verdict()) {
-      case WINDOW -> "a window.";
+      case WINDOW -> found.standing().map(s -> "a window, " + s.word() + ".").orElse("a window.");
       case NOT_YET -> "no window yet.";
       case NONE -> "no window; use another method.";
       case UNRELIABLE -> "no answer; the models do not fit these trials.";

@@ -16,7 +16,7 @@ import charline.quote.Task;
 import charline.refusal.Refusal;
 import charline.window.Recommendation;
 import charline.wording.ApplicabilityText;
-import charline.wording.NextStepText;
+import charline.wording.BriefList;
 import charline.wording.QuoteReport;
 import charline.wording.ReasonText;
 import java.util.OptionalDouble;
@@ -199,7 +199,9 @@ public final class QuoteJob extends LogCommand {
             .println(
                 "A quote needs a window, and there is none for %s: %s %s"
                     .formatted(
-                        found.stratum().words(), ReasonText.of(found), NextStepText.of(found)));
+                        found.stratum().words(),
+                        ReasonText.of(found),
+                        BriefList.paragraph(answer.window().next())));
         return NO;
       }
       ApplicabilityText validity = ApplicabilityText.of(answer.window().applicability());

@@ -57,9 +57,7 @@ public final class Sheet extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       WindowAnswer window = Answers.of(log, desk.now()).window(question.about(options.about(log)));
       SheetStamp stamp = PageFile.stamp(desk, by);
-      PageFile.write(
-          new WindowSheet(window.found(), SheetCautions.of(window), stamp, window.job()).html(size),
-          to);
+      PageFile.write(WindowSheet.of(window, SheetCautions.of(window), stamp).html(size), to);
       desk.out()
           .println(
               "%s written: %s, verdict %s."

@@ -1,6 +1,5 @@
 package charline.web.pages;
 
-import charline.exposure.Exposure;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.refusal.Refusal;
@@ -57,11 +56,6 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
       DialledKnobs dial = DialledKnobs.read(ctx::queryParam);
       int passes = passes(ctx);
       var settings = dial.on(rig).orRefuse();
-      Exposure exposure =
-          Exposure.of(
-              rig.emission(),
-              rig.deliveredWatts(settings.power(), OffsetDateTime.now(clock)),
-              settings);
       Stratum stratum =
           new Stratum(
               finish.family(),
@@ -72,7 +66,9 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
           LiveRiskText.of(
               stratum,
               models.of(stratum, false, PATIENCE),
-              exposure,
+              rig,
+              settings,
+              OffsetDateTime.now(clock),
               passes,
               Strokes.SINGLE,
               Requirements.USUAL));

@@ -6,7 +6,7 @@ import charline.answer.Strata;
 import charline.answer.TrialCase;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.exposure.Exposure;
+import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.paper.Paper;
 import charline.paper.SheetStamp;
@@ -26,6 +26,7 @@ import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
+import charline.wording.BriefList;
 import charline.wording.DriftText;
 import charline.wording.SheetCautions;
 import gg.jte.Content;
@@ -103,6 +104,7 @@ public final class WindowPages {
               "view",
               WindowView.of(
                   window,
+                  BriefList.paragraph(window.next()),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
                   SheetCautions.reserved(window))));
@@ -181,9 +183,7 @@ public final class WindowPages {
       // A window is not shown without knowing whether it still holds.
       return models
           .validity(ready, subject.bench().rig(), LISTED)
-          .map(
-              validity ->
-                  row(stratum, patches, found.verdict().word(), DriftText.notValid(validity)))
+          .map(validity -> row(stratum, patches, verdict(found), DriftText.notValid(validity)))
           .orElseGet(() -> row(stratum, patches, COMPUTING, Optional.empty()));
     } catch (Refusal e) {
       return row(
@@ -194,6 +194,11 @@ public final class WindowPages {
               : "cannot be judged",
           Optional.empty());
     }
+  }
+
+  private static String verdict(Recommendation found) {
+    return found.verdict().word()
+        + found.standing().map(standing -> ", " + standing.word()).orElse("");
   }
 
   private static Listed row(
@@ -248,7 +253,7 @@ public final class WindowPages {
     RigSetup bench = subject.bench();
     Requirements asked = subject.asked();
     Stratum stratum = subject.trials().stratum();
-    Exposure exposure;
+    Settings settings;
     List<Doubt> doubts;
     try {
       double power = Measure.parse(Asking.text(ctx, "power"), Quantity.SHARE).value();
@@ -257,7 +262,7 @@ public final class WindowPages {
       Invariant.within("Power", power, 0, 100, "%");
       double speed = Measure.parse(Asking.text(ctx, "speed"), Quantity.SPEED).value();
       Invariant.positive("Speed", speed, "mm/s");
-      exposure = bench.exposure(power, speed);
+      settings = bench.settings(power, speed);
     } catch (Refusal e) {
       Pages.json(ctx, Map.of("note", e.getMessage())); // in place of figures of another setting
       return;
@@ -266,7 +271,9 @@ public final class WindowPages {
         LiveRiskText.of(
             stratum,
             models.of(stratum, asked.acceptTint(), models.longest()),
-            exposure,
+            bench.rig(),
+            settings,
+            bench.at(),
             passes,
             bench.strokes(),
             asked);
@@ -312,9 +319,6 @@ public final class WindowPages {
             .map(yes -> Assets.address("print.js"));
     Content head =
         Pages.content("sheet-head", Map.of("icon", Assets.address("icon.svg"), "script", script));
-    Pages.send(
-        ctx,
-        new WindowSheet(answer.window().found(), cautions, stamp, answer.window().job())
-            .html(Paper.ANY, head));
+    Pages.send(ctx, WindowSheet.of(answer.window(), cautions, stamp).html(Paper.ANY, head));
   }
 }

@@ -16,7 +16,6 @@ import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
-import charline.wording.NextStepText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
@@ -84,6 +83,7 @@ public record WindowView(
 
   static WindowView of(
       WindowAnswer answer,
+      String nextStep,
       Optional<String> behind,
       Optional<Caution> notValid,
       List<Caution> cautions) {
@@ -95,9 +95,10 @@ public record WindowView(
         Limits.of(question),
         behind,
         notValid,
-        found.verdict().word(),
+        found.verdict().word()
+            + found.standing().map(standing -> ", " + standing.word()).orElse(""),
         ReasonText.of(found),
-        NextStepText.of(found),
+        nextStep,
         asked(answer),
         ProvisoText.of(found),
         box.map(b -> start(b, found)),
