@@ -128,8 +128,7 @@ final class CoatTests {
     for (String substance : substancesInOrder) {
       for (Finish finish : finishes) {
         Optional<Sample> result = result(finish, substance);
-        boolean demanded =
-            asked(finish).stream().anyMatch(d -> d.substance().equals(substance));
+        boolean demanded = asked(finish).stream().anyMatch(d -> d.substance().equals(substance));
         if (demanded || result.isPresent()) {
           found
               .computeIfAbsent(new Key(substance, result), key -> new ArrayList<>())

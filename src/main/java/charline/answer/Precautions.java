@@ -6,7 +6,9 @@ import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.Finish;
 import charline.trial.Patch;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,7 +22,8 @@ import java.util.Optional;
 public record Precautions(
     List<Caution> cautions, List<Tested> tests, List<NoBeam> bars, List<NoBeam> notFor) {
   /** Where nothing is known of the coats. */
-  public static final Precautions NONE = new Precautions(List.of(), List.of(), List.of(), List.of());
+  public static final Precautions NONE =
+      new Precautions(List.of(), List.of(), List.of(), List.of());
 
   public Precautions {
     cautions = List.copyOf(cautions);
@@ -32,6 +35,14 @@ public record Precautions(
   /** Of a finish, whatever it is on. */
   public static Precautions of(Logbook log, Finish finish) {
     return new CoatTests(log).of(finish);
+  }
+
+  /** Of each of several finishes, by its name. */
+  public static Map<String, Precautions> ofEach(Logbook log, List<Finish> finishes) {
+    CoatTests tests = new CoatTests(log);
+    Map<String, Precautions> each = new LinkedHashMap<>();
+    finishes.forEach(finish -> each.put(finish.name(), tests.of(finish)));
+    return each;
   }
 
   /** Of a finish on a board under one kind of light. */

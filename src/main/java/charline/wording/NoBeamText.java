@@ -98,6 +98,11 @@ public final class NoBeamText {
             .formatted(substance, record);
   }
 
+  /** Why and what to do, in one paragraph. */
+  public static String inFull(List<NoBeam> bars, String record) {
+    return "NO BEAM: %s %s".formatted(reason(bars), nextStep(bars, record));
+  }
+
   /**
    * The answer for a terminal.
    *

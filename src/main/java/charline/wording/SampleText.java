@@ -4,6 +4,8 @@ import charline.trial.Finish;
 import charline.trial.Sample;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Results of samples in words and as JSON. */
 public final class SampleText {
@@ -45,18 +47,24 @@ public final class SampleText {
 
   /** A table of results. */
   public static String table(List<Sample> samples) {
-    Table table = new Table("sample", "day", "tested for", "result", "of", "by, reference");
+    Table table = new Table("sample", "day", "of", "tested for, result, by whom");
     samples.forEach(
         s ->
             table.row(
                 s.code(),
                 s.takenOn().toString(),
-                s.substance(),
-                PrecautionText.result(s.result()) + s.value().map(v -> ", " + v).orElse(""),
                 of(s),
-                s.testedBy().orElse("")
-                    + s.reference().map(r -> ", " + r).orElse("")
-                    + s.voided().map(why -> "; void: " + why).orElse("")));
+                s.substance()
+                    + ": "
+                    + Stream.of(
+                            Optional.of(PrecautionText.result(s.result())),
+                            s.value(),
+                            s.testedBy(),
+                            s.reference(),
+                            s.note(),
+                            s.voided().map("void: "::concat))
+                        .flatMap(Optional::stream)
+                        .collect(Collectors.joining("; "))));
     return table.text();
   }
 

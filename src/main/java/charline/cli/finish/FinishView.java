@@ -47,12 +47,7 @@ final class FinishView {
     StringBuilder text = new StringBuilder();
     PrecautionText.headline(known).ifPresent(words -> Table.line(text, words));
     if (known.barred()) {
-      Table.line(
-          text,
-          "NO BEAM: %s %s"
-              .formatted(
-                  NoBeamText.reason(known.bars()),
-                  NoBeamText.nextStep(known.bars(), Hints.RECORD_SAMPLE)));
+      Table.line(text, NoBeamText.inFull(known.bars(), Hints.RECORD_SAMPLE));
     }
     PrecautionText.inFull(known).forEach(caution -> Table.line(text, caution));
     return text.toString();

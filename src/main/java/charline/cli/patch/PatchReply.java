@@ -66,8 +66,7 @@ final class PatchReply {
 
   private static String cautions(Patch patch, Logbook log) {
     boolean first = log.isFirstOfItsFinish(patch);
-    Precautions known =
-        Precautions.of(log, patch.finish(), patch.board(), patch.rig().emission());
+    Precautions known = Precautions.of(log, patch.finish(), patch.board(), patch.rig().emission());
     StringBuilder text = new StringBuilder();
     if (known.barred()) {
       Table.line(text, "Caution, no beam: " + NoBeamText.reason(known.bars()));

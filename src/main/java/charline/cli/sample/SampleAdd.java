@@ -82,11 +82,7 @@ public final class SampleAdd extends LogCommand {
               known -> {
                 PrecautionText.headline(known).ifPresent(this::say);
                 if (known.barred()) {
-                  say(
-                      "NO BEAM: %s %s"
-                          .formatted(
-                              NoBeamText.reason(known.bars()),
-                              NoBeamText.nextStep(known.bars(), Hints.RECORD_SAMPLE)));
+                  say(NoBeamText.inFull(known.bars(), Hints.RECORD_SAMPLE));
                 }
               });
     }
