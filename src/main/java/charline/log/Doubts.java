@@ -7,6 +7,7 @@ import charline.trial.Knob;
 import charline.trial.KnobValues;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
+import charline.trial.Plausibility.Doubt;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
@@ -35,16 +36,10 @@ final class Doubts {
     range(who, Knob.WAVELENGTH, rig.wavelengthNanometres());
     range(who, "rated power", Knob.ratedPower(rig.emission()), rig.ratedWatts());
     for (PowerCheck check : rig.checks()) {
-      double factor = check.factor(rig.ratedWatts());
-      if (!Plausibility.isOfNominal(factor)) {
+      for (Doubt doubt : Plausibility.about(check, rig)) {
         doubt(
-            "%s metered %s W at %s %% on %s, %s times what its rating says; record a new power check if that was wrong."
-                .formatted(
-                    who,
-                    Figures.plain(check.meteredWatts()),
-                    Figures.plain(check.percent()),
-                    check.at().toLocalDate(),
-                    Figures.plain(Math.round(factor * 100) / 100.0)));
+            "%s, power check on %s: %s; amend it if it was mistyped."
+                .formatted(who, check.at().toLocalDate(), doubt.finding()));
       }
     }
   }
@@ -58,14 +53,8 @@ final class Doubts {
     Settings settings = patch.settings();
     KnobValues.of(settings).forEach((knob, value) -> range(who, knob, value));
     patch.areaSquareCentimetres().ifPresent(cm2 -> range(who, Knob.PATCH_AREA, cm2));
-    if (Plausibility.isTooStrong(settings.power(), patch.rig().ratedWatts())) {
-      doubt(
-          "%s has a power of %s W, more than rig %s is rated for (%s W); amend it if it was mistyped."
-              .formatted(
-                  who,
-                  Figures.plain(settings.power().value()),
-                  patch.rig().name(),
-                  Figures.plain(patch.rig().ratedWatts())));
+    for (Doubt doubt : Plausibility.aboutPower(patch.rig(), settings, patch.burnedAt())) {
+      doubt("%s: %s; amend it if it was mistyped.".formatted(who, doubt.finding()));
     }
     if (patch.burnedAt().isAfter(now)) {
       doubt("%s was burned in the future (%s); amend the time.".formatted(who, patch.burnedAt()));

@@ -27,7 +27,7 @@ public final class RigTable {
   List<Rig> all() {
     Map<UUID, List<PowerCheck>> checks = new HashMap<>();
     database.query(
-        "SELECT * FROM power_check",
+        "SELECT * FROM power_check WHERE voided_why IS NULL",
         row -> checks.computeIfAbsent(row.id("rig_id"), id -> new ArrayList<>()).add(check(row)));
     return database.query(
         "SELECT * FROM rig ORDER BY name",
@@ -36,7 +36,12 @@ public final class RigTable {
 
   private static PowerCheck check(ResultRow row) throws SQLException {
     return new PowerCheck(
-        row.id("id"), row.moment("metered_at"), row.number("setting_pct"), row.number("metered_w"));
+        row.id("id"),
+        row.moment("metered_at"),
+        row.number("setting_pct"),
+        row.number("metered_w"),
+        row.optionalNumber("repetition_khz"),
+        row.optionalNumber("pulse_ns"));
   }
 
   private static Rig rig(ResultRow row, List<PowerCheck> checks) throws SQLException {
@@ -51,6 +56,7 @@ public final class RigTable {
         row.optionalNumber("repetition_khz"),
         row.optionalNumber("pulse_ns"),
         row.optionalNumber("scan_width_mm"),
+        row.optionalNumber("max_pulse_mj"),
         row.optionalText("lens"),
         checks);
   }
@@ -64,13 +70,21 @@ public final class RigTable {
   void addCheck(UUID rig, PowerCheck check, String by) {
     database.insert(
         "power_check",
-        new RowValues()
-            .put("id", check.id())
-            .put("rig_id", rig)
-            .moment("metered_at", check.at())
-            .put("setting_pct", check.percent())
-            .put("metered_w", check.meteredWatts())
-            .put("recorded_by", by));
+        values(check).put("id", check.id()).put("rig_id", rig).put("recorded_by", by));
+  }
+
+  /** Writes what a check says; gives how many checks that were. */
+  int amend(PowerCheck check) {
+    return database.amend("power_check", check.id(), values(check));
+  }
+
+  private static RowValues values(PowerCheck check) {
+    return new RowValues()
+        .moment("metered_at", check.at())
+        .put("setting_pct", check.percent())
+        .put("metered_w", check.meteredWatts())
+        .put("repetition_khz", check.repetitionKilohertz())
+        .put("pulse_ns", check.pulseNanoseconds());
   }
 
   /** Writes all but the checks; gives how many rigs that were. */
@@ -89,6 +103,7 @@ public final class RigTable {
         .put("repetition_khz", rig.repetitionKilohertz())
         .put("pulse_ns", rig.pulseNanoseconds())
         .put("scan_width_mm", rig.scanWidthMillimetres())
+        .put("max_pulse_mj", rig.largestPulseMillijoules())
         .put("lens", rig.lens());
   }
 }

@@ -1,6 +1,5 @@
 package charline.log;
 
-import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.exposure.SpotDefinition;
 import charline.log.database.ResultRow;
@@ -42,17 +41,11 @@ public final class SettingsColumns {
     return row.put(DEFINITION, settings.spot().definition().word());
   }
 
-  static Settings read(ResultRow row) throws SQLException {
+  public static Settings read(ResultRow row) throws SQLException {
     Map<Knob, Double> values = new EnumMap<>(Knob.class);
     for (Map.Entry<Knob, String> column : COLUMNS.entrySet()) {
       row.optionalNumber(column.getValue()).ifPresent(v -> values.put(column.getKey(), v));
     }
     return KnobValues.settings(values, SpotDefinition.ofWord(row.text(DEFINITION)));
-  }
-
-  public static PowerSetting power(ResultRow row) throws SQLException {
-    return row.has("power_pct")
-        ? PowerSetting.percent(row.number("power_pct"))
-        : PowerSetting.watts(row.number("power_w"));
   }
 }

@@ -80,6 +80,14 @@ public final class RigAdd extends LogCommand {
   @Option(names = "--width", paramLabel = "WIDTH", description = "Usual scan width, in mm.")
   private String width;
 
+  @Option(
+      names = "--max-pulse",
+      paramLabel = "ENERGY",
+      description =
+          "Largest energy of a pulse that a pulsed rig gives, in mJ. A setting beyond it is asked"
+              + " about; windows and patch lists stay below it.")
+  private String maxPulse;
+
   @Option(names = "--lens", paramLabel = "TEXT", description = "The lens, in your words.")
   private String lens;
 
@@ -104,6 +112,7 @@ public final class RigAdd extends LogCommand {
               TypedValues.ifGiven("--rep", rep, Quantity.RATE),
               TypedValues.ifGiven("--pulse", pulse, Quantity.PULSE_DURATION),
               TypedValues.ifGiven("--width", width, Quantity.LENGTH),
+              TypedValues.ifGiven("--max-pulse", maxPulse, Quantity.PULSE_ENERGY),
               Optional.ofNullable(lens),
               List.of());
       new Setup(log, sure, desk.person(by)).add(rig);

@@ -59,7 +59,7 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
       Exposure exposure =
           Exposure.of(
               rig.emission(),
-              rig.deliveredWatts(settings.power(), OffsetDateTime.now(clock)),
+              rig.deliveredWatts(settings.power(), settings.pulses(), OffsetDateTime.now(clock)),
               settings);
       Stratum stratum =
           new Stratum(
