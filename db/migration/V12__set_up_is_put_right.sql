@@ -31,14 +31,67 @@ ALTER TABLE finish ADD COLUMN joined_into TEXT
   REFERENCES finish (id) DEFERRABLE INITIALLY DEFERRED
   CONSTRAINT finish_is_not_joined_into_itself CHECK (joined_into IS NOT id);
 
--- How a patch came into this log, if nobody recorded it here: the last patch is never one of those.
+-- Where a joined row has gone, through every step; and every name that finds a rig, board or finish: its
+-- own (former 0), that of one joined into it (1), and those that it had before (2).
+CREATE INDEX rig_joined ON rig (joined_into) WHERE joined_into IS NOT NULL;
+CREATE VIEW joined_rig (id, target) AS
+WITH RECURSIVE chain (id, target) AS (
+  SELECT id, joined_into FROM rig
+  WHERE joined_into IS NOT NULL AND joined_into IN (SELECT id FROM rig WHERE joined_into IS NULL)
+  UNION SELECT rig.id, chain.target FROM rig JOIN chain ON rig.joined_into = chain.id)
+SELECT id, target FROM chain;
+
+CREATE INDEX former_name_of_a_rig ON change (before COLLATE NOCASE) WHERE what = 'rig.name';
+CREATE VIEW rig_known_as (name, id, former) AS
+SELECT n.name, coalesce(j.target, n.id), n.former
+FROM (
+  SELECT name, id, joined_into IS NOT NULL AS former FROM rig
+  UNION ALL SELECT before, row_id, 2 FROM change WHERE what = 'rig.name' AND before IS NOT NULL
+) n LEFT JOIN joined_rig j ON j.id = n.id;
+
+CREATE INDEX board_joined ON board (joined_into) WHERE joined_into IS NOT NULL;
+CREATE VIEW joined_board (id, target) AS
+WITH RECURSIVE chain (id, target) AS (
+  SELECT id, joined_into FROM board
+  WHERE joined_into IS NOT NULL AND joined_into IN (SELECT id FROM board WHERE joined_into IS NULL)
+  UNION SELECT board.id, chain.target FROM board JOIN chain ON board.joined_into = chain.id)
+SELECT id, target FROM chain;
+
+CREATE INDEX former_name_of_a_board ON change (before COLLATE NOCASE) WHERE what = 'board.name';
+CREATE VIEW board_known_as (name, id, former) AS
+SELECT n.name, coalesce(j.target, n.id), n.former
+FROM (
+  SELECT name, id, joined_into IS NOT NULL AS former FROM board
+  UNION ALL SELECT before, row_id, 2 FROM change WHERE what = 'board.name' AND before IS NOT NULL
+) n LEFT JOIN joined_board j ON j.id = n.id;
+
+CREATE INDEX finish_joined ON finish (joined_into) WHERE joined_into IS NOT NULL;
+CREATE VIEW joined_finish (id, target) AS
+WITH RECURSIVE chain (id, target) AS (
+  SELECT id, joined_into FROM finish
+  WHERE joined_into IS NOT NULL AND joined_into IN (SELECT id FROM finish WHERE joined_into IS NULL)
+  UNION SELECT finish.id, chain.target FROM finish JOIN chain ON finish.joined_into = chain.id)
+SELECT id, target FROM chain;
+
+CREATE INDEX former_name_of_a_finish ON change (before COLLATE NOCASE) WHERE what = 'finish.name';
+CREATE VIEW finish_known_as (name, id, former) AS
+SELECT n.name, coalesce(j.target, n.id), n.former
+FROM (
+  SELECT name, id, joined_into IS NOT NULL AS former FROM finish
+  UNION ALL SELECT before, row_id, 2 FROM change WHERE what = 'finish.name' AND before IS NOT NULL
+) n LEFT JOIN joined_finish j ON j.id = n.id;
+
+-- Who recorded a patch, which need not be who burned it, and how it came into this log if nobody recorded
+-- it here: the last patch of a person is one that they burned or recorded here.
+ALTER TABLE patch ADD COLUMN recorded_by TEXT;
 ALTER TABLE patch ADD COLUMN brought_in_by TEXT
   CONSTRAINT patch_was_brought_in_by_an_import_or_a_merge CHECK (brought_in_by IN ('import', 'merge'));
 
-CREATE TRIGGER patch_keeps_how_it_came BEFORE UPDATE OF brought_in_by ON patch
-WHEN OLD.brought_in_by IS NOT NEW.brought_in_by
+DROP TRIGGER patch_keeps_its_identity;
+CREATE TRIGGER patch_keeps_its_identity BEFORE UPDATE OF recorded, id, code, recorded_at_utc, recorded_at_offset, recorded_by, brought_in_by ON patch
+WHEN OLD.recorded IS NOT NEW.recorded OR OLD.id IS NOT NEW.id OR OLD.code IS NOT NEW.code OR OLD.recorded_at_utc IS NOT NEW.recorded_at_utc OR OLD.recorded_at_offset IS NOT NEW.recorded_at_offset OR OLD.recorded_by IS NOT NEW.recorded_by OR OLD.brought_in_by IS NOT NEW.brought_in_by
 BEGIN
-  SELECT RAISE(ABORT, 'How a patch came into the log stays as it was.');
+  SELECT RAISE(ABORT, 'A patch keeps its identity and code, and who recorded it and when; only the rest can be amended.');
 END;
 
 DROP TRIGGER rig_changes_are_kept;
@@ -156,8 +209,9 @@ DROP TRIGGER planned_patch_stays_as_it_was_planned;
 CREATE TRIGGER planned_patch_stays_as_it_was_planned BEFORE UPDATE ON planned_patch
 WHEN NEW.id IS NOT OLD.id OR NEW.code IS NOT OLD.code OR NEW.family IS NOT OLD.family
   OR NEW.wood IS NOT OLD.wood OR NEW.board_id IS NOT OLD.board_id
-    AND NEW.board_id IS NOT (SELECT joined_into FROM board WHERE id = OLD.board_id)
-  OR NEW.rig_id IS NOT OLD.rig_id AND NEW.rig_id IS NOT (SELECT joined_into FROM rig WHERE id = OLD.rig_id)
+    AND NEW.board_id IS NOT (SELECT target FROM joined_board WHERE id = OLD.board_id)
+  OR NEW.rig_id IS NOT OLD.rig_id
+    AND NEW.rig_id IS NOT (SELECT target FROM joined_rig WHERE id = OLD.rig_id)
   OR NEW.place IS NOT OLD.place OR NEW.power_pct IS NOT OLD.power_pct OR NEW.power_w IS NOT OLD.power_w
   OR NEW.spot_speed_mm_s IS NOT OLD.spot_speed_mm_s OR NEW.line_spacing_mm IS NOT OLD.line_spacing_mm
   OR NEW.scan_width_mm IS NOT OLD.scan_width_mm OR NEW.hand_speed_mm_s IS NOT OLD.hand_speed_mm_s

@@ -11,9 +11,13 @@ import charline.trial.Plausibility.Doubt;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.UsualValues;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.UUID;
 
 /** Recorded values that are far from what is usual ({@link Knob}) and may have been mistyped. */
 final class Doubts {
@@ -28,7 +32,29 @@ final class Doubts {
     rigs.forEach(this::rig);
     boards.forEach(this::board);
     patches.forEach(entry -> patch(entry.patch()));
+    strays(patches.stream().map(PatchEntry::patch).toList());
     return List.copyOf(found);
+  }
+
+  /** Values far from what else their rig had. */
+  private void strays(List<Patch> patches) {
+    Map<UUID, UsualValues> byRig = new HashMap<>();
+    patches.forEach(
+        p -> byRig.computeIfAbsent(p.rig().id(), id -> new UsualValues(p.rig())).add(p));
+    Map<UUID, Map<Knob, Map<Double, Doubt>>> strays = new HashMap<>();
+    byRig.forEach((rig, values) -> strays.put(rig, values.strays()));
+    for (Patch patch : patches) {
+      UsualValues.values(patch.settings(), patch.areaSquareCentimetres())
+          .forEach(
+              (knob, value) -> {
+                Doubt doubt = strays.get(patch.rig().id()).getOrDefault(knob, Map.of()).get(value);
+                if (doubt != null && !knob.isFarFromUsual(value)) {
+                  doubt(
+                      "%s: %s; amend it if it was mistyped."
+                          .formatted(patch.code(), doubt.finding()));
+                }
+              });
+    }
   }
 
   private void rig(Rig rig) {
@@ -67,6 +93,10 @@ final class Doubts {
       }
       range(who, "number of passes", Knob.PASSES, reading.passes());
       reading.depthMicrometres().ifPresent(um -> range(who, Knob.DEPTH, um));
+      List<Reading> earlier = patch.readings().subList(0, patch.readings().indexOf(reading));
+      for (Doubt doubt : Plausibility.about(reading, earlier)) {
+        doubt("%s: %s; amend the wrong reading.".formatted(who, doubt.finding()));
+      }
     }
   }
 

@@ -23,15 +23,39 @@ public final class RigTable {
     this.database = database;
   }
 
-  /** All rigs with all their checks, by name. */
+  /** All rigs with their checks, void ones left out, by name. */
   List<Rig> all() {
+    return read("joined_into IS NULL");
+  }
+
+  /** The same with those that were joined into others. */
+  List<Rig> alsoJoined() {
+    return read("1 = 1");
+  }
+
+  private List<Rig> read(String condition) {
     Map<UUID, List<PowerCheck>> checks = new HashMap<>();
     database.query(
         "SELECT * FROM power_check WHERE voided_why IS NULL",
         row -> checks.computeIfAbsent(row.id("rig_id"), id -> new ArrayList<>()).add(check(row)));
     return database.query(
-        "SELECT * FROM rig ORDER BY name",
+        "SELECT * FROM rig WHERE %s ORDER BY name".formatted(condition),
         row -> rig(row, checks.getOrDefault(row.id("id"), List.of())));
+  }
+
+  List<VoidCheck> voidChecks(UUID rig) {
+    return database.query(
+        """
+        SELECT * FROM power_check WHERE rig_id = ? AND voided_why IS NOT NULL
+        ORDER BY metered_at_utc, id
+        """,
+        row -> new VoidCheck(check(row), row.text("voided_why")),
+        rig);
+  }
+
+  /** Takes a check out for a reason, or lets it count again where there is none. */
+  void setVoid(PowerCheck check, String why) {
+    database.update("UPDATE power_check SET voided_why = ? WHERE id = ?", why, check.id());
   }
 
   private static PowerCheck check(ResultRow row) throws SQLException {

@@ -7,6 +7,7 @@ import charline.log.database.RowValues;
 import charline.trial.Knob;
 import charline.trial.KnobValues;
 import java.sql.SQLException;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -33,6 +34,11 @@ public final class SettingsColumns {
   }
 
   private SettingsColumns() {}
+
+  /** The column of each knob. */
+  static Map<Knob, String> columns() {
+    return Collections.unmodifiableMap(COLUMNS);
+  }
 
   /** Puts the settings; a column that they do not have is null. */
   static RowValues put(RowValues row, Settings settings) {

@@ -254,11 +254,65 @@ public final class Plausibility {
     return List.copyOf(doubts);
   }
 
+  /**
+   * Doubts about a reading after others of the same patch: more passes bring no finish back, and
+   * take nothing less off.
+   *
+   * @param earlier readings before it, passes rising
+   */
+  public static List<Doubt> about(Reading reading, List<Reading> earlier) {
+    List<Doubt> doubts = new ArrayList<>();
+    if (!reading.outcome().cleared(false)) {
+      earlier.stream()
+          .filter(r -> r.outcome().cleared(false))
+          .reduce((a, b) -> b)
+          .ifPresent(
+              cleared ->
+                  doubts.add(
+                      new Doubt(
+                          null,
+                          "%s after %s cannot well follow %s after %s, as more passes bring no finish back"
+                              .formatted(
+                                  capital(reading.outcome().text()),
+                                  passes(reading),
+                                  cleared.outcome().text(),
+                                  passes(cleared)),
+                          "correct the wrong one")));
+    }
+    OptionalDouble deepest =
+        earlier.stream().flatMapToDouble(r -> r.depthMicrometres().stream()).max();
+    if (reading.depthMicrometres().isPresent()
+        && deepest.isPresent()
+        && reading.depthMicrometres().getAsDouble() < deepest.getAsDouble()) {
+      doubts.add(
+          new Doubt(
+              Knob.DEPTH,
+              "Depth removed of %s um after %s is less than the %s um before"
+                  .formatted(
+                      plain(reading.depthMicrometres().getAsDouble()),
+                      passes(reading),
+                      plain(deepest.getAsDouble())),
+              "correct the wrong one"));
+    }
+    return List.copyOf(doubts);
+  }
+
+  private static String passes(Reading reading) {
+    return reading.passes() == 1 ? "1 pass" : reading.passes() + " passes";
+  }
+
+  private static String capital(String word) {
+    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+  }
+
   /** Doubts about a patch: what was dialled in, its size and what was seen. */
   public static List<Doubt> about(Patch patch) {
     List<Doubt> doubts = new ArrayList<>(about(patch.rig(), patch.settings(), patch.burnedAt()));
     addIfPresent(doubts, Knob.PATCH_AREA, patch.areaSquareCentimetres());
-    patch.readings().forEach(reading -> doubts.addAll(about(reading)));
+    for (int i = 0; i < patch.readings().size(); i++) {
+      doubts.addAll(about(patch.readings().get(i)));
+      doubts.addAll(about(patch.readings().get(i), patch.readings().subList(0, i)));
+    }
     return List.copyOf(doubts);
   }
 

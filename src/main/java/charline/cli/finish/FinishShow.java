@@ -1,9 +1,12 @@
 package charline.cli.finish;
 
 import charline.cli.command.LogCommand;
+import charline.cli.render.ChangesView;
 import charline.cli.render.JsonReply;
+import charline.log.Change;
 import charline.log.Logbook;
 import charline.trial.Finish;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -11,7 +14,7 @@ import picocli.CommandLine.Parameters;
 /** {@code finish show}. */
 @Command(
     name = "show",
-    header = "Show a finish with its coats.",
+    header = "Show a finish with its coats and changes.",
     description = "Coats are listed outermost first, thickness in um.",
     footer = {"", "Example:", "  charline finish show wall-latex"})
 public final class FinishShow extends LogCommand {
@@ -24,7 +27,11 @@ public final class FinishShow extends LogCommand {
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
       Finish finish = log.finish(name);
-      reply.print(desk.out(), () -> FinishView.json(finish), () -> FinishView.text(finish));
+      List<Change> changes = log.history(finish);
+      reply.print(
+          desk.out(),
+          () -> FinishView.json(finish).put("changes", ChangesView.json(changes)),
+          () -> FinishView.text(finish) + ChangesView.text(changes));
     }
     return DONE;
   }

@@ -96,6 +96,8 @@ record PatchReader(
     for (SheetRow row : rows) {
       Optional<Reading> reading = reading(row, last, row == rows.get(0));
       if (reading.isPresent()) {
+        Plausibility.about(reading.get(), readings)
+            .forEach(d -> doubts.report(row, d.knob() == null ? OUTCOME : DEPTH_UM, List.of(d)));
         if (!readings.isEmpty()) {
           mustFollow(earlier, readings.get(readings.size() - 1), row, reading.get());
         }

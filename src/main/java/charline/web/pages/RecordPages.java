@@ -41,7 +41,8 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
     }
     Optional<PatchEntry> read = Optional.ofNullable(ctx.queryParam("reading")).map(log::patch);
     Optional<PatchEntry> like =
-        read.or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch)).or(shelf::last);
+        read.or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch))
+            .or(() -> log.lastPatch(Pages.recorder(ctx, person)));
     Frame frame = pages.frame(ctx, "Record", "/record", "live.css", "record.css", "record.js");
     pages.send(ctx, "record", frame, Map.of("view", RecordView.of(shelf, like, read, ctx, person)));
   }
