@@ -334,8 +334,13 @@ public final class Logbook implements AutoCloseable {
     return !patches.hasOthersOn(patch.finish().id(), patch.code());
   }
 
+  /** What a rig had so far. */
+  public UsualValues usual(Rig rig) {
+    return patches.usual(rig, new UUID(0, 0));
+  }
+
   /**
-   * What a rig had so far.
+   * The same without one patch.
    *
    * @param except a patch that does not count, as it is the one in question
    */

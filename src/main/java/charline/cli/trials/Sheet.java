@@ -40,6 +40,7 @@ public final class Sheet extends LogCommand {
   private String paper;
 
   @Mixin private QuestionOptions options;
+  @Mixin private WorkOptions work;
   @Mixin private JobAreaOption job;
 
   @Option(
@@ -52,13 +53,11 @@ public final class Sheet extends LogCommand {
   public Integer call() {
     Paper size = paper();
     PageFile.check(to, replace);
-    TrialQuestion question = options.question().withJobArea(job.squareMetres());
+    TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     try (Logbook log = desk.logToRead()) {
       WindowAnswer window = Answers.of(log, desk.now()).window(question.about(options.about(log)));
       SheetStamp stamp = PageFile.stamp(desk, by);
-      PageFile.write(
-          new WindowSheet(window.found(), SheetCautions.of(window), stamp, window.job()).html(size),
-          to);
+      PageFile.write(WindowSheet.of(window, SheetCautions.of(window), stamp).html(size), to);
       desk.out()
           .println(
               "%s written: %s, verdict %s."

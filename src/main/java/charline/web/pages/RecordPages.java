@@ -1,17 +1,20 @@
 package charline.web.pages;
 
-import charline.exposure.Exposure;
+import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
+import charline.trial.KnobReader;
+import charline.trial.Plausibility;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.web.entry.DialledKnobs;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -56,12 +59,8 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
     try {
       DialledKnobs dial = DialledKnobs.read(ctx::queryParam);
       int passes = passes(ctx);
-      var settings = dial.on(rig).orRefuse();
-      Exposure exposure =
-          Exposure.of(
-              rig.emission(),
-              rig.deliveredWatts(settings.power(), settings.pulses(), OffsetDateTime.now(clock)),
-              settings);
+      KnobReader.Result dialled = dial.on(rig);
+      Settings settings = dialled.orRefuse();
       Stratum stratum =
           new Stratum(
               finish.family(),
@@ -70,8 +69,17 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
               (int) Math.round(rig.wavelengthNanometres()));
       words.putAll(
           LiveRiskText.of(
-              stratum, models.of(stratum, false, PATIENCE), exposure, passes, Requirements.USUAL));
+              stratum,
+              models.of(stratum, false, PATIENCE),
+              rig,
+              settings,
+              OffsetDateTime.now(clock),
+              passes,
+              Strokes.SINGLE,
+              Requirements.USUAL));
       LiveRiskText.doubt(words, dial.doubts());
+      LiveRiskText.doubt(words, Plausibility.aboutPower(rig, settings, OffsetDateTime.now(clock)));
+      LiveRiskText.doubt(words, log.usual(rig).doubts(settings, dialled.size()));
     } catch (Refusal e) {
       words.put("note", e.getMessage());
     }
