@@ -36,5 +36,6 @@ public final class AllPages {
     new PatchPages(log, pages, person).add(routes);
     new WindowPages(log, models, clock, options.version(), pages).add(routes);
     new SetUpPages(log, models, new SetupForms(log, clock), person, pages).add(routes);
+    new PutRightPages(log, person, pages).add(routes);
   }
 }
