@@ -494,11 +494,12 @@ public final class Logbook implements AutoCloseable {
    * Replaces what is recorded of a patch and its readings; the old values stay in the history.
    * Readings are told apart by identity: new ones are added, ones left out are struck and stay in
    * the log. An entry whose {@code voided} is empty brings a void patch back.
+   *
+   * @param why may be null where no reading is left out
    */
   public void amend(PatchEntry entry, String by, String why) {
-    String reason = reason(why);
-    history.amending(
-        now(), person(by), reason, () -> amendment.write(withoutBlankNotes(entry), reason));
+    String reason = why == null ? null : reason(why);
+    changing(by, reason, () -> amendment.write(withoutBlankNotes(entry), reason));
   }
 
   /** Takes a patch out of every analysis; it stays in the log with the reason. */
