@@ -131,12 +131,14 @@ class OldLogsTest {
               "tender Bed-Liner", "polyurea deck", "stippled ceiling", "bed liner on plaster")) {
         String id = "018f0000-0000-7000-8000-00000000000" + n++;
         statement.execute(
-            "INSERT INTO finish (id, name, family, recorded_at_utc, recorded_at_offset) VALUES"
-                + " ('%s', '%s', 'textured coat', '2026-03-01T09:00:00.000Z', '+01:00')"
-                    .formatted(id, name));
+            """
+            INSERT INTO finish (id, name, family, recorded_at_utc, recorded_at_offset) VALUES
+              ('%s', '%s', 'textured coat', '2026-03-01T09:00:00.000Z', '+01:00')
+            """
+                .formatted(id, name));
         statement.execute(
-            "INSERT INTO coat (finish_id, position, family) VALUES ('%s', 1, 'textured coat'),"
-                + " ('%s', 2, 'primer')".formatted(id, id));
+            "INSERT INTO coat (finish_id, position, family) VALUES ('%s', 1, 'textured coat')"
+                .formatted(id));
       }
     }
     try (Logbook log = Logbook.openExisting(file, CLOCK)) {
