@@ -57,7 +57,7 @@ class OldLogsTest {
     Path file = Files.copy(OLD.resolve(name), folder.resolve(name));
     try (Logbook log = Logbook.openExisting(file, CLOCK)) {
       StringWriter sheet = new StringWriter();
-      TrialSheetExporter.write(log.patches(Filter.ALL), sheet);
+      TrialSheetExporter.write(log.patches(Filter.ALL), log.ownWords(), sheet);
       assertThat(sheet.toString())
           .isEqualTo(Files.readString(OLD.resolve(name.replace(".db", ".csv"))));
       assertThat(log.check()).filteredOn(finding -> finding.kind() == Finding.Kind.FAULT).isEmpty();

@@ -48,12 +48,17 @@ final class Lexicon {
         .forEach(wood -> woods.put(wood.name(), wood));
     woods.replaceAll((name, wood) -> asTheOneItIsLike(wood));
     woods.values().forEach(this::note);
-    families =
-        database.query(
+    Map<String, FamilyFacts> byName = new LinkedHashMap<>();
+    database
+        .query(
             "SELECT f.*, o.like_family FROM coating_family f LEFT JOIN own_family o ON o.name ="
                 + " f.name ORDER BY f.rowid",
-            row -> family(row, familyAliases));
+            row -> family(row, familyAliases))
+        .forEach(family -> byName.put(family.name(), family));
+    families = byName.values().stream().map(f -> asTheOneItIsLike(f, byName)).toList();
+    woods.values().forEach(w -> woodByWord.put(WordKey.key(w.name()), w.name()));
     woods.values().forEach(w -> learn(woodByWord, w.name(), w.aliases()));
+    families.forEach(f -> familyByWord.put(WordKey.key(f.name()), f.name()));
     families.forEach(f -> learn(familyByWord, f.name(), f.aliases()));
     unclearWoods = unclear(database, "wood");
     unclearFamilies = unclear(database, "family");
@@ -146,9 +151,28 @@ final class Lexicon {
         row.optionalText("like_family"));
   }
 
+  /** Film, clue and behaviour of a family that somebody added are those of the one it is like. */
+  private static FamilyFacts asTheOneItIsLike(
+      FamilyFacts family, Map<String, FamilyFacts> families) {
+    FamilyFacts root = family;
+    while (root.like().isPresent()) {
+      root = families.get(root.like().get());
+    }
+    return family.like().isEmpty()
+        ? family
+        : new FamilyFacts(
+            family.name(),
+            family.aliases(),
+            root.usualFilm(),
+            root.clue(),
+            root.behaviour(),
+            family.source(),
+            family.like());
+  }
+
+  /** A name counts before another's alias, which a merge may have brought. */
   private static void learn(Map<String, String> words, String name, List<String> aliases) {
-    words.put(WordKey.key(name), name);
-    aliases.forEach(alias -> words.put(WordKey.key(alias), name));
+    aliases.forEach(alias -> words.putIfAbsent(WordKey.key(alias), name));
   }
 
   List<WoodFacts> woods() {
