@@ -1,4 +1,4 @@
--- More words of the trade, words that a person adds, and bed liner and filler as families of their own.
+-- More words of the trade, words that a person adds, and bed liner as a family of its own.
 
 -- A wood that somebody added, beside its row in wood. Class, pores, resin and cautions are those of
 -- the wood that it is like.
@@ -500,17 +500,18 @@ INSERT INTO wood_alias (alias, wood) VALUES
   ('birch plywood', 'plywood');
 
 -- New woods call for what their generic wood calls for, so that nothing is left out.
-INSERT INTO caution_scope (caution, family, wood, wood_kind, form, emission)
-SELECT s.caution, s.family, w.name, s.wood_kind, s.form, s.emission
+INSERT INTO caution_scope (caution, family, wood, wood_kind, form, emission, coat_word, board_word)
+SELECT s.caution, s.family, w.name, s.wood_kind, s.form, s.emission, s.coat_word, s.board_word
 FROM caution_scope s JOIN wood w ON w.generic = s.wood
 WHERE w.rowid > (SELECT rowid FROM wood WHERE name = 'western redcedar')
   AND w.resin NOT IN ('none normally')
   AND NOT EXISTS (SELECT 1 FROM caution_scope o WHERE o.caution = s.caution AND o.wood = w.name
-    AND o.family IS s.family AND o.wood_kind IS s.wood_kind AND o.form IS s.form AND o.emission IS s.emission);
+    AND o.family IS s.family AND o.wood_kind IS s.wood_kind AND o.form IS s.form AND o.emission IS s.emission
+    AND o.coat_word IS s.coat_word AND o.board_word IS s.board_word);
 
 -- Other glued panels, and bamboo, whose strips are glued too, call for what a panel calls for.
-INSERT INTO caution_scope (caution, family, wood, wood_kind, form, emission)
-SELECT s.caution, s.family, w.name, s.wood_kind, s.form, s.emission
+INSERT INTO caution_scope (caution, family, wood, wood_kind, form, emission, coat_word, board_word)
+SELECT s.caution, s.family, w.name, s.wood_kind, s.form, s.emission, s.coat_word, s.board_word
 FROM caution_scope s JOIN wood w ON w.name IN ('hdf', 'osb', 'blockboard', 'bamboo')
 WHERE s.wood = 'mdf';
 
@@ -520,11 +521,7 @@ INSERT INTO coating_family (name, usual_film, clue, behaviour, source) VALUES
   ('bed liner', 'about 750 to 3000 um (30 to 125 mil)',
     'Rubbery and pebbled to the touch; it dents under a nail and does not chip.',
     'Many passes with heavy isocyanate fume; think of other methods first.',
-    'Film: from memory; clue and behaviour: common practice, no published source'),
-  ('filler', 'no film of its own: it fills holes, gaps and grain',
-    'Spots and lines of another colour over nail heads, gaps and panes, hard and dull.',
-    'Mostly chalk in oil or glue: it chips and leaves slowly, and its edges stay as residue.',
-    'Chalk in linseed oil, some with white or red lead: CAMEO, Museum of Fine Arts Boston, Putty; behaviour: common practice, no published source');
+    'Film: from memory; clue and behaviour: common practice, no published source');
 
 UPDATE coating_family SET
   usual_film = 'about 2000 to 3000 um (80 to 120 mil)',
@@ -535,8 +532,7 @@ WHERE name = 'textured coat';
 
 UPDATE family_alias SET family = 'bed liner' WHERE alias IN ('bed liner', 'bedliner', 'polyurea', 'anti-slip coat');
 DELETE FROM family_alias WHERE alias = 'bed liner'; -- it is the name now
-UPDATE family_alias SET family = 'filler' WHERE alias IN ('filler', 'putty', 'wood filler');
-DELETE FROM family_alias WHERE alias = 'filler';
+DELETE FROM family_alias WHERE alias = 'filler'; -- likewise
 INSERT OR IGNORE INTO family_alias (alias, family) VALUES
   ('bed lining', 'bed liner'),
   ('truck bed liner', 'bed liner'),
@@ -547,41 +543,31 @@ INSERT OR IGNORE INTO family_alias (alias, family) VALUES
   ('textured plaster coat', 'textured coat'),
   ('stipple', 'textured coat'),
   ('popcorn ceiling', 'textured coat'),
-  ('putty', 'filler'),
-  ('wood filler', 'filler'),
   ('wood putty', 'filler'),
-  ('glazing putty', 'filler'),
   ('linseed putty', 'filler'),
-  ('window putty', 'filler'),
   ('grain filler', 'filler'),
-  ('stopping', 'filler'),
-  ('spackle', 'filler');
+  ('spackling', 'filler'),
+  ('stopper', 'filler');
 
--- A bed liner calls for all that a textured coat called for, apart from asbestos; a filler for all that
--- a primer calls for, lead first of all.
-INSERT INTO caution_scope (caution, family, wood, wood_kind, form, emission)
-SELECT s.caution, 'bed liner', s.wood, s.wood_kind, s.form, s.emission
+-- A bed liner calls for all that a textured coat called for, apart from asbestos.
+INSERT INTO caution_scope (caution, family, wood, wood_kind, form, emission, coat_word, board_word)
+SELECT s.caution, 'bed liner', s.wood, s.wood_kind, s.form, s.emission, s.coat_word, s.board_word
 FROM caution_scope s JOIN caution c ON c.rank = s.caution
-WHERE s.family = 'textured coat' AND c.topic NOT LIKE '%asbestos%'
-  AND NOT EXISTS (SELECT 1 FROM caution_scope o WHERE o.caution = s.caution AND o.family = 'bed liner');
+WHERE s.family = 'textured coat' AND c.topic <> 'Asbestos';
 
 DELETE FROM caution_scope
 WHERE family = 'textured coat' AND caution IN (SELECT rank FROM caution WHERE topic = 'Isocyanates');
-
-INSERT INTO caution_scope (caution, family, wood, wood_kind, form, emission)
-SELECT s.caution, 'filler', s.wood, s.wood_kind, s.form, s.emission
-FROM caution_scope s
-WHERE s.family = 'primer'
-  AND NOT EXISTS (SELECT 1 FROM caution_scope o WHERE o.caution = s.caution AND o.family = 'filler');
 
 -- Coats that were typed as bed liner are known by the name of their finish alone; the others stay.
 INSERT INTO amending (only, at_utc, at_offset, person, reason)
 VALUES (1, strftime('%Y-%m-%dT%H:%M:%fZ', 'now'), 'Z', NULL, 'bed liner became a coating family of its own');
 
 UPDATE coat SET family = 'bed liner'
-WHERE family = 'textured coat' AND finish_id IN (SELECT id FROM finish
-  WHERE (replace(replace(name, '-', ''), ' ', '') LIKE '%bedliner%' OR name LIKE '%polyurea%')
-    AND name NOT LIKE '%plaster%' AND name NOT LIKE '%ceiling%');
+WHERE family = 'textured coat'
+  AND (replace(replace(called, '-', ''), ' ', '') LIKE '%bedliner%' OR called LIKE '%polyurea%'
+    OR finish_id IN (SELECT id FROM finish
+      WHERE (replace(replace(name, '-', ''), ' ', '') LIKE '%bedliner%' OR name LIKE '%polyurea%')
+        AND name NOT LIKE '%plaster%' AND name NOT LIKE '%ceiling%'));
 
 UPDATE finish SET family = 'bed liner'
 WHERE family = 'textured coat'

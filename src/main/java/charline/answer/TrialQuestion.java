@@ -101,7 +101,8 @@ public record TrialQuestion(
     return new TrialQuestion(about, rig, light, fixed, asked, coat, priors, borrow, squareMetres);
   }
 
-  FamilyAndWood named() {
+  /** The coating family and the wood, which must be there. */
+  public FamilyAndWood named() {
     return about.orElseThrow(
         () -> new IllegalArgumentException("The question must be about one family and wood."));
   }

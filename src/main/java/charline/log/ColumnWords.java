@@ -50,7 +50,11 @@ public record ColumnWords(String name, String unit, Map<String, String> spelled)
           known("taken_at_offset", "time zone of the photo", ""),
           known("like_wood", "like", ""),
           known("like_family", "like", ""),
-          known("typed_json", "words typed", ""));
+          known("typed_json", "words typed", ""),
+          known("called", "name of the coat", ""),
+          known("taken_on", "day of the sample", ""),
+          known("tested_by", "who tested", ""),
+          known("substance", "tested for", ""));
 
   private static final Pattern MOMENT =
       Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d.*(Z|[+-]\\d\\d:\\d\\d)");

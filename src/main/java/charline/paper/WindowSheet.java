@@ -24,12 +24,14 @@ import java.util.Optional;
  * @param cautions hazards of this family, wood and kind of laser, the gravest first
  * @param stamp where and when it is printed
  * @param job risk over a whole job, printed beside the risk per area
+ * @param before poison and fire in short, read before anything else
  */
 public record WindowSheet(
     Recommendation recommendation,
     List<Caution> cautions,
     SheetStamp stamp,
-    Optional<JobRisk> job) {
+    Optional<JobRisk> job,
+    Optional<String> before) {
   private static final TemplateEngine PAGES =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "charline.paper.templates");
 
@@ -40,6 +42,15 @@ public record WindowSheet(
   /** A sheet that says nothing of a job. */
   public WindowSheet(Recommendation recommendation, List<Caution> cautions, SheetStamp stamp) {
     this(recommendation, cautions, stamp, Optional.empty());
+  }
+
+  /** A sheet of a coat that brings nothing of its own to be read first. */
+  public WindowSheet(
+      Recommendation recommendation,
+      List<Caution> cautions,
+      SheetStamp stamp,
+      Optional<JobRisk> job) {
+    this(recommendation, cautions, stamp, job, Optional.empty());
   }
 
   /** The page for whatever paper the printer holds. */

@@ -63,8 +63,10 @@ public final class QuoteReport {
               .put("price_usual", t.usual() * m)
               .atMost("price_high", t.high() * m);
         });
-    return json.put("warnings", QuoteText.warnings(quote))
-        .put("assumptions", QuoteText.assumptions(quote));
+    return PrecautionText.put(
+        json.put("warnings", QuoteText.warnings(quote))
+            .put("assumptions", QuoteText.assumptions(quote)),
+        answer.window().precautions());
   }
 
   private static Json hours(Json json, Quote.Hours hours) {
@@ -94,6 +96,7 @@ public final class QuoteReport {
                 Figures.three(total.usual()),
                 Figures.threeDown(total.low()),
                 Figures.threeUp(total.high())));
+    PrecautionText.headline(answer.window().precautions()).ifPresent(words -> line(text, words));
     QuoteText.warnings(quote).forEach(warning -> line(text, "CAUTION: " + warning));
     coat(subject, found).ifPresent(words -> line(text, words));
     BasisText.of(subject.question()).ifPresent(words -> line(text, words));
@@ -105,6 +108,7 @@ public final class QuoteReport {
     row(table, "all", total, "");
     money.ifPresent(m -> price(table, total, m));
     text.append(table.text()).append('\n');
+    PrecautionText.inBrief(answer.window().precautions()).forEach(caution -> line(text, caution));
     line(text, "Assumed: " + String.join(" ", QuoteText.assumptions(quote)));
     return text.toString();
   }

@@ -99,6 +99,19 @@ class WordCommandsTest {
     assertThat(shell.run("window \"deck varnish\" pine").out()).contains("isocyanates", "lead");
   }
 
+  /** What must be sampled before the beam is on stays so under a name of one's own. */
+  @Test
+  void a_family_that_was_added_has_to_be_sampled_as_the_one_that_it_is_like() {
+    shell.mustDo("family add stucco --like \"textured coat\"");
+    shell.mustDo("family add \"shop stucco\" --like stucco");
+    shell.mustDo("finish add hall --coat \"shop stucco\"");
+
+    Shell.Result next = shell.run("next \"shop stucco\" pine");
+
+    assertThat(next.code()).isNotZero();
+    assertThat(next.out() + next.err()).contains("asbestos").doesNotContain("P-0001");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

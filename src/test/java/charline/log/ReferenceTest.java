@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ReferenceTest {
   private static final List<String> ALWAYS =
-      List.of("Class 4 laser", "Eyewear", "Fire", "Fume", "Local rules");
+      List.of("Class 4 laser", "Eyewear", "Fire", "Room", "Dust collector", "Fume", "Local rules");
 
   @TempDir static Path folder;
   static Logbook log;
@@ -84,9 +84,10 @@ class ReferenceTest {
             "wax/oil",
             "textured coat",
             "bed liner",
-            "filler",
             "metal-flake paint",
             "laminate",
+            "chlorinated film",
+            "filler",
             "grime");
     assertThat(log.families())
         .allSatisfy(
@@ -169,7 +170,7 @@ class ReferenceTest {
           mdf, latex, pulsed,              Older coats; Formaldehyde
           pine, textured coat, pulsed,     Older coats; Asbestos; Pitch
           pine, bed liner, pulsed,         Older coats; Isocyanates; Pitch
-          pine, putty, pulsed,             Lead; Pitch
+          pine, putty, pulsed,             Lead; Asbestos; Pitch
           scots pine, latex, pulsed,       Older coats; Pitch
           european larch, latex, pulsed,   Older coats; Pitch
           hdf, latex, pulsed,              Older coats; Formaldehyde

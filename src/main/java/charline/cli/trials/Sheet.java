@@ -1,6 +1,7 @@
 package charline.cli.trials;
 
 import charline.answer.Answers;
+import charline.answer.Precautions;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
 import charline.cli.command.LogCommand;
@@ -9,6 +10,7 @@ import charline.log.Logbook;
 import charline.paper.Paper;
 import charline.paper.SheetStamp;
 import charline.paper.WindowSheet;
+import charline.wording.PrecautionText;
 import charline.wording.SheetCautions;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -54,10 +56,27 @@ public final class Sheet extends LogCommand {
     PageFile.check(to, replace);
     TrialQuestion question = options.question().withJobArea(job.squareMetres());
     try (Logbook log = desk.logToRead()) {
-      WindowAnswer window = Answers.of(log, desk.now()).window(question.about(options.about(log)));
+      Answers answers = Answers.of(log, desk.now());
+      TrialQuestion asked = question.about(options.about(log));
+      Precautions known = answers.precautions(asked);
+      if (known.barred()) {
+        desk.out().print(Barred.text(asked, known));
+        desk.err()
+            .println(
+                "%s was not written: there is no sheet for a coat that the beam stays off."
+                    .formatted(to));
+        return NO;
+      }
+      WindowAnswer window = answers.window(asked);
       SheetStamp stamp = PageFile.stamp(desk, by);
       PageFile.write(
-          new WindowSheet(window.found(), SheetCautions.of(window), stamp, window.job()).html(size),
+          new WindowSheet(
+                  window.found(),
+                  SheetCautions.of(window),
+                  stamp,
+                  window.job(),
+                  PrecautionText.inShort(window.precautions()))
+              .html(size),
           to);
       desk.out()
           .println(

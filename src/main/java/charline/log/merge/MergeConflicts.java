@@ -29,6 +29,7 @@ final class MergeConflicts {
           "power_check",
           "board",
           "finish",
+          "sample",
           "patch",
           "reading",
           "photo");

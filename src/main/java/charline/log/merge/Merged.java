@@ -15,6 +15,7 @@ import java.util.TreeMap;
  * @param powers power checks added, and what they and amended rigs do to patches
  * @param boards boards added
  * @param finishes finishes added
+ * @param samples results of samples added
  * @param patches patches added
  * @param newVoid those of them that came in void
  * @param readings readings added, those of added patches included
@@ -36,6 +37,7 @@ public record Merged(
     Powers powers,
     int boards,
     int finishes,
+    int samples,
     int patches,
     int newVoid,
     int readings,
@@ -84,6 +86,7 @@ public record Merged(
             0,
             0,
             new Powers(Map.of(), 0),
+            0,
             0,
             0,
             0,

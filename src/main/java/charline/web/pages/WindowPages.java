@@ -3,6 +3,7 @@ package charline.web.pages;
 import charline.answer.Answers;
 import charline.answer.FixedKnobs;
 import charline.answer.Light;
+import charline.answer.Precautions;
 import charline.answer.Strata;
 import charline.answer.TrialCase;
 import charline.answer.TrialQuestion;
@@ -29,10 +30,13 @@ import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.wording.DriftText;
+import charline.wording.NoBeamText;
+import charline.wording.PrecautionText;
 import charline.wording.SheetCautions;
 import gg.jte.Content;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
@@ -91,6 +95,9 @@ public final class WindowPages {
       return;
     }
     Stratum stratum = candidates.get(0);
+    if (barred(ctx, answers, stratum, HttpStatus.OK)) {
+      return;
+    }
     Frame frame = pages.frame(ctx, stratum.words(), "/window", "live.css", "window.css", "map.js");
     try {
       Answer answer = answer(answers, question.with(width(ctx)));
@@ -106,6 +113,7 @@ public final class WindowPages {
                   question.asked(),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
+                  PrecautionText.headline(window.precautions()),
                   SheetCautions.reserved(window),
                   window.subject().question().fixed().of(Knob.WIDTH))));
     } catch (Refusal e) {
@@ -116,6 +124,31 @@ public final class WindowPages {
         throw e;
       }
     }
+  }
+
+  /** Says why the beam stays off, if it does, in place of a window or a sheet. */
+  private boolean barred(Context ctx, Answers answers, Stratum stratum, HttpStatus status) {
+    Precautions known = answers.precautions(stratum);
+    if (!known.barred()) {
+      return false;
+    }
+    ctx.status(status);
+    pages.send(
+        ctx,
+        "no-beam",
+        pages.frame(ctx, stratum.words(), "/window"),
+        Map.of(
+            "title",
+            stratum.words(),
+            "poison",
+            PrecautionText.headline(known).orElse(""),
+            "reason",
+            NoBeamText.reason(known.bars()),
+            "nextStep",
+            NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE),
+            "cautions",
+            known.cautions()));
+    return true;
   }
 
   /**
@@ -174,6 +207,9 @@ public final class WindowPages {
   }
 
   private Listed listed(Answers answers, Stratum stratum, int patches) {
+    if (answers.precautions(stratum).barred()) {
+      return row(stratum, patches, NoBeamText.VERDICT, Optional.empty());
+    }
     LiveModels.Known known = models.of(stratum, false, LISTED);
     if (known.models().isEmpty() || known.renewing()) {
       return row(stratum, patches, COMPUTING, Optional.empty());
@@ -303,6 +339,11 @@ public final class WindowPages {
     Answers answers = answers();
     TrialQuestion question = question(ctx);
     candidates(answers, question);
+    Precautions known = answers.precautions(question);
+    if (known.barred()) {
+      Pages.json(ctx, Map.of("note", NoBeamText.inFull(known.bars(), PoisonLine.RECORD_SAMPLE)));
+      return;
+    }
     int passes = (int) number(ctx, "passes", 1, 999);
     TrialCase subject = answers.choose(question.with(width(ctx)));
     RigSetup bench = subject.bench();
@@ -351,6 +392,9 @@ public final class WindowPages {
       chooseLight(ctx, "/sheet", candidates);
       return;
     }
+    if (barred(ctx, answers, candidates.get(0), HttpStatus.CONFLICT)) {
+      return;
+    }
     Answer answer = answer(answers, question.with(width(ctx)));
     List<Caution> cautions = new ArrayList<>();
     DriftText.notValid(answer.window().applicability().validity()).ifPresent(cautions::add);
@@ -372,6 +416,13 @@ public final class WindowPages {
     Content head =
         Pages.content("sheet-head", Map.of("icon", Assets.address("icon.svg"), "script", script));
     Pages.send(
-        ctx, new WindowSheet(answer.window().found(), cautions, stamp).html(Paper.ANY, head));
+        ctx,
+        new WindowSheet(
+                answer.window().found(),
+                cautions,
+                stamp,
+                Optional.empty(),
+                PrecautionText.inShort(answer.window().precautions()))
+            .html(Paper.ANY, head));
   }
 }

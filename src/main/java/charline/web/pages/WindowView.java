@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
  *
  * @param behind what the answer does not hold yet, in a line, if so
  * @param notValid why the window must not be used any more, if so
+ * @param poison poison and fire in short, if the coat or the wood brings any
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
  * @param query part of the address that asks the same again
@@ -35,6 +36,7 @@ public record WindowView(
     Requirements asked,
     Optional<String> behind,
     Optional<Caution> notValid,
+    Optional<String> poison,
     String verdict,
     String reason,
     String nextStep,
@@ -77,6 +79,7 @@ public record WindowView(
       Requirements asked,
       Optional<String> behind,
       Optional<Caution> notValid,
+      Optional<String> poison,
       List<Caution> cautions,
       OptionalDouble width) {
     String query =
@@ -94,6 +97,7 @@ public record WindowView(
         asked,
         behind,
         notValid,
+        poison,
         found.verdict().word(),
         ReasonText.of(found),
         NextStepText.of(found),

@@ -70,6 +70,7 @@ class PageBoundsPropertyTest {
                 Requirements.USUAL,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 OptionalDouble.empty())
             .start()
