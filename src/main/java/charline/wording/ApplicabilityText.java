@@ -21,12 +21,16 @@ import java.util.OptionalDouble;
  * @param otherSpot says so where the rig's last patch had another spot than the window, and nobody
  *     said which; else empty
  * @param lastSpotMillimetres that other spot
+ * @param stratum what the window is for
+ * @param rig name of the rig that it is for
  */
 public record ApplicabilityText(
     Validity validity,
     Optional<String> untried,
     Optional<String> otherSpot,
-    OptionalDouble lastSpotMillimetres) {
+    OptionalDouble lastSpotMillimetres,
+    Stratum stratum,
+    String rig) {
   private static final String IF_CHANGED = " If you have changed the lens or the stand-off since,";
 
   public static ApplicabilityText of(Applicability answer) {
@@ -39,8 +43,8 @@ public record ApplicabilityText(
         validity,
         validity.untried()
             ? Optional.of(
-                "Rig %s has burned none of these trials: charline converts dose and intensity to its knobs, within what was tried. Confirm the settings first with `charline next %s %s --rig %s`."
-                    .formatted(rig, stratum.family(), stratum.wood(), rig))
+                "Rig %s has burned none of these trials: charline converts dose and intensity to its knobs, within what was tried. Confirm the settings first with patches burned on it."
+                    .formatted(rig))
             : Optional.empty(),
         other.map(
             last ->
@@ -51,7 +55,9 @@ public record ApplicabilityText(
                         plain(bench.spot().diameterMillimetres()))),
         other
             .map(last -> OptionalDouble.of(last.diameterMillimetres()))
-            .orElse(OptionalDouble.empty()));
+            .orElse(OptionalDouble.empty()),
+        stratum,
+        rig);
   }
 
   /**
@@ -66,17 +72,24 @@ public record ApplicabilityText(
     return String.join(", ", marks);
   }
 
-  /** Lines that stand before a window, none where it may be used. */
-  public String text() {
+  /**
+   * Lines that stand before a window, none where it may be used.
+   *
+   * @param hints how what they suggest is done on this face
+   */
+  public String text(FaceHints hints) {
     StringBuilder text = new StringBuilder();
     DriftText.drifted(validity)
         .ifPresent(why -> text.append(Table.paragraph("NOT VALID: " + why)).append('\n'));
-    untried.ifPresent(why -> text.append(Table.paragraph("UNTRIED: " + why)).append('\n'));
+    untried
+        .map(why -> FaceHints.with("UNTRIED: " + why, hints.confirm(stratum, rig)))
+        .ifPresent(words -> text.append(Table.paragraph(words)).append('\n'));
     otherSpot
         .map(
             why ->
-                "OTHER SPOT: %s%s ask with --at spot=%smm."
-                    .formatted(why, IF_CHANGED, plain(lastSpotMillimetres.getAsDouble())))
+                FaceHints.with(
+                    "OTHER SPOT: " + why + IF_CHANGED + " this answer does not apply.",
+                    hints.forSpot(lastSpotMillimetres.getAsDouble())))
         .ifPresent(words -> text.append(Table.paragraph(words)).append('\n'));
     return text.toString();
   }

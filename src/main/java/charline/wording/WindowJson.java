@@ -26,7 +26,11 @@ public final class WindowJson {
   /** The answer, and whether it applies to the rig as it is now. */
   public static Json of(WindowAnswer answer) {
     return PrecautionText.put(
-        ApplicabilityText.of(answer.applicability()).json(of(answer.found(), answer.job())),
+        ApplicabilityText.of(answer.applicability())
+            .json(
+                of(answer.found(), answer.job())
+                    .put("pooled_woods", pooled(answer.found().stratum()))
+                    .put("near_woods", NearWoodText.json(answer.nearWoods()))),
         answer.precautions());
   }
 
@@ -64,6 +68,11 @@ public final class WindowJson {
                 .put("char", found.charFit().map(fit -> model(fit, bench)))
                 .put("clearing", found.clearingFit().map(fit -> model(fit, bench))))
         .put("job", job.map(WindowJson::job));
+  }
+
+  /** The woods that were pooled; null where it is one. */
+  private static Optional<List<String>> pooled(Stratum stratum) {
+    return stratum.woods().size() > 1 ? Optional.of(stratum.woods()) : Optional.empty();
   }
 
   static Json stratum(Stratum stratum) {

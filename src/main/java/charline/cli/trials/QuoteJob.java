@@ -120,7 +120,7 @@ public final class QuoteJob extends LogCommand {
       reply.print(
           desk.out(),
           () -> validity.json(QuoteReport.json(answer, money)),
-          () -> validity.text() + QuoteReport.text(answer, money));
+          () -> validity.text(CommandHints.HINTS) + QuoteReport.text(answer, money));
       return DONE;
     }
   }
