@@ -1,6 +1,6 @@
 package charline.wording;
 
-import charline.trial.Stratum;
+import charline.answer.Applicability;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,8 +22,8 @@ public interface FaceHints {
     return Optional.empty();
   }
 
-  /** How patches are chosen that confirm settings on another rig. */
-  default Optional<String> confirm(Stratum stratum, String rig) {
+  /** How patches are chosen that try a rig or knobs that no trial had. */
+  default Optional<String> tryOut(Applicability answer) {
     return Optional.empty();
   }
 

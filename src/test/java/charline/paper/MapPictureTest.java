@@ -231,6 +231,8 @@ class MapPictureTest {
                 r.verdict(),
                 r.reasons(),
                 r.nextSteps(),
+                r.standing(),
+                r.tried(),
                 r.chanceAnyWindow(),
                 r.chosen(),
                 r.alternatives(),

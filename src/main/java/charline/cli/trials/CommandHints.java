@@ -2,15 +2,23 @@ package charline.cli.trials;
 
 import static charline.quantity.Figures.plain;
 
+import charline.answer.Applicability;
+import charline.answer.TrialQuestion;
+import charline.quantity.Figures;
+import charline.trial.Knob;
 import charline.trial.Stratum;
 import charline.wording.FaceHints;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The commands and options that do what an answer suggests. */
 final class CommandHints implements FaceHints {
   static final FaceHints HINTS = new CommandHints();
+
+  private static final List<Knob> KNOBS =
+      List.of(Knob.SPOT, Knob.RATE, Knob.PULSE, Knob.WIDTH, Knob.HAND, Knob.SPACING, Knob.SCAN);
 
   private CommandHints() {}
 
@@ -26,13 +34,31 @@ final class CommandHints implements FaceHints {
   }
 
   @Override
-  public Optional<String> confirm(Stratum stratum, String rig) {
+  public Optional<String> tryOut(Applicability answer) {
+    TrialQuestion question = answer.subject().question();
+    Stratum stratum = answer.subject().trials().stratum();
     List<String> woods = stratum.woods();
-    String wood = woods.isEmpty() ? Stratum.ANY_WOOD : woods.get(0);
-    String others = woods.size() < 2 ? "" : " " + options(woods.subList(1, woods.size()));
-    return Optional.of(
-        "Choose them with `charline next %s %s%s --rig %s`."
-            .formatted(quoted(stratum.family()), quoted(wood), others, quoted(rig)));
+    StringBuilder command =
+        new StringBuilder(
+            "charline next %s %s"
+                .formatted(
+                    quoted(stratum.family()),
+                    woods.isEmpty() ? Stratum.ANY_WOOD : quoted(woods.get(0))));
+    if (woods.size() > 1) {
+      command.append(' ').append(options(woods.subList(1, woods.size())));
+    }
+    question.rig().ifPresent(rig -> command.append(" --rig ").append(quoted(rig)));
+    Map<Knob, Double> fixed = question.fixed().values();
+    if (!fixed.isEmpty()) {
+      command
+          .append(" --at ")
+          .append(
+              KNOBS.stream()
+                  .filter(fixed::containsKey)
+                  .map(knob -> knob.key() + "=" + Figures.shortest(fixed.get(knob)))
+                  .collect(Collectors.joining(",")));
+    }
+    return Optional.of("List the patches with `%s`.".formatted(command));
   }
 
   @Override
