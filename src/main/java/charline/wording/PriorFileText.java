@@ -8,14 +8,18 @@ import charline.model.Event;
 public final class PriorFileText {
   private PriorFileText() {}
 
-  /** The file, with what each line means and why. */
-  public static String of(Priors priors) {
+  /**
+   * The file, with what each line means and why.
+   *
+   * @param use how this face uses such a file, as in "USE. These alone ..."
+   */
+  public static String of(Priors priors, String use) {
     StringBuilder text = new StringBuilder();
     remark(
         text,
-        "What the models assume before any patch. You may change or leave out lines; give the file"
-            + " to `charline window --prior FILE`. These alone never make a window: it takes"
-            + " patches.");
+        "What the models assume before any patch. You may change or leave out lines; "
+            + use
+            + ". These alone never make a window: it takes patches.");
     for (PriorLine parameter : PriorLine.values()) {
       text.append('\n');
       remark(

@@ -17,7 +17,8 @@ import picocli.CommandLine.Command;
 public final class PriorShow extends LogCommand {
   @Override
   public Integer call() {
-    desk.out().print(PriorFileText.of(Priors.USUAL));
+    desk.out()
+        .print(PriorFileText.of(Priors.USUAL, "give the file to `charline window --prior FILE`"));
     return DONE;
   }
 }
