@@ -1,5 +1,6 @@
 package charline.plan;
 
+import charline.exposure.Emission;
 import charline.model.DoseLimit;
 import charline.model.Event;
 import charline.model.Fitter;
@@ -44,12 +45,13 @@ final class Outlook {
     coldest = clearing.doseLimit(asked.clearChance());
   }
 
-  /** What is held before any trial, quoted at an intensity. */
-  static Outlook beforeTrials(Fitter fitter, Requirements asked, double intensity) {
+  /** What is held before any trial, under one kind of light, quoted at an intensity. */
+  static Outlook beforeTrials(
+      Fitter fitter, Requirements asked, Emission emission, double intensity) {
     return new Outlook(
         asked,
-        fitter.beforeTrials(Event.CHAR, intensity),
-        fitter.beforeTrials(Event.CLEARING, intensity),
+        fitter.beforeTrials(Event.CHAR, emission, intensity),
+        fitter.beforeTrials(Event.CLEARING, emission, intensity),
         Optional.empty());
   }
 
