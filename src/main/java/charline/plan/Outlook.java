@@ -8,6 +8,8 @@ import charline.model.Lookahead;
 import charline.model.ModelFit;
 import charline.model.Trials;
 import charline.window.Requirements;
+import charline.window.RigSetup;
+import charline.window.Strokes;
 import java.util.Optional;
 
 /**
@@ -26,8 +28,16 @@ final class Outlook {
   private final DoseLimit hottest;
   private final DoseLimit coldest;
 
-  Outlook(Requirements asked, ModelFit charFit, ModelFit clearingFit, Optional<Trials> trials) {
-    this(asked, charFit, clearingFit, trials, DRAWS);
+  /**
+   * @param strokes how the work is to be covered, which the hot limit of the window has to bear
+   */
+  Outlook(
+      Requirements asked,
+      ModelFit charFit,
+      ModelFit clearingFit,
+      Optional<Trials> trials,
+      Strokes strokes) {
+    this(asked, charFit, clearingFit, trials, strokes, DRAWS);
   }
 
   Outlook(
@@ -35,24 +45,26 @@ final class Outlook {
       ModelFit charFit,
       ModelFit clearingFit,
       Optional<Trials> trials,
+      Strokes strokes,
       int draws) {
     this.asked = asked;
     this.charFit = charFit;
     this.clearingFit = clearingFit;
     charring = Lookahead.of(charFit, trials, draws);
     clearing = Lookahead.of(clearingFit, trials, draws);
-    hottest = charring.doseLimit(asked.charRisk());
+    hottest = charring.doseLimit(asked.charRisk(), strokes.seamShare());
     coldest = clearing.doseLimit(asked.clearChance());
   }
 
-  /** What is held before any trial, under one kind of light, quoted at an intensity. */
-  static Outlook beforeTrials(
-      Fitter fitter, Requirements asked, Emission emission, double intensity) {
+  /** What is held before any trial with the light of a bench, quoted at an intensity. */
+  static Outlook beforeTrials(Fitter fitter, Requirements asked, RigSetup bench, double intensity) {
+    Emission emission = bench.rig().emission();
     return new Outlook(
         asked,
         fitter.beforeTrials(Event.CHAR, emission, intensity),
         fitter.beforeTrials(Event.CLEARING, emission, intensity),
-        Optional.empty());
+        Optional.empty(),
+        bench.strokes());
   }
 
   ModelFit charFit() {

@@ -72,7 +72,7 @@ public record Planner(Fitter fitter, int boards) {
     }
     Random lots = new Random(2026);
     double intensity = bench.exposure(40, 20).intensity();
-    Outlook outlook = Outlook.beforeTrials(fitter, asked, bench.rig().emission(), intensity);
+    Outlook outlook = Outlook.beforeTrials(fitter, asked, bench, intensity);
     Ladder ladder = Ladder.from(outlook.lnSafeDose(Math.log(intensity)));
     PatchSelection drafting =
         new PatchSelection(bench, asked, site, outlook, ladder, List.of(), PASSES);
@@ -216,15 +216,15 @@ public record Planner(Fitter fitter, int boards) {
         found.asked(),
         found.charFit().orElseThrow(),
         found.clearingFit().orElseThrow(),
-        Optional.of(counted));
+        Optional.of(counted),
+        found.bench().strokes());
   }
 
   /** Where nothing was burned without char, the ladder begins again at its first rung. */
   private Ladder ladder(List<Patch> patches, RigSetup bench, Outlook outlook, Requirements asked) {
     double lnIntensity = Math.log(outlook.charFit().referenceIntensity());
     double lnFirst =
-        Outlook.beforeTrials(
-                fitter, asked, bench.rig().emission(), outlook.charFit().referenceIntensity())
+        Outlook.beforeTrials(fitter, asked, bench, outlook.charFit().referenceIntensity())
             .lnSafeDose(lnIntensity);
     return Ladder.of(patches, own(patches, bench), lnFirst);
   }

@@ -64,7 +64,7 @@ final class BoxSearch {
       Optional<Range> doses = reach.lnDoses(lnIntensity, passes);
       reachLow[i] = doses.map(Range::low).orElse(Double.POSITIVE_INFINITY);
       reachHigh[i] = doses.map(Range::high).orElse(Double.NEGATIVE_INFINITY);
-      borneOutHigh[i] = witnesses.lnHottest(lnIntensity, passes);
+      borneOutHigh[i] = witnesses.lnHottest(lnIntensity, bench.strokes().mostPasses(passes));
       borneOutLow[i] = witnesses.lnColdest(lnIntensity, passes);
       hottest[i] = hot.lnDose(lnIntensity);
       coldest[i] = cold.lnDose(lnIntensity);

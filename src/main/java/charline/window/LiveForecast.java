@@ -68,11 +68,12 @@ public final class LiveForecast {
    *
    * @param exposure of one pass
    * @param passes 1 or more
+   * @param strokes how an area is covered: seams count for char
    * @param confidence of the bounds, 0.5 to 1
    */
-  public Expected at(Exposure exposure, int passes, double confidence) {
+  public Expected at(Exposure exposure, int passes, Strokes strokes, double confidence) {
     double dose = exposure.doseJoulesPerCm2();
-    PredictedChance risk = PredictedChance.of(charFit, dose, exposure.intensity(), passes);
+    PredictedChance risk = PredictedChance.of(charFit, dose, exposure.intensity(), passes, strokes);
     PredictedChance chance = PredictedChance.of(clearing, dose, exposure.intensity(), passes);
     return new Expected(
         risk.mean(),
@@ -80,6 +81,14 @@ public final class LiveForecast {
         chance.mean(),
         chance.lower(confidence),
         beyond(Math.log(dose), Math.log(exposure.intensity()), passes));
+  }
+
+  /** Charred spots per m², a spot being an area as large as the middle one of the patches. */
+  public CharredSpots charredSpots(Expected expected) {
+    return CharredSpots.of(
+        trials.medianPatchSquareCentimetres().orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
+        expected.charRiskMean(),
+        expected.charRiskUpper());
   }
 
   private List<Beyond> beyond(double lnDose, double lnIntensity, int passes) {

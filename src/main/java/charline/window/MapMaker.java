@@ -49,7 +49,7 @@ final class MapMaker {
                 power,
                 speed,
                 reach.holds(lnDose, lnIntensity, passes)
-                    && witnesses.bear(lnDose, lnIntensity, passes),
+                    && witnesses.bear(lnDose, lnIntensity, passes, bench.strokes()),
                 lnDose <= hot,
                 lnDose >= cold));
       }

@@ -37,6 +37,7 @@ class LiveForecastTest {
           live.at(
               bench.exposure(told.powerPercent(), told.speedMillimetresPerSecond()),
               told.passes(),
+              bench.strokes(),
               CONFIDENCE);
       assertThat(alone.charRiskMean()).isEqualTo(told.charRiskMean());
       assertThat(alone.charRiskUpper()).isEqualTo(told.charRiskUpper());
@@ -80,7 +81,7 @@ class LiveForecastTest {
     Exposure first = late.get(0).exposure();
     assertThat(
             LiveForecast.fitted(Fitter.withDefaults(), new Trials(trials.stratum(), late, false))
-                .at(first, 2, CONFIDENCE)
+                .at(first, 2, Strokes.SINGLE, CONFIDENCE)
                 .beyond())
         .contains(Beyond.FEWER_PASSES);
     assertThat(live.reliable()).isTrue();
@@ -115,6 +116,9 @@ class LiveForecastTest {
   private LiveForecast.Expected expected(double dose, double fluence, int passes) {
     Exposure any = bench.exposure(50, 20);
     return live.at(
-        new Exposure(any.deliveredWatts(), dose, fluence, any.areaRate()), passes, CONFIDENCE);
+        new Exposure(any.deliveredWatts(), dose, fluence, any.areaRate()),
+        passes,
+        Strokes.SINGLE,
+        CONFIDENCE);
   }
 }

@@ -9,7 +9,9 @@ import charline.trial.Stratum;
 import charline.web.live.LiveModels;
 import charline.window.LiveForecast;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import charline.wording.BeyondText;
+import charline.wording.SpotsText;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,12 +25,18 @@ final class LiveRiskText {
    *
    * @param exposure of one pass
    * @param passes 1 or more
+   * @param strokes how the work is covered; a patch is a single stroke
    * @param asked what the risk and the chance are held against
    */
   static Map<String, Object> of(
-      Stratum stratum, LiveModels.Known known, Exposure exposure, int passes, Requirements asked) {
+      Stratum stratum,
+      LiveModels.Known known,
+      Exposure exposure,
+      int passes,
+      Strokes strokes,
+      Requirements asked) {
     Map<String, Object> words = new LinkedHashMap<>();
-    words.put("does", does(stratum.emission(), exposure, passes));
+    words.put("does", does(stratum.emission(), exposure, passes, strokes));
     words.put("renewing", known.renewing());
     if (known.models().isEmpty()) {
       words.put(
@@ -47,7 +55,7 @@ final class LiveRiskText {
               .formatted(stratum.words()));
       return words;
     }
-    LiveForecast.Expected expected = models.at(exposure, passes, asked.confidence());
+    LiveForecast.Expected expected = models.at(exposure, passes, strokes, asked.confidence());
     words.put(
         "char",
         event(
@@ -64,6 +72,7 @@ final class LiveRiskText {
             expected.clearChanceLower() >= asked.clearChance(),
             "over " + Figures.share(asked.clearChance()),
             "under " + Figures.share(asked.clearChance())));
+    words.put("spots", spots(models, expected, exposure, passes, strokes, asked.confidence()));
     words.put("tried", expected.tried());
     if (!expected.tried()) {
       words.put(
@@ -94,7 +103,27 @@ final class LiveRiskText {
     return event;
   }
 
-  private static String does(Emission emission, Exposure exposure, int passes) {
+  /** Charred spots beside the risk; a patch's also as they would be over an area. */
+  private static String spots(
+      LiveForecast models,
+      LiveForecast.Expected expected,
+      Exposure exposure,
+      int passes,
+      Strokes strokes,
+      double confidence) {
+    return strokes.equals(Strokes.SINGLE)
+        ? "%s in single strokes; %s with strokes overlapping %s."
+            .formatted(
+                SpotsText.of(models.charredSpots(expected)),
+                SpotsText.of(
+                    models.charredSpots(models.at(exposure, passes, Strokes.USUAL, confidence))),
+                Figures.share(Strokes.USUAL.overlap()))
+        : "%s with strokes overlapping %s."
+            .formatted(
+                SpotsText.of(models.charredSpots(expected)), Figures.share(strokes.overlap()));
+  }
+
+  private static String does(Emission emission, Exposure exposure, int passes, Strokes strokes) {
     return "Dose %s J/cm² a pass, %s %s, %s cm²/min in all."
         .formatted(
             Figures.significant(exposure.doseJoulesPerCm2(), 3),
@@ -102,7 +131,13 @@ final class LiveRiskText {
             emission == Emission.PULSED
                 ? Figures.significant(exposure.intensity(), 3) + " J/cm²"
                 : Figures.significant(exposure.intensity() / 1000, 3) + " kW/cm²",
-            Figures.significant(exposure.areaRate().netOf(passes).squareCentimetresPerMinute(), 2));
+            Figures.significant(
+                exposure
+                    .areaRate()
+                    .overlapping(strokes.overlap())
+                    .netOf(passes)
+                    .squareCentimetresPerMinute(),
+                2));
   }
 
   private static String rests(

@@ -12,6 +12,7 @@ import charline.web.entry.DialledKnobs;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -69,7 +70,12 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
               (int) Math.round(rig.wavelengthNanometres()));
       words.putAll(
           LiveRiskText.of(
-              stratum, models.of(stratum, false, PATIENCE), exposure, passes, Requirements.USUAL));
+              stratum,
+              models.of(stratum, false, PATIENCE),
+              exposure,
+              passes,
+              Strokes.SINGLE,
+              Requirements.USUAL));
       LiveRiskText.doubt(words, dial.doubts());
     } catch (Refusal e) {
       words.put("note", e.getMessage());
