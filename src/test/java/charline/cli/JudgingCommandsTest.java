@@ -176,7 +176,7 @@ class JudgingCommandsTest {
     assertThat(result.code()).isEqualTo(1);
     assertThat(result.out())
         .startsWith("shellac on oak, pulsed 1064 nm, rig heron: no window yet.")
-        .contains("Next: Burn at ");
+        .contains("Next: Burn them in this order", "  1  ", "next rung up");
   }
 
   @Test
