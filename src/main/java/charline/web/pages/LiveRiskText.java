@@ -2,6 +2,7 @@ package charline.web.pages;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
+import charline.exposure.LineScan;
 import charline.exposure.Settings;
 import charline.model.Evidence;
 import charline.quantity.Figures;
@@ -12,6 +13,7 @@ import charline.web.live.LiveModels;
 import charline.window.LiveForecast;
 import charline.window.Requirements;
 import charline.wording.BeyondText;
+import charline.wording.StripesText;
 import charline.wording.UntriedText;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
@@ -44,7 +46,7 @@ final class LiveRiskText {
     Exposure exposure =
         Exposure.of(rig.emission(), rig.deliveredWatts(settings.power(), at), settings);
     Map<String, Object> words = new LinkedHashMap<>();
-    words.put("does", does(stratum.emission(), exposure, passes));
+    words.put("does", does(stratum.emission(), exposure, passes) + stripes(settings));
     words.put("renewing", known.renewing());
     if (known.models().isEmpty()) {
       words.put(
@@ -123,6 +125,14 @@ final class LiveRiskText {
                 ? Figures.significant(exposure.intensity(), 3) + " J/cm²"
                 : Figures.significant(exposure.intensity() / 1000, 3) + " kW/cm²",
             Figures.significant(exposure.areaRate().netOf(passes).squareCentimetresPerMinute(), 2));
+  }
+
+  private static String stripes(Settings settings) {
+    return settings.form() instanceof LineScan lines && settings.linesApart()
+        ? " "
+            + StripesText.of(
+                lines.lineSpacingMillimetres(), settings.spot().oneOverESquaredMillimetres())
+        : "";
   }
 
   private static String rests(
