@@ -33,6 +33,7 @@ function lookAgain(url) {
 function show(words) {
   say("live-beyond", words.beyond);
   say("live-note", words.note || words.sentence);
+  say("live-spots", words.spots);
   say("live-does", words.does);
   say("live-rests", words.rests);
   at("live-events").hidden = !words.char;

@@ -18,6 +18,7 @@ import charline.model.classical.Comparison;
 import charline.plan.NextPatches;
 import charline.plan.Planner;
 import charline.quantity.Figures;
+import charline.quote.Lead;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
@@ -38,7 +39,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
@@ -49,6 +49,9 @@ import java.util.stream.Stream;
 public final class Answers {
   /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
   private static final int ENOUGH_OF_ITS_OWN = 18;
+
+  /** Cautions of coats that may hold lead. */
+  private static final Set<String> LEAD = Set.of("Lead", "Older coats");
 
   private final Logbook log;
   private final Strata strata;
@@ -138,7 +141,7 @@ public final class Answers {
     return new TrialCase(
         question,
         new Trials(stratum, patches, question.asked().acceptTint(), question.coat()),
-        question.fixed().bench(rig, patches, at));
+        question.fixed().bench(rig, patches, at).withStrokes(question.strokes()));
   }
 
   /** Fits trials as a question asks: from its priors, and borrowing where it says so. */
@@ -169,7 +172,7 @@ public final class Answers {
 
   private Recommendation recommend(TrialCase subject) {
     return new WindowFinder(fitter(subject))
-        .recommend(subject.trials(), subject.bench(), subject.question().asked());
+        .recommend(subject.trials(), subject.bench(), subject.asked());
   }
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
@@ -195,14 +198,13 @@ public final class Answers {
 
   private WindowAnswer window(
       TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
-    OptionalDouble area = subject.question().jobAreaSquareMetres();
     return new WindowAnswer(
         subject,
         found,
         applicability,
         next,
         cautions(found.patches()),
-        area.isPresent() ? JobRisk.of(found, area.getAsDouble()) : Optional.empty(),
+        subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject));
   }
 
@@ -259,7 +261,7 @@ public final class Answers {
         window.found(),
         new WindowFinder(fitter(subject))
             .halfAsSure()
-            .recommend(subject.trials(), subject.bench(), subject.question().asked()));
+            .recommend(subject.trials(), subject.bench(), subject.asked()));
   }
 
   /** Cautions of every finish, board and kind of light, most serious first. */
@@ -314,7 +316,7 @@ public final class Answers {
             .next(
                 subject.trials(),
                 subject.bench(),
-                question.asked(),
+                subject.asked(),
                 wanted.site(),
                 boards(subject, wanted),
                 wanted.count());
@@ -330,8 +332,8 @@ public final class Answers {
     NextPatches next =
         planner(question.priors().fitter(), wanted)
             .first(
-                question.fixed().bench(rig, at),
-                question.asked(),
+                question.fixed().bench(rig, at).withStrokes(question.strokes()),
+                question.asked(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
                 wanted.site(),
                 boards(stratum, List.of(), wanted),
                 wanted.count());
@@ -376,9 +378,21 @@ public final class Answers {
 
   /** The hours of a job at the start setting of its window. */
   public QuoteAnswer quote(TrialQuestion question, Quoting quoting) {
-    WindowAnswer window = window(question);
+    return quote(window(question), quoting);
+  }
+
+  /** The hours of a job whose window was found already. */
+  public QuoteAnswer quote(WindowAnswer window, Quoting quoting) {
+    Quoting known = quoting.lead().isPresent() ? quoting : quoting.with(lead(window));
     return new QuoteAnswer(
-        window, window.isWindow() ? Optional.of(quoting.of(window.found())) : Optional.empty());
+        window, window.isWindow() ? Optional.of(known.of(window.found())) : Optional.empty());
+  }
+
+  /** Where a caution speaks of lead, nobody knows before a test. */
+  private static Lead lead(WindowAnswer window) {
+    return window.cautions().stream().anyMatch(caution -> LEAD.contains(caution.topic()))
+        ? Lead.NOT_TESTED
+        : Lead.FREE;
   }
 
   /** The burn-onset model. */

@@ -2,6 +2,7 @@ package charline.paper;
 
 import charline.exposure.HandPass;
 import charline.exposure.LineScan;
+import charline.plan.NextPatches;
 import charline.plan.Site;
 import charline.plan.Suggestion;
 import charline.quantity.Figures;
@@ -10,6 +11,7 @@ import charline.window.SpeedKnob;
 import charline.wording.CautionText;
 import charline.wording.PlanText;
 import charline.wording.SettingsText;
+import charline.wording.SpotsText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,6 +52,7 @@ public record BenchListPage(
    * @param why the reason
    * @param only what must have been seen before, blank where nothing must
    * @param risk char risk with its bound
+   * @param spots charred spots per m² with their bound
    * @param boxes true for every pass that is to be read
    */
   public record Line(
@@ -62,6 +65,7 @@ public record BenchListPage(
       String why,
       String only,
       String risk,
+      String spots,
       List<Boolean> boxes) {}
 
   static BenchListPage of(BenchList list) {
@@ -73,7 +77,7 @@ public record BenchListPage(
     }
     List<Line> rows = new ArrayList<>();
     for (int k = 0; k < patches.size(); k++) {
-      rows.add(line(patches.get(k), list.codes(), most));
+      rows.add(line(list.next(), patches.get(k), list.codes(), most));
     }
     RigSetup bench = list.next().bench();
     return new BenchListPage(
@@ -100,7 +104,7 @@ public record BenchListPage(
                 list.stamp().by().map(who -> ", " + who).orElse("")));
   }
 
-  private static Line line(Suggestion s, List<String> codes, int most) {
+  private static Line line(NextPatches next, Suggestion s, List<String> codes, int most) {
     List<Boolean> boxes = new ArrayList<>();
     for (int pass = 1; pass <= most; pass++) {
       boxes.add(pass <= s.passes());
@@ -119,6 +123,7 @@ public record BenchListPage(
         "%s, at most %s"
             .formatted(Figures.percent(s.charRiskMean()), Figures.atMost(s.charRiskUpper()))
             .replace(" %", "\u00a0%"),
+        SpotsText.of(next.charredSpots(s)),
         boxes);
   }
 
@@ -138,7 +143,7 @@ public record BenchListPage(
             .pulses()
             .map(p -> ", " + Figures.shortest(p.repetitionKilohertz()) + " kHz")
             .orElse("");
-    return "Spot %s mm (%s)%s, %s %s mm"
+    return "Spot %s mm (%s)%s, %s %s mm; each patch is one stroke"
         .formatted(
             Figures.shortest(bench.spot().diameterMillimetres()),
             bench.spot().definition().word(),

@@ -73,7 +73,7 @@ public record Planner(Fitter fitter, int boards) {
     }
     Random lots = new Random(2026);
     double intensity = bench.exposure(40, 20).intensity();
-    Outlook outlook = Outlook.beforeTrials(fitter, asked, intensity);
+    Outlook outlook = Outlook.beforeTrials(fitter, asked, bench.strokes(), intensity);
     Ladder ladder = Ladder.from(outlook.lnSafeDose(Math.log(intensity)));
     PatchSelection drafting =
         new PatchSelection(bench, asked, site, outlook, ladder, List.of(), PASSES);
@@ -228,14 +228,15 @@ public record Planner(Fitter fitter, int boards) {
         found.asked(),
         found.charFit().orElseThrow(),
         found.clearingFit().orElseThrow(),
-        Optional.of(counted));
+        Optional.of(counted),
+        found.bench().strokes());
   }
 
   /** Where nothing was burned without char, the ladder begins again at its first rung. */
   private Ladder ladder(List<Patch> patches, RigSetup bench, Outlook outlook, Requirements asked) {
     double lnIntensity = Math.log(outlook.charFit().referenceIntensity());
     double lnFirst =
-        Outlook.beforeTrials(fitter, asked, outlook.charFit().referenceIntensity())
+        Outlook.beforeTrials(fitter, asked, bench.strokes(), outlook.charFit().referenceIntensity())
             .lnSafeDose(lnIntensity);
     return Ladder.of(patches, own(patches, bench), lnFirst);
   }

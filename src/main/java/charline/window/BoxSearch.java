@@ -71,7 +71,7 @@ final class BoxSearch {
         reachLow[i] = Math.max(reachLow[i], lnDose(i, speeds.get().high()));
         reachHigh[i] = Math.min(reachHigh[i], lnDose(i, speeds.get().low()));
       }
-      borneOutHigh[i] = witnesses.lnHottest(lnIntensity, passes);
+      borneOutHigh[i] = witnesses.lnHottest(lnIntensity, bench.strokes().mostPasses(passes));
       borneOutLow[i] = witnesses.lnColdest(lnIntensity, passes);
       hottest[i] = hot.lnDose(lnIntensity);
       coldest[i] = cold.lnDose(lnIntensity);

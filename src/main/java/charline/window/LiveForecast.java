@@ -77,11 +77,18 @@ public final class LiveForecast {
    * @param settings all that is dialled
    * @param exposure of one pass with it
    * @param passes 1 or more
+   * @param strokes how an area is covered: seams count for char
    * @param confidence of the bounds, 0.5 to 1
    */
-  public Expected at(Rig rig, Settings settings, Exposure exposure, int passes, double confidence) {
+  public Expected at(
+      Rig rig,
+      Settings settings,
+      Exposure exposure,
+      int passes,
+      Strokes strokes,
+      double confidence) {
     double dose = exposure.doseJoulesPerCm2();
-    PredictedChance risk = PredictedChance.of(charFit, dose, exposure.intensity(), passes);
+    PredictedChance risk = PredictedChance.of(charFit, dose, exposure.intensity(), passes, strokes);
     PredictedChance chance = PredictedChance.of(clearing, dose, exposure.intensity(), passes);
     return new Expected(
         risk.mean(),
@@ -90,6 +97,14 @@ public final class LiveForecast {
         chance.lower(confidence),
         beyond(Math.log(dose), Math.log(exposure.intensity()), passes),
         knobs.untried(settings, rig.scanWidthMillimetres()));
+  }
+
+  /** Charred spots per m², a spot being an area as large as the middle one of the patches. */
+  public CharredSpots charredSpots(Expected expected) {
+    return CharredSpots.of(
+        trials.medianPatchSquareCentimetres().orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
+        expected.charRiskMean(),
+        expected.charRiskUpper());
   }
 
   private List<Beyond> beyond(double lnDose, double lnIntensity, int passes) {

@@ -9,7 +9,6 @@ import charline.model.check.FitChecker;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Finds the window of a stratum, or says why there is none.
@@ -81,7 +80,7 @@ public record WindowFinder(Fitter fitter, boolean wary) {
       throw new IllegalArgumentException(
           "The models must count a tint as the question does; fit them anew.");
     }
-    RiskBounds promises = new RiskBounds(asked, charFit, clearing, wary);
+    RiskBounds promises = new RiskBounds(asked, charFit, clearing, bench.strokes(), wary);
     TriedRegion reach = new TriedRegion(counted.patches());
     TriedKnobs knobs = TriedKnobs.of(counted.patches());
     SupportingPatches witnesses = new SupportingPatches(counted);
@@ -141,22 +140,10 @@ public record WindowFinder(Fitter fitter, boolean wary) {
         chosen,
         chosen.map(c -> boxes.stream().filter(b -> b != c).toList()).orElse(List.of()),
         MapMaker.map(bench, reach, knobs, witnesses, promises, caution, mapped),
-        medianPatch(counted),
+        counted.medianPatchSquareCentimetres(),
         Optional.of(charFit),
         Optional.of(clearing),
         counted.patches());
-  }
-
-  private static OptionalDouble medianPatch(Trials trials) {
-    double[] sizes =
-        trials.patches().stream()
-            .flatMapToDouble(p -> p.areaSquareCentimetres().stream())
-            .sorted()
-            .toArray();
-    int n = sizes.length;
-    return n == 0
-        ? OptionalDouble.empty()
-        : OptionalDouble.of((sizes[(n - 1) / 2] + sizes[n / 2]) / 2);
   }
 
   /** Why no box was found, as far as the search shows. */

@@ -30,6 +30,12 @@ public record NextText(NextAnswer answer, List<String> codes) {
                     : Figures.count(next.suggestions().size(), "patch", "patches")
                         + " to burn next"));
     line(text, "Why: " + PlanText.standing(next.standing()));
+    answer
+        .next()
+        .window()
+        .map(ProvisoText::of)
+        .orElse(List.of())
+        .forEach(proviso -> line(text, "MIND: " + proviso));
     line(text, "How: " + PlanText.advice(next.advice()));
     next.window()
         .flatMap(found -> found.clearingFit())
@@ -45,7 +51,7 @@ public record NextText(NextAnswer answer, List<String> codes) {
       line(
           text,
           "Fixed: "
-              + RigSetupText.fixed(next.bench())
+              + RigSetupText.fixedForPatches(next.bench())
               + "; "
               + RigSetupText.metered(next.bench())
               + ".");
@@ -80,10 +86,11 @@ public record NextText(NextAnswer answer, List<String> codes) {
     indented(
         text,
         "     ",
-        "char risk %s, at most %s; clears %s; %s"
+        "char risk %s, at most %s (%s); clears %s; %s"
             .formatted(
                 Figures.percent(s.charRiskMean()),
                 Figures.atMost(s.charRiskUpper()),
+                SpotsText.of(answer.next().charredSpots(s)),
                 Figures.percent(s.clearChanceMean()),
                 PlanText.gain(s.gain())));
   }

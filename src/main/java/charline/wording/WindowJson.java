@@ -35,7 +35,9 @@ public final class WindowJson {
     return new Json()
         .put("stratum", stratum(found.stratum()))
         .put("rig", bench.rig().name())
+        .put("overlap", bench.strokes().overlap())
         .put("asked", asked(found.asked()))
+        .put("provisos", ProvisoText.of(found))
         .put("evidence", evidence(found.evidence()))
         .put("verdict", found.verdict().word())
         .put("standing", found.standing().map(Standing::word))
@@ -45,10 +47,10 @@ public final class WindowJson {
         .put("tried", UntriedText.json(found.tried()))
         .put("untried", answer.applicability().untried().stream().map(UntriedText::json).toList())
         .put("chance_any_window", found.chanceAnyWindow())
-        .put("start", box.map(b -> forecast(b.start(), bench)))
+        .put("start", box.map(b -> forecast(b.start(), found)))
         .put("ranges", box.map(b -> ranges(b, bench)))
-        .put("hot_corner", box.map(b -> forecast(b.hotCorner(), bench)))
-        .put("cold_corner", box.map(b -> forecast(b.coldCorner(), bench)))
+        .put("hot_corner", box.map(b -> forecast(b.hotCorner(), found)))
+        .put("cold_corner", box.map(b -> forecast(b.coldCorner(), found)))
         .put("coat", found.clearingFit().map(CoatText::json))
         .put(
             "borrowed",
@@ -88,7 +90,8 @@ public final class WindowJson {
         .put("cleared_patches", evidence.clearedPatches());
   }
 
-  private static Json forecast(Forecast forecast, RigSetup bench) {
+  private static Json forecast(Forecast forecast, Recommendation found) {
+    RigSetup bench = found.bench();
     boolean hand = bench.speed().kind() == SpeedKnob.Kind.HAND;
     boolean pulsed = bench.rig().emission() == Emission.PULSED;
     double speed = forecast.speedMillimetresPerSecond();
@@ -112,6 +115,7 @@ public final class WindowJson {
     }
     return json.put("char_risk_mean", forecast.charRiskMean())
         .atMost("char_risk_upper", forecast.charRiskUpper())
+        .put("charred_spots_per_m2", SpotsText.json(found.charredSpots(forecast)))
         .put("clear_chance_mean", forecast.clearChanceMean())
         .atLeast("clear_chance_lower", forecast.clearChanceLower())
         .put("area_rate_cm2_min", forecast.netAreaRateSquareCentimetresPerMinute());
@@ -157,6 +161,7 @@ public final class WindowJson {
   private static Json job(JobRisk job) {
     return new Json()
         .put("area_m2", job.areaSquareMetres())
+        .put("any_char_asked", job.asked())
         .put("patch_cm2", job.patchSquareCentimetres())
         .put("patch_areas", job.areas())
         .put("any_char_mean", job.mean())

@@ -11,10 +11,10 @@ import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.window.Box;
 import charline.window.Forecast;
+import charline.window.JobLimit;
 import charline.window.JobRisk;
 import charline.window.Range;
 import charline.window.Recommendation;
-import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.window.Verdict;
 import java.util.List;
@@ -27,11 +27,13 @@ import java.util.stream.Stream;
 /**
  * A recommendation for a person at the bench.
  *
+ * @param limit the job whose risk was asked for, if any
  * @param next the patches to burn next
  * @param offer what other trials could lend, where nothing was borrowed
  */
 public record WindowText(
     Recommendation found,
+    Optional<JobLimit> limit,
     NextPatches next,
     Optional<JobRisk> job,
     Optional<String> offer,
@@ -41,6 +43,7 @@ public record WindowText(
   public static WindowText of(WindowAnswer answer, PriorSensitivity priors) {
     return new WindowText(
         answer.found(),
+        answer.subject().question().job(),
         answer.next(),
         answer.job(),
         answer.offer().map(WindowText::offer),
@@ -61,7 +64,9 @@ public record WindowText(
         text,
         "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
     line(text, "Counted: " + RigSetupText.counted(found.evidence()) + ".");
-    line(text, asked());
+    line(text, "Asked: " + AskedText.of(found));
+    AskedText.of(found, limit).ifPresent(words -> line(text, words));
+    ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));
     found
         .clearingFit()
         .flatMap(fit -> CoatText.of(fit, found.patches()))
@@ -83,7 +88,7 @@ public record WindowText(
           "Chance that any setting keeps both limits: %s."
               .formatted(Figures.percent(found.chanceAnyWindow())));
     }
-    job.ifPresent(risk -> line(text, job(risk)));
+    job.ifPresent(risk -> line(text, AskedText.of(risk)));
     line(text, priors.sentence());
     line(text, cautionLine());
     return text.toString();
@@ -96,23 +101,6 @@ public record WindowText(
       case NONE -> "no window; use another method.";
       case UNRELIABLE -> "no answer; the models do not fit these trials.";
     };
-  }
-
-  private String asked() {
-    Requirements asked = found.asked();
-    return "Asked: char risk at most %s and clearing at least %s%s, each with %s confidence, per %s on a new board."
-        .formatted(
-            Figures.share(asked.charRisk()),
-            Figures.share(asked.clearChance()),
-            asked.acceptTint() ? " (tint accepted)" : "",
-            Figures.share(asked.confidence()),
-            patchSize());
-  }
-
-  private String patchSize() {
-    return found.medianPatchSquareCentimetres().isPresent()
-        ? Figures.three(found.medianPatchSquareCentimetres().getAsDouble()) + " cm2"
-        : "patch-sized area";
   }
 
   private String box(Box box) {
@@ -153,6 +141,8 @@ public record WindowText(
         f -> Figures.three(f.intensity()));
     row(table, box, "char risk", f -> Figures.percent(f.charRiskMean()));
     row(table, box, "  at most", f -> Figures.atMost(f.charRiskUpper()));
+    row(table, box, "charred spots per m2", f -> Figures.three(found.charredSpots(f).mean()));
+    row(table, box, "  at most", f -> Figures.threeUp(found.charredSpots(f).upper()));
     row(table, box, "clearing chance", f -> Figures.percent(f.clearChanceMean()));
     row(table, box, "  at least", f -> Figures.atLeast(f.clearChanceLower()));
     row(
@@ -184,18 +174,6 @@ public record WindowText(
           Figures.three(box.start().netAreaRateSquareCentimetresPerMinute()));
     }
     return "\nWindows for other numbers of passes\n" + table.text();
-  }
-
-  private static String job(JobRisk risk) {
-    return "Job of %s m2, %s of %s cm2: chance of any char at the start setting %s, at most %s; expected charred areas %s, at most %s."
-        .formatted(
-            plain(risk.areaSquareMetres()),
-            Figures.count(risk.areas(), "area", "areas"),
-            Figures.three(risk.patchSquareCentimetres()),
-            Figures.percent(risk.mean()),
-            Figures.atMost(risk.upper()),
-            Figures.three(risk.marksMean()),
-            Figures.threeUp(risk.marksUpper()));
   }
 
   private String cautionLine() {

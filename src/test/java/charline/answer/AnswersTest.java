@@ -24,6 +24,7 @@ import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.trial.Tone;
+import charline.window.JobLimit;
 import charline.window.Requirements;
 import charline.window.SpeedKnob;
 import charline.window.Verdict;
@@ -190,7 +191,7 @@ class AnswersTest {
 
   @Test
   void a_window_comes_with_all_that_goes_with_it() {
-    WindowAnswer window = answers.window(LATEX.withJobArea(OptionalDouble.of(4.5)));
+    WindowAnswer window = answers.window(LATEX.with(new JobLimit(4.5, OptionalDouble.empty())));
     TrialCase subject = window.subject();
 
     assertThat(window.isWindow()).isTrue();

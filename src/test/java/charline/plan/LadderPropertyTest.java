@@ -12,6 +12,7 @@ import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.window.LiveForecast;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import charline.wording.PlanText;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,7 +64,8 @@ class LadderPropertyTest {
   }
 
   private static Outlook outlook() {
-    return new Outlook(Requirements.USUAL, charring, clearing, Optional.empty(), 40);
+    return new Outlook(
+        Requirements.USUAL, charring, clearing, Optional.empty(), Strokes.SINGLE, 40);
   }
 
   @Test
@@ -149,6 +151,7 @@ class LadderPropertyTest {
                 InventedShop.BENCH.exposure(
                     s.setting().powerPercent(), s.setting().speedMillimetresPerSecond()),
                 s.passes(),
+                Strokes.SINGLE,
                 Requirements.USUAL.confidence());
         assertThat(shown.charRiskUpper())
             .as("log %d, patch %d", log, s.number())

@@ -44,6 +44,7 @@ class LiveForecastTest {
               bench.settings(told.powerPercent(), told.speedMillimetresPerSecond()),
               bench.exposure(told.powerPercent(), told.speedMillimetresPerSecond()),
               told.passes(),
+              bench.strokes(),
               CONFIDENCE);
       assertThat(alone.charRiskMean()).isEqualTo(told.charRiskMean());
       assertThat(alone.charRiskUpper()).isEqualTo(told.charRiskUpper());
@@ -87,7 +88,7 @@ class LiveForecastTest {
     Exposure first = late.get(0).exposure();
     assertThat(
             LiveForecast.fitted(Fitter.withDefaults(), new Trials(trials.stratum(), late, false))
-                .at(late.get(0).rig(), late.get(0).settings(), first, 2, CONFIDENCE)
+                .at(late.get(0).rig(), late.get(0).settings(), first, 2, Strokes.SINGLE, CONFIDENCE)
                 .beyond())
         .contains(Beyond.FEWER_PASSES);
     assertThat(live.reliable()).isTrue();
@@ -131,7 +132,7 @@ class LiveForecastTest {
   }
 
   private LiveForecast.Expected at(Settings settings) {
-    return live.at(bench.rig(), settings, bench.exposure(50, 20), 1, CONFIDENCE);
+    return live.at(bench.rig(), settings, bench.exposure(50, 20), 1, Strokes.SINGLE, CONFIDENCE);
   }
 
   @Test
@@ -147,6 +148,7 @@ class LiveForecastTest {
         bench.settings(50, 20),
         new Exposure(any.deliveredWatts(), dose, fluence, any.areaRate()),
         passes,
+        Strokes.SINGLE,
         CONFIDENCE);
   }
 }

@@ -108,6 +108,7 @@ class PassNumbersTest {
             Requirements.USUAL,
             Fitter.withDefaults().fit(trials, Event.CHAR),
             Fitter.withDefaults().fit(trials, Event.CLEARING),
+            Strokes.SINGLE,
             true);
 
     assertThat(some.size()).isLessThan(every.size() / 2);

@@ -114,7 +114,8 @@ class ShrinkingWindowPropertyTest {
   /** The box with the best net rate that the promises alone leave. */
   private static Optional<Box> withoutCaution(
       Trials trials, RigSetup bench, ModelFit charFit, ModelFit clearing) {
-    RiskBounds promises = new RiskBounds(Requirements.USUAL, charFit, clearing, true);
+    RiskBounds promises =
+        new RiskBounds(Requirements.USUAL, charFit, clearing, Strokes.SINGLE, true);
     TriedRegion reach = new TriedRegion(trials.patches());
     TriedKnobs knobs = TriedKnobs.of(trials.patches());
     SupportingPatches witnesses = new SupportingPatches(trials);

@@ -65,6 +65,7 @@ class WindowPropertyTest {
             Requirements.USUAL,
             Fitter.withDefaults().fit(trials, Event.CHAR),
             Fitter.withDefaults().fit(trials, Event.CLEARING),
+            Strokes.SINGLE,
             true);
     Random random = new Random(4);
     for (Box box : boxes(answer)) {
@@ -238,7 +239,7 @@ class WindowPropertyTest {
     ModelFit charFit = Fitter.withDefaults().fit(trials, Event.CHAR);
     ModelFit clearing = Fitter.withDefaults().fit(trials, Event.CLEARING);
     double chance =
-        new RiskBounds(Requirements.USUAL, charFit, clearing, true)
+        new RiskBounds(Requirements.USUAL, charFit, clearing, Strokes.SINGLE, true)
             .chanceAnyWindow(new TriedRegion(trials.patches()));
 
     // Both are shares: of 20,000 pairs by lot there, of all pairs of 1000 draws each here.

@@ -40,6 +40,7 @@ public final class Sheet extends LogCommand {
   private String paper;
 
   @Mixin private QuestionOptions options;
+  @Mixin private WorkOptions work;
   @Mixin private JobAreaOption job;
 
   @Option(
@@ -52,7 +53,7 @@ public final class Sheet extends LogCommand {
   public Integer call() {
     Paper size = paper();
     PageFile.check(to, replace);
-    TrialQuestion question = options.question().withJobArea(job.squareMetres());
+    TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     try (Logbook log = desk.logToRead()) {
       WindowAnswer window = Answers.of(log, desk.now()).window(question.about(options.about(log)));
       SheetStamp stamp = PageFile.stamp(desk, by);

@@ -10,9 +10,12 @@ import charline.trial.Plausibility.Doubt;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
+import charline.window.CharredSpots;
 import charline.window.LiveForecast;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import charline.wording.BeyondText;
+import charline.wording.SpotsText;
 import charline.wording.StripesText;
 import charline.wording.UntriedText;
 import java.time.OffsetDateTime;
@@ -33,6 +36,7 @@ final class LiveRiskText {
    * @param settings all that is dialled
    * @param at moment whose power check counts
    * @param passes 1 or more
+   * @param strokes how the work is covered; a patch is a single stroke
    * @param asked what the risk and the chance are held against
    */
   static Map<String, Object> of(
@@ -42,11 +46,12 @@ final class LiveRiskText {
       Settings settings,
       OffsetDateTime at,
       int passes,
+      Strokes strokes,
       Requirements asked) {
     Exposure exposure =
         Exposure.of(rig.emission(), rig.deliveredWatts(settings.power(), at), settings);
     Map<String, Object> words = new LinkedHashMap<>();
-    words.put("does", does(stratum.emission(), exposure, passes) + stripes(settings));
+    words.put("does", does(stratum.emission(), exposure, passes, strokes) + stripes(settings));
     words.put("renewing", known.renewing());
     if (known.models().isEmpty()) {
       words.put(
@@ -65,7 +70,8 @@ final class LiveRiskText {
               .formatted(stratum.words()));
       return words;
     }
-    LiveForecast.Expected expected = models.at(rig, settings, exposure, passes, asked.confidence());
+    LiveForecast.Expected expected =
+        models.at(rig, settings, exposure, passes, strokes, asked.confidence());
     words.put(
         "char",
         event(
@@ -82,6 +88,12 @@ final class LiveRiskText {
             expected.clearChanceLower() >= asked.clearChance(),
             "over " + Figures.share(asked.clearChance()),
             "under " + Figures.share(asked.clearChance())));
+    LiveForecast.Expected overAnArea =
+        strokes.equals(Strokes.SINGLE)
+            ? models.at(rig, settings, exposure, passes, Strokes.USUAL, asked.confidence())
+            : expected;
+    words.put(
+        "spots", spots(models.charredSpots(expected), models.charredSpots(overAnArea), strokes));
     words.put("tried", expected.tried());
     if (!expected.tried()) {
       words.put("beyond", "Not tried here: %s.".formatted(notTried(expected, stratum.emission())));
@@ -116,7 +128,17 @@ final class LiveRiskText {
     return event;
   }
 
-  private static String does(Emission emission, Exposure exposure, int passes) {
+  /** Charred spots beside the risk; a patch's also as they would be over an area. */
+  private static String spots(CharredSpots own, CharredSpots overAnArea, Strokes strokes) {
+    return strokes.equals(Strokes.SINGLE)
+        ? "%s in single strokes; %s with strokes overlapping %s."
+            .formatted(
+                SpotsText.of(own), SpotsText.of(overAnArea), Figures.share(Strokes.USUAL.overlap()))
+        : "%s with strokes overlapping %s."
+            .formatted(SpotsText.of(own), Figures.share(strokes.overlap()));
+  }
+
+  private static String does(Emission emission, Exposure exposure, int passes, Strokes strokes) {
     return "Dose %s J/cm² a pass, %s %s, %s cm²/min in all."
         .formatted(
             Figures.significant(exposure.doseJoulesPerCm2(), 3),
@@ -124,7 +146,13 @@ final class LiveRiskText {
             emission == Emission.PULSED
                 ? Figures.significant(exposure.intensity(), 3) + " J/cm²"
                 : Figures.significant(exposure.intensity() / 1000, 3) + " kW/cm²",
-            Figures.significant(exposure.areaRate().netOf(passes).squareCentimetresPerMinute(), 2));
+            Figures.significant(
+                exposure
+                    .areaRate()
+                    .overlapping(strokes.overlap())
+                    .netOf(passes)
+                    .squareCentimetresPerMinute(),
+                2));
   }
 
   private static String stripes(Settings settings) {

@@ -11,6 +11,7 @@ import charline.web.entry.DialledKnobs;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -69,6 +70,7 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
               settings,
               OffsetDateTime.now(clock),
               passes,
+              Strokes.SINGLE,
               Requirements.USUAL));
       LiveRiskText.doubt(words, dial.doubts());
     } catch (Refusal e) {

@@ -1,7 +1,6 @@
 package charline.web.pages;
 
 import charline.answer.Answers;
-import charline.answer.FixedKnobs;
 import charline.answer.Light;
 import charline.answer.Strata;
 import charline.answer.TrialCase;
@@ -18,7 +17,6 @@ import charline.quantity.Measure.Quantity;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Caution;
-import charline.trial.Knob;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.Stratum;
@@ -55,6 +53,7 @@ public final class WindowPages {
   private final Clock clock;
   private final String version;
   private final Pages pages;
+  private final Asking asking;
 
   WindowPages(Logbook log, LiveModels models, Clock clock, String version, Pages pages) {
     this.log = log;
@@ -62,6 +61,7 @@ public final class WindowPages {
     this.clock = clock;
     this.version = version;
     this.pages = pages;
+    asking = new Asking(models);
   }
 
   void add(RoutesConfig routes) {
@@ -85,7 +85,7 @@ public final class WindowPages {
       return;
     }
     Answers answers = answers();
-    TrialQuestion question = question(ctx);
+    TrialQuestion question = asking.question(ctx);
     List<Stratum> candidates = candidates(answers, question);
     if (candidates.size() > 1) {
       chooseLight(ctx, "/window", candidates);
@@ -94,7 +94,7 @@ public final class WindowPages {
     Stratum stratum = candidates.get(0);
     Frame frame = pages.frame(ctx, stratum.words(), "/window", "live.css", "window.css", "map.js");
     try {
-      Answer answer = answer(answers, question.with(width(ctx)));
+      Answer answer = answer(answers, question.with(Asking.width(ctx)));
       WindowAnswer window = answer.window();
       pages.send(
           ctx,
@@ -103,13 +103,11 @@ public final class WindowPages {
           Map.of(
               "view",
               WindowView.of(
-                  window.found(),
+                  window,
                   BriefList.paragraph(window.next()),
-                  question.asked(),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
-                  SheetCautions.reserved(window),
-                  window.subject().question().fixed().of(Knob.WIDTH))));
+                  SheetCautions.reserved(window))));
     } catch (Refusal e) {
       if (e.missing().equals(Optional.of(Missing.SCAN_WIDTH))) {
         pages.send(
@@ -149,14 +147,7 @@ public final class WindowPages {
 
   /** What else the address asks, so that a choice of light loses none of it. */
   private static String rest(Context ctx) {
-    StringBuilder rest = new StringBuilder();
-    for (String name : List.of("risk", "confidence", "clear", "tint", "width", "by")) {
-      String value = text(ctx, name);
-      if (!value.isEmpty()) {
-        rest.append('&').append(name).append('=').append(Links.escaped(value));
-      }
-    }
-    return rest.toString();
+    return Asking.rest(ctx, List.of("by"));
   }
 
   private void list(Context ctx) {
@@ -185,7 +176,7 @@ public final class WindowPages {
       TrialCase subject =
           answers.choose(
               TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)));
-      Recommendation found = models.recommend(ready, subject.bench(), Requirements.USUAL);
+      Recommendation found = models.recommend(ready, subject.bench(), subject.asked());
       if (found.chosen().isEmpty()) {
         return row(stratum, patches, found.verdict().word(), Optional.empty());
       }
@@ -220,62 +211,11 @@ public final class WindowPages {
     return models.answers(OffsetDateTime.now(clock).truncatedTo(ChronoUnit.HOURS).plusHours(1));
   }
 
-  /** What the address asks, but for the scan width. */
-  private TrialQuestion question(Context ctx) {
-    TrialQuestion question =
-        TrialQuestion.about(text(ctx, "family"), text(ctx, "wood")).with(asked(ctx));
-    String code = text(ctx, "light");
-    return models.shelf().strata().keySet().stream()
-        .map(Light::of)
-        .filter(light -> light.code().equals(code))
-        .findAny()
-        .map(question::with)
-        .orElse(question);
-  }
-
   private static List<Stratum> candidates(Answers answers, TrialQuestion question) {
     try {
       return answers.candidates(question);
     } catch (Refusal e) {
       throw e.kind() == Refusal.Kind.NOTHING_FOUND ? HttpRefusal.notThere(e.getMessage()) : e;
-    }
-  }
-
-  private static String text(Context ctx, String name) {
-    String text = ctx.queryParam(name);
-    return text == null ? "" : text.strip();
-  }
-
-  private static Requirements asked(Context ctx) {
-    return new Requirements(
-        share(ctx, "risk", Requirements.USUAL.charRisk()),
-        share(ctx, "confidence", Requirements.USUAL.confidence()),
-        share(ctx, "clear", Requirements.USUAL.clearChance()),
-        "yes".equals(ctx.queryParam("tint")));
-  }
-
-  private static double share(Context ctx, String name, double usual) {
-    String text = text(ctx, name);
-    if (text.isEmpty()) {
-      return usual;
-    }
-    if (!text.matches("\\d{1,2}(\\.\\d{1,2})?")) {
-      throw Refusal.usage("A share must be a percentage such as 5, not \"%s\".".formatted(text));
-    }
-    return Double.parseDouble(text) / 100;
-  }
-
-  private static FixedKnobs width(Context ctx) {
-    String text = text(ctx, "width");
-    if (text.isEmpty()) {
-      return FixedKnobs.NONE;
-    }
-    try {
-      double width = Measure.parse(text, Quantity.LENGTH).value();
-      Invariant.positive("Scan width", width, "mm");
-      return new FixedKnobs(Map.of(Knob.WIDTH, width));
-    } catch (Refusal e) {
-      throw Refusal.lacking(Missing.SCAN_WIDTH, e.getMessage());
     }
   }
 
@@ -306,21 +246,21 @@ public final class WindowPages {
   /** What a place on the map does. */
   private void at(Context ctx) {
     Answers answers = answers();
-    TrialQuestion question = question(ctx);
+    TrialQuestion question = asking.question(ctx);
     candidates(answers, question);
     int passes = (int) number(ctx, "passes", 1, 999);
-    TrialCase subject = answers.choose(question.with(width(ctx)));
+    TrialCase subject = answers.choose(question.with(Asking.width(ctx)));
     RigSetup bench = subject.bench();
-    Requirements asked = question.asked();
+    Requirements asked = subject.asked();
     Stratum stratum = subject.trials().stratum();
     Settings settings;
     List<Doubt> doubts;
     try {
-      double power = Measure.parse(text(ctx, "power"), Quantity.SHARE).value();
-      doubts = Plausibility.aboutTypedShare(text(ctx, "power"));
+      double power = Measure.parse(Asking.text(ctx, "power"), Quantity.SHARE).value();
+      doubts = Plausibility.aboutTypedShare(Asking.text(ctx, "power"));
       Invariant.positive("Power", power, "%");
       Invariant.within("Power", power, 0, 100, "%");
-      double speed = Measure.parse(text(ctx, "speed"), Quantity.SPEED).value();
+      double speed = Measure.parse(Asking.text(ctx, "speed"), Quantity.SPEED).value();
       Invariant.positive("Speed", speed, "mm/s");
       settings = bench.settings(power, speed);
     } catch (Refusal e) {
@@ -335,13 +275,14 @@ public final class WindowPages {
             settings,
             bench.at(),
             passes,
+            bench.strokes(),
             asked);
     LiveRiskText.doubt(words, doubts);
     Pages.json(ctx, words);
   }
 
   private static double number(Context ctx, String name, double low, double high) {
-    String text = text(ctx, name);
+    String text = Asking.text(ctx, name);
     if (!text.matches("\\d{1,7}(\\.\\d{1,6})?")
         || Double.parseDouble(text) < low
         || Double.parseDouble(text) > high) {
@@ -352,13 +293,13 @@ public final class WindowPages {
 
   private void sheet(Context ctx) {
     Answers answers = answers();
-    TrialQuestion question = question(ctx);
+    TrialQuestion question = asking.question(ctx);
     List<Stratum> candidates = candidates(answers, question);
     if (candidates.size() > 1) {
       chooseLight(ctx, "/sheet", candidates);
       return;
     }
-    Answer answer = answer(answers, question.with(width(ctx)));
+    Answer answer = answer(answers, question.with(Asking.width(ctx)));
     List<Caution> cautions = new ArrayList<>();
     DriftText.notValid(answer.window().applicability().validity()).ifPresent(cautions::add);
     answer

@@ -14,6 +14,7 @@ import charline.trial.Patch;
 import charline.web.live.LiveModels;
 import charline.window.LiveForecast;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,6 +43,7 @@ class LiveRiskTextTest {
         new Settings(patch.settings().power(), form, spot, pulses),
         patch.burnedAt(),
         1,
+        Strokes.SINGLE,
         Requirements.USUAL);
   }
 
