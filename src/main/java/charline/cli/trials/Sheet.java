@@ -10,6 +10,7 @@ import charline.paper.Paper;
 import charline.paper.SheetStamp;
 import charline.paper.WindowSheet;
 import charline.wording.SheetCautions;
+import charline.wording.VerdictText;
 import java.nio.file.Path;
 import java.util.Locale;
 import picocli.CommandLine.Command;
@@ -62,7 +63,7 @@ public final class Sheet extends LogCommand {
           .println(
               "%s written: %s, verdict %s."
                   .formatted(
-                      to, window.found().stratum().words(), window.found().verdict().word()));
+                      to, window.found().stratum().words(), VerdictText.of(window.found())));
     }
     return DONE;
   }

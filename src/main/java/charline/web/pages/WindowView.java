@@ -19,6 +19,7 @@ import charline.wording.AskedText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
+import charline.wording.VerdictText;
 import charline.wording.SpotsText;
 import java.util.ArrayList;
 import java.util.List;
@@ -95,8 +96,7 @@ public record WindowView(
         Limits.of(question),
         behind,
         notValid,
-        found.verdict().word()
-            + found.standing().map(standing -> ", " + standing.word()).orElse(""),
+        VerdictText.of(found),
         ReasonText.of(found),
         nextStep,
         asked(answer),
