@@ -23,8 +23,6 @@ import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Board;
-import charline.trial.Caution;
-import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
@@ -164,9 +162,46 @@ public final class Answers {
         .toList();
   }
 
+  /**
+   * What must be known of the coats that a question is about before the beam is on. Where it bars
+   * the beam, no list, window, quote or sheet may be asked for.
+   *
+   * @throws Refusal as {@link #choose}, but for trials that are missing
+   */
+  public Precautions precautions(TrialQuestion question) {
+    FamilyAndWood about = question.named();
+    List<Patch> burned = strata.of(about).values().stream().flatMap(List::stream).toList();
+    return burned.isEmpty()
+        ? Precautions.of(
+            log,
+            about.family(),
+            about.anyWood() ? Optional.empty() : Optional.of(about.wood()),
+            List.of(),
+            question.light().map(Light::emission).orElse(Emission.PULSED))
+        : Precautions.of(log, burned);
+  }
+
+  /** The same for a stratum that was burned. */
+  public Precautions precautions(Stratum stratum) {
+    return precautions(TrialQuestion.about(stratum.family(), stratum.wood()));
+  }
+
+  private TrialCase cleared(TrialQuestion question) {
+    TrialCase subject = choose(question);
+    requireOpen(Precautions.of(log, subject.trials().patches()));
+    return subject;
+  }
+
+  /** Each face says why the beam stays off before it asks further. */
+  private static void requireOpen(Precautions known) {
+    if (known.barred()) {
+      throw new IllegalArgumentException("The beam stays off: " + known.bars());
+    }
+  }
+
   /** The window of one stratum, or why there is none. */
   public WindowAnswer window(TrialQuestion question) {
-    TrialCase subject = choose(question);
+    TrialCase subject = cleared(question);
     return window(subject, recommend(subject), Applicability.of(subject, Fitter.withDefaults()));
   }
 
@@ -203,7 +238,7 @@ public final class Answers {
         found,
         applicability,
         next,
-        cautions(found.patches()),
+        Precautions.of(log, found.patches()),
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject));
   }
@@ -216,11 +251,17 @@ public final class Answers {
     Optional<Light> light = question.rig().map(this::rig).map(Light::of).or(question::light);
     List<AllWindows.Skipped> skipped = new ArrayList<>();
     List<TrialCase> subjects = new ArrayList<>();
+    List<AllWindows.Barred> barred = new ArrayList<>();
     strata.byStratum().entrySet().stream()
         .filter(e -> light.isEmpty() || light.get().equals(Light.of(e.getKey())))
         .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
         .forEach(
             e -> {
+              Precautions known = precautions(e.getKey());
+              if (known.barred()) {
+                barred.add(new AllWindows.Barred(e.getKey(), known));
+                return;
+              }
               try {
                 subjects.add(subject(question, e.getKey(), e.getValue()));
               } catch (Refusal reason) {
@@ -250,7 +291,7 @@ public final class Answers {
         judged.stream()
             .map(j -> window(j.subject(), j.found(), j.applicability(), j.next()))
             .toList();
-    return new AllWindows(answers, skipped);
+    return new AllWindows(answers, barred, skipped);
   }
 
   /** How much a window owes to the priors. Costs as much as the window did. */
@@ -262,17 +303,6 @@ public final class Answers {
         new WindowFinder(fitter(subject))
             .halfAsSure()
             .recommend(subject.trials(), subject.bench(), subject.asked()));
-  }
-
-  /** Cautions of every finish, board and kind of light, most serious first. */
-  private List<Caution> cautions(List<Patch> patches) {
-    record Kind(Finish finish, Board board, Emission emission) {}
-    return patches.stream()
-        .map(p -> new Kind(p.finish(), p.board(), p.rig().emission()))
-        .distinct()
-        .flatMap(k -> log.cautions(k.finish(), k.board(), k.emission()).stream())
-        .distinct()
-        .toList();
   }
 
   private Optional<BorrowOffer> offer(TrialCase subject) {
@@ -293,6 +323,7 @@ public final class Answers {
 
   /** The patches to burn next, or to begin with where nothing was burned with this light. */
   public NextAnswer next(TrialQuestion question, PatchesWanted wanted) {
+    requireOpen(precautions(question));
     Optional<TrialCase> tried = tried(question);
     return tried.isPresent() ? furtherPatches(tried.get(), wanted) : firstPatches(question, wanted);
   }
@@ -320,7 +351,12 @@ public final class Answers {
                 wanted.site(),
                 boards(subject, wanted),
                 wanted.count());
-    return new NextAnswer(question, stratum, Optional.of(subject), next);
+    return new NextAnswer(
+        question,
+        stratum,
+        Optional.of(subject),
+        next,
+        Precautions.of(log, subject.trials().patches()));
   }
 
   private NextAnswer firstPatches(TrialQuestion question, PatchesWanted wanted) {
@@ -337,7 +373,17 @@ public final class Answers {
                 wanted.site(),
                 boards(stratum, List.of(), wanted),
                 wanted.count());
-    return new NextAnswer(question, stratum, Optional.empty(), next);
+    return new NextAnswer(
+        question,
+        stratum,
+        Optional.empty(),
+        next,
+        Precautions.of(
+            log,
+            about.family(),
+            about.anyWood() ? Optional.empty() : Optional.of(about.wood()),
+            wanted.boards(),
+            light.emission()));
   }
 
   private static Planner planner(Fitter fitter, PatchesWanted wanted) {

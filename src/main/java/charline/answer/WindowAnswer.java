@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param found the recommendation
  * @param applicability whether it applies to the rig as it is now
  * @param next the patches to burn next, the usual number of them
- * @param cautions of every finish, board and kind of light behind it, most serious first
+ * @param precautions of every finish, board and kind of light behind it
  * @param job risk over the job that was asked about, where there is a start setting
  * @param offer what could be borrowed, where nothing was
  */
@@ -24,11 +24,13 @@ public record WindowAnswer(
     Recommendation found,
     Applicability applicability,
     NextPatches next,
-    List<Caution> cautions,
+    Precautions precautions,
     Optional<JobRisk> job,
     Optional<BorrowOffer> offer) {
-  public WindowAnswer {
-    cautions = List.copyOf(cautions);
+
+  /** Cautions of every finish, board and kind of light behind it, most serious first. */
+  public List<Caution> cautions() {
+    return precautions.cautions();
   }
 
   /** True where there is a window. */

@@ -23,8 +23,8 @@
  *
  * <p>Where boards are seen to differ, a window keeps back from both limits, in proportion to how
  * far the median of their spread lies above 0.15 in ln dose: twice that on three boards, once on
- * five. Rejected: no window above 0.2 on fewer than five boards and above 0.3
- * at all, which the window of one day failed on the next.
+ * five. Rejected: no window above 0.2 on fewer than five boards and above 0.3 at all, which the
+ * window of one day failed on the next.
  *
  * <p>A window that would be gone if both limits moved by 0.15 in ln dose is provisional. Rejected:
  * the number of patches or boards, which says nothing of how much room a window has; the upper

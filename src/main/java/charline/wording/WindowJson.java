@@ -1,5 +1,6 @@
 package charline.wording;
 
+import charline.answer.AllWindows;
 import charline.answer.WindowAnswer;
 import charline.exposure.Emission;
 import charline.exposure.Pulses;
@@ -25,7 +26,14 @@ public final class WindowJson {
 
   /** The answer, and whether it applies to the rig as it is now. */
   public static Json of(WindowAnswer answer) {
-    return ApplicabilityText.of(answer.applicability()).json(found(answer));
+    return PrecautionText.put(
+        ApplicabilityText.of(answer.applicability()).json(found(answer)), answer.precautions());
+  }
+
+  /** A stratum that the beam stays off. */
+  public static Json of(AllWindows.Barred barred, String record) {
+    return NoBeamText.json(
+        new Json().put("stratum", stratum(barred.stratum())), barred.known(), record);
   }
 
   private static Json found(WindowAnswer answer) {

@@ -4,6 +4,7 @@ import static charline.quantity.Figures.plain;
 import static charline.wording.Table.line;
 
 import charline.answer.BorrowOffer;
+import charline.answer.Precautions;
 import charline.answer.PriorSensitivity;
 import charline.answer.WindowAnswer;
 import charline.plan.NextPatches;
@@ -17,7 +18,6 @@ import charline.window.Range;
 import charline.window.Recommendation;
 import charline.window.RigSetup;
 import charline.window.Verdict;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -38,7 +38,7 @@ public record WindowText(
     Optional<JobRisk> job,
     Optional<String> offer,
     PriorText priors,
-    List<Caution> cautions) {
+    Precautions precautions) {
   /** The words for an answer. */
   public static WindowText of(WindowAnswer answer, PriorSensitivity priors) {
     return new WindowText(
@@ -48,7 +48,7 @@ public record WindowText(
         answer.job(),
         answer.offer().map(WindowText::offer),
         PriorText.of(priors),
-        answer.cautions());
+        answer.precautions());
   }
 
   private static String offer(BorrowOffer offer) {
@@ -63,6 +63,7 @@ public record WindowText(
     line(
         text,
         "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
+    PrecautionText.headline(precautions).ifPresent(words -> line(text, words));
     line(text, "Counted: " + RigSetupText.counted(found.evidence()) + ".");
     line(text, "Asked: " + AskedText.of(found));
     AskedText.of(found, limit).ifPresent(words -> line(text, words));
@@ -90,6 +91,7 @@ public record WindowText(
     }
     job.ifPresent(risk -> line(text, AskedText.of(risk)));
     line(text, priors.sentence());
+    PrecautionText.inBrief(precautions).forEach(caution -> line(text, caution));
     line(text, cautionLine());
     return text.toString();
   }
@@ -177,9 +179,10 @@ public record WindowText(
   }
 
   private String cautionLine() {
-    return "Cautions: %s. The sheet prints them in full. %s"
+    return "With every patch: %s. The sheet prints them in short. %s"
         .formatted(
-            cautions.stream()
+            precautions.cautions().stream()
+                .filter(Caution::always)
                 .map(caution -> caution.topic().toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", ")),
             CautionText.DEFERRAL);

@@ -356,7 +356,8 @@ class JudgingCommandsTest {
     Shell.Result written = shell.run("sheet latex pine --to " + file);
 
     assertThat(written.out())
-        .isEqualTo(file + " written: latex on pine, pulsed 1064 nm, verdict window, provisional.\n");
+        .isEqualTo(
+            file + " written: latex on pine, pulsed 1064 nm, verdict window, provisional.\n");
     assertThat(Files.readString(file)).startsWith("<!DOCTYPE html>");
     assertThat(shell.run("sheet latex pine --to " + file).err())
         .isEqualTo(file + " already exists; give another name, or --replace to overwrite it.\n");
