@@ -349,9 +349,10 @@ class PlanningCommandsTest {
     assertThat(window.code()).isZero();
     assertThat(window.out())
         .startsWith("UNTRIED: Rig Tern has burned none of these trials")
-        .contains("rig Tern: a window.", "width 80 mm");
+        .contains("UNTRIED: No trial had a spot diameter of 0.6 mm (tried: 0.5 mm) or a scan")
+        .contains("rig Tern: a window", "width 80 mm");
     assertThat(shell.run("next latex pine --rig Tern --count 6").out())
-        .contains("climbs to the start setting on this rig", "confirms the start setting")
+        .contains("climbs to the start setting", "confirms the start setting")
         .contains("only if 1 did not char");
   }
 
