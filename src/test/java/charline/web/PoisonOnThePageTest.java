@@ -10,7 +10,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The bench page names poison and fire first, and gives no beam where the command line gives none. */
+/**
+ * The bench page names poison and fire first, and gives no beam where the command line gives none.
+ */
 class PoisonOnThePageTest {
   private static final String LATEX = "?family=latex&wood=pine";
   private static final String TEXTURE = "?family=textured+coat&wood=pine";
@@ -105,8 +107,7 @@ class PoisonOnThePageTest {
         .contains("A result for a whole job needs the name of the job.");
     assertThat(
             served.post(
-                "finish/sample?name=hall%20texture",
-                "substance=lead&result=found&on=yesterday"))
+                "finish/sample?name=hall%20texture", "substance=lead&result=found&on=yesterday"))
         .contains("The day of a sample must read like 2026-05-04, not &#34;yesterday&#34;.");
     assertThat(served.log().samples().all()).isEmpty();
   }
