@@ -108,7 +108,7 @@ class PoisonOnThePageTest {
     assertThat(
             served.post(
                 "finish/sample?name=hall%20texture", "substance=lead&result=found&on=yesterday"))
-        .contains("The day of a sample must read like 2026-05-04, not &#34;yesterday&#34;.");
+        .contains("The day of a sample must read like 2026-05-04, not \"yesterday\".");
     assertThat(served.log().samples().all()).isEmpty();
   }
 }
