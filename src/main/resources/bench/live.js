@@ -34,6 +34,7 @@ function show(words) {
   if (words.poison !== undefined) say("live-poison", words.poison);
   say("live-beyond", words.beyond);
   say("live-note", words.note || words.sentence);
+  say("live-spots", words.spots);
   say("live-does", words.does);
   say("live-rests", words.rests);
   at("live-events").hidden = !words.char;

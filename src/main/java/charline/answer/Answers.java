@@ -18,6 +18,7 @@ import charline.model.classical.Comparison;
 import charline.plan.NextPatches;
 import charline.plan.Planner;
 import charline.quantity.Figures;
+import charline.quote.Lead;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
@@ -36,7 +37,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
@@ -47,6 +47,9 @@ import java.util.stream.Stream;
 public final class Answers {
   /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
   private static final int ENOUGH_OF_ITS_OWN = 18;
+
+  /** Cautions of coats that may hold lead. */
+  private static final Set<String> LEAD = Set.of("Lead", "Older coats");
 
   private final Logbook log;
   private final Strata strata;
@@ -136,7 +139,7 @@ public final class Answers {
     return new TrialCase(
         question,
         new Trials(stratum, patches, question.asked().acceptTint(), question.coat()),
-        question.fixed().bench(rig, patches, at));
+        question.fixed().bench(rig, patches, at).withStrokes(question.strokes()));
   }
 
   /** Fits trials as a question asks: from its priors, and borrowing where it says so. */
@@ -204,18 +207,39 @@ public final class Answers {
 
   private Recommendation recommend(TrialCase subject) {
     return new WindowFinder(fitter(subject))
-        .recommend(subject.trials(), subject.bench(), subject.question().asked());
+        .recommend(subject.trials(), subject.bench(), subject.asked());
   }
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
   public WindowAnswer window(TrialCase subject, Recommendation found, Applicability applicability) {
-    OptionalDouble area = subject.question().jobAreaSquareMetres();
+    return window(
+        subject, found, applicability, next(subject, found, boards(subject, PatchesWanted.USUAL)));
+  }
+
+  /** What follows a recommendation: the same list as the question what to burn next gets. */
+  private NextPatches next(TrialCase subject, Recommendation found, List<Board> boards) {
+    return planner(fitter(subject), PatchesWanted.USUAL)
+        .next(
+            subject.trials(),
+            found,
+            PatchesWanted.USUAL.site(),
+            boards,
+            PatchesWanted.USUAL.count());
+  }
+
+  private List<Board> boards(TrialCase subject, PatchesWanted wanted) {
+    return boards(subject.trials().stratum(), subject.trials().patches(), wanted);
+  }
+
+  private WindowAnswer window(
+      TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
     return new WindowAnswer(
         subject,
         found,
         applicability,
+        next,
         Precautions.of(log, found.patches()),
-        area.isPresent() ? JobRisk.of(found, area.getAsDouble()) : Optional.empty(),
+        subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject));
   }
 
@@ -244,13 +268,29 @@ public final class Answers {
                 skipped.add(new AllWindows.Skipped(e.getKey(), reason));
               }
             });
-    record Judged(TrialCase subject, Recommendation found, Applicability applicability) {}
+    record Asked(TrialCase subject, List<Board> boards) {}
+    record Judged(
+        TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {}
     List<Judged> judged =
-        subjects.parallelStream()
-            .map(s -> new Judged(s, recommend(s), Applicability.of(s, Fitter.withDefaults())))
+        subjects.stream()
+            .map(s -> new Asked(s, boards(s, PatchesWanted.USUAL)))
+            .toList()
+            .parallelStream()
+            .map(
+                asked -> {
+                  TrialCase s = asked.subject();
+                  Recommendation found = recommend(s);
+                  return new Judged(
+                      s,
+                      found,
+                      Applicability.of(s, Fitter.withDefaults()),
+                      next(s, found, asked.boards()));
+                })
             .toList();
     List<WindowAnswer> answers =
-        judged.stream().map(j -> window(j.subject(), j.found(), j.applicability())).toList();
+        judged.stream()
+            .map(j -> window(j.subject(), j.found(), j.applicability(), j.next()))
+            .toList();
     return new AllWindows(answers, barred, skipped);
   }
 
@@ -262,7 +302,7 @@ public final class Answers {
         window.found(),
         new WindowFinder(fitter(subject))
             .halfAsSure()
-            .recommend(subject.trials(), subject.bench(), subject.question().asked()));
+            .recommend(subject.trials(), subject.bench(), subject.asked()));
   }
 
   private Optional<BorrowOffer> offer(TrialCase subject) {
@@ -307,9 +347,9 @@ public final class Answers {
             .next(
                 subject.trials(),
                 subject.bench(),
-                question.asked(),
+                subject.asked(),
                 wanted.site(),
-                boards(stratum, subject.trials().patches(), wanted),
+                boards(subject, wanted),
                 wanted.count());
     return new NextAnswer(
         question,
@@ -328,8 +368,8 @@ public final class Answers {
     NextPatches next =
         planner(question.priors().fitter(), wanted)
             .first(
-                question.fixed().bench(rig, at),
-                question.asked(),
+                question.fixed().bench(rig, at).withStrokes(question.strokes()),
+                question.asked(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
                 wanted.site(),
                 boards(stratum, List.of(), wanted),
                 wanted.count());
@@ -384,9 +424,21 @@ public final class Answers {
 
   /** The hours of a job at the start setting of its window. */
   public QuoteAnswer quote(TrialQuestion question, Quoting quoting) {
-    WindowAnswer window = window(question);
+    return quote(window(question), quoting);
+  }
+
+  /** The hours of a job whose window was found already. */
+  public QuoteAnswer quote(WindowAnswer window, Quoting quoting) {
+    Quoting known = quoting.lead().isPresent() ? quoting : quoting.with(lead(window));
     return new QuoteAnswer(
-        window, window.isWindow() ? Optional.of(quoting.of(window.found())) : Optional.empty());
+        window, window.isWindow() ? Optional.of(known.of(window.found())) : Optional.empty());
+  }
+
+  /** Where a caution speaks of lead, nobody knows before a test. */
+  private static Lead lead(WindowAnswer window) {
+    return window.cautions().stream().anyMatch(caution -> LEAD.contains(caution.topic()))
+        ? Lead.NOT_TESTED
+        : Lead.FREE;
   }
 
   /** The burn-onset model. */

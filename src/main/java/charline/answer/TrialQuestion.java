@@ -2,9 +2,10 @@ package charline.answer;
 
 import charline.model.Coating;
 import charline.trial.Stratum;
+import charline.window.JobLimit;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * A question about trials, from either face.
@@ -17,7 +18,8 @@ import java.util.OptionalDouble;
  * @param coat the coat that the answer is for, as far as it matters
  * @param priors what is likely before any patch
  * @param borrow whether other trials of the log lend what they know
- * @param jobAreaSquareMetres area of a job whose risk is asked for, in m²
+ * @param strokes how strokes are laid over the work
+ * @param job a job whose risk is asked for
  */
 public record TrialQuestion(
     Optional<FamilyAndWood> about,
@@ -28,7 +30,8 @@ public record TrialQuestion(
     Coating coat,
     Priors priors,
     boolean borrow,
-    OptionalDouble jobAreaSquareMetres) {
+    Strokes strokes,
+    Optional<JobLimit> job) {
 
   /** Every stratum, with nothing said of the rest. */
   public static final TrialQuestion OF_ALL =
@@ -41,7 +44,8 @@ public record TrialQuestion(
           Coating.UNSAID,
           Priors.USUAL,
           false,
-          OptionalDouble.empty());
+          Strokes.USUAL,
+          Optional.empty());
 
   /** The trials of one coating family on one wood, or on {@link Stratum#ANY_WOOD}. */
   public static TrialQuestion about(String family, String wood) {
@@ -51,54 +55,64 @@ public record TrialQuestion(
   /** The same about one coating family and wood. */
   public TrialQuestion about(FamilyAndWood other) {
     return new TrialQuestion(
-        Optional.of(other), rig, light, fixed, asked, coat, priors, borrow, jobAreaSquareMetres);
+        Optional.of(other), rig, light, fixed, asked, coat, priors, borrow, strokes, job);
   }
 
   /** The same for a rig. */
   public TrialQuestion onRig(String name) {
     return new TrialQuestion(
-        about, Optional.of(name), light, fixed, asked, coat, priors, borrow, jobAreaSquareMetres);
+        about, Optional.of(name), light, fixed, asked, coat, priors, borrow, strokes, job);
   }
 
   /** The same with one kind of light. */
   public TrialQuestion with(Light other) {
     return new TrialQuestion(
-        about, rig, Optional.of(other), fixed, asked, coat, priors, borrow, jobAreaSquareMetres);
+        about, rig, Optional.of(other), fixed, asked, coat, priors, borrow, strokes, job);
   }
 
   /** The same with knobs fixed. */
   public TrialQuestion with(FixedKnobs other) {
-    return new TrialQuestion(
-        about, rig, light, other, asked, coat, priors, borrow, jobAreaSquareMetres);
+    return new TrialQuestion(about, rig, light, other, asked, coat, priors, borrow, strokes, job);
   }
 
   /** The same with other limits. */
   public TrialQuestion with(Requirements other) {
-    return new TrialQuestion(
-        about, rig, light, fixed, other, coat, priors, borrow, jobAreaSquareMetres);
+    return new TrialQuestion(about, rig, light, fixed, other, coat, priors, borrow, strokes, job);
   }
 
   /** The same for a coat. */
   public TrialQuestion with(Coating other) {
-    return new TrialQuestion(
-        about, rig, light, fixed, asked, other, priors, borrow, jobAreaSquareMetres);
+    return new TrialQuestion(about, rig, light, fixed, asked, other, priors, borrow, strokes, job);
   }
 
   /** The same from other priors. */
   public TrialQuestion with(Priors other) {
-    return new TrialQuestion(
-        about, rig, light, fixed, asked, coat, other, borrow, jobAreaSquareMetres);
+    return new TrialQuestion(about, rig, light, fixed, asked, coat, other, borrow, strokes, job);
   }
 
   /** The same, with the log's other trials lending what they know. */
   public TrialQuestion borrowing(boolean lend) {
-    return new TrialQuestion(
-        about, rig, light, fixed, asked, coat, priors, lend, jobAreaSquareMetres);
+    return new TrialQuestion(about, rig, light, fixed, asked, coat, priors, lend, strokes, job);
   }
 
-  /** The same with the risk over a whole job, in m². */
-  public TrialQuestion withJobArea(OptionalDouble squareMetres) {
-    return new TrialQuestion(about, rig, light, fixed, asked, coat, priors, borrow, squareMetres);
+  /** The same for work in other strokes. */
+  public TrialQuestion with(Strokes other) {
+    return new TrialQuestion(about, rig, light, fixed, asked, coat, priors, borrow, other, job);
+  }
+
+  /** The same with the risk over a whole job. */
+  public TrialQuestion with(JobLimit other) {
+    return new TrialQuestion(
+        about, rig, light, fixed, asked, coat, priors, borrow, strokes, Optional.of(other));
+  }
+
+  /**
+   * What a window has to keep, where the limit may be that of a whole job.
+   *
+   * @param patchSquareCentimetres size of the area that a risk is about
+   */
+  Requirements asked(double patchSquareCentimetres) {
+    return job.map(limit -> limit.with(asked, patchSquareCentimetres)).orElse(asked);
   }
 
   /** The coating family and the wood, which must be there. */

@@ -1,5 +1,6 @@
 package charline.answer;
 
+import charline.plan.NextPatches;
 import charline.trial.Caution;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param subject the question and the trials that answer it
  * @param found the recommendation
  * @param applicability whether it applies to the rig as it is now
+ * @param next the patches to burn next, the usual number of them
  * @param precautions of every finish, board and kind of light behind it
  * @param job risk over the job that was asked about, where there is a start setting
  * @param offer what could be borrowed, where nothing was
@@ -21,6 +23,7 @@ public record WindowAnswer(
     TrialCase subject,
     Recommendation found,
     Applicability applicability,
+    NextPatches next,
     Precautions precautions,
     Optional<JobRisk> job,
     Optional<BorrowOffer> offer) {

@@ -31,6 +31,15 @@ public record AreaRate(double squareCentimetresPerSecond) {
   }
 
   /**
+   * What is left when strokes side by side overlap: the head moves on by less than its width.
+   *
+   * @param share of the width of a stroke that the next one covers again, 0 to 0.5
+   */
+  public AreaRate overlapping(double share) {
+    return new AreaRate(squareCentimetresPerSecond * (1 - share));
+  }
+
+  /**
    * Hours with the beam on to cover an area.
    *
    * @param squareMetres area of the job, above 0

@@ -111,7 +111,12 @@ public final class Lookahead {
 
   /** The doses at which the chance on a new board is a given one, over the thinned draws. */
   public DoseLimit doseLimit(double chance) {
-    return draws.doseLimit(chance);
+    return doseLimit(chance, 0);
+  }
+
+  /** The same over an area of which a share gets its passes twice. */
+  public DoseLimit doseLimit(double chance, double seamShare) {
+    return draws.doseLimit(chance, seamShare);
   }
 
   /** Quantile of a quantity given per thinned draw, under what has been assumed so far. */

@@ -157,7 +157,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
       shift[q] = Math.exp(cap(perSigma * p[OMEGA] * rule.node(q)));
       back[q] = 1 / shift[q];
     }
-    double furthest = Math.max(Arrays.stream(shift).max().orElseThrow(), 1);
+    double furthest = Math.max(largest(shift), 1);
     double value = logPrior(x, p);
     double[] product = new double[points];
     double[] logLikelihood = new double[points];
@@ -198,9 +198,18 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     return Math.max(-CAP, Math.min(CAP, exponent));
   }
 
+  /** A loop, as this is done for every board of every draw. */
+  private static double largest(double[] values) {
+    double largest = values[0];
+    for (double value : values) {
+      largest = Math.max(largest, value);
+    }
+    return largest;
+  }
+
   /** ln Σ w_q exp(l_q) / product_q. */
   private static double logMixture(NormalTrapezoid rule, double[] logLikelihood, double[] product) {
-    double top = Arrays.stream(logLikelihood).max().orElseThrow();
+    double top = largest(logLikelihood);
     double sum = 0;
     for (int q = 0; q < product.length; q++) {
       double behind = logLikelihood[q] - top;

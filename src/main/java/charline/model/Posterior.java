@@ -249,10 +249,34 @@ public final class Posterior {
    * @param passes number of passes
    */
   public double[] newBoardChance(double doseJoulesPerCm2, double intensity, int passes) {
+    return newBoardChance(doseJoulesPerCm2, intensity, passes, 0);
+  }
+
+  /**
+   * The event's chance on a new board over an area of which a share is a {@link Seam}, one per
+   * draw.
+   *
+   * @param doseJoulesPerCm2 dose per pass
+   * @param intensity fluence (J/cm²) or irradiance (W/cm²)
+   * @param passes number of passes of one stroke
+   * @param seamShare share of the area that gets twice the passes, 0 to 1
+   */
+  public double[] newBoardChance(
+      double doseJoulesPerCm2, double intensity, int passes, double seamShare) {
     double lnDose = Math.log(doseJoulesPerCm2);
     double f = Math.log(intensity) - lnReference;
     double lnPasses = Math.log(passes);
-    return perDraw(i -> chance(i, lnDose + phi[i] * f + psi[i] * lnPasses - tau[i]));
+    return perDraw(i -> chance(i, lnDose + phi[i] * f + psi[i] * lnPasses - tau[i], seamShare));
+  }
+
+  private double chance(int draw, double margin, double seamShare) {
+    return seamShare == 0
+        ? chance(draw, margin)
+        : seam(draw, seamShare).mean(margin, omega[draw], rules[draw], wingOdds[draw]).chance();
+  }
+
+  private Seam seam(int draw, double share) {
+    return new Seam(share, psi[draw], sigma[draw]);
   }
 
   /** E Λ((margin - u) / σ): one exponential, as the nodes' own are kept. */
@@ -286,22 +310,35 @@ public final class Posterior {
    * @param chance inside (0, 1)
    */
   public DoseLimit doseLimit(double chance) {
+    return doseLimit(chance, 0);
+  }
+
+  /**
+   * The doses at which the event's chance on a new board is a given one, over an area of which a
+   * share is a {@link Seam}.
+   *
+   * @param chance inside (0, 1)
+   * @param seamShare share of the area that gets twice the passes, 0 to 1
+   */
+  public DoseLimit doseLimit(double chance, double seamShare) {
     BrentSolver root = new BrentSolver(1e-10, 1e-9); // keeps state, so one for each call
     double[] offset =
         perDraw(
             i ->
-                byNewton(i, chance)
+                byNewton(i, chance, seamShare)
                     .orElseGet(
                         () -> {
                           double reach =
                               8 * omega[i] + sigma[i] * (Math.abs(Logistic.quantile(chance)) + 1);
-                          return root.solve(200, m -> chance(i, m) - chance, -reach, reach);
+                          double seam = seamShare == 0 ? 0 : psi[i] * Math.log(2);
+                          return root.solve(
+                              200, m -> chance(i, m, seamShare) - chance, -reach - seam, reach);
                         }));
     return new DoseLimit(this, offset);
   }
 
   /** The margin with a chance; its log odds are all but straight, so few steps are needed. */
-  private OptionalDouble byNewton(int draw, double chance) {
+  private OptionalDouble byNewton(int draw, double chance, double seamShare) {
     double[] wing = wingOdds[draw];
     NormalTrapezoid rule = rules[draw];
     double target = Logistic.quantile(chance);
@@ -311,16 +348,12 @@ public final class Posterior {
       if (wing[0] >= OUT_OF_RANGE) {
         return OptionalDouble.empty();
       }
-      double odds = Math.exp(Math.max(-CAP, Math.min(CAP, -margin / sigma[draw])));
-      double each = 1 / (1 + odds);
-      double sum = rule.weight(wing.length) * each;
-      double slope = rule.weight(wing.length) * each * (1 - each);
-      for (int k = 0; k < wing.length; k++) {
-        double up = 1 / (1 + odds * wing[k]);
-        double down = 1 / (1 + odds / wing[k]);
-        sum += rule.weight(k) * (up + down);
-        slope += rule.weight(k) * (up * (1 - up) + down * (1 - down));
-      }
+      Seam.Mean now =
+          seamShare == 0
+              ? single(draw, margin)
+              : seam(draw, seamShare).mean(margin, omega[draw], rule, wing);
+      double sum = now.chance();
+      double slope = now.slope();
       double move = sigma[draw] * (Logistic.quantile(sum) - target) * sum * (1 - sum) / slope;
       if (!(Math.abs(move) < Double.MAX_VALUE)) {
         return OptionalDouble.empty();
@@ -331,6 +364,23 @@ public final class Posterior {
       }
     }
     return OptionalDouble.empty();
+  }
+
+  /** The chance with its slope against margin / σ, where nothing gets twice the passes. */
+  private Seam.Mean single(int draw, double margin) {
+    double[] wing = wingOdds[draw];
+    NormalTrapezoid rule = rules[draw];
+    double odds = Math.exp(Math.max(-CAP, Math.min(CAP, -margin / sigma[draw])));
+    double each = 1 / (1 + odds);
+    double sum = rule.weight(wing.length) * each;
+    double slope = rule.weight(wing.length) * each * (1 - each);
+    for (int k = 0; k < wing.length; k++) {
+      double up = 1 / (1 + odds * wing[k]);
+      double down = 1 / (1 + odds / wing[k]);
+      sum += rule.weight(k) * (up + down);
+      slope += rule.weight(k) * (up * (1 - up) + down * (1 - down));
+    }
+    return new Seam.Mean(sum, slope);
   }
 
   double lnDose(int draw, double offset, double lnIntensity, double lnPasses) {

@@ -95,6 +95,19 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, C
     return event == Event.CLEARING ? CoatDesign.of(patches, coat()) : CoatDesign.ALIKE;
   }
 
+  /** Middle of the patch sizes that were recorded, in cm²; empty where none was. */
+  public OptionalDouble medianPatchSquareCentimetres() {
+    double[] sizes =
+        patches.stream()
+            .flatMapToDouble(p -> p.areaSquareCentimetres().stream())
+            .sorted()
+            .toArray();
+    int n = sizes.length;
+    return n == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of((sizes[(n - 1) / 2] + sizes[n / 2]) / 2);
+  }
+
   /** Plain counts. */
   public Evidence evidence() {
     return new Evidence(

@@ -2,6 +2,7 @@ package charline.paper;
 
 import charline.exposure.HandPass;
 import charline.exposure.LineScan;
+import charline.plan.NextPatches;
 import charline.plan.Site;
 import charline.plan.Suggestion;
 import charline.quantity.Figures;
@@ -12,6 +13,7 @@ import charline.wording.CautionText;
 import charline.wording.PlanText;
 import charline.wording.PrecautionText;
 import charline.wording.SettingsText;
+import charline.wording.SpotsText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -57,6 +59,7 @@ public record BenchListPage(
    * @param why the reason
    * @param only what must have been seen before, blank where nothing must
    * @param risk char risk with its bound
+   * @param spots charred spots per m² with their bound
    * @param boxes true for every pass that is to be read
    */
   public record Line(
@@ -69,6 +72,7 @@ public record BenchListPage(
       String why,
       String only,
       String risk,
+      String spots,
       List<Boolean> boxes) {}
 
   /** Cautions of every patch that the list does not say in other words. */
@@ -83,7 +87,7 @@ public record BenchListPage(
     }
     List<Line> rows = new ArrayList<>();
     for (int k = 0; k < patches.size(); k++) {
-      rows.add(line(patches.get(k), list.codes(), most));
+      rows.add(line(list.next(), patches.get(k), list.codes(), most));
     }
     RigSetup bench = list.next().bench();
     return new BenchListPage(
@@ -116,7 +120,7 @@ public record BenchListPage(
                 list.stamp().by().map(who -> ", " + who).orElse("")));
   }
 
-  private static Line line(Suggestion s, List<String> codes, int most) {
+  private static Line line(NextPatches next, Suggestion s, List<String> codes, int most) {
     List<Boolean> boxes = new ArrayList<>();
     for (int pass = 1; pass <= most; pass++) {
       boxes.add(pass <= s.passes());
@@ -135,6 +139,7 @@ public record BenchListPage(
         "%s, at most %s"
             .formatted(Figures.percent(s.charRiskMean()), Figures.atMost(s.charRiskUpper()))
             .replace(" %", "\u00a0%"),
+        SpotsText.of(next.charredSpots(s)),
         boxes);
   }
 
@@ -154,7 +159,7 @@ public record BenchListPage(
             .pulses()
             .map(p -> ", " + Figures.shortest(p.repetitionKilohertz()) + " kHz")
             .orElse("");
-    return "Spot %s mm (%s)%s, %s %s mm"
+    return "Spot %s mm (%s)%s, %s %s mm; each patch is one stroke"
         .formatted(
             Figures.shortest(bench.spot().diameterMillimetres()),
             bench.spot().definition().word(),

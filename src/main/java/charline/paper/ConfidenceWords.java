@@ -5,9 +5,12 @@ import charline.model.ModelFit;
 import charline.paper.SheetPage.Line;
 import charline.quantity.Figures;
 import charline.window.Box;
+import charline.window.CharredSpots;
+import charline.window.Forecast;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
 import charline.window.Requirements;
+import charline.wording.ProvisoText;
 import charline.wording.RigSetupText;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +24,7 @@ record ConfidenceWords(Recommendation recommendation) {
     Optional<Box> chosen = WindowSheet.box(recommendation);
     chosen.ifPresentOrElse(box -> lines.addAll(window(box)), () -> noBox(lines));
     lines.add(new Line("Asked for", asked()));
+    ProvisoText.of(recommendation).forEach(words -> lines.add(new Line("Mind", words)));
     borrowed().ifPresent(words -> lines.add(new Line("Borrowed", words)));
     job.filter(j -> chosen.isPresent()).ifPresent(j -> lines.add(new Line("Whole job", job(j))));
     return lines;
@@ -43,21 +47,31 @@ record ConfidenceWords(Recommendation recommendation) {
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts) + ".");
   }
 
-  private static List<Line> window(Box box) {
+  private String spots(Forecast forecast) {
+    CharredSpots spots = recommendation.charredSpots(forecast);
+    return "%s charred spots per m², at most %s"
+        .formatted(Figures.three(spots.mean()), Figures.threeUp(spots.upper()));
+  }
+
+  private List<Line> window(Box box) {
     return List.of(
         new Line(
             "At the start",
-            "char %s, at most %s; clears %s, at least %s."
+            "char %s, at most %s (%s); clears %s, at least %s."
                 .formatted(
                     Figures.percent(box.start().charRiskMean()),
                     Figures.atMost(box.start().charRiskUpper()),
+                    spots(box.start()),
                     Figures.percent(box.start().clearChanceMean()),
                     Figures.atLeast(box.start().clearChanceLower()))),
         new Line(
             "Inside the box",
-            "char at most %s (most power, slowest); clears at least %s (least power, fastest)."
+            "char at most %s, %s (most power, slowest); clears at least %s (least power, fastest)."
                 .formatted(
                     Figures.atMost(box.hotCorner().charRiskUpper()),
+                    "at most %s spots per m²"
+                        .formatted(
+                            Figures.threeUp(recommendation.charredSpots(box.hotCorner()).upper())),
                     Figures.atLeast(box.coldCorner().clearChanceLower()))));
   }
 
@@ -109,12 +123,15 @@ record ConfidenceWords(Recommendation recommendation) {
   }
 
   private static String job(JobRisk job) {
-    return "%s m² is %s: any char %s, at most %s; charred areas %s, at most %s."
+    return "%s m² is %s: any char %s, at most %s%s; charred areas %s, at most %s."
         .formatted(
             Figures.shortest(job.areaSquareMetres()),
             Figures.count(job.areas(), "area", "areas"),
             Figures.percent(job.mean()),
             Figures.atMost(job.upper()),
+            job.asked().isPresent()
+                ? " (asked: " + Figures.share(job.asked().getAsDouble()) + ")"
+                : "",
             marks(job.marksMean()),
             Figures.decimalsUp(job.marksUpper(), 0));
   }

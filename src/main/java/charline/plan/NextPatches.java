@@ -1,5 +1,7 @@
 package charline.plan;
 
+import charline.window.CharredSpots;
+import charline.window.JobRisk;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
@@ -29,6 +31,16 @@ public record NextPatches(
     List<Suggestion> suggestions) {
   public NextPatches {
     suggestions = numbered(suggestions);
+  }
+
+  /** Charred spots per m² where all of it were done as one of these patches, in single strokes. */
+  public CharredSpots charredSpots(Suggestion patch) {
+    return CharredSpots.of(
+        window
+            .map(Recommendation::patchSquareCentimetres)
+            .orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
+        patch.charRiskMean(),
+        patch.charRiskUpper());
   }
 
   /** New boards are numbered as they come up in the list. */

@@ -7,6 +7,7 @@ import charline.model.Lookahead;
 import charline.model.ModelFit;
 import charline.model.Trials;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import java.util.Optional;
 
 /**
@@ -25,8 +26,16 @@ final class Outlook {
   private final DoseLimit hottest;
   private final DoseLimit coldest;
 
-  Outlook(Requirements asked, ModelFit charFit, ModelFit clearingFit, Optional<Trials> trials) {
-    this(asked, charFit, clearingFit, trials, DRAWS);
+  /**
+   * @param strokes how the work is to be covered, which the hot limit of the window has to bear
+   */
+  Outlook(
+      Requirements asked,
+      ModelFit charFit,
+      ModelFit clearingFit,
+      Optional<Trials> trials,
+      Strokes strokes) {
+    this(asked, charFit, clearingFit, trials, strokes, DRAWS);
   }
 
   Outlook(
@@ -34,23 +43,26 @@ final class Outlook {
       ModelFit charFit,
       ModelFit clearingFit,
       Optional<Trials> trials,
+      Strokes strokes,
       int draws) {
     this.asked = asked;
     this.charFit = charFit;
     this.clearingFit = clearingFit;
     charring = Lookahead.of(charFit, trials, draws);
     clearing = Lookahead.of(clearingFit, trials, draws);
-    hottest = charring.doseLimit(asked.charRisk());
+    hottest = charring.doseLimit(asked.charRisk(), strokes.seamShare());
     coldest = clearing.doseLimit(asked.clearChance());
   }
 
   /** What is held before any trial, quoted at an intensity. */
-  static Outlook beforeTrials(Fitter fitter, Requirements asked, double intensity) {
+  static Outlook beforeTrials(
+      Fitter fitter, Requirements asked, Strokes strokes, double intensity) {
     return new Outlook(
         asked,
         fitter.beforeTrials(Event.CHAR, intensity),
         fitter.beforeTrials(Event.CLEARING, intensity),
-        Optional.empty());
+        Optional.empty(),
+        strokes);
   }
 
   ModelFit charFit() {

@@ -3,6 +3,7 @@ package charline.window;
 import charline.quantity.Invariant;
 import charline.refusal.Refusal;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a small risk per patch-sized area comes to over a whole job of m such areas: the chance of
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param upper chance of at least one char mark at the upper bound of the risk per area
  * @param marksMean areas with a char mark to expect at the mean risk
  * @param marksUpper areas with a char mark to expect at the upper bound
+ * @param asked highest chance of any char mark that was asked for, if any
  */
 public record JobRisk(
     double areaSquareMetres,
@@ -28,7 +30,8 @@ public record JobRisk(
     double mean,
     double upper,
     double marksMean,
-    double marksUpper) {
+    double marksUpper,
+    OptionalDouble asked) {
   /**
    * Size of a patch where none was recorded: 50 mm square (common practice, no published source).
    */
@@ -52,9 +55,7 @@ public record JobRisk(
     Invariant.positive("Patch size", patchSquareCentimetres, "cm2");
     Invariant.within("Char risk", charRiskMean, 0, 1, "");
     Invariant.within("Char risk", charRiskUpper, 0, 1, "");
-    // 0.25 m2 is 100 areas of 25 cm2, not 101 because 2500.0000000000005 / 25 is above 100.
-    long areas =
-        Math.max(1, (long) Math.ceil(areaSquareMetres * 1e4 / patchSquareCentimetres - 1e-9));
+    long areas = areas(areaSquareMetres, patchSquareCentimetres);
     return new JobRisk(
         areaSquareMetres,
         patchSquareCentimetres,
@@ -62,7 +63,8 @@ public record JobRisk(
         atLeastOne(charRiskMean, areas),
         atLeastOne(charRiskUpper, areas),
         areas * charRiskMean,
-        areas * charRiskUpper);
+        areas * charRiskUpper,
+        OptionalDouble.empty());
   }
 
   /** The risk of a job done at the start setting; empty where there is no start setting. */
@@ -74,11 +76,25 @@ public record JobRisk(
             start ->
                 of(
                     areaSquareMetres,
-                    recommendation
-                        .medianPatchSquareCentimetres()
-                        .orElse(USUAL_PATCH_SQUARE_CENTIMETRES),
+                    recommendation.patchSquareCentimetres(),
                     start.charRiskMean(),
                     start.charRiskUpper()));
+  }
+
+  /** The same with the limit that was asked for. */
+  public static Optional<JobRisk> of(Recommendation recommendation, JobLimit limit) {
+    return of(recommendation, limit.areaSquareMetres()).map(risk -> risk.with(limit.charRisk()));
+  }
+
+  private JobRisk with(OptionalDouble limit) {
+    return new JobRisk(
+        areaSquareMetres, patchSquareCentimetres, areas, mean, upper, marksMean, marksUpper, limit);
+  }
+
+  /** Whole patch-sized areas of a job, a part of one counted as one. */
+  static long areas(double areaSquareMetres, double patchSquareCentimetres) {
+    // 0.25 m2 is 100 areas of 25 cm2, not 101 because 2500.0000000000005 / 25 is above 100.
+    return Math.max(1, (long) Math.ceil(areaSquareMetres * 1e4 / patchSquareCentimetres - 1e-9));
   }
 
   private static double atLeastOne(double risk, long areas) {

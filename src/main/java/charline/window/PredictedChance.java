@@ -17,10 +17,16 @@ public final class PredictedChance {
   /**
    * @param views the posterior, and any other weighting of the same draws that the bounds have to
    *     survive
+   * @param seamShare share of the area that gets twice the passes, 0 to 1
    */
-  PredictedChance(List<Posterior> views, double doseJoulesPerCm2, double intensity, int passes) {
+  PredictedChance(
+      List<Posterior> views,
+      double doseJoulesPerCm2,
+      double intensity,
+      int passes,
+      double seamShare) {
     this.views = views;
-    chance = views.get(0).newBoardChance(doseJoulesPerCm2, intensity, passes);
+    chance = views.get(0).newBoardChance(doseJoulesPerCm2, intensity, passes, seamShare);
   }
 
   /**
@@ -32,8 +38,18 @@ public final class PredictedChance {
    */
   public static PredictedChance of(
       ModelFit fit, double doseJoulesPerCm2, double intensity, int passes) {
+    return of(fit, doseJoulesPerCm2, intensity, passes, Strokes.SINGLE);
+  }
+
+  /** The same over an area worked in strokes side by side. */
+  static PredictedChance of(
+      ModelFit fit, double doseJoulesPerCm2, double intensity, int passes, Strokes strokes) {
     return new PredictedChance(
-        List.of(fit.posterior(), fit.sturdier()), doseJoulesPerCm2, intensity, passes);
+        List.of(fit.posterior(), fit.sturdier()),
+        doseJoulesPerCm2,
+        intensity,
+        passes,
+        strokes.seamShare());
   }
 
   /** Averaged over the posterior. */

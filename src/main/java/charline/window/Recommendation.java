@@ -4,6 +4,7 @@ import charline.model.Evidence;
 import charline.model.ModelFit;
 import charline.trial.Patch;
 import charline.trial.Stratum;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,6 +20,8 @@ import java.util.stream.Stream;
  * @param verdict what can be said
  * @param reasons why, in the order of telling
  * @param nextSteps what to do now, in order
+ * @param standing how settled a window is, where that needs to be said
+ * @param tried what was tried in every knob
  * @param chanceAnyWindow posterior chance that any setting keeps what was asked
  * @param chosen the box with the best net area rate, present only for {@link Verdict#WINDOW}
  * @param alternatives boxes for other numbers of passes, passes rising
@@ -37,6 +40,8 @@ public record Recommendation(
     Verdict verdict,
     List<Reason> reasons,
     List<NextStep> nextSteps,
+    Optional<Standing> standing,
+    TriedKnobs tried,
     double chanceAnyWindow,
     Optional<Box> chosen,
     List<Box> alternatives,
@@ -50,6 +55,34 @@ public record Recommendation(
     nextSteps = List.copyOf(nextSteps);
     alternatives = List.copyOf(alternatives);
     patches = List.copyOf(patches);
+  }
+
+  /** Size of the area that a risk is about, in cm²: as recorded, else the usual one. */
+  public double patchSquareCentimetres() {
+    return medianPatchSquareCentimetres.orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES);
+  }
+
+  /** Charred spots per m² at a setting. */
+  public CharredSpots charredSpots(Forecast forecast) {
+    return CharredSpots.of(
+        patchSquareCentimetres(), forecast.charRiskMean(), forecast.charRiskUpper());
+  }
+
+  /** What has to be known beside the verdict, the weightiest first. */
+  public List<Proviso> provisos() {
+    List<Proviso> all = new ArrayList<>();
+    if (asked.charRisk() * evidence.patches() < 1) {
+      all.add(new Proviso.HangsOnTail(asked.charRisk(), evidence.patches()));
+    }
+    chosen
+        .map(box -> bench.strokes().mostPasses(box.passes()))
+        .filter(seam -> seam > mostPassesTried())
+        .ifPresent(seam -> all.add(new Proviso.SeamBeyondTrials(seam, mostPassesTried())));
+    return all;
+  }
+
+  private int mostPassesTried() {
+    return patches.stream().mapToInt(p -> p.lastReading().passes()).max().orElse(0);
   }
 
   /** Boards that a window takes at least: three, or five where these are seen to differ. */

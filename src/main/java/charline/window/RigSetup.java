@@ -1,5 +1,6 @@
 package charline.window;
 
+import charline.exposure.AreaRate;
 import charline.exposure.DoseForm;
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
@@ -32,9 +33,19 @@ import java.util.function.Function;
  * @param spot spot on the work
  * @param pulses repetition rate and pulse duration of a pulsed rig, empty for a continuous one
  * @param speed the speed knob
+ * @param strokes how strokes are laid over the work
  */
 public record RigSetup(
-    Rig rig, OffsetDateTime at, Spot spot, Optional<Pulses> pulses, SpeedKnob speed) {
+    Rig rig,
+    OffsetDateTime at,
+    Spot spot,
+    Optional<Pulses> pulses,
+    SpeedKnob speed,
+    Strokes strokes) {
+  /** A rig that works in single strokes. */
+  public RigSetup(Rig rig, OffsetDateTime at, Spot spot, Optional<Pulses> pulses, SpeedKnob speed) {
+    this(rig, at, spot, pulses, speed, Strokes.SINGLE);
+  }
 
   /** The rig that most of the patches were burned on; the latest such where there is a tie. */
   public static Rig mostUsedRig(List<Patch> patches) {
@@ -151,15 +162,28 @@ public record RigSetup(
   }
 
   public RigSetup withSpot(Spot other) {
-    return new RigSetup(rig, at, other, pulses, speed);
+    return new RigSetup(rig, at, other, pulses, speed, strokes);
   }
 
   public RigSetup withPulses(Pulses other) {
-    return new RigSetup(rig, at, spot, Optional.of(other), speed);
+    return new RigSetup(rig, at, spot, Optional.of(other), speed, strokes);
   }
 
   public RigSetup withSpeed(SpeedKnob other) {
-    return new RigSetup(rig, at, spot, pulses, other);
+    return new RigSetup(rig, at, spot, pulses, other, strokes);
+  }
+
+  public RigSetup withStrokes(Strokes other) {
+    return new RigSetup(rig, at, spot, pulses, speed, other);
+  }
+
+  /**
+   * True if the lines that a scanner draws lie farther apart than the spot is wide (1/e²), so that
+   * they leave stripes. How far apart those of a head led by hand lie is not known here.
+   */
+  public boolean linesApart() {
+    return speed.kind() == SpeedKnob.Kind.SCAN
+        && speed.acrossMillimetres() > spot.oneOverESquaredMillimetres() * (1 + 1e-9);
   }
 
   /** Power delivered at 1 % of the dial, in W. */
@@ -179,6 +203,11 @@ public record RigSetup(
         rig.emission(),
         powerPercent * wattsPerPercent(),
         settings(powerPercent, speedMillimetresPerSecond));
+  }
+
+  /** The area covered by one pass at a speed, strokes laid side by side. */
+  public AreaRate areaRate(Exposure exposure) {
+    return exposure.areaRate().overlapping(strokes.overlap());
   }
 
   /**

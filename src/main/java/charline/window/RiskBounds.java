@@ -24,16 +24,20 @@ final class RiskBounds {
   private final List<Posterior> clearingViews;
   private final List<DoseLimit> charLimits;
   private final List<DoseLimit> clearingLimits;
+  private final double seamShare;
 
   /**
+   * @param strokes how the work is covered; seams count for char, and are cleared like the rest
    * @param wary hold the promises to the sturdier prior too
    */
-  RiskBounds(Requirements asked, ModelFit charFit, ModelFit clearingFit, boolean wary) {
+  RiskBounds(
+      Requirements asked, ModelFit charFit, ModelFit clearingFit, Strokes strokes, boolean wary) {
     this.asked = asked;
+    seamShare = strokes.seamShare();
     charViews = views(charFit, wary);
     clearingViews = views(clearingFit, wary);
-    charLimits = limits(charViews, asked.charRisk());
-    clearingLimits = limits(clearingViews, asked.clearChance());
+    charLimits = limits(charViews, asked.charRisk(), seamShare);
+    clearingLimits = limits(clearingViews, asked.clearChance(), 0);
   }
 
   private static List<Posterior> views(ModelFit fit, boolean wary) {
@@ -41,8 +45,8 @@ final class RiskBounds {
   }
 
   /** The views weight the same draws, so the doses are found once. */
-  private static List<DoseLimit> limits(List<Posterior> views, double chance) {
-    DoseLimit found = views.get(0).doseLimit(chance);
+  private static List<DoseLimit> limits(List<Posterior> views, double chance, double seamShare) {
+    DoseLimit found = views.get(0).doseLimit(chance, seamShare);
     return views.stream().map(found::under).toList();
   }
 
@@ -74,8 +78,10 @@ final class RiskBounds {
   Forecast forecast(RigSetup bench, double powerPercent, double speed, int passes) {
     Exposure exposure = bench.exposure(powerPercent, speed);
     double dose = exposure.doseJoulesPerCm2();
-    PredictedChance risk = new PredictedChance(charViews, dose, exposure.intensity(), passes);
-    PredictedChance chance = new PredictedChance(clearingViews, dose, exposure.intensity(), passes);
+    PredictedChance risk =
+        new PredictedChance(charViews, dose, exposure.intensity(), passes, seamShare);
+    PredictedChance chance =
+        new PredictedChance(clearingViews, dose, exposure.intensity(), passes, 0);
     return new Forecast(
         powerPercent,
         exposure.deliveredWatts(),
@@ -87,7 +93,7 @@ final class RiskBounds {
         risk.upper(asked.confidence()),
         chance.mean(),
         chance.lower(asked.confidence()),
-        exposure.areaRate().netOf(passes).squareCentimetresPerMinute());
+        bench.areaRate(exposure).netOf(passes).squareCentimetresPerMinute());
   }
 
   /**

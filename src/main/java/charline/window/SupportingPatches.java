@@ -103,7 +103,8 @@ final class SupportingPatches {
     return sorted.skip(FEWEST - 1).findFirst().orElse(Double.POSITIVE_INFINITY);
   }
 
-  boolean bear(double lnDose, double lnIntensity, int passes) {
-    return lnDose <= lnHottest(lnIntensity, passes) && lnDose >= lnColdest(lnIntensity, passes);
+  boolean bear(double lnDose, double lnIntensity, int passes, Strokes strokes) {
+    return lnDose <= lnHottest(lnIntensity, strokes.mostPasses(passes))
+        && lnDose >= lnColdest(lnIntensity, passes);
   }
 }

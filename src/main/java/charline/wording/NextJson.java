@@ -28,11 +28,18 @@ public final class NextJson {
                         "clearing",
                         next.window().flatMap(w -> w.clearingFit()).flatMap(BorrowText::json)))
             .put("prior", BasisText.json(answer.question()))
-            .put("patches", next.suggestions().stream().map(s -> suggestion(s, codes)).toList());
+            .put("overlap", next.bench().strokes().overlap())
+            .put("provisos", next.window().map(ProvisoText::of).orElse(List.of()))
+            .put("patches", patches(next, codes));
     return PrecautionText.put(json, answer.precautions());
   }
 
-  private static Json suggestion(Suggestion s, List<String> codes) {
+  /** The patches, with the codes that are reserved for them if any are. */
+  static List<Json> patches(NextPatches next, List<String> codes) {
+    return next.suggestions().stream().map(s -> suggestion(next, s, codes)).toList();
+  }
+
+  private static Json suggestion(NextPatches next, Suggestion s, List<String> codes) {
     Json json =
         new Json()
             .put("number", s.number())
@@ -48,6 +55,7 @@ public final class NextJson {
         .put("intensity", s.setting().intensity())
         .put("char_risk_mean", s.charRiskMean())
         .atMost("char_risk_upper", s.charRiskUpper())
+        .put("charred_spots_per_m2", SpotsText.json(next.charredSpots(s)))
         .put("clear_chance_mean", s.clearChanceMean())
         .put("effect", PlanText.gain(s.gain()));
   }

@@ -31,6 +31,12 @@ public record NextText(NextAnswer answer, List<String> codes) {
                         + " to burn next"));
     PrecautionText.headline(answer.precautions()).ifPresent(words -> line(text, words));
     line(text, "Why: " + PlanText.standing(next.standing()));
+    answer
+        .next()
+        .window()
+        .map(ProvisoText::of)
+        .orElse(List.of())
+        .forEach(proviso -> line(text, "MIND: " + proviso));
     line(text, "How: " + PlanText.advice(next.advice()));
     next.window()
         .flatMap(found -> found.clearingFit())
@@ -46,7 +52,7 @@ public record NextText(NextAnswer answer, List<String> codes) {
       line(
           text,
           "Fixed: "
-              + RigSetupText.fixed(next.bench())
+              + RigSetupText.fixedForPatches(next.bench())
               + "; "
               + RigSetupText.metered(next.bench())
               + ".");
@@ -82,18 +88,16 @@ public record NextText(NextAnswer answer, List<String> codes) {
     indented(
         text,
         "     ",
-        "char risk %s, at most %s; clears %s; %s"
+        "char risk %s, at most %s (%s); clears %s; %s"
             .formatted(
                 Figures.percent(s.charRiskMean()),
                 Figures.atMost(s.charRiskUpper()),
+                SpotsText.of(answer.next().charredSpots(s)),
                 Figures.percent(s.clearChanceMean()),
                 PlanText.gain(s.gain())));
   }
 
   private static void indented(StringBuilder text, String head, String words) {
-    String blanks = " ".repeat(head.length());
-    text.append(head)
-        .append(String.join("\n" + blanks, Table.fold(words, Table.WIDTH - head.length())))
-        .append('\n');
+    text.append(Table.hanging(head, words));
   }
 }

@@ -5,10 +5,14 @@ import static charline.wording.Table.line;
 import charline.answer.QuoteAnswer;
 import charline.answer.TrialCase;
 import charline.quantity.Figures;
+import charline.quote.Lead;
+import charline.quote.Price;
 import charline.quote.Quote;
+import charline.quote.Rates;
+import charline.quote.Span;
 import charline.window.Recommendation;
+import charline.window.Standing;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The hours of a job, as text and as JSON. */
 public final class QuoteReport {
@@ -31,103 +35,172 @@ public final class QuoteReport {
                                 .formatted(tone.word())));
   }
 
-  /**
-   * The hours as JSON.
-   *
-   * @param money for an hour, if the price is asked for
-   */
-  public static Json json(QuoteAnswer answer, OptionalDouble money) {
+  /** The hours as JSON, and the price as far as rates are known. */
+  public static Json json(QuoteAnswer answer, Rates rates) {
     Recommendation found = answer.window().found();
     Quote quote = answer.quote().orElseThrow();
     Json json =
         new Json()
             .put("stratum", WindowJson.stratum(found.stratum()))
             .put("rig", found.bench().rig().name())
+            .put("standing", found.standing().map(Standing::word))
             .put("coat", found.clearingFit().map(CoatText::json))
             .put("prior", BasisText.json(answer.window().subject().question()))
             .put("area_m2", quote.areaSquareMetres())
+            .put("overlap", found.bench().strokes().overlap())
+            .put("lead", quote.basis().quoting().lead().map(Lead::word))
+            .put("charred_spots", span(quote.basis().spots()))
             .put(
                 "parts",
                 quote.parts().stream()
                     .map(
                         p ->
-                            hours(new Json().put("part", QuoteText.task(p.task())), p.hours())
+                            hours(
+                                    new Json()
+                                        .put("key", p.task().key())
+                                        .put("part", QuoteText.task(p.task())),
+                                    p.hours())
                                 .put("how", QuoteText.how(p.task(), quote)))
                     .toList())
+            .put("on_site", hours(new Json(), quote.onSite()))
+            .put("second_person", quote.secondPerson().map(hours -> hours(new Json(), hours)))
             .put("total", hours(new Json(), quote.total()))
-            .put("rate_per_h", money);
-    money.ifPresent(
-        m -> {
-          Quote.Hours t = quote.total();
-          json.atLeast("price_low", t.low() * m)
-              .put("price_usual", t.usual() * m)
-              .atMost("price_high", t.high() * m);
-        });
+            .put("day_h", quote.basis().quoting().hoursADay())
+            .put(
+                "days",
+                new Json()
+                    .put("low", quote.basis().days().low())
+                    .put("usual", quote.basis().days().usual())
+                    .put("high", quote.basis().days().high()))
+            .put("rate_per_h", rates.hour());
+    quote.price(rates).ifPresent(price -> price(json, price));
     return PrecautionText.put(
-        json.put("warnings", QuoteText.warnings(quote))
+        json.put("provisos", ProvisoText.of(found))
+            .put("warnings", QuoteText.warnings(quote))
             .put("assumptions", QuoteText.assumptions(quote)),
         answer.window().precautions());
   }
 
-  private static Json hours(Json json, Quote.Hours hours) {
+  private static void price(Json json, Price price) {
+    json.put(
+            "price_parts",
+            price.lines().stream()
+                .map(
+                    line ->
+                        span(line.cost())
+                            .put("key", line.item().key())
+                            .put("item", QuoteText.item(line.item())))
+                .toList())
+        .put("price_sum", span(price.sum()))
+        .put("smallest_charge", price.smallest())
+        .atLeast("price_low", price.charged().low())
+        .put("price_usual", price.charged().usual())
+        .atMost("price_high", price.charged().high());
+  }
+
+  private static Json span(Span span) {
+    return new Json()
+        .atLeast("low", span.low())
+        .put("usual", span.usual())
+        .atMost("high", span.high());
+  }
+
+  private static Json hours(Json json, Span hours) {
     return json.atLeast("low_h", hours.low())
         .put("usual_h", hours.usual())
         .atMost("high_h", hours.high());
   }
 
-  /**
-   * The hours for a person.
-   *
-   * @param money for an hour, if the price is asked for
-   */
-  public static String text(QuoteAnswer answer, OptionalDouble money) {
+  /** The hours for a person, and the price as far as rates are known. */
+  public static String text(QuoteAnswer answer, Rates rates) {
     Recommendation found = answer.window().found();
     Quote quote = answer.quote().orElseThrow();
     TrialCase subject = answer.window().subject();
     StringBuilder text = new StringBuilder();
-    Quote.Hours total = quote.total();
-    line(
-        text,
-        "%s, rig %s, %s m2: %s h, from %s to %s h."
-            .formatted(
-                found.stratum().words(),
-                found.bench().rig().name(),
-                Figures.three(quote.areaSquareMetres()),
-                Figures.three(total.usual()),
-                Figures.threeDown(total.low()),
-                Figures.threeUp(total.high())));
+    line(text, headline(answer));
     PrecautionText.headline(answer.window().precautions()).ifPresent(words -> line(text, words));
+    found
+        .standing()
+        .ifPresent(
+            standing ->
+                line(text, "The window behind these hours is %s.".formatted(standing.word())));
     QuoteText.warnings(quote).forEach(warning -> line(text, "CAUTION: " + warning));
+    ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));
     coat(subject, found).ifPresent(words -> line(text, words));
+    AskedText.of(found, subject.question().job()).ifPresent(words -> line(text, words));
     BasisText.of(subject.question()).ifPresent(words -> line(text, words));
     text.append('\n');
     Table table = new Table("part", ">low, h", ">usual, h", ">high, h", "how");
     for (Quote.Part part : quote.parts()) {
       row(table, QuoteText.task(part.task()), part.hours(), QuoteText.how(part.task(), quote));
     }
-    row(table, "all", total, "");
-    money.ifPresent(m -> price(table, total, m));
+    row(table, "on site", quote.onSite(), QuoteText.days(quote));
+    quote
+        .secondPerson()
+        .ifPresent(
+            hours -> {
+              row(table, "second person", hours, QuoteText.secondPerson(quote));
+              row(table, "all hours", quote.total(), "");
+            });
     text.append(table.text()).append('\n');
+    quote.price(rates).ifPresent(price -> text.append(money(price, rates)).append('\n'));
     PrecautionText.inBrief(answer.window().precautions()).forEach(caution -> line(text, caution));
     line(text, "Assumed: " + String.join(" ", QuoteText.assumptions(quote)));
     return text.toString();
   }
 
-  private static void price(Table table, Quote.Hours total, double rate) {
-    table.row(
-        "price",
-        Figures.threeDown(total.low() * rate),
-        Figures.three(total.usual() * rate),
-        Figures.threeUp(total.high() * rate),
-        "at %s an hour".formatted(Figures.plain(rate)));
+  /** The job and its hours in a sentence. */
+  public static String headline(QuoteAnswer answer) {
+    Recommendation found = answer.window().found();
+    Quote quote = answer.quote().orElseThrow();
+    Span total = quote.total();
+    return "%s, rig %s, %s m2 in strokes overlapping %s: %s h, from %s to %s h; %s."
+        .formatted(
+            found.stratum().words(),
+            found.bench().rig().name(),
+            Figures.three(quote.areaSquareMetres()),
+            Figures.share(found.bench().strokes().overlap()),
+            QuoteText.hundredths(total.usual()),
+            QuoteText.hundredths(total.low()),
+            QuoteText.hundredths(total.high()),
+            QuoteText.days(quote));
   }
 
-  private static void row(Table table, String name, Quote.Hours hours, String how) {
+  private static String money(Price price, Rates rates) {
+    Table table = new Table("price", ">low", ">usual", ">high", "how");
+    for (Price.Line line : price.lines()) {
+      row(table, QuoteText.item(line.item()), line.cost(), rate(line.item(), rates));
+    }
+    row(table, "sum", price.sum(), "");
+    if (price.smallest().isPresent()) {
+      row(
+          table,
+          "charged",
+          price.charged(),
+          "at least the smallest charge, " + Figures.plain(price.smallest().getAsDouble()));
+    }
+    return table.text();
+  }
+
+  /** At what rate an item is priced. */
+  public static String rate(Price.Item item, Rates rates) {
+    return switch (item) {
+      case HOURS -> "at %s an hour".formatted(Figures.plain(rates.hour().orElseThrow()));
+      case SECOND_PERSON ->
+          "at %s an hour"
+              .formatted(
+                  Figures.plain(rates.secondHour().orElseGet(() -> rates.hour().orElseThrow())));
+      case MACHINE -> "at %s a day".formatted(Figures.plain(rates.machineDay().orElseThrow()));
+      case WASTE -> "for the job";
+    };
+  }
+
+  private static void row(Table table, String name, Span hours, String how) {
     table.row(
         name,
-        Figures.threeDown(hours.low()),
-        Figures.three(hours.usual()),
-        Figures.threeUp(hours.high()),
+        QuoteText.hundredths(hours.low()),
+        QuoteText.hundredths(hours.usual()),
+        QuoteText.hundredths(hours.high()),
         how);
   }
 }

@@ -7,6 +7,7 @@ import charline.model.Evidence;
 import charline.quantity.Figures;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
+import charline.window.Strokes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,7 +38,20 @@ public final class RigSetupText {
             + " "
             + plain(bench.speed().acrossMillimetres())
             + " mm");
+    if (bench.strokes().overlap() > 0) {
+      parts.add("strokes overlap " + Figures.share(bench.strokes().overlap()));
+    }
     return String.join(", ", parts);
+  }
+
+  /** The same for patches, each of which is one stroke. */
+  static String fixedForPatches(RigSetup bench) {
+    String knobs = fixed(bench.withStrokes(Strokes.SINGLE));
+    return bench.strokes().overlap() == 0
+        ? knobs
+        : knobs
+            + ", each patch one stroke (the work in strokes overlapping %s)"
+                .formatted(Figures.share(bench.strokes().overlap()));
   }
 
   private static List<String> pulses(Pulses pulses) {

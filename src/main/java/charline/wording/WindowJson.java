@@ -16,6 +16,7 @@ import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
+import charline.window.Standing;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,8 +27,7 @@ public final class WindowJson {
   /** The answer, and whether it applies to the rig as it is now. */
   public static Json of(WindowAnswer answer) {
     return PrecautionText.put(
-        ApplicabilityText.of(answer.applicability()).json(of(answer.found(), answer.job())),
-        answer.precautions());
+        ApplicabilityText.of(answer.applicability()).json(found(answer)), answer.precautions());
   }
 
   /** A stratum that the beam stays off. */
@@ -36,22 +36,29 @@ public final class WindowJson {
         new Json().put("stratum", stratum(barred.stratum())), barred.known(), record);
   }
 
-  static Json of(Recommendation found, Optional<JobRisk> job) {
+  private static Json found(WindowAnswer answer) {
+    Recommendation found = answer.found();
     RigSetup bench = found.bench();
     Optional<Box> box = found.chosen();
     return new Json()
         .put("stratum", stratum(found.stratum()))
         .put("rig", bench.rig().name())
+        .put("overlap", bench.strokes().overlap())
         .put("asked", asked(found.asked()))
+        .put("provisos", ProvisoText.of(found))
         .put("evidence", evidence(found.evidence()))
         .put("verdict", found.verdict().word())
+        .put("standing", found.standing().map(Standing::word))
         .put("reason", ReasonText.of(found))
-        .put("next_step", NextStepText.of(found))
+        .put("next_step", PlanText.advice(answer.next().advice()))
+        .put("next_patches", NextJson.patches(answer.next(), List.of()))
+        .put("tried", UntriedText.json(found.tried()))
+        .put("untried", answer.applicability().untried().stream().map(UntriedText::json).toList())
         .put("chance_any_window", found.chanceAnyWindow())
-        .put("start", box.map(b -> forecast(b.start(), bench)))
+        .put("start", box.map(b -> forecast(b.start(), found)))
         .put("ranges", box.map(b -> ranges(b, bench)))
-        .put("hot_corner", box.map(b -> forecast(b.hotCorner(), bench)))
-        .put("cold_corner", box.map(b -> forecast(b.coldCorner(), bench)))
+        .put("hot_corner", box.map(b -> forecast(b.hotCorner(), found)))
+        .put("cold_corner", box.map(b -> forecast(b.coldCorner(), found)))
         .put("coat", found.clearingFit().map(CoatText::json))
         .put(
             "borrowed",
@@ -63,7 +70,7 @@ public final class WindowJson {
             new Json()
                 .put("char", found.charFit().map(fit -> model(fit, bench)))
                 .put("clearing", found.clearingFit().map(fit -> model(fit, bench))))
-        .put("job", job.map(WindowJson::job));
+        .put("job", answer.job().map(WindowJson::job));
   }
 
   static Json stratum(Stratum stratum) {
@@ -91,7 +98,8 @@ public final class WindowJson {
         .put("cleared_patches", evidence.clearedPatches());
   }
 
-  private static Json forecast(Forecast forecast, RigSetup bench) {
+  private static Json forecast(Forecast forecast, Recommendation found) {
+    RigSetup bench = found.bench();
     boolean hand = bench.speed().kind() == SpeedKnob.Kind.HAND;
     boolean pulsed = bench.rig().emission() == Emission.PULSED;
     double speed = forecast.speedMillimetresPerSecond();
@@ -115,6 +123,7 @@ public final class WindowJson {
     }
     return json.put("char_risk_mean", forecast.charRiskMean())
         .atMost("char_risk_upper", forecast.charRiskUpper())
+        .put("charred_spots_per_m2", SpotsText.json(found.charredSpots(forecast)))
         .put("clear_chance_mean", forecast.clearChanceMean())
         .atLeast("clear_chance_lower", forecast.clearChanceLower())
         .put("area_rate_cm2_min", forecast.netAreaRateSquareCentimetresPerMinute());
@@ -160,6 +169,7 @@ public final class WindowJson {
   private static Json job(JobRisk job) {
     return new Json()
         .put("area_m2", job.areaSquareMetres())
+        .put("any_char_asked", job.asked())
         .put("patch_cm2", job.patchSquareCentimetres())
         .put("patch_areas", job.areas())
         .put("any_char_mean", job.mean())

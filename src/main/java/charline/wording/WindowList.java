@@ -24,7 +24,9 @@ public final class WindowList {
     /** A verdict that no window hangs on is not marked. */
     private String verdict() {
       String mark = found.chosen().isPresent() ? validity.mark() : "";
-      return found.verdict().word() + (mark.isEmpty() ? "" : ", " + mark);
+      return found.verdict().word()
+          + found.standing().map(standing -> ", " + standing.word()).orElse("")
+          + (mark.isEmpty() ? "" : ", " + mark);
     }
   }
 

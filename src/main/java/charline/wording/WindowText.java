@@ -7,14 +7,15 @@ import charline.answer.BorrowOffer;
 import charline.answer.Precautions;
 import charline.answer.PriorSensitivity;
 import charline.answer.WindowAnswer;
+import charline.plan.NextPatches;
 import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.window.Box;
 import charline.window.Forecast;
+import charline.window.JobLimit;
 import charline.window.JobRisk;
 import charline.window.Range;
 import charline.window.Recommendation;
-import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.window.Verdict;
 import java.util.Locale;
@@ -26,10 +27,14 @@ import java.util.stream.Stream;
 /**
  * A recommendation for a person at the bench.
  *
+ * @param limit the job whose risk was asked for, if any
+ * @param next the patches to burn next
  * @param offer what other trials could lend, where nothing was borrowed
  */
 public record WindowText(
     Recommendation found,
+    Optional<JobLimit> limit,
+    NextPatches next,
     Optional<JobRisk> job,
     Optional<String> offer,
     PriorText priors,
@@ -38,6 +43,8 @@ public record WindowText(
   public static WindowText of(WindowAnswer answer, PriorSensitivity priors) {
     return new WindowText(
         answer.found(),
+        answer.subject().question().job(),
+        answer.next(),
         answer.job(),
         answer.offer().map(WindowText::offer),
         PriorText.of(priors),
@@ -58,7 +65,9 @@ public record WindowText(
         "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
     PrecautionText.headline(precautions).ifPresent(words -> line(text, words));
     line(text, "Counted: " + RigSetupText.counted(found.evidence()) + ".");
-    line(text, asked());
+    line(text, "Asked: " + AskedText.of(found));
+    AskedText.of(found, limit).ifPresent(words -> line(text, words));
+    ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));
     found
         .clearingFit()
         .flatMap(fit -> CoatText.of(fit, found.patches()))
@@ -71,14 +80,16 @@ public record WindowText(
     found.chosen().ifPresent(box -> text.append('\n').append(box(box)));
     text.append('\n');
     line(text, "Why: " + ReasonText.of(found));
-    line(text, "Next: " + NextStepText.of(found));
+    line(text, "Next: " + PlanText.advice(next.advice()));
+    BriefList.lines(next)
+        .forEach(line -> text.append(Table.hanging("  " + line.numbers() + "  ", line.words())));
     if (found.verdict() == Verdict.NOT_YET) {
       line(
           text,
           "Chance that any setting keeps both limits: %s."
               .formatted(Figures.percent(found.chanceAnyWindow())));
     }
-    job.ifPresent(risk -> line(text, job(risk)));
+    job.ifPresent(risk -> line(text, AskedText.of(risk)));
     line(text, priors.sentence());
     PrecautionText.inBrief(precautions).forEach(caution -> line(text, caution));
     line(text, cautionLine());
@@ -87,28 +98,11 @@ public record WindowText(
 
   private String verdict() {
     return switch (found.verdict()) {
-      case WINDOW -> "a window.";
+      case WINDOW -> found.standing().map(s -> "a window, " + s.word() + ".").orElse("a window.");
       case NOT_YET -> "no window yet.";
       case NONE -> "no window; use another method.";
       case UNRELIABLE -> "no answer; the models do not fit these trials.";
     };
-  }
-
-  private String asked() {
-    Requirements asked = found.asked();
-    return "Asked: char risk at most %s and clearing at least %s%s, each with %s confidence, per %s on a new board."
-        .formatted(
-            Figures.share(asked.charRisk()),
-            Figures.share(asked.clearChance()),
-            asked.acceptTint() ? " (tint accepted)" : "",
-            Figures.share(asked.confidence()),
-            patchSize());
-  }
-
-  private String patchSize() {
-    return found.medianPatchSquareCentimetres().isPresent()
-        ? Figures.three(found.medianPatchSquareCentimetres().getAsDouble()) + " cm2"
-        : "patch-sized area";
   }
 
   private String box(Box box) {
@@ -149,6 +143,8 @@ public record WindowText(
         f -> Figures.three(f.intensity()));
     row(table, box, "char risk", f -> Figures.percent(f.charRiskMean()));
     row(table, box, "  at most", f -> Figures.atMost(f.charRiskUpper()));
+    row(table, box, "charred spots per m2", f -> Figures.three(found.charredSpots(f).mean()));
+    row(table, box, "  at most", f -> Figures.threeUp(found.charredSpots(f).upper()));
     row(table, box, "clearing chance", f -> Figures.percent(f.clearChanceMean()));
     row(table, box, "  at least", f -> Figures.atLeast(f.clearChanceLower()));
     row(
@@ -180,18 +176,6 @@ public record WindowText(
           Figures.three(box.start().netAreaRateSquareCentimetresPerMinute()));
     }
     return "\nWindows for other numbers of passes\n" + table.text();
-  }
-
-  private static String job(JobRisk risk) {
-    return "Job of %s m2, %s of %s cm2: chance of any char at the start setting %s, at most %s; expected charred areas %s, at most %s."
-        .formatted(
-            plain(risk.areaSquareMetres()),
-            Figures.count(risk.areas(), "area", "areas"),
-            Figures.three(risk.patchSquareCentimetres()),
-            Figures.percent(risk.mean()),
-            Figures.atMost(risk.upper()),
-            Figures.three(risk.marksMean()),
-            Figures.threeUp(risk.marksUpper()));
   }
 
   private String cautionLine() {

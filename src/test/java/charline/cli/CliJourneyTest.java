@@ -2,6 +2,7 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.BuiltJar;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -121,15 +122,11 @@ class CliJourneyTest {
 
   /** Blank lines are left out on both sides, so that a script may be spaced for reading. */
   private static Played run(String command, Path place) throws IOException {
-    List<String> words = new ArrayList<>();
-    words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    words.add("-XX:TieredStopAtLevel=1");
-    words.add("-jar");
-    words.add(System.getProperty("charline.jar"));
     List<String> typed = Shell.words(command);
     assertThat(typed.get(0)).as("a script runs charline alone").isEqualTo("charline");
-    words.addAll(typed.subList(1, typed.size()));
-    ProcessBuilder builder = new ProcessBuilder(words).directory(place.toFile());
+    ProcessBuilder builder =
+        new ProcessBuilder(BuiltJar.command(typed.subList(1, typed.size())))
+            .directory(place.toFile());
     Map<String, String> env = builder.environment();
     env.put("CHARLINE_LOG", place.resolve("log.db").toString());
     env.put("CHARLINE_BY", "Ada");

@@ -21,7 +21,11 @@ class WindowSheetGoldenTest {
     Recommendation recommendation = Boathouse.latexOnPine(verdict);
     String html =
         new WindowSheet(
-                recommendation, Boathouse.LATEX, Boathouse.STAMP, JobRisk.of(recommendation, 4.5))
+                recommendation,
+                Boathouse.LATEX,
+                Boathouse.STAMP,
+                JobRisk.of(recommendation, 4.5),
+                Boathouse.next(recommendation))
             .html();
     String name = verdict.word().replace(' ', '-') + ".html";
     if (Boolean.getBoolean(REGENERATE)) {

@@ -12,6 +12,7 @@ import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.window.LiveForecast;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import charline.wording.PlanText;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,7 +64,8 @@ class LadderPropertyTest {
   }
 
   private static Outlook outlook() {
-    return new Outlook(Requirements.USUAL, charring, clearing, Optional.empty(), 40);
+    return new Outlook(
+        Requirements.USUAL, charring, clearing, Optional.empty(), Strokes.SINGLE, 40);
   }
 
   @Test
@@ -144,9 +146,12 @@ class LadderPropertyTest {
         suggested++;
         LiveForecast.Expected shown =
             live.at(
+                InventedShop.HERON,
+                s.settings(),
                 InventedShop.BENCH.exposure(
                     s.setting().powerPercent(), s.setting().speedMillimetresPerSecond()),
                 s.passes(),
+                Strokes.SINGLE,
                 Requirements.USUAL.confidence());
         assertThat(shown.charRiskUpper())
             .as("log %d, patch %d", log, s.number())
@@ -175,7 +180,14 @@ class LadderPropertyTest {
     List<Board> boards = IntStream.range(0, 3).mapToObj(InventedShop::board).toList();
     BoardRota rota = new BoardRota(patches, boards, Planner.BOARDS, random);
     List<Suggestion> drafts =
-        new PatchList(InventedShop.BENCH, Requirements.USUAL, outlook, drafting, patches, rota)
+        new PatchList(
+                InventedShop.BENCH,
+                Requirements.USUAL,
+                Site.OFFCUT,
+                outlook,
+                drafting,
+                patches,
+                rota)
             .draft(1 + random.nextInt(6));
     return PatchList.ordered(drafts, drafting, known, random);
   }

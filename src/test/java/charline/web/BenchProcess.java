@@ -2,6 +2,7 @@ package charline.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.BuiltJar;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -76,13 +77,8 @@ final class BenchProcess implements ServedBench {
     return said;
   }
 
-  private static ProcessBuilder charline(List<String> words) {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.add("-jar");
-    command.add(System.getProperty("charline.jar"));
-    command.addAll(words);
-    ProcessBuilder builder = new ProcessBuilder(command);
+  private static ProcessBuilder charline(List<String> words) throws IOException {
+    ProcessBuilder builder = new ProcessBuilder(BuiltJar.command(words));
     builder.environment().put("CHARLINE_BY", "Runa");
     return builder;
   }

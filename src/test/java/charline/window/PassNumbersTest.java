@@ -108,6 +108,7 @@ class PassNumbersTest {
             Requirements.USUAL,
             Fitter.withDefaults().fit(trials, Event.CHAR),
             Fitter.withDefaults().fit(trials, Event.CLEARING),
+            Strokes.SINGLE,
             true);
 
     assertThat(some.size()).isLessThan(every.size() / 2);
@@ -126,6 +127,7 @@ class PassNumbersTest {
           new BoxSearch(
               bench,
               reach,
+              TriedKnobs.of(trials.patches()).speeds(SpeedKnob.Kind.HAND),
               new SupportingPatches(trials),
               promises.hottest(reach, passes),
               promises.coldest(reach, passes),

@@ -87,6 +87,8 @@ public final class Next extends LogCommand {
   private String by;
 
   @Mixin private QuestionOptions options;
+  @Mixin private WorkOptions work;
+  @Mixin private JobAreaOption job;
   @Mixin private JsonReply reply;
 
   @Override
@@ -99,7 +101,7 @@ public final class Next extends LogCommand {
     if (to != null) {
       PageFile.check(to, replace);
     }
-    TrialQuestion question = options.question();
+    TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     try (Logbook log = desk.logToRead()) {
       Answers answers = Answers.of(log, desk.now());
       TrialQuestion asked = question.about(options.about(log));

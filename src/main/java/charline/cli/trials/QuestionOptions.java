@@ -25,7 +25,6 @@ final class QuestionOptions {
   @Option(
       names = "--risk",
       paramLabel = "SHARE",
-      defaultValue = "5%",
       description = "Highest char risk per patch-sized area on a new board, in %%. Default: 5%%.")
   private String risk;
 
@@ -106,6 +105,11 @@ final class QuestionOptions {
     return words.isEmpty();
   }
 
+  /** Whether a limit of the char risk was typed. */
+  boolean riskTyped() {
+    return risk != null;
+  }
+
   /** The limits of a window. */
   private Requirements asked() {
     return asked(0.5);
@@ -114,7 +118,9 @@ final class QuestionOptions {
   /** The same for an answer that needs more confidence than a window. */
   Requirements asked(double leastConfidence) {
     return new Requirements(
-        Shares.inside("--risk", risk, 0.001, 0.5),
+        risk == null
+            ? Requirements.USUAL.charRisk()
+            : Shares.inside("--risk", risk, Requirements.LEAST_CHAR_RISK, 0.5),
         Shares.inside("--confidence", confidence, leastConfidence, 0.999),
         Shares.inside("--clear", clear, 0.05, 0.999),
         acceptTint);

@@ -10,7 +10,6 @@ import charline.log.Logbook;
 import charline.paper.Paper;
 import charline.paper.SheetStamp;
 import charline.paper.WindowSheet;
-import charline.wording.PrecautionText;
 import charline.wording.SheetCautions;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -42,6 +41,7 @@ public final class Sheet extends LogCommand {
   private String paper;
 
   @Mixin private QuestionOptions options;
+  @Mixin private WorkOptions work;
   @Mixin private JobAreaOption job;
 
   @Option(
@@ -54,7 +54,7 @@ public final class Sheet extends LogCommand {
   public Integer call() {
     Paper size = paper();
     PageFile.check(to, replace);
-    TrialQuestion question = options.question().withJobArea(job.squareMetres());
+    TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     try (Logbook log = desk.logToRead()) {
       Answers answers = Answers.of(log, desk.now());
       TrialQuestion asked = question.about(options.about(log));
@@ -69,15 +69,7 @@ public final class Sheet extends LogCommand {
       }
       WindowAnswer window = answers.window(asked);
       SheetStamp stamp = PageFile.stamp(desk, by);
-      PageFile.write(
-          new WindowSheet(
-                  window.found(),
-                  SheetCautions.of(window),
-                  stamp,
-                  window.job(),
-                  PrecautionText.inShort(window.precautions()))
-              .html(size),
-          to);
+      PageFile.write(WindowSheet.of(window, SheetCautions.of(window), stamp).html(size), to);
       desk.out()
           .println(
               "%s written: %s, verdict %s."

@@ -36,6 +36,7 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  charline window latex pine",
       "  charline window latex pine --risk 2%% --confidence 95%% --job-area 4.5m2",
+      "  charline window latex pine --overlap 15%% --job-area 4.5m2 --job-risk 10%%",
       "  charline window latex pine --prior boathouse.prior",
       "  charline window latex larch --borrow --tone dark",
       "  charline window shellac any --rig Heron --at spot=0.6mm,rep=40kHz,width=60mm",
@@ -46,12 +47,13 @@ public final class Window extends LogCommand {
   private boolean all;
 
   @Mixin private QuestionOptions options;
+  @Mixin private WorkOptions work;
   @Mixin private JobAreaOption job;
   @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
-    TrialQuestion question = options.question().withJobArea(job.squareMetres());
+    TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     if (all ? !options.nothingNamed() : !options.named()) {
       throw Refusal.usage(
           "Name a coating family and a wood, such as `charline window latex pine`, or give --all.");

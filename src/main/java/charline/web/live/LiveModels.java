@@ -224,7 +224,7 @@ public final class LiveModels implements AutoCloseable {
   public Optional<WindowAnswer> window(
       Answers answers, TrialCase subject, LiveForecast models, Duration patience) {
     TrialCase known = subject.with(models.trials());
-    Recommendation found = recommend(models, subject.bench(), subject.question().asked());
+    Recommendation found = recommend(models, subject.bench(), known.asked());
     return validity(models, subject.bench().rig(), patience)
         .map(validity -> answers.window(known, found, Applicability.of(known, validity)));
   }

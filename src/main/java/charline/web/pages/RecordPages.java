@@ -1,7 +1,6 @@
 package charline.web.pages;
 
 import charline.answer.Precautions;
-import charline.exposure.Exposure;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.refusal.Refusal;
@@ -13,6 +12,7 @@ import charline.web.entry.DialledKnobs;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
 import charline.window.Requirements;
+import charline.window.Strokes;
 import charline.wording.NoBeamText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -72,11 +72,6 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
       DialledKnobs dial = DialledKnobs.read(ctx::queryParam);
       int passes = passes(ctx);
       var settings = dial.on(rig).orRefuse();
-      Exposure exposure =
-          Exposure.of(
-              rig.emission(),
-              rig.deliveredWatts(settings.power(), OffsetDateTime.now(clock)),
-              settings);
       Stratum stratum =
           new Stratum(
               finish.family(),
@@ -85,7 +80,14 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
               (int) Math.round(rig.wavelengthNanometres()));
       words.putAll(
           LiveRiskText.of(
-              stratum, models.of(stratum, false, PATIENCE), exposure, passes, Requirements.USUAL));
+              stratum,
+              models.of(stratum, false, PATIENCE),
+              rig,
+              settings,
+              OffsetDateTime.now(clock),
+              passes,
+              Strokes.SINGLE,
+              Requirements.USUAL));
       LiveRiskText.doubt(words, dial.doubts());
     } catch (Refusal e) {
       words.put("note", e.getMessage());

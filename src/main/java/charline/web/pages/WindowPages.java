@@ -1,14 +1,13 @@
 package charline.web.pages;
 
 import charline.answer.Answers;
-import charline.answer.FixedKnobs;
 import charline.answer.Light;
 import charline.answer.Precautions;
 import charline.answer.Strata;
 import charline.answer.TrialCase;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.exposure.Exposure;
+import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.paper.Paper;
 import charline.paper.SheetStamp;
@@ -19,7 +18,6 @@ import charline.quantity.Measure.Quantity;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Caution;
-import charline.trial.Knob;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.Stratum;
@@ -29,6 +27,7 @@ import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
+import charline.wording.BriefList;
 import charline.wording.DriftText;
 import charline.wording.NoBeamText;
 import charline.wording.PrecautionText;
@@ -58,6 +57,7 @@ public final class WindowPages {
   private final Clock clock;
   private final String version;
   private final Pages pages;
+  private final Asking asking;
 
   WindowPages(Logbook log, LiveModels models, Clock clock, String version, Pages pages) {
     this.log = log;
@@ -65,6 +65,7 @@ public final class WindowPages {
     this.clock = clock;
     this.version = version;
     this.pages = pages;
+    asking = new Asking(models);
   }
 
   void add(RoutesConfig routes) {
@@ -88,7 +89,7 @@ public final class WindowPages {
       return;
     }
     Answers answers = answers();
-    TrialQuestion question = question(ctx);
+    TrialQuestion question = asking.question(ctx);
     List<Stratum> candidates = candidates(answers, question);
     if (candidates.size() > 1) {
       chooseLight(ctx, "/window", candidates);
@@ -100,7 +101,7 @@ public final class WindowPages {
     }
     Frame frame = pages.frame(ctx, stratum.words(), "/window", "live.css", "window.css", "map.js");
     try {
-      Answer answer = answer(answers, question.with(width(ctx)));
+      Answer answer = answer(answers, question.with(Asking.width(ctx)));
       WindowAnswer window = answer.window();
       pages.send(
           ctx,
@@ -109,13 +110,12 @@ public final class WindowPages {
           Map.of(
               "view",
               WindowView.of(
-                  window.found(),
-                  question.asked(),
+                  window,
+                  BriefList.paragraph(window.next()),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
                   PrecautionText.headline(window.precautions()),
-                  SheetCautions.reserved(window),
-                  window.subject().question().fixed().of(Knob.WIDTH))));
+                  SheetCautions.reserved(window))));
     } catch (Refusal e) {
       if (e.missing().equals(Optional.of(Missing.SCAN_WIDTH))) {
         pages.send(
@@ -180,14 +180,7 @@ public final class WindowPages {
 
   /** What else the address asks, so that a choice of light loses none of it. */
   private static String rest(Context ctx) {
-    StringBuilder rest = new StringBuilder();
-    for (String name : List.of("risk", "confidence", "clear", "tint", "width", "by")) {
-      String value = text(ctx, name);
-      if (!value.isEmpty()) {
-        rest.append('&').append(name).append('=').append(Links.escaped(value));
-      }
-    }
-    return rest.toString();
+    return Asking.rest(ctx, List.of("by"));
   }
 
   private void list(Context ctx) {
@@ -219,16 +212,14 @@ public final class WindowPages {
       TrialCase subject =
           answers.choose(
               TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)));
-      Recommendation found = models.recommend(ready, subject.bench(), Requirements.USUAL);
+      Recommendation found = models.recommend(ready, subject.bench(), subject.asked());
       if (found.chosen().isEmpty()) {
         return row(stratum, patches, found.verdict().word(), Optional.empty());
       }
       // A window is not shown without knowing whether it still holds.
       return models
           .validity(ready, subject.bench().rig(), LISTED)
-          .map(
-              validity ->
-                  row(stratum, patches, found.verdict().word(), DriftText.notValid(validity)))
+          .map(validity -> row(stratum, patches, verdict(found), DriftText.notValid(validity)))
           .orElseGet(() -> row(stratum, patches, COMPUTING, Optional.empty()));
     } catch (Refusal e) {
       return row(
@@ -241,6 +232,11 @@ public final class WindowPages {
     }
   }
 
+  private static String verdict(Recommendation found) {
+    return found.verdict().word()
+        + found.standing().map(standing -> ", " + standing.word()).orElse("");
+  }
+
   private static Listed row(
       Stratum stratum, int patches, String verdict, Optional<Caution> notValid) {
     return new Listed("/window?" + Links.of(stratum), stratum.words(), patches, verdict, notValid);
@@ -251,62 +247,11 @@ public final class WindowPages {
     return models.answers(OffsetDateTime.now(clock).truncatedTo(ChronoUnit.HOURS).plusHours(1));
   }
 
-  /** What the address asks, but for the scan width. */
-  private TrialQuestion question(Context ctx) {
-    TrialQuestion question =
-        TrialQuestion.about(text(ctx, "family"), text(ctx, "wood")).with(asked(ctx));
-    String code = text(ctx, "light");
-    return models.shelf().strata().keySet().stream()
-        .map(Light::of)
-        .filter(light -> light.code().equals(code))
-        .findAny()
-        .map(question::with)
-        .orElse(question);
-  }
-
   private static List<Stratum> candidates(Answers answers, TrialQuestion question) {
     try {
       return answers.candidates(question);
     } catch (Refusal e) {
       throw e.kind() == Refusal.Kind.NOTHING_FOUND ? HttpRefusal.notThere(e.getMessage()) : e;
-    }
-  }
-
-  private static String text(Context ctx, String name) {
-    String text = ctx.queryParam(name);
-    return text == null ? "" : text.strip();
-  }
-
-  private static Requirements asked(Context ctx) {
-    return new Requirements(
-        share(ctx, "risk", Requirements.USUAL.charRisk()),
-        share(ctx, "confidence", Requirements.USUAL.confidence()),
-        share(ctx, "clear", Requirements.USUAL.clearChance()),
-        "yes".equals(ctx.queryParam("tint")));
-  }
-
-  private static double share(Context ctx, String name, double usual) {
-    String text = text(ctx, name);
-    if (text.isEmpty()) {
-      return usual;
-    }
-    if (!text.matches("\\d{1,2}(\\.\\d{1,2})?")) {
-      throw Refusal.usage("A share must be a percentage such as 5, not \"%s\".".formatted(text));
-    }
-    return Double.parseDouble(text) / 100;
-  }
-
-  private static FixedKnobs width(Context ctx) {
-    String text = text(ctx, "width");
-    if (text.isEmpty()) {
-      return FixedKnobs.NONE;
-    }
-    try {
-      double width = Measure.parse(text, Quantity.LENGTH).value();
-      Invariant.positive("Scan width", width, "mm");
-      return new FixedKnobs(Map.of(Knob.WIDTH, width));
-    } catch (Refusal e) {
-      throw Refusal.lacking(Missing.SCAN_WIDTH, e.getMessage());
     }
   }
 
@@ -337,7 +282,7 @@ public final class WindowPages {
   /** What a place on the map does. */
   private void at(Context ctx) {
     Answers answers = answers();
-    TrialQuestion question = question(ctx);
+    TrialQuestion question = asking.question(ctx);
     candidates(answers, question);
     Precautions known = answers.precautions(question);
     if (known.barred()) {
@@ -345,20 +290,20 @@ public final class WindowPages {
       return;
     }
     int passes = (int) number(ctx, "passes", 1, 999);
-    TrialCase subject = answers.choose(question.with(width(ctx)));
+    TrialCase subject = answers.choose(question.with(Asking.width(ctx)));
     RigSetup bench = subject.bench();
-    Requirements asked = question.asked();
+    Requirements asked = subject.asked();
     Stratum stratum = subject.trials().stratum();
-    Exposure exposure;
+    Settings settings;
     List<Doubt> doubts;
     try {
-      double power = Measure.parse(text(ctx, "power"), Quantity.SHARE).value();
-      doubts = Plausibility.aboutTypedShare(text(ctx, "power"));
+      double power = Measure.parse(Asking.text(ctx, "power"), Quantity.SHARE).value();
+      doubts = Plausibility.aboutTypedShare(Asking.text(ctx, "power"));
       Invariant.positive("Power", power, "%");
       Invariant.within("Power", power, 0, 100, "%");
-      double speed = Measure.parse(text(ctx, "speed"), Quantity.SPEED).value();
+      double speed = Measure.parse(Asking.text(ctx, "speed"), Quantity.SPEED).value();
       Invariant.positive("Speed", speed, "mm/s");
-      exposure = bench.exposure(power, speed);
+      settings = bench.settings(power, speed);
     } catch (Refusal e) {
       Pages.json(ctx, Map.of("note", e.getMessage())); // in place of figures of another setting
       return;
@@ -367,15 +312,18 @@ public final class WindowPages {
         LiveRiskText.of(
             stratum,
             models.of(stratum, asked.acceptTint(), models.longest()),
-            exposure,
+            bench.rig(),
+            settings,
+            bench.at(),
             passes,
+            bench.strokes(),
             asked);
     LiveRiskText.doubt(words, doubts);
     Pages.json(ctx, words);
   }
 
   private static double number(Context ctx, String name, double low, double high) {
-    String text = text(ctx, name);
+    String text = Asking.text(ctx, name);
     if (!text.matches("\\d{1,7}(\\.\\d{1,6})?")
         || Double.parseDouble(text) < low
         || Double.parseDouble(text) > high) {
@@ -386,7 +334,7 @@ public final class WindowPages {
 
   private void sheet(Context ctx) {
     Answers answers = answers();
-    TrialQuestion question = question(ctx);
+    TrialQuestion question = asking.question(ctx);
     List<Stratum> candidates = candidates(answers, question);
     if (candidates.size() > 1) {
       chooseLight(ctx, "/sheet", candidates);
@@ -395,7 +343,7 @@ public final class WindowPages {
     if (barred(ctx, answers, candidates.get(0), HttpStatus.CONFLICT)) {
       return;
     }
-    Answer answer = answer(answers, question.with(width(ctx)));
+    Answer answer = answer(answers, question.with(Asking.width(ctx)));
     List<Caution> cautions = new ArrayList<>();
     DriftText.notValid(answer.window().applicability().validity()).ifPresent(cautions::add);
     answer
@@ -415,14 +363,6 @@ public final class WindowPages {
             .map(yes -> Assets.address("print.js"));
     Content head =
         Pages.content("sheet-head", Map.of("icon", Assets.address("icon.svg"), "script", script));
-    Pages.send(
-        ctx,
-        new WindowSheet(
-                answer.window().found(),
-                cautions,
-                stamp,
-                Optional.empty(),
-                PrecautionText.inShort(answer.window().precautions()))
-            .html(Paper.ANY, head));
+    Pages.send(ctx, WindowSheet.of(answer.window(), cautions, stamp).html(Paper.ANY, head));
   }
 }

@@ -1,5 +1,7 @@
 package charline.web.pages;
 
+import charline.answer.TrialQuestion;
+import charline.answer.WindowAnswer;
 import charline.exposure.Pulses;
 import charline.paper.WindowSheet;
 import charline.quantity.Figures;
@@ -9,14 +11,16 @@ import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.Range;
 import charline.window.Recommendation;
-import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
-import charline.wording.NextStepText;
+import charline.wording.AskedText;
+import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
+import charline.wording.SpotsText;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,22 +28,27 @@ import java.util.OptionalDouble;
 /**
  * One window as the page shows it.
  *
+ * @param limits the fields that ask for other limits
  * @param behind what the answer does not hold yet, in a line, if so
  * @param notValid why the window must not be used any more, if so
  * @param poison poison and fire in short, if the coat or the wood brings any
+ * @param asked what the window keeps, over a job too where one was asked about
+ * @param provisos what has to be known beside the verdict
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
  * @param query part of the address that asks the same again
  */
 public record WindowView(
     Stratum stratum,
-    Requirements asked,
+    Limits limits,
     Optional<String> behind,
     Optional<Caution> notValid,
     Optional<String> poison,
     String verdict,
     String reason,
     String nextStep,
+    List<String> asked,
+    List<String> provisos,
     Optional<Start> start,
     Optional<Map> map,
     List<Caution> cautions,
@@ -75,44 +84,44 @@ public record WindowView(
       String speed) {}
 
   static WindowView of(
-      Recommendation found,
-      Requirements asked,
+      WindowAnswer answer,
+      String nextStep,
       Optional<String> behind,
       Optional<Caution> notValid,
       Optional<String> poison,
-      List<Caution> cautions,
-      OptionalDouble width) {
-    String query =
-        "%s&risk=%s&confidence=%s&clear=%s%s%s"
-            .formatted(
-                Links.of(found.stratum()),
-                percent(asked.charRisk()),
-                percent(asked.confidence()),
-                percent(asked.clearChance()),
-                asked.acceptTint() ? "&tint=yes" : "",
-                width.isPresent() ? "&width=" + Figures.shortest(width.getAsDouble()) : "");
+      List<Caution> cautions) {
+    Recommendation found = answer.found();
+    TrialQuestion question = answer.subject().question();
     Optional<Box> box = found.chosen().filter(b -> found.verdict() == Verdict.WINDOW);
     return new WindowView(
         found.stratum(),
-        asked,
+        Limits.of(question),
         behind,
         notValid,
         poison,
-        found.verdict().word(),
+        found.verdict().word()
+            + found.standing().map(standing -> ", " + standing.word()).orElse(""),
         ReasonText.of(found),
-        NextStepText.of(found),
+        nextStep,
+        asked(answer),
+        ProvisoText.of(found),
         box.map(b -> start(b, found)),
         WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
         cautions,
         found.bench().speed().kind().words(),
-        query);
+        Asking.query(found.stratum(), question));
   }
 
-  static String percent(double share) {
-    return Figures.shortest(100 * share);
+  private static List<String> asked(WindowAnswer answer) {
+    Recommendation found = answer.found();
+    List<String> sentences = new ArrayList<>();
+    sentences.add("Asked: " + AskedText.of(found));
+    AskedText.of(found, answer.subject().question().job()).ifPresent(sentences::add);
+    answer.job().map(AskedText::of).ifPresent(sentences::add);
+    return sentences;
   }
 
-  private static Start start(Box box, Recommendation found) {
+  static Start start(Box box, Recommendation found) {
     Forecast start = box.start();
     return new Start(
         List.of(
@@ -128,10 +137,11 @@ public record WindowView(
                 "Passes",
                 String.valueOf(box.passes()),
                 box.passes() == 1 ? "once, then look" : "cool in between")),
-        "At the start: char risk %s, at most %s; clears %s, at least %s; %s cm²/min in all."
+        "At the start: char risk %s, at most %s (%s); clears %s, at least %s; %s cm²/min in all."
             .formatted(
                 Figures.percent(start.charRiskMean()),
                 Figures.atMost(start.charRiskUpper()),
+                SpotsText.of(found.charredSpots(start)),
                 Figures.percent(start.clearChanceMean()),
                 Figures.atLeast(start.clearChanceLower()),
                 Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2)),
@@ -193,20 +203,5 @@ public record WindowView(
   /** The drawing ends half a cell beyond the outermost cell centres. */
   private static double halfCell(List<Double> centres) {
     return Math.pow(centres.get(centres.size() - 1) / centres.get(0), 0.5 / (centres.size() - 1));
-  }
-
-  /** Shares to choose from, in percent. */
-  public List<String> risks() {
-    return List.of("1", "2", "5", "10");
-  }
-
-  /** Shares to choose from, in percent. */
-  public List<String> sureties() {
-    return List.of("80", "90", "95");
-  }
-
-  /** Whether a share to choose is the one asked. */
-  public boolean stands(String percent, double share) {
-    return percent.equals(percent(share));
   }
 }

@@ -2,7 +2,6 @@ package charline.web.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import charline.exposure.Exposure;
 import charline.model.Fitter;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
@@ -13,13 +12,13 @@ import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
+import charline.window.Strokes;
 import charline.wording.Printed;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -38,15 +37,44 @@ class PageBoundsPropertyTest {
   void the_live_risk_of_every_setting_tried() {
     LiveModels.Known known = new LiveModels.Known(Optional.of(models), false);
     for (Patch patch : trials.patches()) {
-      Exposure exposure = patch.exposure();
-      LiveForecast.Expected exact = models.at(exposure, 2, Requirements.USUAL.confidence());
+      LiveForecast.Expected exact =
+          models.at(
+              patch.rig(),
+              patch.settings(),
+              patch.exposure(),
+              2,
+              Strokes.SINGLE,
+              Requirements.USUAL.confidence());
+      LiveForecast.Expected inStrokes =
+          models.at(
+              patch.rig(),
+              patch.settings(),
+              patch.exposure(),
+              2,
+              Strokes.USUAL,
+              Requirements.USUAL.confidence());
       Map<String, Object> words =
-          LiveRiskText.of(trials.stratum(), known, exposure, 2, Requirements.USUAL);
+          LiveRiskText.of(
+              trials.stratum(),
+              known,
+              patch.rig(),
+              patch.settings(),
+              patch.burnedAt(),
+              2,
+              Strokes.SINGLE,
+              Requirements.USUAL);
 
       Printed.percentAtMost(
           patch.code(), bound(words, "char", "at most # %"), exact.charRiskUpper());
       Printed.percentAtLeast(
           patch.code(), bound(words, "clear", "at least # %"), exact.clearChanceLower());
+      List<BigDecimal> spots =
+          Printed.only(
+              String.valueOf(words.get("spots")),
+              "at most # in single strokes; [^,]*, at most # with strokes overlapping 10 %.",
+              2);
+      Printed.atMost(patch.code(), spots.get(0), models.charredSpots(exact).upper());
+      Printed.atMost(patch.code(), spots.get(1), models.charredSpots(inStrokes).upper());
     }
   }
 
@@ -64,17 +92,7 @@ class PageBoundsPropertyTest {
             OffsetDateTime.parse("2026-11-01T10:00:00+01:00"));
     Recommendation found = models.recommend(bench, Requirements.USUAL);
     Box box = found.chosen().orElseThrow();
-    WindowView.Start start =
-        WindowView.of(
-                found,
-                Requirements.USUAL,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                OptionalDouble.empty())
-            .start()
-            .orElseThrow();
+    WindowView.Start start = WindowView.start(box, found);
 
     assertThat(start.lines()).hasSize(3);
     inside(start.lines().get(0).range(), box.powerPercent().low(), box.powerPercent().high());
@@ -83,9 +101,11 @@ class PageBoundsPropertyTest {
         box.speedMillimetresPerSecond().low(),
         box.speedMillimetresPerSecond().high());
     List<BigDecimal> bounds =
-        Printed.only(start.risk(), "at most # %; clears [^;]*, at least # %", 2);
+        Printed.only(
+            start.risk(), "at most # % \\([^,]*, at most #\\); clears [^;]*, at least # %", 3);
     Printed.percentAtMost("start", bounds.get(0), box.start().charRiskUpper());
-    Printed.percentAtLeast("start", bounds.get(1), box.start().clearChanceLower());
+    Printed.atMost("start", bounds.get(1), found.charredSpots(box.start()).upper());
+    Printed.percentAtLeast("start", bounds.get(2), box.start().clearChanceLower());
   }
 
   private static void inside(String printed, double low, double high) {

@@ -1,0 +1,142 @@
+package charline.web.pages;
+
+import charline.answer.FixedKnobs;
+import charline.answer.Light;
+import charline.answer.TrialQuestion;
+import charline.quantity.Figures;
+import charline.quantity.Invariant;
+import charline.quantity.Measure;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Missing;
+import charline.refusal.Refusal;
+import charline.trial.Knob;
+import charline.trial.Stratum;
+import charline.web.live.LiveModels;
+import charline.window.JobLimit;
+import charline.window.Requirements;
+import charline.window.Strokes;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** Questions as the address of a page asks them, and as an address that asks them again. */
+record Asking(LiveModels models) {
+  private static final List<String> LIMITS =
+      List.of("risk", "confidence", "clear", "tint", "overlap", "job", "jobrisk", "width");
+
+  /** What the address asks, but for the scan width. */
+  TrialQuestion question(Context ctx) {
+    TrialQuestion question = asked(ctx);
+    String code = text(ctx, "light");
+    return models.shelf().strata().keySet().stream()
+        .map(Light::of)
+        .filter(light -> light.code().equals(code))
+        .findAny()
+        .map(question::with)
+        .orElse(question);
+  }
+
+  private static TrialQuestion asked(Context ctx) {
+    TrialQuestion question =
+        TrialQuestion.about(text(ctx, "family"), text(ctx, "wood"))
+            .with(
+                new Requirements(
+                    share(ctx, "risk", Requirements.USUAL.charRisk()),
+                    share(ctx, "confidence", Requirements.USUAL.confidence()),
+                    share(ctx, "clear", Requirements.USUAL.clearChance()),
+                    "yes".equals(ctx.queryParam("tint"))))
+            .with(new Strokes(share(ctx, "overlap", Strokes.USUAL.overlap())));
+    String area = text(ctx, "job");
+    boolean limited = !text(ctx, "jobrisk").isEmpty();
+    if (area.isEmpty()) {
+      if (limited) {
+        throw Refusal.usage("A limit for the whole job needs the job's area; enter it in m².");
+      }
+      return question;
+    }
+    return question.with(
+        new JobLimit(
+            Measure.parse(area, Quantity.SURFACE).value(),
+            limited ? OptionalDouble.of(share(ctx, "jobrisk", 0)) : OptionalDouble.empty()));
+  }
+
+  /** A text of the address, blank where there is none. */
+  static String text(Context ctx, String name) {
+    String text = ctx.queryParam(name);
+    return text == null ? "" : text.strip();
+  }
+
+  /** A share of the address, typed in percent. */
+  static double share(Context ctx, String name, double usual) {
+    String text = text(ctx, name);
+    if (text.isEmpty()) {
+      return usual;
+    }
+    if (!text.matches("\\d{1,2}([.,]\\d{1,6})?\\s*%?")) {
+      throw Refusal.usage("A share must be a percentage such as 5, not \"%s\".".formatted(text));
+    }
+    return Measure.parse(text, Quantity.SHARE).value() / 100;
+  }
+
+  static FixedKnobs width(Context ctx) {
+    String text = text(ctx, "width");
+    if (text.isEmpty()) {
+      return FixedKnobs.NONE;
+    }
+    try {
+      double width = Measure.parse(text, Quantity.LENGTH).value();
+      Invariant.positive("Scan width", width, "mm");
+      return new FixedKnobs(Map.of(Knob.WIDTH, width));
+    } catch (Refusal e) {
+      throw Refusal.lacking(Missing.SCAN_WIDTH, e.getMessage());
+    }
+  }
+
+  /** What else the address asks, so that a choice of light loses none of it. */
+  static String rest(Context ctx, List<String> further) {
+    StringBuilder rest = new StringBuilder();
+    Stream.concat(LIMITS.stream(), further.stream())
+        .forEach(
+            name -> {
+              String value = text(ctx, name);
+              if (!value.isEmpty()) {
+                rest.append('&').append(name).append('=').append(Links.escaped(value));
+              }
+            });
+    return rest.toString();
+  }
+
+  /** The part of an address that asks the same of a stratum again. */
+  static String query(Stratum stratum, TrialQuestion question) {
+    Requirements asked = question.asked();
+    List<String> parts = new ArrayList<>();
+    parts.add(Links.of(stratum));
+    parts.add("risk=" + percent(asked.charRisk()));
+    parts.add("confidence=" + percent(asked.confidence()));
+    parts.add("clear=" + percent(asked.clearChance()));
+    if (asked.acceptTint()) {
+      parts.add("tint=yes");
+    }
+    parts.add("overlap=" + percent(question.strokes().overlap()));
+    question
+        .job()
+        .ifPresent(
+            job -> {
+              parts.add("job=" + Figures.shortest(job.areaSquareMetres()));
+              job.charRisk().ifPresent(risk -> parts.add("jobrisk=" + percent(risk)));
+            });
+    question
+        .fixed()
+        .of(Knob.WIDTH)
+        .ifPresent(width -> parts.add("width=" + Figures.shortest(width)));
+    return String.join("&", parts);
+  }
+
+  /** A share as it is typed, in percent. */
+  static String percent(double share) {
+    return Figures.shortest(100 * share);
+  }
+}

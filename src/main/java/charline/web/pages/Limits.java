@@ -1,0 +1,61 @@
+package charline.web.pages;
+
+import charline.answer.TrialQuestion;
+import charline.quantity.Figures;
+import charline.trial.Knob;
+import charline.window.JobLimit;
+import charline.window.Requirements;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * The fields that ask a window for other limits, as they stand now.
+ *
+ * @param asked the limits of a patch-sized area
+ * @param overlap of strokes, in percent
+ * @param job area of a job in m², blank where none was given
+ * @param jobRisk its limit in percent, blank where it has none
+ * @param width scan width in mm, blank where it was not typed
+ */
+public record Limits(Requirements asked, String overlap, String job, String jobRisk, String width) {
+  static Limits of(TrialQuestion question) {
+    Optional<JobLimit> job = question.job();
+    OptionalDouble risk = job.map(JobLimit::charRisk).orElse(OptionalDouble.empty());
+    OptionalDouble width = question.fixed().of(Knob.WIDTH);
+    return new Limits(
+        question.asked(),
+        Asking.percent(question.strokes().overlap()),
+        job.map(limit -> Figures.shortest(limit.areaSquareMetres())).orElse(""),
+        risk.isPresent() ? Asking.percent(risk.getAsDouble()) : "",
+        width.isPresent() ? Figures.shortest(width.getAsDouble()) : "");
+  }
+
+  /** Shares to choose from, in percent, with the one that was asked. */
+  public List<String> risks() {
+    return with(asked.charRisk(), "0.1", "1", "2", "5", "10");
+  }
+
+  /** Shares to choose from, in percent, with the one that was asked. */
+  public List<String> clearing() {
+    return with(asked.clearChance(), "80", "90", "95");
+  }
+
+  /** Shares to choose from, in percent, with the one that was asked. */
+  public List<String> confidences() {
+    return with(asked.confidence(), "80", "90", "95");
+  }
+
+  private static List<String> with(double asked, String... usual) {
+    return Stream.concat(Stream.of(usual), Stream.of(Asking.percent(asked)))
+        .distinct()
+        .sorted((a, b) -> Double.compare(Double.parseDouble(a), Double.parseDouble(b)))
+        .toList();
+  }
+
+  /** Whether a share to choose is the one asked. */
+  public boolean chosen(String percent, double share) {
+    return percent.equals(Asking.percent(share));
+  }
+}

@@ -1,0 +1,21 @@
+package charline.window;
+
+/** What a person has to know to use an answer as it is meant. */
+public sealed interface Proviso {
+  /**
+   * The limit asked for is below one patch in all that were burned, so that no count of patches
+   * bears on it: the answer hangs on the shape that the model gives the tail of the risk.
+   *
+   * @param charRisk the limit
+   * @param patches patches behind the answer
+   */
+  record HangsOnTail(double charRisk, int patches) implements Proviso {}
+
+  /**
+   * The seams of the window get more passes than any patch had.
+   *
+   * @param passes passes of a seam
+   * @param mostTried most passes of any patch
+   */
+  record SeamBeyondTrials(int passes, int mostTried) implements Proviso {}
+}

@@ -1,0 +1,26 @@
+package charline.wording;
+
+import charline.quantity.Figures;
+import charline.window.Proviso;
+import charline.window.Recommendation;
+import java.util.List;
+
+/** What has to be known beside a verdict, a sentence or two each. */
+public final class ProvisoText {
+  private ProvisoText() {}
+
+  /** All that go with an answer, the weightiest first. */
+  public static List<String> of(Recommendation found) {
+    return found.provisos().stream().map(ProvisoText::of).toList();
+  }
+
+  private static String of(Proviso proviso) {
+    if (proviso instanceof Proviso.HangsOnTail tail) {
+      return "A char risk of %s is less than one patch in the %d burned, so no patch can show it: this answer hangs on the tail that the model assumes. Take it as a guess, and watch every area."
+          .formatted(Figures.share(tail.charRisk()), tail.patches());
+    }
+    Proviso.SeamBeyondTrials seam = (Proviso.SeamBeyondTrials) proviso;
+    return "A seam between two strokes gets %s, and no patch was read beyond %d: burn one to %d passes without a rest, or let each stroke cool before the next."
+        .formatted(Figures.passes(seam.passes()), seam.mostTried(), seam.passes());
+  }
+}
