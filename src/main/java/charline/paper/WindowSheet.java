@@ -60,16 +60,6 @@ public record WindowSheet(
         PrecautionText.inShort(answer.precautions()));
   }
 
-  /** A sheet of a coat that brings nothing of its own to be read first. */
-  public WindowSheet(
-      Recommendation recommendation,
-      List<Caution> cautions,
-      SheetStamp stamp,
-      Optional<JobRisk> job,
-      Optional<NextPatches> next) {
-    this(recommendation, cautions, stamp, job, next, Optional.empty());
-  }
-
   /** The page for whatever paper the printer holds. */
   public String html() {
     return html(Paper.ANY);

@@ -15,9 +15,8 @@ final class BoxSearch {
   /** What a range is widened by before areas are compared, so that a line beats a point. */
   private static final double GRAIN = 0.01;
 
-  private final double lnUnitDose;
   private final double[] power;
-  private final double[] lnPower;
+  private final double[] lnDoseAtUnitSpeed;
   private final double[] hottest;
   private final double[] coldest;
   private final double[] reachLow;
@@ -47,14 +46,14 @@ final class BoxSearch {
       Frontier hot,
       Frontier cold,
       int passes) {
-    lnUnitDose = Math.log(bench.unitDose());
-    double lnUnitIntensity = Math.log(bench.unitIntensity());
     power =
         PowerDial.powers(
             bench.powerForIntensity(Math.exp(reach.lnLowestIntensity())),
-            bench.powerForIntensity(Math.exp(reach.lnHighestIntensity())));
+            Math.min(
+                bench.highestPercent(),
+                bench.powerForIntensity(Math.exp(reach.lnHighestIntensity()))));
     int n = power.length;
-    lnPower = new double[n];
+    lnDoseAtUnitSpeed = new double[n];
     hottest = new double[n];
     coldest = new double[n];
     reachLow = new double[n];
@@ -62,8 +61,8 @@ final class BoxSearch {
     borneOutHigh = new double[n];
     borneOutLow = new double[n];
     for (int i = 0; i < n; i++) {
-      lnPower[i] = Math.log(power[i]);
-      double lnIntensity = lnUnitIntensity + lnPower[i];
+      lnDoseAtUnitSpeed[i] = Math.log(bench.doseAtUnitSpeed(power[i]));
+      double lnIntensity = Math.log(bench.intensity(power[i]));
       Optional<Range> doses = reach.lnDoses(lnIntensity, passes);
       reachLow[i] = doses.map(Range::low).orElse(Double.POSITIVE_INFINITY);
       reachHigh[i] = doses.map(Range::high).orElse(Double.NEGATIVE_INFINITY);
@@ -83,12 +82,12 @@ final class BoxSearch {
   }
 
   private double lnDose(int i, double speed) {
-    return lnUnitDose + lnPower[i] - Math.log(speed);
+    return lnDoseAtUnitSpeed[i] - Math.log(speed);
   }
 
   /** ln speed at which a power gives a dose. */
   private double lnSpeed(int i, double lnDose) {
-    return lnUnitDose + lnPower[i] - lnDose;
+    return lnDoseAtUnitSpeed[i] - lnDose;
   }
 
   /** Slowest ln speed that keeps the char promise, within reach and borne out, at a power. */

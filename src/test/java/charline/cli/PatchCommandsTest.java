@@ -173,7 +173,7 @@ class PatchCommandsTest {
     shell.mustDo(FIRST);
 
     assertThat(shell.run("patch show 1").out())
-        .contains("60 %, 108 W on the work by the power check", "8.18 J/cm2 per pass");
+        .contains("60 %, 108 W on the work, metered on 2026-05-01", "8.18 J/cm2 per pass");
   }
 
   @ParameterizedTest

@@ -12,6 +12,7 @@ import charline.model.Trials;
 import charline.trial.Patch;
 import charline.trial.Pieces;
 import charline.trial.Reading;
+import charline.trial.RigBuilder;
 import charline.wording.NextStepText;
 import charline.wording.ReasonText;
 import java.time.OffsetDateTime;
@@ -130,6 +131,28 @@ class WindowPropertyTest {
 
   private static double max(double[] values) {
     return DoubleStream.of(values).max().orElseThrow();
+  }
+
+  /** The rig's largest pulse energy is set to what half of the window's range needs. */
+  @ParameterizedTest
+  @MethodSource("strata")
+  void no_box_asks_for_more_than_the_largest_pulse(String stratum) {
+    Trials trials = trials(stratum);
+    RigSetup bench = bench(trials);
+    for (Box box : boxes(recommend(trials, Requirements.USUAL))) {
+      double middle = between(box.powerPercent(), 0.5);
+      double energy =
+          bench.watts(middle) / bench.pulses().map(p -> p.repetitionKilohertz()).orElse(Double.NaN);
+      if (Double.isNaN(energy)) {
+        return;
+      }
+      RigSetup capped =
+          bench.withRig(RigBuilder.like(bench.rig()).largestPulseMillijoules(energy).build());
+      for (Box below :
+          boxes(WindowFinder.withDefaults().recommend(trials, capped, Requirements.USUAL))) {
+        assertThat(below.powerPercent().high()).isLessThanOrEqualTo(middle + 1e-9);
+      }
+    }
   }
 
   @ParameterizedTest

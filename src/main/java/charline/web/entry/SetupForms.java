@@ -51,6 +51,7 @@ public final class SetupForms {
             pulsed ? given(f, "rep", Quantity.RATE) : OptionalDouble.empty(),
             pulsed ? given(f, "pulse", Quantity.PULSE_DURATION) : OptionalDouble.empty(),
             given(f, "width", Quantity.LENGTH),
+            pulsed ? given(f, "max_pulse", Quantity.PULSE_ENERGY) : OptionalDouble.empty(),
             Optional.ofNullable(f.line("lens")),
             List.of());
     setup(f, by).add(rig);
@@ -65,7 +66,9 @@ public final class SetupForms {
             log.newId(),
             OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
             measure(f.need("percent", "The power setting"), Quantity.SHARE),
-            measure(f.need("metered", "The metered power"), Quantity.POWER));
+            measure(f.need("metered", "The metered power"), Quantity.POWER),
+            given(f, "rep", Quantity.RATE),
+            given(f, "pulse", Quantity.PULSE_DURATION));
     setup(f, by).add(rig, check);
   }
 

@@ -31,9 +31,9 @@ import java.util.OptionalDouble;
  * @param limits the fields that ask for other limits
  * @param behind what the answer does not hold yet, in a line, if so
  * @param notValid why the window must not be used any more, if so
- * @param poison poison and fire in short, if the coat or the wood brings any
  * @param asked what the window keeps, over a job too where one was asked about
  * @param provisos what has to be known beside the verdict
+ * @param poison poison and fire in short, if the coat or the wood brings any
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
  * @param query part of the address that asks the same again
