@@ -234,12 +234,14 @@ public final class Answers {
 
   private WindowAnswer window(
       TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
+    Precautions known = Precautions.of(log, found.patches());
+    requireOpen(known);
     return new WindowAnswer(
         subject,
         found,
         applicability,
         next,
-        Precautions.of(log, found.patches()),
+        known,
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject),
         nearWoods(subject));

@@ -57,10 +57,12 @@ class JudgingCommandsTest {
     assertThat(result.code()).isZero();
     assertThat(result.err()).isEmpty();
     assertThat(result.out())
-        .startsWith("latex on pine, pulsed 1064 nm, rig heron: a window, provisional.\nCounted: 24")
+        .startsWith(
+            "latex on pine, pulsed 1064 nm, rig heron: a window, provisional.\n"
+                + "BEFORE THE BEAM: lead: not tested.\nCounted: 24 patches on 4")
         .contains("START  ", "STAY   power ", "FIXED  spot ", "char risk", "clearing chance")
         .contains("Job of 4.45935 m2, ")
-        .contains("Cautions: class 4 laser, eyewear");
+        .contains("Caution, older coats: ", "With every patch: class 4 laser, eyewear");
     assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
   }
 

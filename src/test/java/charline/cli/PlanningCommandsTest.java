@@ -34,6 +34,7 @@ class PlanningCommandsTest {
         .startsWith(
             "latex on pine, pulsed 1064 nm, rig Heron, on an offcut: 3 patches to burn\n"
                 + "  next.\n"
+                + "BEFORE THE BEAM: lead: not tested.\n"
                 + "Why: ")
         .contains("lowest rung", "only if 1 did not char", "new board 1")
         .contains("boathouse-1", "boathouse-2");
@@ -195,7 +196,18 @@ class PlanningCommandsTest {
 
     assertThat(json.keySet())
         .containsExactly(
-            "stratum", "rig", "on", "verdict", "reason", "advice", "borrowed", "prior", "patches");
+            "stratum",
+            "rig",
+            "on",
+            "verdict",
+            "reason",
+            "advice",
+            "borrowed",
+            "prior",
+            "patches",
+            "before_the_beam",
+            "tests",
+            "cautions");
     Map<?, ?> first = (Map<?, ?>) ((List<?>) json.get("patches")).get(0);
     assertThat(first.get("purpose")).isEqualTo("confirm");
     assertThat(first.keySet().stream().map(String::valueOf))

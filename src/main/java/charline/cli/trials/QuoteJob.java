@@ -196,7 +196,7 @@ public final class QuoteJob extends LogCommand {
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {
-        return Barred.print(desk, reply, asked, known);
+        return NoBeamReply.print(desk, reply, asked, known);
       }
       QuoteAnswer answer = answers.quote(asked, quoting);
       if (answer.quote().isEmpty()) {
