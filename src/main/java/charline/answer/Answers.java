@@ -23,10 +23,10 @@ import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Board;
-import charline.trial.Caution;
-import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.Rig;
+import charline.trial.Sample;
+import charline.trial.SampleResult;
 import charline.trial.Stratum;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
@@ -50,8 +50,7 @@ public final class Answers {
   /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
   private static final int ENOUGH_OF_ITS_OWN = 18;
 
-  /** Cautions of coats that may hold lead. */
-  private static final Set<String> LEAD = Set.of("Lead", "Older coats");
+  private static final String LEAD = "lead";
 
   private final Logbook log;
   private final Strata strata;
@@ -164,9 +163,46 @@ public final class Answers {
         .toList();
   }
 
+  /**
+   * What must be known of the coats that a question is about before the beam is on. Where it bars
+   * the beam, no list, window, quote or sheet may be asked for.
+   *
+   * @throws Refusal as {@link #choose}, but for trials that are missing
+   */
+  public Precautions precautions(TrialQuestion question) {
+    FamilyAndWood about = question.named();
+    List<Patch> burned = strata.of(about).values().stream().flatMap(List::stream).toList();
+    return burned.isEmpty()
+        ? Precautions.of(
+            log,
+            about.family(),
+            about.anyWood() ? Optional.empty() : Optional.of(about.wood()),
+            List.of(),
+            question.light().map(Light::emission).orElse(Emission.PULSED))
+        : Precautions.of(log, burned);
+  }
+
+  /** The same for a stratum that was burned. */
+  public Precautions precautions(Stratum stratum) {
+    return precautions(TrialQuestion.about(stratum.family(), stratum.wood()));
+  }
+
+  private TrialCase cleared(TrialQuestion question) {
+    TrialCase subject = choose(question);
+    requireOpen(Precautions.of(log, subject.trials().patches()));
+    return subject;
+  }
+
+  /** Each face says why the beam stays off before it asks further. */
+  private static void requireOpen(Precautions known) {
+    if (known.barred()) {
+      throw new IllegalArgumentException("The beam stays off: " + known.bars());
+    }
+  }
+
   /** The window of one stratum, or why there is none. */
   public WindowAnswer window(TrialQuestion question) {
-    TrialCase subject = choose(question);
+    TrialCase subject = cleared(question);
     return window(subject, recommend(subject), Applicability.of(subject, Fitter.withDefaults()));
   }
 
@@ -177,11 +213,33 @@ public final class Answers {
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
   public WindowAnswer window(TrialCase subject, Recommendation found, Applicability applicability) {
+    return window(
+        subject, found, applicability, next(subject, found, boards(subject, PatchesWanted.USUAL)));
+  }
+
+  /** What follows a recommendation: the same list as the question what to burn next gets. */
+  private NextPatches next(TrialCase subject, Recommendation found, List<Board> boards) {
+    return planner(fitter(subject), PatchesWanted.USUAL)
+        .next(
+            subject.trials(),
+            found,
+            PatchesWanted.USUAL.site(),
+            boards,
+            PatchesWanted.USUAL.count());
+  }
+
+  private List<Board> boards(TrialCase subject, PatchesWanted wanted) {
+    return boards(subject.trials().stratum(), subject.trials().patches(), wanted);
+  }
+
+  private WindowAnswer window(
+      TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
     return new WindowAnswer(
         subject,
         found,
         applicability,
-        cautions(found.patches()),
+        next,
+        Precautions.of(log, found.patches()),
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject));
   }
@@ -194,25 +252,47 @@ public final class Answers {
     Optional<Light> light = question.rig().map(this::rig).map(Light::of).or(question::light);
     List<AllWindows.Skipped> skipped = new ArrayList<>();
     List<TrialCase> subjects = new ArrayList<>();
+    List<AllWindows.Barred> barred = new ArrayList<>();
     strata.byStratum().entrySet().stream()
         .filter(e -> light.isEmpty() || light.get().equals(Light.of(e.getKey())))
         .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
         .forEach(
             e -> {
+              Precautions known = precautions(e.getKey());
+              if (known.barred()) {
+                barred.add(new AllWindows.Barred(e.getKey(), known));
+                return;
+              }
               try {
                 subjects.add(subject(question, e.getKey(), e.getValue()));
               } catch (Refusal reason) {
                 skipped.add(new AllWindows.Skipped(e.getKey(), reason));
               }
             });
-    record Judged(TrialCase subject, Recommendation found, Applicability applicability) {}
+    record Asked(TrialCase subject, List<Board> boards) {}
+    record Judged(
+        TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {}
     List<Judged> judged =
-        subjects.parallelStream()
-            .map(s -> new Judged(s, recommend(s), Applicability.of(s, Fitter.withDefaults())))
+        subjects.stream()
+            .map(s -> new Asked(s, boards(s, PatchesWanted.USUAL)))
+            .toList()
+            .parallelStream()
+            .map(
+                asked -> {
+                  TrialCase s = asked.subject();
+                  Recommendation found = recommend(s);
+                  return new Judged(
+                      s,
+                      found,
+                      Applicability.of(s, Fitter.withDefaults()),
+                      next(s, found, asked.boards()));
+                })
             .toList();
     List<WindowAnswer> answers =
-        judged.stream().map(j -> window(j.subject(), j.found(), j.applicability())).toList();
-    return new AllWindows(answers, skipped);
+        judged.stream()
+            .map(j -> window(j.subject(), j.found(), j.applicability(), j.next()))
+            .toList();
+    return new AllWindows(answers, barred, skipped);
   }
 
   /** How much a window owes to the priors. Costs as much as the window did. */
@@ -224,17 +304,6 @@ public final class Answers {
         new WindowFinder(fitter(subject))
             .halfAsSure()
             .recommend(subject.trials(), subject.bench(), subject.asked()));
-  }
-
-  /** Cautions of every finish, board and kind of light, most serious first. */
-  private List<Caution> cautions(List<Patch> patches) {
-    record Kind(Finish finish, Board board, Emission emission) {}
-    return patches.stream()
-        .map(p -> new Kind(p.finish(), p.board(), p.rig().emission()))
-        .distinct()
-        .flatMap(k -> log.cautions(k.finish(), k.board(), k.emission()).stream())
-        .distinct()
-        .toList();
   }
 
   private Optional<BorrowOffer> offer(TrialCase subject) {
@@ -255,6 +324,7 @@ public final class Answers {
 
   /** The patches to burn next, or to begin with where nothing was burned with this light. */
   public NextAnswer next(TrialQuestion question, PatchesWanted wanted) {
+    requireOpen(precautions(question));
     Optional<TrialCase> tried = tried(question);
     return tried.isPresent() ? furtherPatches(tried.get(), wanted) : firstPatches(question, wanted);
   }
@@ -280,9 +350,14 @@ public final class Answers {
                 subject.bench(),
                 subject.asked(),
                 wanted.site(),
-                boards(stratum, subject.trials().patches(), wanted),
+                boards(subject, wanted),
                 wanted.count());
-    return new NextAnswer(question, stratum, Optional.of(subject), next);
+    return new NextAnswer(
+        question,
+        stratum,
+        Optional.of(subject),
+        next,
+        Precautions.of(log, subject.trials().patches()));
   }
 
   private NextAnswer firstPatches(TrialQuestion question, PatchesWanted wanted) {
@@ -299,7 +374,17 @@ public final class Answers {
                 wanted.site(),
                 boards(stratum, List.of(), wanted),
                 wanted.count());
-    return new NextAnswer(question, stratum, Optional.empty(), next);
+    return new NextAnswer(
+        question,
+        stratum,
+        Optional.empty(),
+        next,
+        Precautions.of(
+            log,
+            about.family(),
+            about.anyWood() ? Optional.empty() : Optional.of(about.wood()),
+            wanted.boards(),
+            light.emission()));
   }
 
   private static Planner planner(Fitter fitter, PatchesWanted wanted) {
@@ -350,11 +435,19 @@ public final class Answers {
         window, window.isWindow() ? Optional.of(known.of(window.found())) : Optional.empty());
   }
 
-  /** Where a caution speaks of lead, nobody knows before a test. */
+  /** What tests say of lead; coats that need none hold none. */
   private static Lead lead(WindowAnswer window) {
-    return window.cautions().stream().anyMatch(caution -> LEAD.contains(caution.topic()))
-        ? Lead.NOT_TESTED
-        : Lead.FREE;
+    List<Optional<SampleResult>> results =
+        window.precautions().tests().stream()
+            .filter(tested -> tested.substance().equalsIgnoreCase(LEAD))
+            .map(tested -> tested.sample().map(Sample::result))
+            .toList();
+    if (results.contains(Optional.of(SampleResult.FOUND))) {
+      return Lead.FOUND;
+    }
+    return results.stream().allMatch(Optional.of(SampleResult.FREE)::equals)
+        ? Lead.FREE
+        : Lead.NOT_TESTED;
   }
 
   /** The burn-onset model. */

@@ -36,7 +36,8 @@ record FinishTable(Database database) {
     return new Coat(
         row.text("family"),
         row.optionalText("tone").map(Tone::ofWord),
-        row.optionalNumber("thickness_um"));
+        row.optionalNumber("thickness_um"),
+        row.optionalText("called"));
   }
 
   void add(Finish finish, OffsetDateTime now, String by) {
@@ -57,7 +58,8 @@ record FinishTable(Database database) {
               .put("position", ++position)
               .put("family", coat.family())
               .put("tone", coat.tone().map(Tone::word))
-              .put("thickness_um", coat.thicknessMicrometres()));
+              .put("thickness_um", coat.thicknessMicrometres())
+              .put("called", coat.called()));
     }
   }
 }

@@ -49,7 +49,8 @@ public final class History {
         WITH named AS (
           SELECT 'patch.rig_id' AS what, id, name FROM rig
           UNION ALL SELECT 'patch.board_id', id, name FROM board
-          UNION ALL SELECT 'patch.finish_id', id, name FROM finish)
+          UNION ALL SELECT 'patch.finish_id', id, name FROM finish
+          UNION ALL SELECT 'sample.finish_id', id, name FROM finish)
         SELECT c.changed_at_utc, c.changed_at_offset, c.changed_by, c.what, c.why,
           coalesce(b.name, c.before) AS before, coalesce(a.name, c.after) AS after,
           coalesce(z.before, later.before, p.burned_at_offset, j.judged_at_offset)

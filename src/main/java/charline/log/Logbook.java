@@ -18,6 +18,8 @@ import charline.trial.PlainText;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.SubstanceFacts;
+import charline.trial.TestDemand;
 import charline.trial.WoodFacts;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -49,6 +51,7 @@ public final class Logbook implements AutoCloseable {
   private final History history;
   private final ReadingTable readings;
   private final PhotoTable photos;
+  private final Samples samples;
   private final Reference reference;
   private final NamedRows named;
 
@@ -65,6 +68,7 @@ public final class Logbook implements AutoCloseable {
     history = new History(database);
     amendment = new Amendment(patches, readings);
     photos = new PhotoTable(database);
+    samples = new Samples(database, finishes, history, this::now);
     reference = new Reference(database);
     named = new NamedRows(database);
   }
@@ -225,12 +229,47 @@ public final class Logbook implements AutoCloseable {
 
   /** Cautions for a family on a wood with one kind of light, most serious first. */
   public List<Caution> cautions(String family, String wood, Emission emission) {
-    return reference.cautions(List.of(family(family)), wood(wood), Optional.empty(), emission);
+    return reference.cautions(family(family), wood(wood), emission);
   }
 
   /** Cautions for all coats of a finish on a board, most serious first. */
   public List<Caution> cautions(Finish finish, Board board, Emission emission) {
     return reference.cautions(finish, board, emission);
+  }
+
+  /** All cautions, most serious first. */
+  public List<Caution> everyCaution() {
+    return reference.everyCaution();
+  }
+
+  /** Cautions that the coats of a finish bring, whatever they are on; most serious first. */
+  public List<Caution> cautions(Finish finish) {
+    return reference.cautions(finish);
+  }
+
+  /** What the coats of a finish must be tested for before the beam is on. */
+  public List<TestDemand> demands(Finish finish) {
+    return reference.demands(finish);
+  }
+
+  /** What a coat of a family must be tested for before the beam is on. */
+  public List<TestDemand> demands(String family) {
+    return reference.demands(family(family));
+  }
+
+  /** Substances that samples are tested for. */
+  public List<SubstanceFacts> substances() {
+    return reference.substances();
+  }
+
+  /** The log's own word for a substance, from any of its aliases; empty for a person's own word. */
+  public Optional<String> substance(String word) {
+    return reference.substance(word);
+  }
+
+  /** Results of samples. */
+  public Samples samples() {
+    return samples;
   }
 
   /**
@@ -434,7 +473,7 @@ public final class Logbook implements AutoCloseable {
     }
   }
 
-  private static String reason(String why) {
+  static String reason(String why) {
     return PlainText.answer(Optional.ofNullable(why))
         .orElseThrow(
             () ->
@@ -442,7 +481,7 @@ public final class Logbook implements AutoCloseable {
   }
 
   /** Who it was as the log keeps it, null if not noted. */
-  private static String person(String by) {
+  static String person(String by) {
     return PlainText.answer(Optional.ofNullable(by)).orElse(null);
   }
 }

@@ -35,9 +35,14 @@ final class BoxSearch {
   /** A power (percent) with an ln speed (mm/s). */
   record Point(double power, double lnSpeed) {}
 
+  /**
+   * @param speeds hand or scan speeds that were tried; empty where none was, so that no speed is
+   *     ruled out
+   */
   BoxSearch(
       RigSetup bench,
       TriedRegion reach,
+      Optional<Range> speeds,
       SupportingPatches witnesses,
       Frontier hot,
       Frontier cold,
@@ -62,6 +67,10 @@ final class BoxSearch {
       Optional<Range> doses = reach.lnDoses(lnIntensity, passes);
       reachLow[i] = doses.map(Range::low).orElse(Double.POSITIVE_INFINITY);
       reachHigh[i] = doses.map(Range::high).orElse(Double.NEGATIVE_INFINITY);
+      if (speeds.isPresent()) {
+        reachLow[i] = Math.max(reachLow[i], lnDose(i, speeds.get().high()));
+        reachHigh[i] = Math.min(reachHigh[i], lnDose(i, speeds.get().low()));
+      }
       borneOutHigh[i] = witnesses.lnHottest(lnIntensity, bench.strokes().mostPasses(passes));
       borneOutLow[i] = witnesses.lnColdest(lnIntensity, passes);
       hottest[i] = hot.lnDose(lnIntensity);
@@ -71,6 +80,10 @@ final class BoxSearch {
 
   double[] powers() {
     return power.clone();
+  }
+
+  private double lnDose(int i, double speed) {
+    return lnUnitDose + lnPower[i] - Math.log(speed);
   }
 
   /** ln speed at which a power gives a dose. */
@@ -93,13 +106,23 @@ final class BoxSearch {
     return hottest[i] - coldest[i];
   }
 
-  /** The ln dose midway between the two promises, moved to within reach; empty if out of reach. */
-  Optional<Double> middle(int i) {
-    if (reachLow[i] > reachHigh[i]) {
-      return Optional.empty();
-    }
-    double middle = (hottest[i] + coldest[i]) / 2;
-    return Optional.of(Math.max(reachLow[i], Math.min(reachHigh[i], middle)));
+  /** True if some dose is within reach at a power. */
+  boolean withinReach(int i) {
+    return reachLow[i] <= reachHigh[i];
+  }
+
+  /**
+   * How far above the clearing promise the hottest dose lies that keeps the char promise within
+   * reach; negative infinity if none does.
+   */
+  double roomUnderChar(int i) {
+    double hot = Math.min(Math.min(hottest[i], reachHigh[i]), borneOutHigh[i]);
+    return hot >= reachLow[i] ? hot - coldest[i] : Double.NEGATIVE_INFINITY;
+  }
+
+  /** True if some dose within reach keeps the clearing promise. */
+  boolean clears(int i) {
+    return withinReach(i) && Math.max(coldest[i], borneOutLow[i]) <= reachHigh[i];
   }
 
   Optional<Found> largest() {

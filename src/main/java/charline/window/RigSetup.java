@@ -177,6 +177,15 @@ public record RigSetup(
     return new RigSetup(rig, at, spot, pulses, speed, other);
   }
 
+  /**
+   * True if the lines that a scanner draws lie farther apart than the spot is wide (1/e²), so that
+   * they leave stripes. How far apart those of a head led by hand lie is not known here.
+   */
+  public boolean linesApart() {
+    return speed.kind() == SpeedKnob.Kind.SCAN
+        && speed.acrossMillimetres() > spot.oneOverESquaredMillimetres() * (1 + 1e-9);
+  }
+
   /** Power delivered at 1 % of the dial, in W. */
   public double wattsPerPercent() {
     return rig.deliveredWatts(PowerSetting.percent(1), at);

@@ -12,19 +12,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Whether a window may be used, as the command line says it.
  *
  * @param validity what was decided
- * @param untried what to do on a rig that is new to the trials; empty where it is not
+ * @param untriedRig what to do on a rig that is new to the trials; empty where it is not
+ * @param untriedKnobs what to do where knobs stand outside the trials; empty where none does
  * @param otherSpot says so where the rig's last patch had another spot than the window, and nobody
  *     said which; else empty
  * @param lastSpotMillimetres that other spot
  */
 public record ApplicabilityText(
     Validity validity,
-    Optional<String> untried,
+    Optional<String> untriedRig,
+    Optional<String> untriedKnobs,
     Optional<String> otherSpot,
     OptionalDouble lastSpotMillimetres) {
   private static final String IF_CHANGED = " If you have changed the lens or the stand-off since,";
@@ -42,6 +45,11 @@ public record ApplicabilityText(
                 "Rig %s has burned none of these trials: charline converts dose and intensity to its knobs, within what was tried. Confirm the settings first with `charline next %s %s --rig %s`."
                     .formatted(rig, stratum.family(), stratum.wood(), rig))
             : Optional.empty(),
+        answer.untried().isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                "No trial had %s, and the trials do not show what that changes. Try it first with `%s`."
+                    .formatted(UntriedText.of(answer.untried()), UntriedText.next(answer))),
         other.map(
             last ->
                 "The last patch on rig %s had a spot of %s mm, but this answer is for %s mm, as in most patches."
@@ -61,7 +69,9 @@ public record ApplicabilityText(
   String mark() {
     List<String> marks = new ArrayList<>();
     validity.drifted().ifPresent(why -> marks.add("not valid"));
-    untried.ifPresent(why -> marks.add("untried"));
+    if (untriedRig.isPresent() || untriedKnobs.isPresent()) {
+      marks.add("untried");
+    }
     otherSpot.ifPresent(why -> marks.add("other spot"));
     return String.join(", ", marks);
   }
@@ -71,7 +81,9 @@ public record ApplicabilityText(
     StringBuilder text = new StringBuilder();
     DriftText.drifted(validity)
         .ifPresent(why -> text.append(Table.paragraph("NOT VALID: " + why)).append('\n'));
-    untried.ifPresent(why -> text.append(Table.paragraph("UNTRIED: " + why)).append('\n'));
+    Stream.of(untriedRig, untriedKnobs)
+        .flatMap(Optional::stream)
+        .forEach(why -> text.append(Table.paragraph("UNTRIED: " + why)).append('\n'));
     otherSpot
         .map(
             why ->
@@ -84,7 +96,8 @@ public record ApplicabilityText(
   /** What a person must know of it on paper or a page, beside a drift. */
   public List<Caution> reservations() {
     List<Caution> all = new ArrayList<>();
-    untried.ifPresent(why -> all.add(new Caution("Untried on this rig", why, DriftText.SOURCE)));
+    untriedRig.ifPresent(why -> all.add(new Caution("Untried on this rig", why, DriftText.SOURCE)));
+    untriedKnobs.ifPresent(why -> all.add(new Caution("Untried setting", why, DriftText.SOURCE)));
     otherSpot.ifPresent(
         why ->
             all.add(

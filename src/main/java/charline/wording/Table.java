@@ -108,6 +108,12 @@ public final class Table {
     return String.join("\n  ", fold(text, WIDTH - 2));
   }
 
+  /** A head such as a number, then text folded beside it, with a line end. */
+  static String hanging(String head, String text) {
+    String blanks = " ".repeat(head.length());
+    return head + String.join("\n" + blanks, fold(text, WIDTH - head.length())) + "\n";
+  }
+
   /** Adds such a paragraph to a text and ends its line. */
   public static void line(StringBuilder text, String sentence) {
     text.append(paragraph(sentence)).append('\n');

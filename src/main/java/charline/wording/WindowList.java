@@ -24,19 +24,27 @@ public final class WindowList {
     /** A verdict that no window hangs on is not marked. */
     private String verdict() {
       String mark = found.chosen().isPresent() ? validity.mark() : "";
-      return found.verdict().word() + (mark.isEmpty() ? "" : ", " + mark);
+      return found.verdict().word()
+          + found.standing().map(standing -> ", " + standing.word()).orElse("")
+          + (mark.isEmpty() ? "" : ", " + mark);
     }
   }
 
-  /** The list. */
-  public static String of(AllWindows all) {
+  /**
+   * The list.
+   *
+   * @param record how this face records a sample
+   */
+  public static String of(AllWindows all, String record) {
     return text(
+        all.barred(),
+        record,
         all.answers().stream()
             .map(answer -> new Line(answer.found(), ApplicabilityText.of(answer.applicability())))
             .toList());
   }
 
-  private static String text(List<Line> all) {
+  private static String text(List<AllWindows.Barred> barred, String record, List<Line> all) {
     Table table =
         new Table("verdict", ">patches", ">power %", ">mm/s", ">passes", "coating, wood and light");
     for (Line line : all) {
@@ -50,13 +58,27 @@ public final class WindowList {
           box.map(b -> String.valueOf(b.passes())).orElse("-"),
           found.stratum().words());
     }
+    barred.forEach(b -> table.row(NoBeamText.VERDICT, "-", "-", "-", "-", b.stratum().words()));
     String marked =
         all.stream()
             .filter(line -> line.found().chosen().isPresent())
             .map(line -> line.validity().text())
             .distinct()
             .collect(Collectors.joining());
+    String refused =
+        barred.stream()
+            .map(
+                b ->
+                    Table.paragraph(
+                            "%s: no beam. %s %s"
+                                .formatted(
+                                    b.stratum().words(),
+                                    NoBeamText.reason(b.known().bars()),
+                                    NoBeamText.nextStep(b.known().bars(), record)))
+                        + "\n")
+            .collect(Collectors.joining());
     return table.text()
+        + refused
         + marked
         + Table.paragraph(
             "Power, speed and passes are start settings; `charline window FAMILY WOOD` shows the"

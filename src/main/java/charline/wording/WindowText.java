@@ -4,8 +4,10 @@ import static charline.quantity.Figures.plain;
 import static charline.wording.Table.line;
 
 import charline.answer.BorrowOffer;
+import charline.answer.Precautions;
 import charline.answer.PriorSensitivity;
 import charline.answer.WindowAnswer;
+import charline.plan.NextPatches;
 import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.window.Box;
@@ -16,7 +18,6 @@ import charline.window.Range;
 import charline.window.Recommendation;
 import charline.window.RigSetup;
 import charline.window.Verdict;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -27,24 +28,27 @@ import java.util.stream.Stream;
  * A recommendation for a person at the bench.
  *
  * @param limit the job whose risk was asked for, if any
+ * @param next the patches to burn next
  * @param offer what other trials could lend, where nothing was borrowed
  */
 public record WindowText(
     Recommendation found,
     Optional<JobLimit> limit,
+    NextPatches next,
     Optional<JobRisk> job,
     Optional<String> offer,
     PriorText priors,
-    List<Caution> cautions) {
+    Precautions precautions) {
   /** The words for an answer. */
   public static WindowText of(WindowAnswer answer, PriorSensitivity priors) {
     return new WindowText(
         answer.found(),
         answer.subject().question().job(),
+        answer.next(),
         answer.job(),
         answer.offer().map(WindowText::offer),
         PriorText.of(priors),
-        answer.cautions());
+        answer.precautions());
   }
 
   private static String offer(BorrowOffer offer) {
@@ -59,6 +63,7 @@ public record WindowText(
     line(
         text,
         "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
+    PrecautionText.headline(precautions).ifPresent(words -> line(text, words));
     line(text, "Counted: " + RigSetupText.counted(found.evidence()) + ".");
     line(text, "Asked: " + AskedText.of(found));
     AskedText.of(found, limit).ifPresent(words -> line(text, words));
@@ -75,7 +80,9 @@ public record WindowText(
     found.chosen().ifPresent(box -> text.append('\n').append(box(box)));
     text.append('\n');
     line(text, "Why: " + ReasonText.of(found));
-    line(text, "Next: " + NextStepText.of(found));
+    line(text, "Next: " + PlanText.advice(next.advice()));
+    BriefList.lines(next)
+        .forEach(line -> text.append(Table.hanging("  " + line.numbers() + "  ", line.words())));
     if (found.verdict() == Verdict.NOT_YET) {
       line(
           text,
@@ -84,13 +91,14 @@ public record WindowText(
     }
     job.ifPresent(risk -> line(text, AskedText.of(risk)));
     line(text, priors.sentence());
+    PrecautionText.inBrief(precautions).forEach(caution -> line(text, caution));
     line(text, cautionLine());
     return text.toString();
   }
 
   private String verdict() {
     return switch (found.verdict()) {
-      case WINDOW -> "a window.";
+      case WINDOW -> found.standing().map(s -> "a window, " + s.word() + ".").orElse("a window.");
       case NOT_YET -> "no window yet.";
       case NONE -> "no window; use another method.";
       case UNRELIABLE -> "no answer; the models do not fit these trials.";
@@ -171,9 +179,10 @@ public record WindowText(
   }
 
   private String cautionLine() {
-    return "Cautions: %s. The sheet prints them in full. %s"
+    return "With every patch: %s. The sheet prints them in short. %s"
         .formatted(
-            cautions.stream()
+            precautions.cautions().stream()
+                .filter(Caution::always)
                 .map(caution -> caution.topic().toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", ")),
             CautionText.DEFERRAL);

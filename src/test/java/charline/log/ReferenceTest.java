@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ReferenceTest {
   private static final List<String> ALWAYS =
-      List.of("Class 4 laser", "Eyewear", "Fire", "Fume", "Local rules");
+      List.of("Class 4 laser", "Eyewear", "Fire", "Room", "Dust collector", "Fume", "Local rules");
 
   @TempDir static Path folder;
   static Logbook log;
@@ -82,6 +82,8 @@ class ReferenceTest {
             "textured coat",
             "metal-flake paint",
             "laminate",
+            "chlorinated film",
+            "filler",
             "grime");
     assertThat(log.families())
         .allSatisfy(

@@ -219,6 +219,8 @@ class MapPictureTest {
                 r.verdict(),
                 r.reasons(),
                 r.nextSteps(),
+                r.standing(),
+                r.tried(),
                 r.chanceAnyWindow(),
                 r.chosen(),
                 r.alternatives(),

@@ -174,7 +174,7 @@ class WindowPropertyTest {
     assertThat(answer.chosen()).isEmpty();
     assertThat(ReasonText.of(answer))
         .startsWith("Where the finish comes off, the wood chars: the chance that any setting");
-    assertThat(NextStepText.of(answer))
+    assertThat(NextStepText.of(answer.nextSteps()))
         .startsWith("Use another method for this finish on this wood.");
   }
 
@@ -191,7 +191,7 @@ class WindowPropertyTest {
         .contains(
             "not enough: a promise about a board not seen yet takes at least 6 patches on 3"
                 + " boards.");
-    assertThat(NextStepText.of(answer)).startsWith("Burn at ").contains("on a board not used yet");
+    assertThat(NextStepText.of(answer.nextSteps())).startsWith("Burn the patches listed");
   }
 
   @Test
@@ -221,7 +221,7 @@ class WindowPropertyTest {
         recommend(new Trials(trials.stratum(), patches, false), Requirements.USUAL);
     assertThat(answer.verdict()).isEqualTo(Verdict.UNRELIABLE);
     assertThat(ReasonText.of(answer)).contains(slip.code() + " charred within ");
-    assertThat(NextStepText.of(answer))
+    assertThat(NextStepText.of(answer.nextSteps()))
         .startsWith("Check these patches for a mistyped setting or a wrong outcome");
     assertThat(answer.chosen()).isEmpty();
   }

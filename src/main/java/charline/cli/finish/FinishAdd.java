@@ -1,5 +1,6 @@
 package charline.cli.finish;
 
+import charline.answer.Precautions;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
@@ -63,6 +64,7 @@ public final class FinishAdd extends LogCommand {
           .println(
               "Finish %s is set up: %s, counted as %s."
                   .formatted(finish.name(), FinishView.stack(finish), finish.family()));
+      desk.out().print(FinishView.warning(Precautions.of(log, finish)));
     }
     return DONE;
   }
@@ -89,6 +91,6 @@ public final class FinishAdd extends LogCommand {
         tone = Optional.of(Tone.ofWord(part));
       }
     }
-    return new Coat(family, tone, thickness);
+    return new Coat(family, tone, thickness, Optional.of(parts[0]));
   }
 }

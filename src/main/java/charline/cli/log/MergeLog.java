@@ -122,6 +122,7 @@ public final class MergeLog extends LogCommand {
                     "new power checks of rig " + rig));
     count(parts, merged.boards(), "new board", "new boards");
     count(parts, merged.finishes(), "new finish", "new finishes");
+    count(parts, merged.samples(), "new sample result", "new sample results");
     count(
         parts,
         merged.amended(),

@@ -13,6 +13,7 @@ import java.util.TreeMap;
  * @param powers power checks added, and what they and amended rigs do to patches
  * @param boards boards added
  * @param finishes finishes added
+ * @param samples results of samples added
  * @param patches patches added
  * @param newVoid those of them that came in void
  * @param readings readings added, those of added patches included
@@ -32,6 +33,7 @@ public record Merged(
     Powers powers,
     int boards,
     int finishes,
+    int samples,
     int patches,
     int newVoid,
     int readings,
@@ -78,6 +80,7 @@ public record Merged(
         new Merged(
             0,
             new Powers(Map.of(), 0),
+            0,
             0,
             0,
             0,

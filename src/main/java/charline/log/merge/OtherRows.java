@@ -41,6 +41,8 @@ final class OtherRows {
     database.update(
         "INSERT INTO coat SELECT * FROM other.coat o WHERE NOT EXISTS (SELECT 1 FROM coat c WHERE"
             + " c.finish_id = o.finish_id)");
+    List<UUID> newSamples = other.newcomers("sample");
+    newSamples.forEach(this::sample);
     codes.followThere();
     List<UUID> newPatches = other.newcomers("patch");
     newPatches.forEach(this::patch);
@@ -58,6 +60,7 @@ final class OtherRows {
         new Merged.Powers(newChecks, before.changedTo(DeliveredPowers.of(log))),
         boards,
         finishes,
+        newSamples.size(),
         newPatches.size(),
         (int) newPatches.stream().filter(this::isVoid).count(),
         readings,
@@ -148,6 +151,18 @@ final class OtherRows {
       other.copy(table, id, "name", free);
     }
     return newcomers.size();
+  }
+
+  private void sample(UUID id) {
+    String code = other.text("sample", "code", id);
+    String free = codes.taken("sample", code) ? log.samples().nextCode() : code;
+    other.copy("sample", id, "code", free);
+    if (!free.equals(code)) {
+      notes.add(
+          "The code %s is taken by another sample here, so the merged one is %s."
+              .formatted(code, free));
+      codes.write("sample", id, code, free, "%s was taken when it was merged".formatted(code));
+    }
   }
 
   private void patch(UUID id) {

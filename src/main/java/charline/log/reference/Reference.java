@@ -6,13 +6,14 @@ import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
+import charline.trial.SubstanceFacts;
+import charline.trial.TestDemand;
 import charline.trial.WoodFacts;
-import charline.trial.WoodForm;
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Woods, coating families and cautions that come with the program. The words are read when one is
@@ -21,6 +22,7 @@ import java.util.Set;
 public final class Reference {
   private final Database database;
   private volatile Lexicon read;
+  private volatile Precepts kept;
 
   public Reference(Database database) {
     this.database = database;
@@ -57,30 +59,83 @@ public final class Reference {
 
   /** Cautions for all coats of a finish on a board. */
   public List<Caution> cautions(Finish finish, Board board, Emission emission) {
-    Set<String> all = new LinkedHashSet<>(Set.of(finish.family()));
-    finish.coats().forEach(coat -> all.add(coat.family()));
-    return cautions(all, board.wood(), Optional.of(board.form()), emission);
+    return precepts()
+        .cautions(
+            new Precepts.Subject(
+                familiesOf(finish),
+                CoatWords.of(finish),
+                CoatWords.of(
+                    Stream.concat(Stream.of(board.name()), board.condition().stream()).toList()),
+                Optional.of(board.wood()),
+                Optional.of(board.form()),
+                Optional.of(emission)));
   }
 
-  /** Cautions that any of the families calls for, on a wood in a form, under one kind of light. */
-  public List<Caution> cautions(
-      Collection<String> families, String wood, Optional<WoodForm> form, Emission emission) {
-    String named = "," + String.join(",", families) + ",";
-    return database.query(
-        """
-        SELECT * FROM caution c WHERE EXISTS (
-          SELECT 1 FROM caution_scope s WHERE s.caution = c.rank
-            AND (s.family IS NULL OR instr(?1, ',' || s.family || ',') > 0)
-            AND (s.wood IS NULL OR s.wood = ?2)
-            AND (s.wood_kind IS NULL OR s.wood_kind = (SELECT kind FROM wood WHERE name = ?2))
-            AND (s.form IS NULL OR s.form = ?3)
-            AND (s.emission IS NULL OR s.emission = ?4))
-        ORDER BY c.rank
-        """,
-        row -> new Caution(row.text("topic"), row.text("text"), row.text("source")),
-        named,
-        wood,
-        form.map(WoodForm::word),
-        emission.word());
+  /** Cautions that the coats of a finish bring, whatever they are on. */
+  public List<Caution> cautions(Finish finish) {
+    return precepts()
+        .cautions(
+            new Precepts.Subject(
+                familiesOf(finish),
+                CoatWords.of(finish),
+                CoatWords.of(List.of()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()))
+        .stream()
+        .filter(caution -> !caution.always())
+        .toList();
+  }
+
+  private static Set<String> familiesOf(Finish finish) {
+    Set<String> all = new LinkedHashSet<>(Set.of(finish.family()));
+    finish.coats().forEach(coat -> all.add(coat.family()));
+    return all;
+  }
+
+  /** Cautions that a family calls for, on a wood, under one kind of light. */
+  public List<Caution> cautions(String family, String wood, Emission emission) {
+    return precepts()
+        .cautions(
+            new Precepts.Subject(
+                Set.of(family),
+                CoatWords.of(List.of()),
+                CoatWords.of(List.of()),
+                Optional.of(wood),
+                Optional.empty(),
+                Optional.of(emission)));
+  }
+
+  /** All cautions, most serious first. */
+  public List<Caution> everyCaution() {
+    return precepts().everyCaution();
+  }
+
+  /** What the coats of a finish must be tested for, one demand for each substance. */
+  public List<TestDemand> demands(Finish finish) {
+    return precepts().demands(familiesOf(finish), CoatWords.of(finish));
+  }
+
+  /** What a coat of that family must be tested for. */
+  public List<TestDemand> demands(String family) {
+    return precepts().demands(Set.of(family), CoatWords.of(List.of()));
+  }
+
+  /** What samples are tested for. */
+  public List<SubstanceFacts> substances() {
+    return precepts().substances();
+  }
+
+  /** The log's own word for a substance, from any of its aliases; empty for another word. */
+  public Optional<String> substance(String word) {
+    return precepts().substance(word);
+  }
+
+  /** Two threads may both read them, which is the same twice. */
+  private Precepts precepts() {
+    if (kept == null) {
+      kept = new Precepts(database);
+    }
+    return kept;
   }
 }

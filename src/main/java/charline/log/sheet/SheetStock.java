@@ -171,8 +171,20 @@ final class SheetStock {
     String who = "Finish %s".formatted(finish.name());
     must(row, FAMILY, family, finish.family(), who, met.where());
     must(row, TONE, tone, finish.tone().orElse(null), Tone::word, who, met.where());
-    must(row, COATS, coats, finish.coats(), Coats::text, who, met.where());
+    // What a coat was called may be noted on one side alone; what it is must agree.
+    must(
+        row,
+        COATS,
+        coats.map(SheetStock::byFamily),
+        byFamily(finish.coats()),
+        Coats::text,
+        who,
+        met.where());
     return Optional.of(finish);
+  }
+
+  private static List<Coat> byFamily(List<Coat> coats) {
+    return coats.stream().map(Coat::byFamily).toList();
   }
 
   private Optional<Finish> newFinish(

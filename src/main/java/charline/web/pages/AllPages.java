@@ -3,6 +3,7 @@ package charline.web.pages;
 import charline.log.Logbook;
 import charline.record.Photos;
 import charline.web.entry.Entries;
+import charline.web.entry.SampleForms;
 import charline.web.entry.SetupForms;
 import charline.web.live.LiveModels;
 import charline.web.security.AccessFilter;
@@ -37,6 +38,7 @@ public final class AllPages {
     WindowPages windows = new WindowPages(log, models, clock, options.version(), pages);
     windows.add(routes);
     new QuotePages(windows, new Asking(models), pages).add(routes);
+    new FinishPages(log, new SampleForms(log), person, pages).add(routes);
     new SetUpPages(log, models, new SetupForms(log, clock), person, pages).add(routes);
   }
 }

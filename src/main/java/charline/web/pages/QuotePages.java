@@ -8,7 +8,9 @@ import charline.trial.Caution;
 import charline.trial.Stratum;
 import charline.wording.DriftText;
 import io.javalin.config.RoutesConfig;
+import charline.wording.PrecautionText;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +34,9 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
       return;
     }
     Stratum stratum = candidates.get(0);
+    if (windows.barred(ctx, answers, stratum, HttpStatus.OK)) {
+      return;
+    }
     TrialQuestion asked = question.with(Asking.width(ctx));
     String query = Asking.query(stratum, asked);
     QuoteForm form = new QuoteForm(ctx);
@@ -40,6 +45,7 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
     Map<String, Object> values = new HashMap<>();
     Optional<Caution> notValid = Optional.empty();
     Optional<String> behind = Optional.empty();
+    Optional<String> poison = PrecautionText.headline(answers.precautions(stratum));
     QuoteView view;
     if (asked.job().isEmpty()) {
       view = QuoteView.asking(stratum, query, Limits.of(asked), fields);
@@ -59,6 +65,7 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
     values.put("view", view);
     values.put("notValid", notValid);
     values.put("behind", behind);
+    values.put("poison", poison);
     pages.send(
         ctx,
         "quote",

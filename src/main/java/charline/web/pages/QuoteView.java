@@ -8,7 +8,7 @@ import charline.quote.Quote;
 import charline.quote.Rates;
 import charline.quote.Span;
 import charline.trial.Stratum;
-import charline.wording.NextStepText;
+import charline.wording.BriefList;
 import charline.wording.ProvisoText;
 import charline.wording.QuoteReport;
 import charline.wording.QuoteText;
@@ -68,7 +68,7 @@ public record QuoteView(
           "/window?" + query,
           Optional.of(
               "A quote needs a window, and there is none: %s %s"
-                  .formatted(ReasonText.of(window.found()), NextStepText.of(window.found()))),
+                  .formatted(ReasonText.of(window.found()), BriefList.paragraph(window.next()))),
           "",
           warnings,
           List.of(),

@@ -1,0 +1,204 @@
+package charline.log.reference;
+
+import charline.exposure.Emission;
+import charline.log.database.Database;
+import charline.log.database.ResultRow;
+import charline.trial.Caution;
+import charline.trial.SubstanceFacts;
+import charline.trial.TestDemand;
+import charline.trial.WoodForm;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Cautions and tests that come with the program, and what each is about. */
+final class Precepts {
+  /**
+   * What cautions are asked for.
+   *
+   * @param families of all coats
+   * @param coats words in which the finish and its coats are named
+   * @param boards words in which the board is named
+   * @param wood the log's word, if it is known
+   * @param form if it is known
+   * @param emission if it is known
+   */
+  record Subject(
+      Set<String> families,
+      CoatWords coats,
+      CoatWords boards,
+      Optional<String> wood,
+      Optional<WoodForm> form,
+      Optional<Emission> emission) {}
+
+  /** When a caution is shown: all that is named must fit. */
+  private record Scope(
+      Optional<String> family,
+      Optional<String> wood,
+      Optional<String> woodKind,
+      Optional<String> form,
+      Optional<String> emission,
+      Optional<String> coatWord,
+      Optional<String> boardWord) {
+    static Scope of(ResultRow row) throws SQLException {
+      return new Scope(
+          row.optionalText("family"),
+          row.optionalText("wood"),
+          row.optionalText("wood_kind"),
+          row.optionalText("form"),
+          row.optionalText("emission"),
+          row.optionalText("coat_word"),
+          row.optionalText("board_word"));
+    }
+
+    boolean always() {
+      return equals(
+          new Scope(
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty()));
+    }
+  }
+
+  private record Ruled(int rank, OptionalDouble coveredBy, Caution caution, List<Scope> scopes) {}
+
+  private record Rule(Optional<String> family, Optional<String> coatWord, TestDemand demand) {}
+
+  private final List<Ruled> cautions;
+  private final List<Rule> rules;
+  private final List<SubstanceFacts> substances;
+  private final Map<String, String> kindOfWood = new HashMap<>();
+  private final Map<String, String> substanceByWord = new HashMap<>();
+
+  Precepts(Database database) {
+    Map<Integer, List<Scope>> scopes = new HashMap<>();
+    database.query(
+        "SELECT * FROM caution_scope",
+        row ->
+            scopes
+                .computeIfAbsent(row.whole("caution"), rank -> new ArrayList<>())
+                .add(Scope.of(row)));
+    cautions =
+        database.query(
+            "SELECT * FROM caution ORDER BY coalesce(shown_as, rank), rank",
+            row -> ruled(row, scopes.getOrDefault(row.whole("rank"), List.of())));
+    rules =
+        database.query(
+            "SELECT * FROM coat_test ORDER BY rowid",
+            row ->
+                new Rule(
+                    row.optionalText("family"),
+                    row.optionalText("coat_word"),
+                    new TestDemand(
+                        row.text("substance"), TestDemand.Strictness.ofWord(row.text("demand")))));
+    database.query(
+        "SELECT name, kind FROM wood", row -> kindOfWood.put(row.text("name"), row.text("kind")));
+    Map<String, List<String>> aliases = new HashMap<>();
+    database.query(
+        "SELECT alias, substance FROM substance_alias ORDER BY rowid",
+        row ->
+            aliases
+                .computeIfAbsent(row.text("substance"), name -> new ArrayList<>())
+                .add(row.text("alias")));
+    substances =
+        database.query(
+            "SELECT * FROM substance ORDER BY rowid",
+            row ->
+                new SubstanceFacts(
+                    row.text("name"),
+                    aliases.getOrDefault(row.text("name"), List.of()),
+                    row.text("found_means"),
+                    row.whole("bars_beam") == 1,
+                    row.text("source")));
+    for (SubstanceFacts substance : substances) {
+      substanceByWord.put(WordKey.key(substance.name()), substance.name());
+      substance.aliases().forEach(a -> substanceByWord.put(WordKey.key(a), substance.name()));
+    }
+  }
+
+  private static Ruled ruled(ResultRow row, List<Scope> scopes) throws SQLException {
+    return new Ruled(
+        row.whole("rank"),
+        row.optionalNumber("covered_by"),
+        new Caution(
+            row.text("topic"),
+            row.text("text"),
+            row.text("source"),
+            row.optionalText("in_short"),
+            row.optionalText("brief"),
+            scopes.stream().anyMatch(Scope::always)),
+        scopes);
+  }
+
+  /** Those that fit, most serious first. */
+  List<Caution> cautions(Subject subject) {
+    List<Ruled> fitting =
+        cautions.stream()
+            .filter(ruled -> ruled.scopes().stream().anyMatch(scope -> fits(scope, subject)))
+            .toList();
+    return fitting.stream()
+        .filter(
+            ruled ->
+                ruled.coveredBy().isEmpty()
+                    || fitting.stream()
+                        .noneMatch(other -> other.rank() == ruled.coveredBy().getAsDouble()))
+        .map(Ruled::caution)
+        .toList();
+  }
+
+  List<Caution> everyCaution() {
+    return cautions.stream().map(Ruled::caution).toList();
+  }
+
+  private boolean fits(Scope scope, Subject subject) {
+    return scope.family().stream().allMatch(subject.families()::contains)
+        && scope.wood().stream().allMatch(wood -> subject.wood().filter(wood::equals).isPresent())
+        && scope.woodKind().stream()
+            .allMatch(kind -> subject.wood().map(kindOfWood::get).filter(kind::equals).isPresent())
+        && scope.form().stream()
+            .allMatch(form -> subject.form().map(WoodForm::word).filter(form::equals).isPresent())
+        && scope.emission().stream()
+            .allMatch(
+                light -> subject.emission().map(Emission::word).filter(light::equals).isPresent())
+        && scope.coatWord().stream().allMatch(subject.coats()::hold)
+        && scope.boardWord().stream().allMatch(subject.boards()::hold);
+  }
+
+  /** One demand for each substance, the strictest; none for what a coat is free of by its name. */
+  List<TestDemand> demands(Set<String> families, CoatWords words) {
+    Map<String, TestDemand> strictest = new LinkedHashMap<>();
+    rules.stream()
+        .filter(
+            rule ->
+                rule.family().stream().allMatch(families::contains)
+                    && rule.coatWord().stream().allMatch(words::hold))
+        .map(Rule::demand)
+        .forEach(
+            demand ->
+                strictest.merge(
+                    demand.substance(),
+                    demand,
+                    (a, b) -> a.strictness().compareTo(b.strictness()) <= 0 ? a : b));
+    return strictest.values().stream()
+        .filter(demand -> demand.strictness() != TestDemand.Strictness.KNOWN_FREE)
+        .toList();
+  }
+
+  List<SubstanceFacts> substances() {
+    return substances;
+  }
+
+  Optional<String> substance(String word) {
+    return Optional.ofNullable(substanceByWord.get(WordKey.key(word)));
+  }
+}
