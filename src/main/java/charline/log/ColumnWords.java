@@ -51,7 +51,13 @@ public record ColumnWords(String name, String unit, Map<String, String> spelled)
           known("moisture_pct", "moisture", " %"),
           known("taken_at_utc", "time of the photo", ""),
           known("taken_at_offset", "time zone of the photo", ""),
-          known("typed_json", "words typed", ""));
+          known("like_wood", "like", ""),
+          known("like_family", "like", ""),
+          known("typed_json", "words typed", ""),
+          known("called", "name of the coat", ""),
+          known("taken_on", "day of the sample", ""),
+          known("tested_by", "who tested", ""),
+          known("substance", "tested for", ""));
 
   private static final Pattern MOMENT =
       Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d.*(Z|[+-]\\d\\d:\\d\\d)");

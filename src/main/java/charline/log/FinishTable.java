@@ -46,7 +46,8 @@ record FinishTable(Database database) {
     return new Coat(
         row.text("family"),
         row.optionalText("tone").map(Tone::ofWord),
-        row.optionalNumber("thickness_um"));
+        row.optionalNumber("thickness_um"),
+        row.optionalText("called"));
   }
 
   void add(Finish finish, OffsetDateTime now, String by) {
@@ -72,7 +73,8 @@ record FinishTable(Database database) {
             .put("position", position)
             .put("family", coat.family())
             .put("tone", coat.tone().map(Tone::word))
-            .put("thickness_um", coat.thicknessMicrometres()));
+            .put("thickness_um", coat.thicknessMicrometres())
+            .put("called", coat.called()));
   }
 
   /**
@@ -99,12 +101,13 @@ record FinishTable(Database database) {
         Coat coat = finish.coats().get(i);
         database.update(
             """
-            UPDATE coat SET family = ?, tone = ?, thickness_um = ?, voided_why = NULL
+            UPDATE coat SET family = ?, tone = ?, thickness_um = ?, called = ?, voided_why = NULL
             WHERE finish_id = ? AND position = ?
             """,
             coat.family(),
             coat.tone().map(Tone::word),
             coat.thicknessMicrometres(),
+            coat.called(),
             finish.id(),
             i + 1);
       }

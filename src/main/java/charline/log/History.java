@@ -51,6 +51,7 @@ public final class History {
           SELECT 'patch.rig_id' AS what, id, name FROM rig
           UNION ALL SELECT 'patch.board_id', id, name FROM board
           UNION ALL SELECT 'patch.finish_id', id, name FROM finish
+          UNION ALL SELECT 'sample.finish_id', id, name FROM finish
           UNION ALL SELECT 'power_check.rig_id', id, name FROM rig
           UNION ALL SELECT 'rig.joined_into', id, name FROM rig
           UNION ALL SELECT 'board.joined_into', id, name FROM board

@@ -13,13 +13,17 @@ import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
+import charline.trial.OwnWord;
 import charline.trial.Patch;
 import charline.trial.PlainText;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.SubstanceFacts;
+import charline.trial.TestDemand;
 import charline.trial.UsualValues;
 import charline.trial.WoodFacts;
+import charline.trial.WoodForm;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -50,10 +54,12 @@ public final class Logbook implements AutoCloseable {
   private final History history;
   private final ReadingTable readings;
   private final PhotoTable photos;
+  private final Samples samples;
   private final Reference reference;
   private final NamedRows named;
   private final Stock stock;
   private final Joins joins;
+  private final OwnWords ownWords;
 
   private Logbook(Database database, Clock clock) {
     this.database = database;
@@ -68,10 +74,12 @@ public final class Logbook implements AutoCloseable {
     history = new History(database);
     amendment = new Amendment(patches, readings);
     photos = new PhotoTable(database);
+    samples = new Samples(database, finishes, history, this::now);
     reference = new Reference(database);
     named = new NamedRows(database);
     stock = new Stock(database, rigs, boards, finishes);
     joins = new Joins(database);
+    ownWords = new OwnWords(database, reference);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -301,14 +309,99 @@ public final class Logbook implements AutoCloseable {
     return reference.families();
   }
 
+  /** Other woods of the same generic wood, that wood included: oak and white oak for red oak. */
+  public Set<String> nearWoods(String wood) {
+    return reference.near(wood);
+  }
+
+  /** The form that a wood has where none is given: a panel its own, all else solid. */
+  public WoodForm usualForm(String wood) {
+    return reference.usualForm(wood);
+  }
+
+  /** What to say instead of a word that names no wood and no family, if that is known. */
+  public Optional<String> advice(String word) {
+    return reference.advice(word);
+  }
+
+  /** Woods and families that people added. */
+  public OwnWords ownWords() {
+    return ownWords;
+  }
+
+  /** Records a wood or a coating family. From then on it is known wherever the log's words are. */
+  public void add(OwnWords.Sort sort, OwnWord word, String by) {
+    inTransaction(
+        () -> {
+          ownWords.add(sort, word, now(), person(by));
+          return null;
+        });
+  }
+
+  /** Says anew what a wood or a family is like that somebody added. */
+  public void amend(OwnWords.Sort sort, OwnWord word, String like, String by, String why) {
+    history.amending(
+        now(), person(by), reason(why), () -> ownWords.amend(sort, word.id(), word.name(), like));
+  }
+
+  /** Every change to a word that somebody added, oldest first. */
+  public List<Change> history(OwnWord word) {
+    return history.of(word.id());
+  }
+
+  /** Cautions that a family calls for on any wood, beside those that every family does. */
+  public List<Caution> cautionsOf(String family) {
+    return reference.cautionsOf(family);
+  }
+
   /** Cautions for a family on a wood with one kind of light, most serious first. */
   public List<Caution> cautions(String family, String wood, Emission emission) {
-    return reference.cautions(List.of(family(family)), wood(wood), Optional.empty(), emission);
+    return reference.cautions(family(family), wood(wood), emission);
   }
 
   /** Cautions for all coats of a finish on a board, most serious first. */
   public List<Caution> cautions(Finish finish, Board board, Emission emission) {
     return reference.cautions(finish, board, emission);
+  }
+
+  /** All cautions, most serious first. */
+  public List<Caution> everyCaution() {
+    return reference.everyCaution();
+  }
+
+  /** Cautions that the coats of a finish bring, whatever they are on; most serious first. */
+  public List<Caution> cautions(Finish finish) {
+    return reference.cautions(finish);
+  }
+
+  /** Cautions that a board brings, whatever is on it; most serious first. */
+  public List<Caution> cautions(Board board) {
+    return reference.cautions(board);
+  }
+
+  /** What the coats of a finish must be tested for before the beam is on. */
+  public List<TestDemand> demands(Finish finish) {
+    return reference.demands(finish);
+  }
+
+  /** What a coat of a family must be tested for before the beam is on. */
+  public List<TestDemand> demands(String family) {
+    return reference.demands(family(family));
+  }
+
+  /** Substances that samples are tested for. */
+  public List<SubstanceFacts> substances() {
+    return reference.substances();
+  }
+
+  /** The log's own word for a substance, from any of its aliases; empty for a person's own word. */
+  public Optional<String> substance(String word) {
+    return reference.substance(word);
+  }
+
+  /** Results of samples. */
+  public Samples samples() {
+    return samples;
   }
 
   /**
@@ -573,7 +666,7 @@ public final class Logbook implements AutoCloseable {
     history.amending(now(), person(by), why == null ? null : reason(why), work);
   }
 
-  private static String reason(String why) {
+  static String reason(String why) {
     return PlainText.answer(Optional.ofNullable(why))
         .orElseThrow(
             () ->
@@ -581,7 +674,7 @@ public final class Logbook implements AutoCloseable {
   }
 
   /** Who it was as the log keeps it, null if not noted. */
-  private static String person(String by) {
+  static String person(String by) {
     return PlainText.answer(Optional.ofNullable(by)).orElse(null);
   }
 }

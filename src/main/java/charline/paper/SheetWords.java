@@ -51,6 +51,7 @@ final class SheetWords {
                 + (stratum.wood().equals(Stratum.ANY_WOOD) ? "any wood" : stratum.wood())
                 + coat(),
             "%s, %d nm, %s".formatted(bench.light(), stratum.wavelengthNanometres(), bench.rig()),
+            sheet.before().map(words -> "Before the beam: " + words + "."),
             StandingCautions.warning(sheet.cautions(), stratum),
             WindowSheet.box(recommendation).map(bench::startPanel),
             window ? Optional.empty() : Optional.of(refusal(verdict)),

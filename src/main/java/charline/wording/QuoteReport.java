@@ -74,9 +74,11 @@ public final class QuoteReport {
                     .put("high", quote.basis().days().high()))
             .put("rate_per_h", rates.hour());
     quote.price(rates).ifPresent(price -> price(json, price));
-    return json.put("provisos", ProvisoText.of(found))
-        .put("warnings", QuoteText.warnings(quote))
-        .put("assumptions", QuoteText.assumptions(quote));
+    return PrecautionText.put(
+        json.put("provisos", ProvisoText.of(found))
+            .put("warnings", QuoteText.warnings(quote))
+            .put("assumptions", QuoteText.assumptions(quote)),
+        answer.window().precautions());
   }
 
   private static void price(Json json, Price price) {
@@ -116,6 +118,7 @@ public final class QuoteReport {
     TrialCase subject = answer.window().subject();
     StringBuilder text = new StringBuilder();
     line(text, headline(answer));
+    PrecautionText.headline(answer.window().precautions()).ifPresent(words -> line(text, words));
     found
         .standing()
         .ifPresent(
@@ -141,6 +144,7 @@ public final class QuoteReport {
             });
     text.append(table.text()).append('\n');
     quote.price(rates).ifPresent(price -> text.append(money(price, rates)).append('\n'));
+    PrecautionText.inBrief(answer.window().precautions()).forEach(caution -> line(text, caution));
     line(text, "Assumed: " + String.join(" ", QuoteText.assumptions(quote)));
     return text.toString();
   }

@@ -1,5 +1,6 @@
 package charline.wording;
 
+import charline.answer.AllWindows;
 import charline.answer.WindowAnswer;
 import charline.exposure.Emission;
 import charline.exposure.Pulses;
@@ -25,7 +26,14 @@ public final class WindowJson {
 
   /** The answer, and whether it applies to the rig as it is now. */
   public static Json of(WindowAnswer answer) {
-    return ApplicabilityText.of(answer.applicability()).json(found(answer));
+    return PrecautionText.put(
+        ApplicabilityText.of(answer.applicability()).json(found(answer)), answer.precautions());
+  }
+
+  /** A stratum that the beam stays off. */
+  public static Json of(AllWindows.Barred barred, String record) {
+    return NoBeamText.json(
+        new Json().put("stratum", stratum(barred.stratum())), barred.known(), record);
   }
 
   private static Json found(WindowAnswer answer) {
@@ -39,6 +47,8 @@ public final class WindowJson {
         .put("asked", asked(found.asked()))
         .put("provisos", ProvisoText.of(found))
         .put("evidence", evidence(found.evidence()))
+        .put("pooled_woods", pooled(found.stratum()))
+        .put("near_woods", NearWoodText.json(answer.nearWoods()))
         .put("verdict", found.verdict().word())
         .put("standing", found.standing().map(Standing::word))
         .put("reason", ReasonText.of(found))
@@ -63,6 +73,11 @@ public final class WindowJson {
                 .put("char", found.charFit().map(fit -> model(fit, bench)))
                 .put("clearing", found.clearingFit().map(fit -> model(fit, bench))))
         .put("job", answer.job().map(WindowJson::job));
+  }
+
+  /** The woods that were pooled; null where it is one. */
+  private static Optional<List<String>> pooled(Stratum stratum) {
+    return stratum.woods().size() > 1 ? Optional.of(stratum.woods()) : Optional.empty();
   }
 
   static Json stratum(Stratum stratum) {

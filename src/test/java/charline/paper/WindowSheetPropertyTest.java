@@ -200,6 +200,7 @@ class WindowSheetPropertyTest {
                 .chosen()
                 .filter(b -> Double.isFinite(b.start().charRiskMean()))
                 .flatMap(b -> JobRisk.of(recommendation, 4.5)),
+            Optional.empty(),
             Optional.empty())
         .html();
   }

@@ -1,5 +1,6 @@
 package charline.cli.finish;
 
+import charline.answer.Precautions;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.log.Logbook;
@@ -55,6 +56,7 @@ public final class FinishAdd extends LogCommand {
           .println(
               "Finish %s is set up: %s, counted as %s."
                   .formatted(finish.name(), FinishView.stack(finish), finish.family()));
+      desk.out().print(FinishView.warning(Precautions.of(log, finish)));
     }
     return DONE;
   }

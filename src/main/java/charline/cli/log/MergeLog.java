@@ -145,6 +145,8 @@ public final class MergeLog extends LogCommand {
         "planned patch given up there",
         "planned patches given up there");
     count(parts, merged.photos(), "new photo", "new photos");
+    count(parts, merged.woods(), "new wood", "new woods");
+    count(parts, merged.families(), "new coating family", "new coating families");
     count(parts, merged.rigs(), "new rig", "new rigs");
     merged
         .powers()
@@ -158,6 +160,7 @@ public final class MergeLog extends LogCommand {
                     "new power checks of rig " + rig));
     count(parts, merged.boards(), "new board", "new boards");
     count(parts, merged.finishes(), "new finish", "new finishes");
+    count(parts, merged.samples(), "new sample result", "new sample results");
     count(
         parts,
         merged.amended(),

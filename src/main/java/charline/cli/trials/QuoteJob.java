@@ -1,6 +1,7 @@
 package charline.cli.trials;
 
 import charline.answer.Answers;
+import charline.answer.Precautions;
 import charline.answer.QuoteAnswer;
 import charline.answer.TrialQuestion;
 import charline.cli.command.LogCommand;
@@ -191,8 +192,13 @@ public final class QuoteJob extends LogCommand {
             money("--waste-cost", wasteCost, "for the job"),
             money("--smallest-charge", smallestCharge, "for the job"));
     try (Logbook log = desk.logToRead()) {
-      QuoteAnswer answer =
-          Answers.of(log, desk.now()).quote(question.about(options.about(log)), quoting);
+      Answers answers = Answers.of(log, desk.now());
+      TrialQuestion asked = question.about(options.about(log));
+      Precautions known = answers.precautions(asked);
+      if (known.barred()) {
+        return NoBeamReply.print(desk, reply, asked, known);
+      }
+      QuoteAnswer answer = answers.quote(asked, quoting);
       if (answer.quote().isEmpty()) {
         Recommendation found = answer.window().found();
         desk.err()
@@ -208,7 +214,7 @@ public final class QuoteJob extends LogCommand {
       reply.print(
           desk.out(),
           () -> validity.json(QuoteReport.json(answer, rates)),
-          () -> validity.text() + QuoteReport.text(answer, rates));
+          () -> validity.text(CommandHints.HINTS) + QuoteReport.text(answer, rates));
       return DONE;
     }
   }

@@ -78,6 +78,7 @@ final class ConflictText {
                   code(UUID.fromString(other.text("reading", "patch_id", id))),
                   passes(here("reading", "passes", id)));
       case "photo" -> "A photo of " + code(UUID.fromString(other.text("photo", "patch_id", id)));
+      case "sample" -> "Sample " + here("sample", "code", id);
       case "power_check" ->
           "A power check of rig " + here("rig", "name", UUID.fromString(here(table, "rig_id", id)));
       default -> capital(table) + " " + here(table, "name", id);

@@ -9,10 +9,13 @@ import java.util.TreeMap;
 /**
  * What joining another log brought in.
  *
+ * @param woods woods added that somebody had added there
+ * @param families coating families added, likewise
  * @param rigs rigs added
  * @param powers power checks added, and what they and amended rigs do to patches
  * @param boards boards added
  * @param finishes finishes added
+ * @param samples results of samples added
  * @param patches patches added
  * @param newVoid those of them that came in void
  * @param readings readings added, those of added patches included
@@ -30,10 +33,13 @@ import java.util.TreeMap;
  * @param joined the same, joined as was asked
  */
 public record Merged(
+    int woods,
+    int families,
     int rigs,
     Powers powers,
     int boards,
     int finishes,
+    int samples,
     int patches,
     int newVoid,
     int readings,
@@ -83,7 +89,10 @@ public record Merged(
     return equals(
         new Merged(
             0,
+            0,
+            0,
             new Powers(Map.of(), 0),
+            0,
             0,
             0,
             0,

@@ -46,6 +46,9 @@ final class OtherRows {
   /** Brings everything in that only the other log has, and joins what both have. */
   Merged bringIn(Resolution take) {
     DeliveredPowers before = DeliveredPowers.of(log);
+    OtherWords words = new OtherWords(database, other, name, notes);
+    int woods = words.bringIn("wood", "wood", "wood_alias");
+    int families = words.bringIn("family", "coating_family", "family_alias");
     List.of("rig", "board", "finish").forEach(this::namesGivenThere);
     int newRigs = named("rig");
     Map<String, Integer> newChecks = powerChecks();
@@ -54,6 +57,8 @@ final class OtherRows {
     database.update(
         "INSERT INTO coat SELECT * FROM other.coat o WHERE NOT EXISTS (SELECT 1 FROM coat c WHERE"
             + " c.finish_id = o.finish_id)");
+    List<UUID> newSamples = other.newcomers("sample");
+    newSamples.forEach(this::sample);
     codes.followThere();
     List<UUID> newPatches = other.newcomers("patch");
     newPatches.forEach(this::patch);
@@ -69,10 +74,13 @@ final class OtherRows {
     List<SetUpTwice> twice = SetUpTwice.of(log);
     joinAll(join ? twice : List.of());
     return new Merged(
+        woods,
+        families,
         newRigs,
         new Merged.Powers(newChecks, before.changedTo(DeliveredPowers.of(log))),
         boards,
         finishes,
+        newSamples.size(),
         newPatches.size(),
         (int) newPatches.stream().filter(this::isVoid).count(),
         readings,
@@ -180,6 +188,18 @@ final class OtherRows {
       other.copy(table, id, "name", free);
     }
     return newcomers.size();
+  }
+
+  private void sample(UUID id) {
+    String code = other.text("sample", "code", id);
+    String free = codes.taken("sample", code) ? log.samples().nextCode() : code;
+    other.copy("sample", id, "code", free);
+    if (!free.equals(code)) {
+      notes.add(
+          "The code %s is taken by another sample here, so the merged one is %s."
+              .formatted(code, free));
+      codes.write("sample", id, code, free, "%s was taken when it was merged".formatted(code));
+    }
   }
 
   private void patch(UUID id) {

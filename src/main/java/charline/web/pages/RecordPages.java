@@ -1,5 +1,6 @@
 package charline.web.pages;
 
+import charline.answer.Precautions;
 import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
@@ -15,6 +16,7 @@ import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
 import charline.window.Requirements;
 import charline.window.Strokes;
+import charline.wording.NoBeamText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -47,7 +49,14 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
         read.or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch))
             .or(() -> log.lastPatch(Pages.recorder(ctx, person)));
     Frame frame = pages.frame(ctx, "Record", "/record", "live.css", "record.css", "record.js");
-    pages.send(ctx, "record", frame, Map.of("view", RecordView.of(shelf, like, read, ctx, person)));
+    pages.send(
+        ctx,
+        "record",
+        frame,
+        Map.of(
+            "view",
+            RecordView.of(
+                shelf, like, read, ctx, person, Precautions.ofEach(log, shelf.finishes()))));
   }
 
   private void live(Context ctx) {
@@ -56,6 +65,13 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
     Board board = shelf.board(named(ctx, "board")).orElseThrow(() -> gone("board"));
     Finish finish = shelf.finish(named(ctx, "finish")).orElseThrow(() -> gone("finish"));
     Map<String, Object> words = new LinkedHashMap<>();
+    Precautions known = Precautions.of(log, finish, board, rig.emission());
+    words.put("poison", PoisonLine.of(known));
+    if (known.barred()) {
+      words.put("note", NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE));
+      Pages.json(ctx, words);
+      return;
+    }
     try {
       DialledKnobs dial = DialledKnobs.read(ctx::queryParam);
       int passes = passes(ctx);

@@ -2,6 +2,7 @@ package charline.web.pages;
 
 import charline.answer.Answers;
 import charline.answer.Light;
+import charline.answer.Precautions;
 import charline.answer.Strata;
 import charline.answer.TrialCase;
 import charline.answer.TrialQuestion;
@@ -28,10 +29,14 @@ import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.wording.BriefList;
 import charline.wording.DriftText;
+import charline.wording.NoBeamText;
+import charline.wording.PrecautionText;
 import charline.wording.SheetCautions;
+import charline.wording.VerdictText;
 import gg.jte.Content;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
@@ -92,6 +97,9 @@ public final class WindowPages {
       return;
     }
     Stratum stratum = candidates.get(0);
+    if (barred(ctx, answers, stratum, HttpStatus.OK)) {
+      return;
+    }
     Frame frame = pages.frame(ctx, stratum.words(), "/window", "live.css", "window.css", "map.js");
     try {
       Answer answer = answer(answers, question.with(Asking.width(ctx)));
@@ -107,6 +115,7 @@ public final class WindowPages {
                   BriefList.paragraph(window.next()),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
+                  PrecautionText.headline(window.precautions()),
                   SheetCautions.reserved(window))));
     } catch (Refusal e) {
       if (e.missing().equals(Optional.of(Missing.SCAN_WIDTH))) {
@@ -116,6 +125,31 @@ public final class WindowPages {
         throw e;
       }
     }
+  }
+
+  /** Says why the beam stays off, if it does, in place of a window or a sheet. */
+  private boolean barred(Context ctx, Answers answers, Stratum stratum, HttpStatus status) {
+    Precautions known = answers.precautions(stratum);
+    if (!known.barred()) {
+      return false;
+    }
+    ctx.status(status);
+    pages.send(
+        ctx,
+        "no-beam",
+        pages.frame(ctx, stratum.words(), "/window"),
+        Map.of(
+            "title",
+            stratum.words(),
+            "poison",
+            PrecautionText.headline(known).orElse(""),
+            "reason",
+            NoBeamText.reason(known.bars()),
+            "nextStep",
+            NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE),
+            "cautions",
+            known.cautions()));
+    return true;
   }
 
   /**
@@ -167,6 +201,9 @@ public final class WindowPages {
   }
 
   private Listed listed(Answers answers, Stratum stratum, int patches) {
+    if (answers.precautions(stratum).barred()) {
+      return row(stratum, patches, NoBeamText.VERDICT, Optional.empty());
+    }
     LiveModels.Known known = models.of(stratum, false, LISTED);
     if (known.models().isEmpty() || known.renewing()) {
       return row(stratum, patches, COMPUTING, Optional.empty());
@@ -183,7 +220,9 @@ public final class WindowPages {
       // A window is not shown without knowing whether it still holds.
       return models
           .validity(ready, subject.bench().rig(), LISTED)
-          .map(validity -> row(stratum, patches, verdict(found), DriftText.notValid(validity)))
+          .map(
+              validity ->
+                  row(stratum, patches, VerdictText.of(found), DriftText.notValid(validity)))
           .orElseGet(() -> row(stratum, patches, COMPUTING, Optional.empty()));
     } catch (Refusal e) {
       return row(
@@ -194,11 +233,6 @@ public final class WindowPages {
               : "cannot be judged",
           Optional.empty());
     }
-  }
-
-  private static String verdict(Recommendation found) {
-    return found.verdict().word()
-        + found.standing().map(standing -> ", " + standing.word()).orElse("");
   }
 
   private static Listed row(
@@ -248,6 +282,11 @@ public final class WindowPages {
     Answers answers = answers();
     TrialQuestion question = asking.question(ctx);
     candidates(answers, question);
+    Precautions known = answers.precautions(question);
+    if (known.barred()) {
+      Pages.json(ctx, Map.of("note", NoBeamText.inFull(known.bars(), PoisonLine.RECORD_SAMPLE)));
+      return;
+    }
     int passes = (int) number(ctx, "passes", 1, 999);
     TrialCase subject = answers.choose(question.with(Asking.width(ctx)));
     RigSetup bench = subject.bench();
@@ -297,6 +336,9 @@ public final class WindowPages {
     List<Stratum> candidates = candidates(answers, question);
     if (candidates.size() > 1) {
       chooseLight(ctx, "/sheet", candidates);
+      return;
+    }
+    if (barred(ctx, answers, candidates.get(0), HttpStatus.CONFLICT)) {
       return;
     }
     Answer answer = answer(answers, question.with(Asking.width(ctx)));

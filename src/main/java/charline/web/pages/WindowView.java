@@ -20,6 +20,7 @@ import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
 import charline.wording.SpotsText;
+import charline.wording.VerdictText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,6 +34,7 @@ import java.util.OptionalDouble;
  * @param notValid why the window must not be used any more, if so
  * @param asked what the window keeps, over a job too where one was asked about
  * @param provisos what has to be known beside the verdict
+ * @param poison poison and fire in short, if the coat or the wood brings any
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
  * @param query part of the address that asks the same again
@@ -42,6 +44,7 @@ public record WindowView(
     Limits limits,
     Optional<String> behind,
     Optional<Caution> notValid,
+    Optional<String> poison,
     String verdict,
     String reason,
     String nextStep,
@@ -86,6 +89,7 @@ public record WindowView(
       String nextStep,
       Optional<String> behind,
       Optional<Caution> notValid,
+      Optional<String> poison,
       List<Caution> cautions) {
     Recommendation found = answer.found();
     TrialQuestion question = answer.subject().question();
@@ -95,8 +99,8 @@ public record WindowView(
         Limits.of(question),
         behind,
         notValid,
-        found.verdict().word()
-            + found.standing().map(standing -> ", " + standing.word()).orElse(""),
+        poison,
+        VerdictText.of(found),
         ReasonText.of(found),
         nextStep,
         asked(answer),
