@@ -3,6 +3,7 @@ package charline.record;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.refusal.Refusal;
+import charline.trial.DepthClash;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
@@ -48,8 +49,14 @@ public final class Patches {
 
   /** Records a further reading; gives the patch with it. */
   public PatchEntry read(Patch patch, Reading reading) {
-    sure.require(Plausibility.about(reading));
     Patch.requireFollows(patch.code(), patch.lastReading(), reading);
+    List<Reading> readings = new ArrayList<>(patch.readings());
+    readings.add(reading);
+    List<Doubt> doubts = new ArrayList<>(Plausibility.about(reading));
+    if (DepthClash.of(patch).isEmpty()) {
+      DepthClash.of(patch.withReadings(readings)).map(Plausibility::about).ifPresent(doubts::add);
+    }
+    sure.require(doubts);
     log.addReading(patch.code(), reading);
     return log.patch(patch.code());
   }
