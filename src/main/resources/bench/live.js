@@ -31,6 +31,7 @@ function lookAgain(url) {
 }
 
 function show(words) {
+  if (words.poison !== undefined) say("live-poison", words.poison);
   say("live-beyond", words.beyond);
   say("live-note", words.note || words.sentence);
   say("live-spots", words.spots);

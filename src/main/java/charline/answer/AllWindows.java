@@ -8,13 +8,22 @@ import java.util.List;
  * The windows of every stratum.
  *
  * @param answers one for each stratum that can be judged, the one with most patches first
+ * @param barred strata that the beam stays off
  * @param skipped strata that cannot, which do not keep the others back
  */
-public record AllWindows(List<WindowAnswer> answers, List<Skipped> skipped) {
+public record AllWindows(List<WindowAnswer> answers, List<Barred> barred, List<Skipped> skipped) {
   public AllWindows {
     answers = List.copyOf(answers);
+    barred = List.copyOf(barred);
     skipped = List.copyOf(skipped);
   }
+
+  /**
+   * A stratum that the beam stays off.
+   *
+   * @param known why
+   */
+  public record Barred(Stratum stratum, Precautions known) {}
 
   /**
    * A stratum without an answer.

@@ -24,8 +24,6 @@ import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Board;
-import charline.trial.Caution;
-import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
@@ -41,6 +39,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -165,9 +164,46 @@ public final class Answers {
         .toList();
   }
 
+  /**
+   * What must be known of the coats that a question is about before the beam is on. Where it bars
+   * the beam, no list, window, quote or sheet may be asked for.
+   *
+   * @throws Refusal as {@link #choose}, but for trials that are missing
+   */
+  public Precautions precautions(TrialQuestion question) {
+    FamilyAndWood about = question.named();
+    List<Patch> burned = strata.of(about).values().stream().flatMap(List::stream).toList();
+    return burned.isEmpty()
+        ? Precautions.of(
+            log,
+            about.family(),
+            about.woods(),
+            List.of(),
+            question.light().map(Light::emission).orElse(Emission.PULSED))
+        : Precautions.of(log, burned);
+  }
+
+  /** The same for a stratum that was burned. */
+  public Precautions precautions(Stratum stratum) {
+    return precautions(TrialQuestion.about(stratum.family(), stratum.wood()));
+  }
+
+  private TrialCase cleared(TrialQuestion question) {
+    TrialCase subject = choose(question);
+    requireOpen(Precautions.of(log, subject.trials().patches()));
+    return subject;
+  }
+
+  /** Each face says why the beam stays off before it asks further. */
+  private static void requireOpen(Precautions known) {
+    if (known.barred()) {
+      throw new IllegalArgumentException("The beam stays off: " + known.bars());
+    }
+  }
+
   /** The window of one stratum, or why there is none. */
   public WindowAnswer window(TrialQuestion question) {
-    TrialCase subject = choose(question);
+    TrialCase subject = cleared(question);
     return window(subject, recommend(subject), Applicability.of(subject, Fitter.withDefaults()));
   }
 
@@ -178,13 +214,48 @@ public final class Answers {
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
   public WindowAnswer window(TrialCase subject, Recommendation found, Applicability applicability) {
+    return window(
+        subject, found, applicability, next(subject, found, boards(subject, PatchesWanted.USUAL)));
+  }
+
+  /** What follows a recommendation: the same list as the question what to burn next gets. */
+  private NextPatches next(TrialCase subject, Recommendation found, List<Board> boards) {
+    return planner(fitter(subject), PatchesWanted.USUAL)
+        .next(
+            subject.trials(),
+            found,
+            PatchesWanted.USUAL.site(),
+            boards,
+            PatchesWanted.USUAL.count());
+  }
+
+  private List<Board> boards(TrialCase subject, PatchesWanted wanted) {
+    return boards(subject.trials().stratum(), subject.trials().patches(), wanted);
+  }
+
+  private WindowAnswer window(
+      TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
     return new WindowAnswer(
         subject,
         found,
         applicability,
-        cautions(found.patches()),
+        next,
+        Precautions.of(log, found.patches()),
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
-        offer(subject));
+        offer(subject),
+        nearWoods(subject));
+  }
+
+  /** Trials of the same coat and light on near woods, which are not counted. */
+  private List<NearWood> nearWoods(TrialCase subject) {
+    Stratum own = subject.trials().stratum();
+    Set<String> near = new TreeSet<>();
+    own.woods().forEach(wood -> near.addAll(log.nearWoods(wood)));
+    return near.stream()
+        .filter(wood -> !own.covers(wood))
+        .map(wood -> new NearWood(wood, strata.of(own.over(wood)).size()))
+        .filter(each -> each.patches() > 0)
+        .toList();
   }
 
   /** The windows of every stratum, or of those with the light of the rig that is asked about. */
@@ -195,25 +266,47 @@ public final class Answers {
     Optional<Light> light = question.rig().map(this::rig).map(Light::of).or(question::light);
     List<AllWindows.Skipped> skipped = new ArrayList<>();
     List<TrialCase> subjects = new ArrayList<>();
+    List<AllWindows.Barred> barred = new ArrayList<>();
     strata.byStratum().entrySet().stream()
         .filter(e -> light.isEmpty() || light.get().equals(Light.of(e.getKey())))
         .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
         .forEach(
             e -> {
+              Precautions known = precautions(e.getKey());
+              if (known.barred()) {
+                barred.add(new AllWindows.Barred(e.getKey(), known));
+                return;
+              }
               try {
                 subjects.add(subject(question, e.getKey(), e.getValue()));
               } catch (Refusal reason) {
                 skipped.add(new AllWindows.Skipped(e.getKey(), reason));
               }
             });
-    record Judged(TrialCase subject, Recommendation found, Applicability applicability) {}
+    record Asked(TrialCase subject, List<Board> boards) {}
+    record Judged(
+        TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {}
     List<Judged> judged =
-        subjects.parallelStream()
-            .map(s -> new Judged(s, recommend(s), Applicability.of(s, Fitter.withDefaults())))
+        subjects.stream()
+            .map(s -> new Asked(s, boards(s, PatchesWanted.USUAL)))
+            .toList()
+            .parallelStream()
+            .map(
+                asked -> {
+                  TrialCase s = asked.subject();
+                  Recommendation found = recommend(s);
+                  return new Judged(
+                      s,
+                      found,
+                      Applicability.of(s, Fitter.withDefaults()),
+                      next(s, found, asked.boards()));
+                })
             .toList();
     List<WindowAnswer> answers =
-        judged.stream().map(j -> window(j.subject(), j.found(), j.applicability())).toList();
-    return new AllWindows(answers, skipped);
+        judged.stream()
+            .map(j -> window(j.subject(), j.found(), j.applicability(), j.next()))
+            .toList();
+    return new AllWindows(answers, barred, skipped);
   }
 
   /** How much a window owes to the priors. Costs as much as the window did. */
@@ -225,17 +318,6 @@ public final class Answers {
         new WindowFinder(fitter(subject))
             .halfAsSure()
             .recommend(subject.trials(), subject.bench(), subject.asked()));
-  }
-
-  /** Cautions of every finish, board and kind of light, most serious first. */
-  private List<Caution> cautions(List<Patch> patches) {
-    record Kind(Finish finish, Board board, Emission emission) {}
-    return patches.stream()
-        .map(p -> new Kind(p.finish(), p.board(), p.rig().emission()))
-        .distinct()
-        .flatMap(k -> log.cautions(k.finish(), k.board(), k.emission()).stream())
-        .distinct()
-        .toList();
   }
 
   private Optional<BorrowOffer> offer(TrialCase subject) {
@@ -256,6 +338,7 @@ public final class Answers {
 
   /** The patches to burn next, or to begin with where nothing was burned with this light. */
   public NextAnswer next(TrialQuestion question, PatchesWanted wanted) {
+    requireOpen(precautions(question));
     Optional<TrialCase> tried = tried(question);
     return tried.isPresent() ? furtherPatches(tried.get(), wanted) : firstPatches(question, wanted);
   }
@@ -281,9 +364,14 @@ public final class Answers {
                 subject.bench(),
                 subject.asked(),
                 wanted.site(),
-                boards(stratum, subject.trials().patches(), wanted),
+                boards(subject, wanted),
                 wanted.count());
-    return new NextAnswer(question, stratum, Optional.of(subject), next);
+    return new NextAnswer(
+        question,
+        stratum,
+        Optional.of(subject),
+        next,
+        Precautions.of(log, subject.trials().patches()));
   }
 
   private NextAnswer firstPatches(TrialQuestion question, PatchesWanted wanted) {
@@ -300,7 +388,12 @@ public final class Answers {
                 wanted.site(),
                 boards(stratum, List.of(), wanted),
                 wanted.count());
-    return new NextAnswer(question, stratum, Optional.empty(), next);
+    return new NextAnswer(
+        question,
+        stratum,
+        Optional.empty(),
+        next,
+        Precautions.of(log, about.family(), about.woods(), wanted.boards(), light.emission()));
   }
 
   private static Planner planner(Fitter fitter, PatchesWanted wanted) {
@@ -327,12 +420,11 @@ public final class Answers {
     if (!wanted.boards().isEmpty()) {
       return wanted.boards();
     }
-    String wood = stratum.wood();
     Set<UUID> burned =
         strata.patches().stream().map(p -> p.board().id()).collect(Collectors.toSet());
     Stream<Board> unused =
         log.boards().stream()
-            .filter(b -> wood.equals(Stratum.ANY_WOOD) || b.wood().equals(wood))
+            .filter(b -> stratum.covers(b.wood()))
             .filter(b -> !burned.contains(b.id()));
     return List.copyOf(
         Stream.concat(own.stream().map(Patch::board), unused)

@@ -4,6 +4,9 @@ import charline.drift.Validity;
 import charline.exposure.Spot;
 import charline.model.Fitter;
 import charline.trial.Knob;
+import charline.window.TriedKnobs;
+import charline.window.UntriedKnob;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,10 +14,16 @@ import java.util.Optional;
  *
  * @param subject what the window is of
  * @param validity drift since the trials, and whether the rig burned any of them
+ * @param untried knobs that the window keeps fixed where no trial had them
  * @param otherSpot spot of the rig's last patch, where it is not the window's and the question
  *     fixes none
  */
-public record Applicability(TrialCase subject, Validity validity, Optional<Spot> otherSpot) {
+public record Applicability(
+    TrialCase subject, Validity validity, List<UntriedKnob> untried, Optional<Spot> otherSpot) {
+  public Applicability {
+    untried = List.copyOf(untried);
+  }
+
   /** Costs a fit where the rig has control patches among the trials. */
   public static Applicability of(TrialCase subject, Fitter fitter) {
     return of(subject, Validity.of(subject.bench().rig(), subject.trials(), fitter));
@@ -25,6 +34,7 @@ public record Applicability(TrialCase subject, Validity validity, Optional<Spot>
     return new Applicability(
         subject,
         validity,
+        TriedKnobs.of(subject.trials().patches()).untried(subject.bench()),
         subject.question().fixed().of(Knob.SPOT).isPresent()
             ? Optional.empty()
             : subject.bench().otherSpotOfLate(subject.trials().patches()));

@@ -11,6 +11,11 @@ import java.util.Optional;
  * @param stratum what the patches are about
  * @param tried the trials so far; empty where nothing was burned yet
  * @param next the patches, none where nothing should be burned
+ * @param precautions what must be known before the beam is on
  */
 public record NextAnswer(
-    TrialQuestion question, Stratum stratum, Optional<TrialCase> tried, NextPatches next) {}
+    TrialQuestion question,
+    Stratum stratum,
+    Optional<TrialCase> tried,
+    NextPatches next,
+    Precautions precautions) {}

@@ -12,6 +12,9 @@ import java.util.List;
  * @param boards boards at hand; empty for those of the trials and unused ones of the wood
  */
 public record PatchesWanted(int count, Site site, List<Board> boards) {
+  /** Six on offcuts, on boards of the trials and unused ones of the wood. */
+  public static final PatchesWanted USUAL = new PatchesWanted(6, Site.OFFCUT, List.of());
+
   public PatchesWanted {
     boards = List.copyOf(boards);
   }

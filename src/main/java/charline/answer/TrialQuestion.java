@@ -115,7 +115,8 @@ public record TrialQuestion(
     return job.map(limit -> limit.with(asked, patchSquareCentimetres)).orElse(asked);
   }
 
-  FamilyAndWood named() {
+  /** The coating family and the wood, which must be there. */
+  public FamilyAndWood named() {
     return about.orElseThrow(
         () -> new IllegalArgumentException("The question must be about one family and wood."));
   }

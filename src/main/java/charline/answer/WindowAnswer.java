@@ -1,5 +1,6 @@
 package charline.answer;
 
+import charline.plan.NextPatches;
 import charline.trial.Caution;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
@@ -13,19 +14,25 @@ import java.util.Optional;
  * @param subject the question and the trials that answer it
  * @param found the recommendation
  * @param applicability whether it applies to the rig as it is now
- * @param cautions of every finish, board and kind of light behind it, most serious first
+ * @param next the patches to burn next, the usual number of them
+ * @param precautions of every finish, board and kind of light behind it
  * @param job risk over the job that was asked about, where there is a start setting
  * @param offer what could be borrowed, where nothing was
+ * @param nearWoods trials on near woods that were not counted
  */
 public record WindowAnswer(
     TrialCase subject,
     Recommendation found,
     Applicability applicability,
-    List<Caution> cautions,
+    NextPatches next,
+    Precautions precautions,
     Optional<JobRisk> job,
-    Optional<BorrowOffer> offer) {
-  public WindowAnswer {
-    cautions = List.copyOf(cautions);
+    Optional<BorrowOffer> offer,
+    List<NearWood> nearWoods) {
+
+  /** Cautions of every finish, board and kind of light behind it, most serious first. */
+  public List<Caution> cautions() {
+    return precautions.cautions();
   }
 
   /** True where there is a window. */

@@ -2,12 +2,14 @@ package charline.drift;
 
 import charline.exposure.Settings;
 import charline.model.Coating;
+import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 
 /**
  * The control patch of a rig: one setting in the middle of the trials, burned again every eighth
@@ -37,6 +39,32 @@ public final class ControlPatch {
   /** The setting to burn again as a control: what was burned twice has begun to be one. */
   public static Optional<Settings> begun(List<Patch> patches, Rig rig) {
     return repeated(patches, rig, 2);
+  }
+
+  /**
+   * The board that is kept for the control patch: the one that carries most patches with its
+   * setting, of equals the first. On another board a change of the rig could not be told from what
+   * boards differ by.
+   *
+   * @param patches trials in the order of burning
+   */
+  public static Optional<Board> board(List<Patch> patches, Rig rig, Settings control) {
+    Map<UUID, Integer> counts = new LinkedHashMap<>();
+    Optional<Board> most = Optional.empty();
+    int best = 0;
+    for (Patch patch : patches) {
+      if (patch.rig().id().equals(rig.id()) && patch.settings().equals(control)) {
+        counts.merge(patch.board().id(), 1, Integer::sum);
+      }
+    }
+    for (Patch patch : patches) {
+      int count = counts.getOrDefault(patch.board().id(), 0);
+      if (count > best) {
+        best = count;
+        most = Optional.of(patch.board());
+      }
+    }
+    return most;
   }
 
   private static Optional<Settings> repeated(List<Patch> patches, Rig rig, int atLeast) {

@@ -43,12 +43,21 @@ public record ColumnWords(String name, String unit, Map<String, String> spelled)
           known("wavelength_nm", "wavelength", " nm"),
           known("setting_pct", "power setting", " %"),
           known("metered_w", "metered power", " W"),
+          known("max_pulse_mj", "largest pulse energy", " mJ"),
+          known("joined_into", "joined into", ""),
+          known("thickness_um", "thickness", " µm"),
           known("metered_at_utc", "time of metering", ""),
           known("metered_at_offset", "time zone of metering", ""),
           known("moisture_pct", "moisture", " %"),
           known("taken_at_utc", "time of the photo", ""),
           known("taken_at_offset", "time zone of the photo", ""),
-          known("typed_json", "words typed", ""));
+          known("like_wood", "like", ""),
+          known("like_family", "like", ""),
+          known("typed_json", "words typed", ""),
+          known("called", "name of the coat", ""),
+          known("taken_on", "day of the sample", ""),
+          known("tested_by", "who tested", ""),
+          known("substance", "tested for", ""));
 
   private static final Pattern MOMENT =
       Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d.*(Z|[+-]\\d\\d:\\d\\d)");

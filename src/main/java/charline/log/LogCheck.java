@@ -20,6 +20,7 @@ record LogCheck(Logbook log, PatchTable patches, History history, PhotoTable pho
   private void requireReadable() {
     patches.voided();
     log.planned().all();
+    log.samples().all();
     history.requireReadable();
     photos.requireReadable();
   }

@@ -1,5 +1,6 @@
 package charline.paper;
 
+import charline.answer.Precautions;
 import charline.plan.NextPatches;
 import charline.trial.Stratum;
 import gg.jte.ContentType;
@@ -17,8 +18,14 @@ import java.util.Map;
  * @param next the patches
  * @param codes codes reserved for them, one each in their order
  * @param stamp who prints it from which log, and when
+ * @param precautions what must be known before the beam is on
  */
-public record BenchList(Stratum stratum, NextPatches next, List<String> codes, SheetStamp stamp) {
+public record BenchList(
+    Stratum stratum,
+    NextPatches next,
+    List<String> codes,
+    SheetStamp stamp,
+    Precautions precautions) {
   private static final TemplateEngine PAGES =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "charline.paper.templates");
 
@@ -29,6 +36,11 @@ public record BenchList(Stratum stratum, NextPatches next, List<String> codes, S
           "A bench list needs one code for each patch, not %d for %d."
               .formatted(codes.size(), next.suggestions().size()));
     }
+  }
+
+  /** A list of a coat of which nothing is known. */
+  BenchList(Stratum stratum, NextPatches next, List<String> codes, SheetStamp stamp) {
+    this(stratum, next, codes, stamp, Precautions.NONE);
   }
 
   /** The page: the same in, the same bytes out. */

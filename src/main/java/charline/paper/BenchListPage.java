@@ -6,24 +6,29 @@ import charline.plan.NextPatches;
 import charline.plan.Site;
 import charline.plan.Suggestion;
 import charline.quantity.Figures;
+import charline.trial.Caution;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import charline.wording.CautionText;
 import charline.wording.PlanText;
+import charline.wording.PrecautionText;
 import charline.wording.SettingsText;
 import charline.wording.SpotsText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The words of a bench list.
  *
  * @param title coating and wood
  * @param subtitle rig, light and place
+ * @param poison poison and fire in short, blank where the coat brings none
  * @param why where things stand
  * @param how how to burn the list
  * @param warning what a continuous beam does to wood, blank for a pulsed one
  * @param before what comes before any patch
+ * @param cautions what the coat and the wood bring, for paper
  * @param fixed knobs that stay as they are
  * @param passHeads "1", "2", ... up to the most passes of the list
  * @param rows one a patch
@@ -32,10 +37,12 @@ import java.util.List;
 public record BenchListPage(
     String title,
     String subtitle,
+    String poison,
     String why,
     String how,
     String warning,
     String before,
+    List<Caution> cautions,
     String fixed,
     List<String> passHeads,
     List<Line> rows,
@@ -68,6 +75,9 @@ public record BenchListPage(
       String spots,
       List<Boolean> boxes) {}
 
+  /** Cautions of every patch that the list does not say in other words. */
+  private static final Set<String> ROOM = Set.of("Room", "Dust collector");
+
   static BenchListPage of(BenchList list) {
     List<Suggestion> patches = list.next().suggestions();
     int most = patches.stream().mapToInt(Suggestion::passes).max().orElse(1);
@@ -88,11 +98,17 @@ public record BenchListPage(
                 list.stratum().emission().word(),
                 list.stratum().wavelengthNanometres(),
                 list.next().site() == Site.PIECE ? "the piece" : "an offcut"),
+        PrecautionText.inShort(list.precautions())
+            .map(words -> "Before the beam: " + words + ".")
+            .orElse(""),
         PlanText.standing(list.next().standing()),
         PlanText.advice(list.next().advice()),
         StandingCautions.warning(List.of(), list.stratum()).orElse(""),
         "Eyewear marked for %d nm, extraction at the head and a fire watch of an hour come before any patch."
             .formatted(list.stratum().wavelengthNanometres()),
+        list.precautions().cautions().stream()
+            .filter(caution -> !caution.always() || ROOM.contains(caution.topic()))
+            .toList(),
         fixed(bench),
         heads,
         rows,

@@ -33,6 +33,7 @@ record PageRoom(int plotHeight, boolean tight) {
     double others =
         HEADER
             + 9 * (lines(page.title(), 32) - 1)
+            + page.before().map(w -> 5 + 4.3 * lines(w, 98)).orElse(0.0)
             + page.warning().map(w -> 6 + 4.7 * lines(w, 95)).orElse(0.0)
             + page.refusal().map(PageRoom::refusal).orElse(START)
             + LOWER
@@ -65,7 +66,7 @@ record PageRoom(int plotHeight, boolean tight) {
 
   private static double cautions(SheetPage page) {
     int inTwoColumns =
-        page.cautions().stream().mapToInt(c -> lines(c.topic() + ". " + c.text(), 72)).sum();
+        page.cautions().stream().mapToInt(c -> lines(c.topic() + ". " + c.onPaper(), 72)).sum();
     return 12
         + 3.4 * Math.ceil(inTwoColumns / 2.0)
         + 0.4 * page.cautions().size()

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param verdict word of the verdict, also the name of its style with blanks as hyphens
  * @param title finish and wood
  * @param subtitle kind of light, rig and lens
+ * @param before poison and fire in short, the first words of the page
  * @param warning what must be read before anything else, for some rigs
  * @param start the start setting, only where there is a window
  * @param refusal what is said instead of a start setting
@@ -30,6 +31,7 @@ public record SheetPage(
     String verdict,
     String title,
     String subtitle,
+    Optional<String> before,
     Optional<String> warning,
     Optional<StartPanel> start,
     Optional<Refusal> refusal,
@@ -52,8 +54,8 @@ public record SheetPage(
   SheetPage with(
       Optional<MapPicture> drawn, List<Line> evidence, List<JudgedMark> counted, boolean small) {
     return new SheetPage(
-        verdict, title, subtitle, warning, start, refusal, mapTitle, drawn, evidence, counted,
-        stops, cautions, rules, validity, origin, signOff, small);
+        verdict, title, subtitle, before, warning, start, refusal, mapTitle, drawn, evidence,
+        counted, stops, cautions, rules, validity, origin, signOff, small);
   }
 
   /** Whose word comes before the sheet's. */

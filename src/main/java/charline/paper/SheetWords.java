@@ -10,6 +10,7 @@ import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.window.Recommendation;
 import charline.window.Verdict;
+import charline.wording.BriefList;
 import charline.wording.NextStepText;
 import charline.wording.ReasonText;
 import java.time.OffsetDateTime;
@@ -50,6 +51,7 @@ final class SheetWords {
                 + (stratum.wood().equals(Stratum.ANY_WOOD) ? "any wood" : stratum.wood())
                 + coat(),
             "%s, %d nm, %s".formatted(bench.light(), stratum.wavelengthNanometres(), bench.rig()),
+            sheet.before().map(words -> "Before the beam: " + words + "."),
             StandingCautions.warning(sheet.cautions(), stratum),
             WindowSheet.box(recommendation).map(bench::startPanel),
             window ? Optional.empty() : Optional.of(refusal(verdict)),
@@ -101,7 +103,10 @@ final class SheetWords {
     return new Refusal(
         NoWindowWords.headline(verdict),
         ReasonText.of(recommendation),
-        NextStepText.of(recommendation),
+        sheet
+            .next()
+            .map(BriefList::paragraph)
+            .orElseGet(() -> NextStepText.of(recommendation.nextSteps())),
         NoWindowWords.rules(verdict));
   }
 
@@ -110,7 +115,14 @@ final class SheetWords {
     ConfidenceWords words = new ConfidenceWords(recommendation);
     List<Line> lines = new ArrayList<>(words.lines(sheet.job()));
     if (recommendation.verdict() == Verdict.WINDOW) {
-      lines.add(new Line("Next", NextStepText.of(recommendation)));
+      recommendation
+          .standing()
+          .ifPresent(
+              standing ->
+                  lines.add(
+                      new Line(
+                          "Standing", standing.word() + ": more patches may still take it away.")));
+      lines.add(new Line("Next", NextStepText.of(recommendation.nextSteps())));
       recommendation.alternatives().stream().limit(3).forEach(b -> lines.add(bench.otherPasses(b)));
       words.evenChance().ifPresent(lines::add);
       lines.add(new Line("Why", ReasonText.of(recommendation)));

@@ -60,7 +60,7 @@ final class StandingCautions {
     }
     return given.stream()
         .filter(c -> speaksOf(c, CONTINUOUS_WAVE))
-        .map(Caution::text)
+        .map(Caution::onPaper)
         .findFirst()
         .or(() -> Optional.of(CONTINUOUS_WAVE_ON_WOOD));
   }

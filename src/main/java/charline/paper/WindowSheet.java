@@ -1,10 +1,13 @@
 package charline.paper;
 
+import charline.answer.WindowAnswer;
+import charline.plan.NextPatches;
 import charline.trial.Caution;
 import charline.window.Box;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
 import charline.window.Verdict;
+import charline.wording.PrecautionText;
 import gg.jte.Content;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -24,12 +27,16 @@ import java.util.Optional;
  * @param cautions hazards of this family, wood and kind of laser, the gravest first
  * @param stamp where and when it is printed
  * @param job risk over a whole job, printed beside the risk per area
+ * @param next the patches to burn next, printed where there is no window
+ * @param before poison and fire in short, read before anything else
  */
 public record WindowSheet(
     Recommendation recommendation,
     List<Caution> cautions,
     SheetStamp stamp,
-    Optional<JobRisk> job) {
+    Optional<JobRisk> job,
+    Optional<NextPatches> next,
+    Optional<String> before) {
   private static final TemplateEngine PAGES =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "charline.paper.templates");
 
@@ -39,7 +46,18 @@ public record WindowSheet(
 
   /** A sheet that says nothing of a job. */
   public WindowSheet(Recommendation recommendation, List<Caution> cautions, SheetStamp stamp) {
-    this(recommendation, cautions, stamp, Optional.empty());
+    this(recommendation, cautions, stamp, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /** The sheet of an answer. */
+  public static WindowSheet of(WindowAnswer answer, List<Caution> cautions, SheetStamp stamp) {
+    return new WindowSheet(
+        answer.found(),
+        cautions,
+        stamp,
+        answer.job(),
+        Optional.of(answer.next()),
+        PrecautionText.inShort(answer.precautions()));
   }
 
   /** The page for whatever paper the printer holds. */

@@ -12,6 +12,9 @@ public sealed interface Advice {
   /** Burn the list in its order and stop a patch at the first brown. */
   record InOrder() implements Advice {}
 
+  /** Burn the list, each cooler than the one before, until one comes through without char. */
+  record DownUntilUnharmed() implements Advice {}
+
   /**
    * As the window says.
    *
@@ -29,9 +32,15 @@ public sealed interface Advice {
   /**
    * Repeat the start setting.
    *
+   * @param steps as the window says
    * @param run what was burned at it so far
    * @param asked what the run is to support
    * @param passes passes of the start setting
    */
-  record Repeat(CleanRun run, Requirements asked, int passes) implements Advice {}
+  record Repeat(List<NextStep> steps, CleanRun run, Requirements asked, int passes)
+      implements Advice {
+    public Repeat {
+      steps = List.copyOf(steps);
+    }
+  }
 }

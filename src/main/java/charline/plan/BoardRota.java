@@ -11,13 +11,15 @@ import java.util.Random;
 import java.util.stream.Collectors;
 
 /**
- * Spreads patches over boards: always one of those with the fewest, which one by lot, and one at
- * hand before one that is still to be found. A promise about a board not seen yet takes several
- * that were, so new boards are asked for until there are as many as it takes.
+ * Spreads patches over boards: always one of those with the fewest, which one by lot, one at hand
+ * before one that is still to be found, and never the same twice in a row. So a list puts at most
+ * half of its patches on one board, however few that one has. A promise about a board not seen yet
+ * takes several that were, so new boards are asked for until there are as many as it takes.
  */
 final class BoardRota {
   private final Map<Place, Integer> burned = new LinkedHashMap<>();
   private final Random lots;
+  private Place last;
 
   /**
    * @param patches of the stratum
@@ -46,19 +48,24 @@ final class BoardRota {
 
   /** The board for the next patch. */
   Place next() {
-    int fewest = burned.values().stream().min(Integer::compare).orElseThrow();
-    List<Place> least = new ArrayList<>();
-    burned.forEach(
-        (place, count) -> {
-          if (count == fewest) {
-            least.add(place);
-          }
-        });
+    List<Place> others = new ArrayList<>(burned.keySet());
+    if (others.size() > 1) {
+      others.remove(last);
+    }
+    int fewest = others.stream().mapToInt(burned::get).min().orElseThrow();
+    List<Place> least = new ArrayList<>(others);
+    least.removeIf(place -> burned.get(place) > fewest);
     if (least.stream().anyMatch(place -> !place.isFresh())) {
       least.removeIf(Place::isFresh);
     }
     Place chosen = least.get(lots.nextInt(least.size()));
-    burned.merge(chosen, 1, Integer::sum);
+    take(chosen);
+    last = chosen;
     return chosen;
+  }
+
+  /** Counts a patch on a board that was not chosen here. */
+  void take(Place place) {
+    burned.computeIfPresent(place, (board, count) -> count + 1);
   }
 }

@@ -20,18 +20,16 @@ public final class ConfirmingRun {
   private final Box box;
   private final Outlook outlook;
   private final Ladder ladder;
-  private final boolean untried;
   private Optional<Suggestion> climbedTo = Optional.empty();
 
   /**
-   * @param untried true where the rig has burned none of the trials: then the first patches climb
-   *     to the start setting from below
+   * @param ladder where it does not permit the start setting, the first patches climb to that from
+   *     below
    */
-  ConfirmingRun(Recommendation found, Outlook outlook, Ladder ladder, boolean untried) {
+  ConfirmingRun(Recommendation found, Outlook outlook, Ladder ladder) {
     this.found = found;
     this.outlook = outlook;
     this.ladder = ladder;
-    this.untried = untried;
     bench = found.bench();
     box = found.chosen().orElseThrow();
   }
@@ -42,9 +40,6 @@ public final class ConfirmingRun {
         DialSetting.on(bench, box.start().powerPercent(), box.start().speedMillimetresPerSecond());
     if (ladder.permits(start.lnDose(), start.lnIntensity())) {
       return Optional.of(suggestion(number, place, start, Purpose.CONFIRM, Motive.CONFIRM, known));
-    }
-    if (!untried) {
-      return Optional.empty();
     }
     Optional<DialSetting> rung = rungTowards(start);
     return rung.map(

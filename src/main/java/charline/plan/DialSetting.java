@@ -15,10 +15,25 @@ import charline.window.RigSetup;
  */
 public record DialSetting(
     double powerPercent, double speedMillimetresPerSecond, double lnDose, double lnIntensity) {
+  private static final double HAND = 1.05;
+
   static DialSetting on(RigSetup bench, double powerPercent, double speed) {
     Exposure exposure = bench.exposure(powerPercent, speed);
     return new DialSetting(
         powerPercent, speed, Math.log(exposure.doseJoulesPerCm2()), Math.log(exposure.intensity()));
+  }
+
+  /**
+   * True if no hand can tell the two apart: power and speed are within 5 % of each other (common
+   * practice, no published source).
+   */
+  boolean feelsLike(DialSetting other) {
+    return near(powerPercent, other.powerPercent)
+        && near(speedMillimetresPerSecond, other.speedMillimetresPerSecond);
+  }
+
+  private static boolean near(double one, double other) {
+    return Math.max(one, other) <= HAND * Math.min(one, other);
   }
 
   /** The chance of an event by a number of passes on a new board. */

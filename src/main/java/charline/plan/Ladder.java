@@ -107,6 +107,11 @@ final class Ladder {
     return known.size();
   }
 
+  /** First rung where nothing was burned without char, as a natural logarithm of its dose. */
+  double lnFirst() {
+    return lnFirst;
+  }
+
   /** Highest dose that may be burned at any intensity, as a natural logarithm. */
   double lnCeiling() {
     return known.stream().mapToDouble(Rung::lnDose).max().orElse(lnFirst - LN_STEP) + LN_STEP;

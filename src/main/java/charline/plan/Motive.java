@@ -7,6 +7,7 @@ public enum Motive {
   HOT_SIDE,
   ONSET,
   COLD_SIDE,
+  COOLER,
   CONTROL,
   CONFIRM,
   CLIMB_TO_START

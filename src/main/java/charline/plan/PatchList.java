@@ -18,6 +18,7 @@ import java.util.Random;
 record PatchList(
     RigSetup bench,
     Requirements asked,
+    Site site,
     Outlook outlook,
     PatchSelection drafting,
     List<Patch> patches,
@@ -29,14 +30,13 @@ record PatchList(
     int since = ControlPatch.since(patches, bench.rig(), control);
     control = control.or(this::middle);
     while (list.size() < count) {
-      Place place = rota.next();
       Optional<PatchSelection.Draft> next = Optional.empty();
       if (since >= ControlPatch.EVERY - 1 && control.isPresent()) {
-        next = drafting.control(control.get(), place);
+        next = control(control.get());
         since = -1; // the control patch itself makes it 0
       }
       if (next.isEmpty()) {
-        next = drafting.next(place);
+        next = drafting.next(rota.next());
       }
       if (next.isEmpty()) {
         break;
@@ -45,6 +45,19 @@ record PatchList(
       since++;
     }
     return list;
+  }
+
+  /** The control patch on the board that is kept for it; on the piece there is no such board. */
+  private Optional<PatchSelection.Draft> control(Settings control) {
+    Place place =
+        site == Site.PIECE
+            ? rota.next()
+            : ControlPatch.board(patches, bench.rig(), control)
+                .map(Place::of)
+                .orElseGet(rota::next);
+    Optional<PatchSelection.Draft> draft = drafting.control(control, place);
+    draft.ifPresent(d -> rota.take(d.place()));
+    return draft;
   }
 
   /** A setting in the middle of what left the wood as it was. */
@@ -81,6 +94,25 @@ record PatchList(
         clear.mean(),
         draft.gain(),
         OptionalInt.empty());
+  }
+
+  /**
+   * As many suggestions as may be made where nothing came through without char: each a rung cooler
+   * than the one before, in the order of burning.
+   *
+   * @param lnFirst dose of the first, as a natural logarithm
+   */
+  List<Suggestion> descent(double lnFirst, int count) {
+    List<Suggestion> list = new ArrayList<>();
+    for (int k = 0; k < count; k++) {
+      Optional<PatchSelection.Draft> next =
+          drafting.cooler(lnFirst - k * Ladder.LN_STEP, rota.next());
+      if (next.isEmpty()) {
+        break;
+      }
+      list.add(suggestion(k + 1, next.get()));
+    }
+    return list;
   }
 
   /**

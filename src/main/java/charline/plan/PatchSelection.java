@@ -39,6 +39,10 @@ final class PatchSelection {
   private final Dial dial;
   private final int mostPasses;
   private final List<Double> triedPowers = new ArrayList<>();
+
+  /** What this list has so far, but for control patches. */
+  private final List<DialSetting> listed = new ArrayList<>();
+
   private boolean anyChar;
   private OptionalDouble aimedPower = OptionalDouble.empty();
 
@@ -50,7 +54,11 @@ final class PatchSelection {
       Place place,
       Purpose purpose,
       Motive motive,
-      Gain gain) {}
+      Gain gain) {
+    Draft as(Purpose otherPurpose, Motive otherMotive) {
+      return new Draft(setting, settings, passes, place, otherPurpose, otherMotive, gain);
+    }
+  }
 
   PatchSelection(
       RigSetup bench,
@@ -116,10 +124,31 @@ final class PatchSelection {
     double middle = aim.target().lnMiddle();
     double high = Math.min(ceiling, middle + REACH);
     double low = Math.min(middle, ceiling) - REACH;
-    return power(aim.powerPercent(), low, high).stream()
-        .flatMap(power -> dial.settings(power, low, high).stream())
-        .filter(this::permits)
-        .toList();
+    List<DialSetting> all =
+        power(aim.powerPercent(), low, high).stream()
+            .flatMap(power -> dial.settings(power, low, high).stream())
+            .filter(this::permits)
+            .toList();
+    List<DialSetting> different =
+        all.stream().filter(s -> listed.stream().noneMatch(s::feelsLike)).toList();
+    return different.isEmpty() ? all.stream().filter(listed::contains).toList() : different;
+  }
+
+  /**
+   * A patch at a dose where everything charred so far; empty where no hand keeps to it with ease.
+   * Power falls rather than the hand hurries.
+   */
+  Optional<Draft> cooler(double lnDose, Place place) {
+    double mostPower = mainPower();
+    Aim aim = aim();
+    return dial.powers(triedPowers).stream()
+        .filter(power -> power <= mostPower)
+        .sorted(Comparator.reverseOrder())
+        .flatMap(power -> dial.settings(power, lnDose - Ladder.LN_STEP / 2, lnDose).stream())
+        .filter(s -> dial.isEasy(s.speedMillimetresPerSecond()))
+        .findFirst()
+        .flatMap(s -> best(aim, List.of(s), place, false))
+        .map(draft -> draft.as(Purpose.HOT_SIDE, Motive.COOLER));
   }
 
   private boolean permits(DialSetting s) {
@@ -156,6 +185,7 @@ final class PatchSelection {
       }
     }
     if (best != null) {
+      listed.add(best.setting());
       take(best.setting(), bestChar, bestClear);
     }
     return Optional.ofNullable(best);
@@ -281,11 +311,11 @@ final class PatchSelection {
     Exposure exposure =
         Exposure.of(
             bench.rig().emission(),
-            bench.rig().deliveredWatts(control.power(), bench.at()),
+            bench.rig().deliveredWatts(control.power(), control.pulses(), bench.at()),
             control);
     DialSetting s =
         new DialSetting(
-            exposure.deliveredWatts() / bench.wattsPerPercent(),
+            bench.percent(exposure.deliveredWatts()),
             bench.speed().speedFor(exposure.areaRate().squareCentimetresPerSecond()),
             Math.log(exposure.doseJoulesPerCm2()),
             Math.log(exposure.intensity()));

@@ -3,11 +3,15 @@ package charline.plan;
 import charline.model.Fitter;
 import charline.model.Trials;
 import charline.trial.Board;
+import charline.trial.Knob;
 import charline.trial.Patch;
+import charline.trial.Rig;
 import charline.window.Box;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
+import charline.window.TriedKnobs;
+import charline.window.UntriedKnob;
 import charline.window.Verdict;
 import charline.window.WindowFinder;
 import java.util.ArrayList;
@@ -33,9 +37,6 @@ public record Planner(Fitter fitter, int boards) {
 
   /** After every pass up to this one a patch is read, but never past the first brown. */
   public static final int PASSES = 8;
-
-  /** On fewer patches a small chance of a window is no reason to give up yet. */
-  static final int FEWEST_FOR_NONE = 12;
 
   /** On a rig new to the trials the first patch lies so many rungs below the start setting. */
   private static final int BELOW_START = 2;
@@ -78,7 +79,7 @@ public record Planner(Fitter fitter, int boards) {
         new PatchSelection(bench, asked, site, outlook, ladder, List.of(), PASSES);
     BoardRota rota = new BoardRota(List.of(), atHand, boards, lots);
     List<Suggestion> drafts =
-        new PatchList(bench, asked, outlook, drafting, List.of(), rota).draft(count);
+        new PatchList(bench, asked, site, outlook, drafting, List.of(), rota).draft(count);
     return new NextPatches(
         bench,
         asked,
@@ -108,11 +109,13 @@ public record Planner(Fitter fitter, int boards) {
   /** The same, where the window has been looked for already. */
   public NextPatches next(
       Trials trials, Recommendation found, Site site, List<Board> atHand, int count) {
-    boolean early = trials.patches().size() < FEWEST_FOR_NONE;
+    if (found.bench().linesApart()) {
+      return nothing(found, site);
+    }
     return switch (found.verdict()) {
       case WINDOW -> confirming(trials, found, site, atHand, count);
       case NOT_YET, UNRELIABLE -> searching(trials, found, site, atHand, count);
-      case NONE -> early ? searching(trials, found, site, atHand, count) : nothing(found, site);
+      case NONE -> nothing(found, site);
     };
   }
 
@@ -139,21 +142,29 @@ public record Planner(Fitter fitter, int boards) {
         new PatchSelection(bench, asked, site, outlook, ladder, trials.patches(), PASSES);
     BoardRota rota =
         rota(site, trials.patches(), atHand, Math.max(boards, found.boardsWanted()), lots);
-    List<Suggestion> drafts =
-        new PatchList(bench, asked, outlook, drafting, trials.patches(), rota).draft(count);
+    PatchList list = new PatchList(bench, asked, site, outlook, drafting, trials.patches(), rota);
+    boolean allCharred = known == 0 && site == Site.OFFCUT;
+    List<Suggestion> suggestions =
+        allCharred
+            ? list.descent(ladder.lnFirst(), count)
+            : PatchList.ordered(list.draft(count), drafting, known, lots);
     return new NextPatches(
         bench,
         asked,
         site,
         Optional.of(found),
         new Progress.AsFound(found.reasons()),
-        advice(found, drafts, site),
-        PatchList.ordered(drafts, drafting, known, lots));
+        advice(found, suggestions, site, allCharred),
+        suggestions);
   }
 
-  private static Advice advice(Recommendation found, List<Suggestion> drafts, Site site) {
-    if (drafts.isEmpty()) {
+  private static Advice advice(
+      Recommendation found, List<Suggestion> list, Site site, boolean allCharred) {
+    if (list.isEmpty()) {
       return new Advice.NothingAllowed(site);
+    }
+    if (allCharred) {
+      return new Advice.DownUntilUnharmed();
     }
     return found.verdict() == Verdict.UNRELIABLE
         ? new Advice.AsFound(found.nextSteps(), true)
@@ -175,6 +186,7 @@ public record Planner(Fitter fitter, int boards) {
             atHand,
             Math.max(FEWEST_BOARDS, atHand.size() + Math.min(count, FEWEST_BOARDS)),
             lots);
+    List<UntriedKnob> untriedKnobs = found.tried().untried(bench);
     boolean untried = own(trials.patches(), bench).isEmpty();
     Ladder tried = ladder(trials.patches(), bench, outlook, asked);
     Ladder ladder =
@@ -186,7 +198,7 @@ public record Planner(Fitter fitter, int boards) {
             : tried;
     int known = ladder.size();
     List<Suggestion> list = new ArrayList<>();
-    ConfirmingRun confirming = new ConfirmingRun(found, outlook, ladder, untried);
+    ConfirmingRun confirming = new ConfirmingRun(found, outlook, ladder);
     for (int k = 0; k < count; k++) {
       Optional<Suggestion> next = confirming.next(k + 1, rota.next(), known);
       if (next.isEmpty()) {
@@ -200,8 +212,8 @@ public record Planner(Fitter fitter, int boards) {
         asked,
         site,
         Optional.of(found),
-        new Progress.ToConfirm(untried),
-        new Advice.Repeat(run, asked, box.passes()),
+        new Progress.ToConfirm(burnedBy(trials.patches(), bench.rig()).isEmpty(), untriedKnobs),
+        new Advice.Repeat(found.nextSteps(), run, asked, box.passes()),
         list);
   }
 
@@ -229,8 +241,24 @@ public record Planner(Fitter fitter, int boards) {
     return Ladder.of(patches, own(patches, bench), lnFirst);
   }
 
+  /**
+   * What the rig burned with its fixed knobs as they stand: none where one of them was never tried,
+   * and no patch with another pulse duration, of which dose and intensity know nothing.
+   */
   private static List<Patch> own(List<Patch> patches, RigSetup bench) {
-    return patches.stream().filter(p -> p.rig().id().equals(bench.rig().id())).toList();
+    if (!TriedKnobs.of(patches).untried(bench).isEmpty()) {
+      return List.of();
+    }
+    return burnedBy(patches, bench.rig()).stream()
+        .filter(
+            p ->
+                TriedKnobs.of(List.of(p)).untried(bench).stream()
+                    .noneMatch(u -> u.knob() == Knob.PULSE && !u.tried().isEmpty()))
+        .toList();
+  }
+
+  private static List<Patch> burnedBy(List<Patch> patches, Rig rig) {
+    return patches.stream().filter(p -> p.rig().id().equals(rig.id())).toList();
   }
 
   /** The same trials, the same lots. */

@@ -1,6 +1,7 @@
 package charline.plan;
 
 import charline.window.Reason;
+import charline.window.UntriedKnob;
 import java.util.List;
 
 /** Where a stratum is when its next patches are planned. */
@@ -22,6 +23,11 @@ public sealed interface Progress {
    * There is a window, and its start setting is to be confirmed.
    *
    * @param newRig on a rig that has burned none of the trials
+   * @param untried knobs that stand where no trial had them
    */
-  record ToConfirm(boolean newRig) implements Progress {}
+  record ToConfirm(boolean newRig, List<UntriedKnob> untried) implements Progress {
+    public ToConfirm {
+      untried = List.copyOf(untried);
+    }
+  }
 }

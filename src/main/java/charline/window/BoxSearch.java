@@ -17,9 +17,8 @@ final class BoxSearch {
   /** What a range is widened by before areas are compared, so that a line beats a point. */
   private static final double GRAIN = 0.01;
 
-  private final double lnUnitDose;
   private final double[] power;
-  private final double[] lnPower;
+  private final double[] lnDoseAtUnitSpeed;
   private final double[] hottest;
   private final double[] coldest;
   private final double[] reachLow;
@@ -37,21 +36,26 @@ final class BoxSearch {
   /** A power (percent) with an ln speed (mm/s). */
   record Point(double power, double lnSpeed) {}
 
+  /**
+   * @param speeds hand or scan speeds that were tried; empty where none was, so that no speed is
+   *     ruled out
+   */
   BoxSearch(
       RigSetup bench,
       TriedRegion reach,
+      Optional<Range> speeds,
       SupportingPatches witnesses,
       Frontier hot,
       Frontier cold,
       int passes) {
-    lnUnitDose = Math.log(bench.unitDose());
-    double lnUnitIntensity = Math.log(bench.unitIntensity());
     power =
         PowerDial.powers(
             bench.powerForIntensity(Math.exp(reach.lnLowestIntensity())),
-            bench.powerForIntensity(Math.exp(reach.lnHighestIntensity())));
+            Math.min(
+                bench.highestPercent(),
+                bench.powerForIntensity(Math.exp(reach.lnHighestIntensity()))));
     int n = power.length;
-    lnPower = new double[n];
+    lnDoseAtUnitSpeed = new double[n];
     hottest = new double[n];
     coldest = new double[n];
     reachLow = new double[n];
@@ -59,11 +63,15 @@ final class BoxSearch {
     borneOutHigh = new double[n];
     borneOutLow = new double[n];
     for (int i = 0; i < n; i++) {
-      lnPower[i] = Math.log(power[i]);
-      double lnIntensity = lnUnitIntensity + lnPower[i];
+      lnDoseAtUnitSpeed[i] = Math.log(bench.doseAtUnitSpeed(power[i]));
+      double lnIntensity = Math.log(bench.intensity(power[i]));
       Optional<Range> doses = reach.lnDoses(lnIntensity, passes);
       reachLow[i] = doses.map(Range::low).orElse(Double.POSITIVE_INFINITY);
       reachHigh[i] = doses.map(Range::high).orElse(Double.NEGATIVE_INFINITY);
+      if (speeds.isPresent()) {
+        reachLow[i] = Math.max(reachLow[i], lnDose(i, speeds.get().high()));
+        reachHigh[i] = Math.min(reachHigh[i], lnDose(i, speeds.get().low()));
+      }
       borneOutHigh[i] = witnesses.lnHottest(lnIntensity, bench.strokes().mostPasses(passes));
       borneOutLow[i] = witnesses.lnColdest(lnIntensity, passes);
       hottest[i] = hot.lnDose(lnIntensity);
@@ -75,9 +83,13 @@ final class BoxSearch {
     return power.clone();
   }
 
+  private double lnDose(int i, double speed) {
+    return lnDoseAtUnitSpeed[i] - Math.log(speed);
+  }
+
   /** ln speed at which a power gives a dose. */
   private double lnSpeed(int i, double lnDose) {
-    return lnUnitDose + lnPower[i] - lnDose;
+    return lnDoseAtUnitSpeed[i] - lnDose;
   }
 
   /** Slowest ln speed that keeps the char promise, within reach and borne out, at a power. */
@@ -95,13 +107,23 @@ final class BoxSearch {
     return hottest[i] - coldest[i];
   }
 
-  /** The ln dose midway between the two promises, moved to within reach; empty if out of reach. */
-  Optional<Double> middle(int i) {
-    if (reachLow[i] > reachHigh[i]) {
-      return Optional.empty();
-    }
-    double middle = (hottest[i] + coldest[i]) / 2;
-    return Optional.of(Math.max(reachLow[i], Math.min(reachHigh[i], middle)));
+  /** True if some dose is within reach at a power. */
+  boolean withinReach(int i) {
+    return reachLow[i] <= reachHigh[i];
+  }
+
+  /**
+   * How far above the clearing promise the hottest dose lies that keeps the char promise within
+   * reach; negative infinity if none does.
+   */
+  double roomUnderChar(int i) {
+    double hot = Math.min(Math.min(hottest[i], reachHigh[i]), borneOutHigh[i]);
+    return hot >= reachLow[i] ? hot - coldest[i] : Double.NEGATIVE_INFINITY;
+  }
+
+  /** True if some dose within reach keeps the clearing promise. */
+  boolean clears(int i) {
+    return withinReach(i) && Math.max(coldest[i], borneOutLow[i]) <= reachHigh[i];
   }
 
   Optional<Found> largest() {

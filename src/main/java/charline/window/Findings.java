@@ -5,7 +5,6 @@ import charline.model.check.FitChecks;
 import charline.model.check.FitFinding;
 import charline.model.check.Severity;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -16,16 +15,27 @@ record Findings(
     Evidence evidence,
     Requirements asked,
     RigSetup bench,
-    TriedRegion reach,
+    TriedKnobs tried,
     SupportingPatches witnesses,
     FitChecks charChecks,
     FitChecks clearingChecks,
-    double boardSpread,
+    Boards boards,
     Optional<Box> box,
-    Optional<Forecast> bestHope,
+    boolean settled,
+    Shortfall shortfall,
     double chanceAnyWindow) {
-  /** From one rung of the ladder to the next: a quarter more dose. */
-  private static final double STEP = 1.25;
+  /**
+   * How much boards differ.
+   *
+   * @param caution that it takes
+   * @param spread in ln dose, the larger of both models' medians
+   */
+  record Boards(BoardCaution caution, double spread) {
+    /** By what factor one board in three is off the average, or more. */
+    double factor() {
+      return Math.exp(spread);
+    }
+  }
 
   /**
    * A promise about a board not seen yet needs several that were (common practice: at least three
@@ -35,32 +45,36 @@ record Findings(
 
   static final int FEWEST_PATCHES = 2 * FEWEST_BOARDS;
 
+  /** On fewer patches a small chance of a window is no reason to give up yet. */
+  static final int FEWEST_FOR_NONE = 12;
+
   /** Failing checks that a reason names; the models' own reports have them all. */
   private static final int MOST_NAMED = 3;
 
   /**
-   * Fewer boards than this do not measure how much boards differ: where they are seen to differ by
-   * more than {@link #UNLIKE}, the spread may as well be twice what they show. This and the next
-   * two numbers were chosen by simulated shops (reports/validation.md).
+   * Fewer boards than this hardly measure how much boards differ (reports/validation.md): where
+   * they are seen to differ by more than {@link #UNLIKE}, so many are asked for.
    */
   private static final int BOARDS_THAT_MEASURE = 5;
 
   /** Board spread in ln dose: one board in three is off by more than a factor of 1.22. */
   private static final double UNLIKE = 0.2;
 
-  /** More than a factor of 1.35: beyond what is promised on, however many boards there are. */
-  private static final double FAR_UNLIKE = 0.3;
-
   Verdict verdict() {
     if (charChecks.fail() || clearingChecks.fail()) {
       return Verdict.UNRELIABLE;
     }
+    if (bench.linesApart()) {
+      return Verdict.NOT_YET;
+    }
     if (box.isPresent()) {
-      return enough() && !unlikeBoards() ? Verdict.WINDOW : Verdict.NOT_YET;
+      return enough() ? Verdict.WINDOW : Verdict.NOT_YET;
     }
     // Where all trials were too hot to leave any finish, cooler ones may still find a window.
     boolean hopeless = witnesses.finishSeen() && chanceAnyWindow < WindowFinder.HOPELESS;
-    return enough() && hopeless ? Verdict.NONE : Verdict.NOT_YET;
+    return enough() && evidence.patches() >= FEWEST_FOR_NONE && hopeless
+        ? Verdict.NONE
+        : Verdict.NOT_YET;
   }
 
   private boolean enough() {
@@ -72,14 +86,16 @@ record Findings(
     return boardSpread > UNLIKE ? BOARDS_THAT_MEASURE : FEWEST_BOARDS;
   }
 
-  private boolean unlikeBoards() {
-    return boardSpread > (evidence.boards() < BOARDS_THAT_MEASURE ? UNLIKE : FAR_UNLIKE);
+  /** A window that is gone once its limits move as they still may is provisional. */
+  Optional<Standing> standing() {
+    return verdict() == Verdict.WINDOW && !settled
+        ? Optional.of(Standing.PROVISIONAL)
+        : Optional.empty();
   }
 
   List<Reason> reasons() {
     return switch (verdict()) {
-      case WINDOW ->
-          List.of(new Reason.PromisesKept(asked, box.orElseThrow().narrowFor(bench.speed())));
+      case WINDOW -> window();
       case NONE -> List.of(new Reason.CharsWhereItClears(chanceAnyWindow));
       case NOT_YET -> notYet();
       case UNRELIABLE -> List.of(modelFails());
@@ -90,9 +106,36 @@ record Findings(
     return switch (verdict()) {
       case WINDOW -> confirm();
       case NONE -> List.of(new NextStep.UseAnotherMethod());
-      case NOT_YET -> List.of(burn());
+      case NOT_YET ->
+          List.of(
+              bench.linesApart()
+                  ? new NextStep.CloserLines(spacing(), spot())
+                  : new NextStep.BurnNextPatches());
       case UNRELIABLE -> List.of(new NextStep.AmendOrSplit());
     };
+  }
+
+  private double spacing() {
+    return bench.speed().acrossMillimetres();
+  }
+
+  private double spot() {
+    return bench.spot().oneOverESquaredMillimetres();
+  }
+
+  private List<Reason> window() {
+    List<Reason> parts = new ArrayList<>();
+    parts.add(new Reason.PromisesKept(asked, box.orElseThrow().narrowFor(bench.speed())));
+    BoardCaution caution = boards.caution();
+    if (caution.any()) {
+      parts.add(
+          new Reason.KeptBack(
+              boards.factor(), evidence.boards(), caution.lnHot(), caution.lnCold()));
+    }
+    if (!settled) {
+      parts.add(new Reason.Provisional(WindowFinder.LIMITS_MOVE));
+    }
+    return parts;
   }
 
   /** A window that hangs on a patch the model doubts asks first for that patch to be looked at. */
@@ -106,6 +149,9 @@ record Findings(
   }
 
   private List<Reason> notYet() {
+    if (bench.linesApart()) {
+      return List.of(new Reason.LinesApart(spacing(), spot()));
+    }
     List<Reason> parts = new ArrayList<>();
     if (evidence.charredPatches() == 0) {
       parts.add(new Reason.NoPatchCharred());
@@ -113,27 +159,49 @@ record Findings(
     if (evidence.clearedPatches() == 0) {
       parts.add(new Reason.NoPatchCleared());
     }
-    if (bestHope.isEmpty()) {
-      parts.add(new Reason.NothingTried());
-    } else if (box.isEmpty()) {
-      parts.add(new Reason.BestSettingBreaks(bestHope.get(), bench.speed().kind(), asked));
+    if (box.isEmpty()) {
+      parts.addAll(shortOf());
     }
     if (box.isEmpty() && enough()) {
       parts.addAll(unwitnessed());
+    }
+    if (enough() && parts.isEmpty()) {
+      parts.add(new Reason.TooNarrow());
     }
     if (!enough()) {
       parts.add(
           new Reason.TooFewPatches(
               evidence.patches(), evidence.boards(), FEWEST_PATCHES, FEWEST_BOARDS));
     }
-    if (enough() && unlikeBoards()) {
-      parts.add(
+    return parts;
+  }
+
+  /** What the search for a box fell short of. */
+  private List<Reason> shortOf() {
+    List<Reason> parts = new ArrayList<>();
+    if (!shortfall.anythingWithinReach()) {
+      return List.of(new Reason.NothingTried());
+    }
+    if (shortfall.closedByBoards()) {
+      return List.of(
           new Reason.BoardsDiffer(
-              Math.exp(boardSpread),
+              boards.factor(),
               evidence.boards(),
+              boards.caution().lnHot(),
+              boards.caution().lnCold(),
               evidence.boards() < BOARDS_THAT_MEASURE
                   ? OptionalInt.of(BOARDS_THAT_MEASURE)
                   : OptionalInt.empty()));
+    }
+    Optional<Forecast> best = shortfall.best();
+    if (best.isEmpty()) {
+      parts.add(new Reason.EverySettingMayChar(asked, shortfall.clearsSomewhere()));
+    } else if (best.get().clearChanceLower() < asked.clearChance()) {
+      parts.add(new Reason.BestMayNotClear(best.get(), bench.speed().kind(), asked));
+    }
+    Optional<Range> speeds = tried.speeds(bench.speed().kind());
+    if (shortfall.openAtOtherSpeeds() && speeds.isPresent()) {
+      parts.add(new Reason.OnlyAtOtherSpeeds(bench.speed().kind(), speeds.get()));
     }
     return parts;
   }
@@ -149,24 +217,6 @@ record Findings(
           new Reason.FinishNotSeen(SupportingPatches.FEWEST_UNCLEARED, SupportingPatches.FEWEST));
     }
     return parts;
-  }
-
-  private NextStep burn() {
-    if (bestHope.isEmpty()) {
-      return new NextStep.ClimbFromLowest();
-    }
-    Forecast hope = bestHope.get();
-    double ceiling = Math.exp(reach.lnHighestUncharredDose()) * STEP;
-    List<Double> speeds =
-        Stream.of(1 / STEP, 1.0, STEP)
-            .map(f -> hope.speedMillimetresPerSecond() * f)
-            .filter(u -> bench.exposure(hope.powerPercent(), u).doseJoulesPerCm2() <= ceiling)
-            .sorted(Comparator.reverseOrder())
-            .toList();
-    return speeds.isEmpty()
-        ? new NextStep.GoCooler()
-        : new NextStep.BurnPatches(
-            hope.powerPercent(), bench.speed().kind(), speeds, Math.max(hope.passes(), 2) + 1);
   }
 
   private Reason modelFails() {

@@ -20,6 +20,14 @@ final class Frontier {
   private final PolynomialSplineFunction line;
   private final double low;
   private final double high;
+  private final double lnShift;
+
+  private Frontier(PolynomialSplineFunction line, double low, double high, double lnShift) {
+    this.line = line;
+    this.low = low;
+    this.high = high;
+    this.lnShift = lnShift;
+  }
 
   private Frontier(
       double lnLow, double lnHigh, DoubleFunction<DoubleStream> doses, boolean lowest) {
@@ -33,6 +41,7 @@ final class Frontier {
       y[k] = (lowest ? seen.min() : seen.max()).orElseThrow();
     }
     line = new LinearInterpolator().interpolate(x, y);
+    lnShift = 0;
   }
 
   /**
@@ -60,7 +69,12 @@ final class Frontier {
     return limits.stream().mapToDouble(l -> l.lnDose(probability, lnIntensity, passes));
   }
 
+  /** The same line moved by so much ln dose. */
+  Frontier shifted(double lnDose) {
+    return new Frontier(line, low, high, lnShift + lnDose);
+  }
+
   double lnDose(double lnIntensity) {
-    return line.value(Math.max(low, Math.min(high, lnIntensity)));
+    return line.value(Math.max(low, Math.min(high, lnIntensity))) + lnShift;
   }
 }

@@ -1,12 +1,14 @@
 package charline.window;
 
 import charline.exposure.Exposure;
+import charline.exposure.Settings;
 import charline.model.Event;
 import charline.model.Evidence;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
 import charline.model.check.FitChecker;
+import charline.trial.Rig;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,6 +22,7 @@ public final class LiveForecast {
   private final ModelFit charFit;
   private final ModelFit clearing;
   private final TriedRegion reach;
+  private final TriedKnobs knobs;
 
   private final boolean reliable;
 
@@ -29,6 +32,7 @@ public final class LiveForecast {
     charFit = fitter.fit(trials, Event.CHAR);
     clearing = fitter.fit(trials, Event.CLEARING);
     reach = new TriedRegion(trials.patches());
+    knobs = TriedKnobs.of(trials.patches());
     FitChecker checker = new FitChecker(fitter);
     reliable = !checker.check(trials, charFit).fail() && !checker.check(trials, clearing).fail();
   }
@@ -46,32 +50,43 @@ public final class LiveForecast {
    * @param clearChanceMean clearing chance, averaged over the posterior
    * @param clearChanceLower one-sided lower bound of that chance at the asked confidence
    * @param beyond in what the setting lies outside the trials; empty inside them
+   * @param untried knobs that stand where no trial had them
    */
   public record Expected(
       double charRiskMean,
       double charRiskUpper,
       double clearChanceMean,
       double clearChanceLower,
-      List<Beyond> beyond) {
+      List<Beyond> beyond,
+      List<UntriedKnob> untried) {
     public Expected {
       beyond = List.copyOf(beyond);
+      untried = List.copyOf(untried);
     }
 
     /** True if the setting lies inside what was tried. */
     public boolean tried() {
-      return beyond.isEmpty();
+      return beyond.isEmpty() && untried.isEmpty();
     }
   }
 
   /**
-   * What to expect of an exposure; the bounds are those a window has to keep.
+   * What to expect of a setting; the bounds are those a window has to keep.
    *
-   * @param exposure of one pass
+   * @param rig that it is dialled on
+   * @param settings all that is dialled
+   * @param exposure of one pass with it
    * @param passes 1 or more
    * @param strokes how an area is covered: seams count for char
    * @param confidence of the bounds, 0.5 to 1
    */
-  public Expected at(Exposure exposure, int passes, Strokes strokes, double confidence) {
+  public Expected at(
+      Rig rig,
+      Settings settings,
+      Exposure exposure,
+      int passes,
+      Strokes strokes,
+      double confidence) {
     double dose = exposure.doseJoulesPerCm2();
     PredictedChance risk = PredictedChance.of(charFit, dose, exposure.intensity(), passes, strokes);
     PredictedChance chance = PredictedChance.of(clearing, dose, exposure.intensity(), passes);
@@ -80,7 +95,8 @@ public final class LiveForecast {
         risk.upper(confidence),
         chance.mean(),
         chance.lower(confidence),
-        beyond(Math.log(dose), Math.log(exposure.intensity()), passes));
+        beyond(Math.log(dose), Math.log(exposure.intensity()), passes),
+        knobs.untried(settings, rig.scanWidthMillimetres()));
   }
 
   /** Charred spots per m², a spot being an area as large as the middle one of the patches. */

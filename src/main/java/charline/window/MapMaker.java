@@ -19,8 +19,10 @@ final class MapMaker {
   static Optional<WindowMap> map(
       RigSetup bench,
       TriedRegion reach,
+      TriedKnobs knobs,
       SupportingPatches witnesses,
       RiskBounds promises,
+      BoardCaution caution,
       int passes) {
     double lowPower = bench.powerForIntensity(Math.exp(reach.lnLowestIntensity() - MARGIN));
     double highPower =
@@ -32,23 +34,26 @@ final class MapMaker {
     // All that was tried lies between the slowest speed at low power and the fastest at high power.
     double slowest = bench.speedForDose(lowPower, Math.exp(reach.lnHighestDose()));
     double fastest = bench.speedForDose(highPower, Math.exp(reach.lnLowestDose()));
-    Frontier hottest = promises.hottest(reach, passes);
-    Frontier coldest = promises.coldest(reach, passes);
+    Frontier hottest = promises.hottest(reach, passes).shifted(-caution.lnHot());
+    Frontier coldest = promises.coldest(reach, passes).shifted(caution.lnCold());
+    Optional<Range> tried = knobs.speeds(bench.speed().kind());
     List<Double> powers = grid(lowPower, highPower, POWERS);
     List<Double> speeds = grid(slowest, fastest, SPEEDS);
     List<List<MapCell>> rows = new ArrayList<>();
     for (double power : powers) {
-      double lnIntensity = Math.log(power * bench.unitIntensity());
+      double lnIntensity = Math.log(bench.intensity(power));
       double hot = hottest.lnDose(lnIntensity);
       double cold = coldest.lnDose(lnIntensity);
+      double lnDoseAtUnitSpeed = Math.log(bench.doseAtUnitSpeed(power));
       List<MapCell> row = new ArrayList<>();
       for (double speed : speeds) {
-        double lnDose = Math.log(bench.unitDose() * power / speed);
+        double lnDose = lnDoseAtUnitSpeed - Math.log(speed);
         row.add(
             new MapCell(
                 power,
                 speed,
-                reach.holds(lnDose, lnIntensity, passes)
+                tried.map(range -> range.contains(speed)).orElse(true)
+                    && reach.holds(lnDose, lnIntensity, passes)
                     && witnesses.bear(lnDose, lnIntensity, passes, bench.strokes()),
                 lnDose <= hot,
                 lnDose >= cold));

@@ -1,7 +1,6 @@
 package charline.window;
 
 import charline.model.check.FitFinding;
-import java.util.List;
 
 /** What to do after a verdict. */
 public sealed interface NextStep {
@@ -14,30 +13,16 @@ public sealed interface NextStep {
   /** Give this method up for the finish on the wood. */
   record UseAnotherMethod() implements NextStep {}
 
-  /** Burn from the lowest rung up, with this rig. */
-  record ClimbFromLowest() implements NextStep {}
-
-  /** Burn cooler patches first: every dose near the best setting has charred before. */
-  record GoCooler() implements NextStep {}
-
   /**
-   * Burn these settings in this order.
+   * Set the lines closer, so that they touch.
    *
-   * @param powerPercent power on the dial
-   * @param speed what kind of speed
-   * @param speedsMillimetresPerSecond speeds, the coolest patch first
-   * @param passes judge after every pass up to this one
+   * @param spacingMillimetres from line to line
+   * @param spotMillimetres diameter of the spot (1/e²)
    */
-  record BurnPatches(
-      double powerPercent,
-      SpeedKnob.Kind speed,
-      List<Double> speedsMillimetresPerSecond,
-      int passes)
-      implements NextStep {
-    public BurnPatches {
-      speedsMillimetresPerSecond = List.copyOf(speedsMillimetresPerSecond);
-    }
-  }
+  record CloserLines(double spacingMillimetres, double spotMillimetres) implements NextStep {}
+
+  /** Burn the patches that the planner chooses next. */
+  record BurnNextPatches() implements NextStep {}
 
   /** Amend what is mistyped, or split what differs. */
   record AmendOrSplit() implements NextStep {}

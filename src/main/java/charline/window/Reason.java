@@ -29,9 +29,46 @@ public sealed interface Reason {
   /** Nothing that the rig can dial lies inside what was tried. */
   record NothingTried() implements Reason {}
 
-  /** The best setting so far breaks a promise. */
-  record BestSettingBreaks(Forecast best, SpeedKnob.Kind speed, Requirements asked)
+  /** The best setting that keeps the char limit may not clear. */
+  record BestMayNotClear(Forecast best, SpeedKnob.Kind speed, Requirements asked)
       implements Reason {}
+
+  /**
+   * Nowhere within what was tried is the char limit kept.
+   *
+   * @param clears the clearing limit is kept somewhere
+   */
+  record EverySettingMayChar(Requirements asked, boolean clears) implements Reason {}
+
+  /** The speeds that keep both limits lie closer together than a speed can be read. */
+  record TooNarrow() implements Reason {}
+
+  /** There would be a window at speeds that no trial had. */
+  record OnlyAtOtherSpeeds(SpeedKnob.Kind speed, Range tried) implements Reason {}
+
+  /**
+   * Lines lie so far apart that they do not touch.
+   *
+   * @param spacingMillimetres from line to line
+   * @param spotMillimetres diameter of the spot (1/e²)
+   */
+  record LinesApart(double spacingMillimetres, double spotMillimetres) implements Reason {}
+
+  /**
+   * Boards are seen to differ, so the window keeps back from its limits.
+   *
+   * @param factor by which one board in three is off the average, or more
+   * @param lnHot how far below the char limit, in ln dose
+   * @param lnCold how far above the clearing limit, in ln dose
+   */
+  record KeptBack(double factor, int boards, double lnHot, double lnCold) implements Reason {}
+
+  /**
+   * More patches may still take the window away.
+   *
+   * @param lnMove how far limits still move, in ln dose; the window would not survive it
+   */
+  record Provisional(double lnMove) implements Reason {}
 
   /** No patch charred: a window reaches no hotter than so many unharmed patches. */
   record CharNotSeen(int unharmed) implements Reason {}
@@ -49,12 +86,16 @@ public sealed interface Reason {
       implements Reason {}
 
   /**
-   * Boards differ too much to promise for another.
+   * Boards differ so much that nothing is left between the limits.
    *
    * @param factor by which one board in three is off the average, or more
-   * @param boardsNeeded boards that would measure it; empty where these do and it is too much
+   * @param lnHot how far a window would keep below the char limit, in ln dose
+   * @param lnCold how far above the clearing limit, in ln dose
+   * @param boardsNeeded boards that measure it better; empty where these do and it is too much
    */
-  record BoardsDiffer(double factor, int boards, OptionalInt boardsNeeded) implements Reason {}
+  record BoardsDiffer(
+      double factor, int boards, double lnHot, double lnCold, OptionalInt boardsNeeded)
+      implements Reason {}
 
   /**
    * A model does not fit the trials.

@@ -21,6 +21,8 @@ import java.util.stream.Stream;
  * @param verdict what can be said
  * @param reasons why, in the order of telling
  * @param nextSteps what to do now, in order
+ * @param standing how settled a window is, where that needs to be said
+ * @param tried what was tried in every knob
  * @param chanceAnyWindow posterior chance that any setting keeps what was asked
  * @param chosen the box with the best net area rate, present only for {@link Verdict#WINDOW}
  * @param alternatives boxes for other numbers of passes, passes rising
@@ -39,6 +41,8 @@ public record Recommendation(
     Verdict verdict,
     List<Reason> reasons,
     List<NextStep> nextSteps,
+    Optional<Standing> standing,
+    TriedKnobs tried,
     double chanceAnyWindow,
     Optional<Box> chosen,
     List<Box> alternatives,

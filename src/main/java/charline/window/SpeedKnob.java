@@ -4,6 +4,7 @@ import charline.exposure.DoseForm;
 import charline.exposure.HandPass;
 import charline.exposure.LineScan;
 import charline.quantity.Invariant;
+import charline.trial.Knob;
 
 /**
  * The speed a person sets, with what stays fixed across the travel.
@@ -14,13 +15,20 @@ import charline.quantity.Invariant;
 public record SpeedKnob(Kind kind, double acrossMillimetres) {
   /** Whose speed it is. */
   public enum Kind {
-    HAND("hand speed"),
-    SCAN("scan speed");
+    HAND("hand speed", Knob.HAND),
+    SCAN("scan speed", Knob.SCAN);
 
     private final String words;
+    private final Knob knob;
 
-    Kind(String words) {
+    Kind(String words, Knob knob) {
       this.words = words;
+      this.knob = knob;
+    }
+
+    /** The knob that a person sets it with. */
+    public Knob knob() {
+      return knob;
     }
 
     public String words() {

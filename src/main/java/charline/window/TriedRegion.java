@@ -38,11 +38,9 @@ final class TriedRegion {
   private final double[][] precision;
   private final double largestDistance;
   private final NavigableSet<Integer> passesTried = new TreeSet<>();
-  private final double lnHighestUncharredDose;
 
   TriedRegion(List<Patch> patches) {
     List<double[]> points = new ArrayList<>();
-    double uncharred = Double.NEGATIVE_INFINITY;
     for (Patch patch : patches) {
       Exposure exposure = patch.exposure();
       double lnDose = Math.log(exposure.doseJoulesPerCm2());
@@ -50,12 +48,8 @@ final class TriedRegion {
         points.add(
             new double[] {lnDose, Math.log(exposure.intensity()), Math.log(reading.passes())});
         passesTried.add(reading.passes());
-        if (!reading.outcome().charred()) {
-          uncharred = Math.max(uncharred, lnDose);
-        }
       }
     }
-    lnHighestUncharredDose = uncharred;
     for (double[] point : points) {
       for (int k = 0; k < 3; k++) {
         low[k] = Math.min(low[k], point[k]);
@@ -116,11 +110,6 @@ final class TriedRegion {
 
   double lnHighestDose() {
     return high[0];
-  }
-
-  /** Highest dose per pass that left a patch uncharred; negative infinity if every one charred. */
-  double lnHighestUncharredDose() {
-    return lnHighestUncharredDose;
   }
 
   boolean holds(double lnDose, double lnIntensity, int passes) {

@@ -12,24 +12,31 @@ public final class NextJson {
 
   public static Json of(NextAnswer answer, List<String> codes) {
     NextPatches next = answer.next();
-    return new Json()
-        .put("stratum", WindowJson.stratum(answer.stratum()))
-        .put("rig", next.bench().rig().name())
-        .put("on", next.site().word())
-        .put("verdict", next.window().map(w -> w.verdict().word()))
-        .put("reason", PlanText.standing(next.standing()))
-        .put("advice", PlanText.advice(next.advice()))
-        .put(
-            "borrowed",
-            new Json()
-                .put("char", next.window().flatMap(w -> w.charFit()).flatMap(BorrowText::json))
-                .put(
-                    "clearing",
-                    next.window().flatMap(w -> w.clearingFit()).flatMap(BorrowText::json)))
-        .put("prior", BasisText.json(answer.question()))
-        .put("overlap", next.bench().strokes().overlap())
-        .put("provisos", next.window().map(ProvisoText::of).orElse(List.of()))
-        .put("patches", next.suggestions().stream().map(s -> suggestion(next, s, codes)).toList());
+    Json json =
+        new Json()
+            .put("stratum", WindowJson.stratum(answer.stratum()))
+            .put("rig", next.bench().rig().name())
+            .put("on", next.site().word())
+            .put("verdict", next.window().map(w -> w.verdict().word()))
+            .put("reason", PlanText.standing(next.standing()))
+            .put("advice", PlanText.advice(next.advice()))
+            .put(
+                "borrowed",
+                new Json()
+                    .put("char", next.window().flatMap(w -> w.charFit()).flatMap(BorrowText::json))
+                    .put(
+                        "clearing",
+                        next.window().flatMap(w -> w.clearingFit()).flatMap(BorrowText::json)))
+            .put("prior", BasisText.json(answer.question()))
+            .put("overlap", next.bench().strokes().overlap())
+            .put("provisos", next.window().map(ProvisoText::of).orElse(List.of()))
+            .put("patches", patches(next, codes));
+    return PrecautionText.put(json, answer.precautions());
+  }
+
+  /** The patches, with the codes that are reserved for them if any are. */
+  static List<Json> patches(NextPatches next, List<String> codes) {
+    return next.suggestions().stream().map(s -> suggestion(next, s, codes)).toList();
   }
 
   private static Json suggestion(NextPatches next, Suggestion s, List<String> codes) {

@@ -29,6 +29,7 @@ public record NextText(NextAnswer answer, List<String> codes) {
                     ? "nothing to burn"
                     : Figures.count(next.suggestions().size(), "patch", "patches")
                         + " to burn next"));
+    PrecautionText.headline(answer.precautions()).ifPresent(words -> line(text, words));
     line(text, "Why: " + PlanText.standing(next.standing()));
     answer
         .next()
@@ -58,6 +59,7 @@ public record NextText(NextAnswer answer, List<String> codes) {
       text.append('\n');
       next.suggestions().forEach(s -> suggestion(text, s));
     }
+    PrecautionText.inBrief(answer.precautions()).forEach(caution -> line(text, caution));
     line(
         text,
         "Eyewear, extraction and a fire watch come before any patch. " + CautionText.DEFERRAL);
@@ -96,9 +98,6 @@ public record NextText(NextAnswer answer, List<String> codes) {
   }
 
   private static void indented(StringBuilder text, String head, String words) {
-    String blanks = " ".repeat(head.length());
-    text.append(head)
-        .append(String.join("\n" + blanks, Table.fold(words, Table.WIDTH - head.length())))
-        .append('\n');
+    text.append(Table.hanging(head, words));
   }
 }

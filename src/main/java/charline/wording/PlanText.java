@@ -28,10 +28,12 @@ public final class PlanText {
       return ReasonText.of(found.reasons());
     }
     return "There is a window; these patches confirm its start setting%s."
-        .formatted(
-            ((Progress.ToConfirm) standing).newRig()
-                ? " on a rig that has burned none of the trials"
-                : "");
+        .formatted(with((Progress.ToConfirm) standing));
+  }
+
+  private static String with(Progress.ToConfirm standing) {
+    return (standing.newRig() ? " on a rig that has burned none of the trials" : "")
+        + (standing.untried().isEmpty() ? "" : " with " + UntriedText.of(standing.untried()));
   }
 
   /** How to go on, in a sentence or two. */
@@ -42,6 +44,11 @@ public final class PlanText {
     }
     if (advice instanceof Advice.InOrder) {
       return IN_ORDER;
+    }
+    if (advice instanceof Advice.DownUntilUnharmed) {
+      return "Every patch so far charred, so go down: burn these in this order, each a quarter cooler"
+          + " than the one before, and judge each cold and wiped. When one comes through its first"
+          + " pass without char, stop and ask again.";
     }
     if (advice instanceof Advice.AsFound found) {
       String steps = NextStepText.of(found.steps());
@@ -70,7 +77,8 @@ public final class PlanText {
                     Figures.patches(run.patches()),
                     Figures.passes(repeat.passes()),
                     Figures.atMost(run.upperRisk(confidence)));
-    return "Judge each cold and wiped; at the first brown stop and ask again. "
+    return NextStepText.of(repeat.steps())
+        + " "
         + counted
         + " It takes %d in a row without char to support %s at %s confidence by counting alone (exact binomial, one-sided), %d at 95 %%."
             .formatted(
@@ -88,9 +96,10 @@ public final class PlanText {
       case HOT_SIDE -> "narrows the hot side";
       case ONSET -> "brackets the onset of char";
       case COLD_SIDE -> "narrows the cold side";
+      case COOLER -> "goes down to what leaves the wood unharmed";
       case CONTROL -> "control patch: has the rig drifted?";
       case CONFIRM -> "confirms the start setting";
-      case CLIMB_TO_START -> "climbs to the start setting on this rig";
+      case CLIMB_TO_START -> "climbs to the start setting";
     };
   }
 

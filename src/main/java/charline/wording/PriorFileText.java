@@ -12,14 +12,18 @@ import java.util.List;
 public final class PriorFileText {
   private PriorFileText() {}
 
-  /** The file, with what each line means, why it is so and where that comes from. */
-  public static String of(Priors priors) {
+  /**
+   * The file, with what each line means, why it is so and where that comes from.
+   *
+   * @param use how this face uses such a file, as in "USE. These alone ..."
+   */
+  public static String of(Priors priors, String use) {
     StringBuilder text = new StringBuilder();
     remark(
         text,
-        "What the models assume before any patch. You may change or leave out lines; give the file"
-            + " to `charline window --prior FILE`. A line that begins with pulsed or cw counts for"
-            + " that light alone. These alone never make a window: it takes patches.");
+        "What the models assume before any patch. You may change or leave out lines; "
+            + use
+            + ". A line that begins with pulsed or cw counts for that light alone. These alone never make a window: it takes patches.");
     for (PriorLine parameter : PriorLine.values()) {
       text.append('\n');
       remark(text, parameter.word() + ": " + PriorReasons.meaning(parameter) + ".");

@@ -11,6 +11,7 @@ import charline.quote.Quote;
 import charline.quote.Rates;
 import charline.quote.Span;
 import charline.window.Recommendation;
+import charline.window.Standing;
 import java.util.Optional;
 
 /** The hours of a job, as text and as JSON. */
@@ -42,6 +43,7 @@ public final class QuoteReport {
         new Json()
             .put("stratum", WindowJson.stratum(found.stratum()))
             .put("rig", found.bench().rig().name())
+            .put("standing", found.standing().map(Standing::word))
             .put("coat", found.clearingFit().map(CoatText::json))
             .put("prior", BasisText.json(answer.window().subject().question()))
             .put("area_m2", quote.areaSquareMetres())
@@ -72,9 +74,11 @@ public final class QuoteReport {
                     .put("high", quote.basis().days().high()))
             .put("rate_per_h", rates.hour());
     quote.price(rates).ifPresent(price -> price(json, price));
-    return json.put("provisos", ProvisoText.of(found))
-        .put("warnings", QuoteText.warnings(quote))
-        .put("assumptions", QuoteText.assumptions(quote));
+    return PrecautionText.put(
+        json.put("provisos", ProvisoText.of(found))
+            .put("warnings", QuoteText.warnings(quote))
+            .put("assumptions", QuoteText.assumptions(quote)),
+        answer.window().precautions());
   }
 
   private static void price(Json json, Price price) {
@@ -114,6 +118,12 @@ public final class QuoteReport {
     TrialCase subject = answer.window().subject();
     StringBuilder text = new StringBuilder();
     line(text, headline(answer));
+    PrecautionText.headline(answer.window().precautions()).ifPresent(words -> line(text, words));
+    found
+        .standing()
+        .ifPresent(
+            standing ->
+                line(text, "The window behind these hours is %s.".formatted(standing.word())));
     QuoteText.warnings(quote).forEach(warning -> line(text, "CAUTION: " + warning));
     ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));
     coat(subject, found).ifPresent(words -> line(text, words));
@@ -134,6 +144,7 @@ public final class QuoteReport {
             });
     text.append(table.text()).append('\n');
     quote.price(rates).ifPresent(price -> text.append(money(price, rates)).append('\n'));
+    PrecautionText.inBrief(answer.window().precautions()).forEach(caution -> line(text, caution));
     line(text, "Assumed: " + String.join(" ", QuoteText.assumptions(quote)));
     return text.toString();
   }

@@ -41,8 +41,32 @@ public final class ReasonText {
     if (reason instanceof Reason.NothingTried) {
       return "No setting of this rig lies within what was tried.";
     }
-    if (reason instanceof Reason.BestSettingBreaks breaks) {
-      return breaks(breaks);
+    if (reason instanceof Reason.BestMayNotClear best) {
+      return mayNotClear(best);
+    }
+    if (reason instanceof Reason.EverySettingMayChar every) {
+      return everySetting(every);
+    }
+    if (reason instanceof Reason.TooNarrow) {
+      return "The speeds that keep both limits lie closer together than a speed can be read.";
+    }
+    if (reason instanceof Reason.OnlyAtOtherSpeeds other) {
+      return "A window would need a %s outside %s mm/s, the range of the trials."
+          .formatted(
+              other.speed().words(), Figures.inward(other.tried().low(), other.tried().high()));
+    }
+    if (reason instanceof Reason.LinesApart apart) {
+      return "The lines lie %s mm apart under a spot of %s mm: they do not touch, so they leave stripes of finish."
+          .formatted(
+              Figures.three(apart.spacingMillimetres()), Figures.three(apart.spotMillimetres()));
+    }
+    if (reason instanceof Reason.KeptBack back) {
+      return "%s. The window therefore keeps %s."
+          .formatted(differ(back.factor()), stepsBack(back.lnHot(), back.lnCold()));
+    }
+    if (reason instanceof Reason.Provisional provisional) {
+      return "The window is provisional: more patches may still move its limits by %s %%, and then it would be gone."
+          .formatted(Math.round(100 * Math.expm1(provisional.lnMove())));
     }
     if (reason instanceof Reason.CharNotSeen unseen) {
       return "Until a patch has charred, a window includes only settings that at least %d unharmed patches support, each at least as hot in every respect."
@@ -81,15 +105,22 @@ public final class ReasonText {
         : promise;
   }
 
-  private static String breaks(Reason.BestSettingBreaks breaks) {
-    Forecast best = breaks.best();
-    return "The best setting so far, %s, may char as many as %s of patches (asked: at most %s) and may clear as few as %s (asked: at least %s)."
+  private static String mayNotClear(Reason.BestMayNotClear may) {
+    Forecast best = may.best();
+    return "The best setting so far that keeps the char limit, %s, may clear as few as %s of patches (asked: at least %s)."
         .formatted(
-            setting(best, breaks.speed()),
-            Figures.atMost(best.charRiskUpper()),
-            Figures.share(breaks.asked().charRisk()),
+            setting(best, may.speed()),
             Figures.atLeast(best.clearChanceLower()),
-            Figures.share(breaks.asked().clearChance()));
+            Figures.share(may.asked().clearChance()));
+  }
+
+  private static String everySetting(Reason.EverySettingMayChar every) {
+    String limit = Figures.share(every.asked().charRisk());
+    return every.clears()
+        ? "Every setting within what was tried may char more than %s of patches, so there is no best setting yet."
+            .formatted(limit)
+        : "No setting within what was tried keeps either limit (char at most %s, clearing at least %s), so there is no best setting yet."
+            .formatted(limit, Figures.share(every.asked().clearChance()));
   }
 
   private static String setting(Forecast f, SpeedKnob.Kind speed) {
@@ -101,17 +132,39 @@ public final class ReasonText {
             Figures.passes(f.passes()));
   }
 
+  private static String differ(double factor) {
+    return "These boards differ: one in three is off the average by more than a factor of %s"
+        .formatted(Figures.three(factor));
+  }
+
   private static String differ(Reason.BoardsDiffer differ) {
     String these =
-        "These boards differ: one in three is off the average by more than a factor of %s"
-            .formatted(Figures.three(differ.factor()));
+        "%s. A promise about another board would have to keep %s, and that leaves no setting"
+            .formatted(differ(differ.factor()), stepsBack(differ.lnHot(), differ.lnCold()));
     return differ.boardsNeeded().isPresent()
         ? these
-            + ", and %d boards are too few for a promise about another; it takes at least %d."
+            + "; %d boards hardly show how much boards differ, so burn on at least %d."
                 .formatted(differ.boards(), differ.boardsNeeded().getAsInt())
-        : these
-            + ", too much for a promise about another; sort them (heartwood, grain, age,"
-            + " moisture).";
+        : these + "; sort the boards (heartwood, grain, age, moisture).";
+  }
+
+  /** "14 % of dose below the char limit and 5 % above the clearing limit". */
+  private static String stepsBack(double lnHot, double lnCold) {
+    List<String> parts = new ArrayList<>();
+    if (lnHot > 0) {
+      parts.add("%s of dose below the char limit".formatted(wholePercent(-Math.expm1(-lnHot))));
+    }
+    if (lnCold > 0) {
+      parts.add(
+          "%s%s above the clearing limit"
+              .formatted(wholePercent(Math.expm1(lnCold)), lnHot > 0 ? "" : " of dose"));
+    }
+    return String.join(" and ", parts);
+  }
+
+  /** Rounded up, and never 0. */
+  private static String wholePercent(double share) {
+    return Math.max(1, (long) Math.ceil(100 * share)) + " %";
   }
 
   private static String fails(Reason.ModelFails fails) {

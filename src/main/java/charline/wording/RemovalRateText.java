@@ -30,7 +30,7 @@ public final class RemovalRateText {
         + table.text()
         + Table.paragraph(
             "um/pass is the coat's thickness over the median passes; in brackets, as gauged there. The net rate counts the whole passes that clear 90 % of patches. It ignores char;"
-                + " `charline window` does not.")
+                + " a window does not.")
         + "\n";
   }
 

@@ -1,5 +1,6 @@
 package charline.wording;
 
+import charline.answer.AllWindows;
 import charline.answer.WindowAnswer;
 import charline.exposure.Emission;
 import charline.exposure.Pulses;
@@ -15,6 +16,7 @@ import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
+import charline.window.Standing;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,10 +26,18 @@ public final class WindowJson {
 
   /** The answer, and whether it applies to the rig as it is now. */
   public static Json of(WindowAnswer answer) {
-    return ApplicabilityText.of(answer.applicability()).json(of(answer.found(), answer.job()));
+    return PrecautionText.put(
+        ApplicabilityText.of(answer.applicability()).json(found(answer)), answer.precautions());
   }
 
-  private static Json of(Recommendation found, Optional<JobRisk> job) {
+  /** A stratum that the beam stays off. */
+  public static Json of(AllWindows.Barred barred, String record) {
+    return NoBeamText.json(
+        new Json().put("stratum", stratum(barred.stratum())), barred.known(), record);
+  }
+
+  private static Json found(WindowAnswer answer) {
+    Recommendation found = answer.found();
     RigSetup bench = found.bench();
     Optional<Box> box = found.chosen();
     return new Json()
@@ -37,9 +47,15 @@ public final class WindowJson {
         .put("asked", asked(found.asked()))
         .put("provisos", ProvisoText.of(found))
         .put("evidence", evidence(found.evidence()))
+        .put("pooled_woods", pooled(found.stratum()))
+        .put("near_woods", NearWoodText.json(answer.nearWoods()))
         .put("verdict", found.verdict().word())
+        .put("standing", found.standing().map(Standing::word))
         .put("reason", ReasonText.of(found))
-        .put("next_step", NextStepText.of(found))
+        .put("next_step", PlanText.advice(answer.next().advice()))
+        .put("next_patches", NextJson.patches(answer.next(), List.of()))
+        .put("tried", UntriedText.json(found.tried()))
+        .put("untried", answer.applicability().untried().stream().map(UntriedText::json).toList())
         .put("chance_any_window", found.chanceAnyWindow())
         .put("start", box.map(b -> forecast(b.start(), found)))
         .put("ranges", box.map(b -> ranges(b, bench)))
@@ -56,7 +72,12 @@ public final class WindowJson {
             new Json()
                 .put("char", found.charFit().map(fit -> model(fit, bench)))
                 .put("clearing", found.clearingFit().map(fit -> model(fit, bench))))
-        .put("job", job.map(WindowJson::job));
+        .put("job", answer.job().map(WindowJson::job));
+  }
+
+  /** The woods that were pooled; null where it is one. */
+  private static Optional<List<String>> pooled(Stratum stratum) {
+    return stratum.woods().size() > 1 ? Optional.of(stratum.woods()) : Optional.empty();
   }
 
   static Json stratum(Stratum stratum) {

@@ -4,8 +4,11 @@ import static charline.quantity.Figures.plain;
 import static charline.wording.Table.line;
 
 import charline.answer.BorrowOffer;
+import charline.answer.NearWood;
+import charline.answer.Precautions;
 import charline.answer.PriorSensitivity;
 import charline.answer.WindowAnswer;
+import charline.plan.NextPatches;
 import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.window.Box;
@@ -26,29 +29,49 @@ import java.util.stream.Stream;
 /**
  * A recommendation for a person at the bench.
  *
+ * @param woods which woods were pooled, and which near ones were not counted
  * @param limit the job whose risk was asked for, if any
+ * @param next the patches to burn next
  * @param offer what other trials could lend, where nothing was borrowed
  */
 public record WindowText(
     Recommendation found,
     Optional<JobLimit> limit,
+    NextPatches next,
     Optional<JobRisk> job,
+    List<String> woods,
     Optional<String> offer,
     PriorText priors,
-    List<Caution> cautions) {
-  /** The words for an answer. */
-  public static WindowText of(WindowAnswer answer, PriorSensitivity priors) {
+    Precautions precautions) {
+  /**
+   * The words for an answer.
+   *
+   * @param hints how what it suggests is done on this face
+   */
+  public static WindowText of(WindowAnswer answer, PriorSensitivity priors, FaceHints hints) {
     return new WindowText(
         answer.found(),
         answer.subject().question().job(),
+        answer.next(),
         answer.job(),
-        answer.offer().map(WindowText::offer),
+        woods(answer, hints),
+        answer.offer().map(offer -> FaceHints.with(offer(offer), hints.borrow())),
         PriorText.of(priors),
-        answer.cautions());
+        answer.precautions());
+  }
+
+  private static List<String> woods(WindowAnswer answer, FaceHints hints) {
+    List<NearWood> near = answer.nearWoods();
+    List<String> names = near.stream().map(NearWood::wood).toList();
+    return Stream.of(
+            NearWoodText.pooled(answer.found().stratum(), answer.found().patches()),
+            NearWoodText.notCounted(near).map(words -> FaceHints.with(words, hints.pool(names))))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   private static String offer(BorrowOffer offer) {
-    return "Judged alone: nothing was borrowed from the log's other trials with this light (%s, %s); add --borrow to use them as a prior."
+    return "Judged alone: nothing was borrowed from the log's other trials with this light (%s, %s)."
         .formatted(
             Figures.count(offer.strata(), "stratum", "strata"),
             Figures.count(offer.patches(), "patch", "patches"));
@@ -59,7 +82,9 @@ public record WindowText(
     line(
         text,
         "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
+    PrecautionText.headline(precautions).ifPresent(words -> line(text, words));
     line(text, "Counted: " + RigSetupText.counted(found.evidence()) + ".");
+    woods.forEach(words -> line(text, words));
     line(text, "Asked: " + AskedText.of(found));
     AskedText.of(found, limit).ifPresent(words -> line(text, words));
     ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));
@@ -75,7 +100,9 @@ public record WindowText(
     found.chosen().ifPresent(box -> text.append('\n').append(box(box)));
     text.append('\n');
     line(text, "Why: " + ReasonText.of(found));
-    line(text, "Next: " + NextStepText.of(found));
+    line(text, "Next: " + PlanText.advice(next.advice()));
+    BriefList.lines(next)
+        .forEach(line -> text.append(Table.hanging("  " + line.numbers() + "  ", line.words())));
     if (found.verdict() == Verdict.NOT_YET) {
       line(
           text,
@@ -84,13 +111,14 @@ public record WindowText(
     }
     job.ifPresent(risk -> line(text, AskedText.of(risk)));
     line(text, priors.sentence());
+    PrecautionText.inBrief(precautions).forEach(caution -> line(text, caution));
     line(text, cautionLine());
     return text.toString();
   }
 
   private String verdict() {
     return switch (found.verdict()) {
-      case WINDOW -> "a window.";
+      case WINDOW -> found.standing().map(s -> "a window, " + s.word() + ".").orElse("a window.");
       case NOT_YET -> "no window yet.";
       case NONE -> "no window; use another method.";
       case UNRELIABLE -> "no answer; the models do not fit these trials.";
@@ -171,9 +199,10 @@ public record WindowText(
   }
 
   private String cautionLine() {
-    return "Cautions: %s. The sheet prints them in full. %s"
+    return "With every patch: %s. The sheet prints them in short. %s"
         .formatted(
-            cautions.stream()
+            precautions.cautions().stream()
+                .filter(Caution::always)
                 .map(caution -> caution.topic().toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", ")),
             CautionText.DEFERRAL);

@@ -14,6 +14,7 @@ import charline.model.Fitter;
 import charline.model.classical.ClassicalFit;
 import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Method;
+import charline.plan.NextPatches;
 import charline.plan.Site;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
@@ -25,7 +26,9 @@ import charline.trial.Tone;
 import charline.window.JobLimit;
 import charline.window.Requirements;
 import charline.window.SpeedKnob;
+import charline.window.Verdict;
 import charline.window.WindowFinder;
+import charline.wording.PlanText;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -309,6 +312,37 @@ class AnswersTest {
                 assertThat(cw.answers())
                     .extracting(a -> a.found().stratum().emission())
                     .containsOnly(Emission.CONTINUOUS));
+  }
+
+  /** One engine, the same seeds: whoever asks for the window and for what to burn next. */
+  @Test
+  void the_next_step_of_every_window_is_the_list_of_what_to_burn_next() {
+    List<Patch> all = Strata.of(log).patches();
+    for (int share : new int[] {100, 50, 20}) {
+      List<Patch> some = new ArrayList<>();
+      new Strata(all)
+          .byStratum()
+          .values()
+          .forEach(own -> some.addAll(own.subList(0, Math.max(1, own.size() * share / 100))));
+      Answers asked = new Answers(log, log.rigs(), new Strata(some), NOW);
+      for (WindowAnswer window : asked.windows(TrialQuestion.OF_ALL).answers()) {
+        Stratum stratum = window.found().stratum();
+        NextPatches next =
+            asked
+                .next(
+                    TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)),
+                    PatchesWanted.USUAL)
+                .next();
+        assertThat(window.next().suggestions())
+            .as("%s, %d %% of its patches", stratum.words(), share)
+            .isEqualTo(next.suggestions());
+        assertThat(PlanText.advice(window.next().advice()))
+            .isEqualTo(PlanText.advice(next.advice()));
+        assertThat(window.found().verdict() == Verdict.NONE)
+            .as(stratum.words())
+            .isEqualTo(next.suggestions().isEmpty());
+      }
+    }
   }
 
   @Test

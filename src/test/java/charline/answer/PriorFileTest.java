@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PriorFileTest {
   @Test
   void what_is_printed_reads_back_as_the_usual_priors() {
-    Priors read = PriorFile.read(PriorFileText.of(Priors.USUAL).lines().toList(), Path.of("x"));
+    Priors read =
+        PriorFile.read(PriorFileText.of(Priors.USUAL, "use it").lines().toList(), Path.of("x"));
     for (Event event : Event.values()) {
       for (Emission emission : Emission.values()) {
         close(read.set().of(event, emission), Prior.usual(event, emission));

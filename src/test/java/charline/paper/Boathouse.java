@@ -1,6 +1,7 @@
 package charline.paper;
 
 import charline.exposure.Emission;
+import charline.exposure.Exposure;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -10,6 +11,16 @@ import charline.exposure.SpotDefinition;
 import charline.model.Event;
 import charline.model.Evidence;
 import charline.model.check.FitFinding;
+import charline.plan.Advice;
+import charline.plan.DialSetting;
+import charline.plan.Gain;
+import charline.plan.Motive;
+import charline.plan.NextPatches;
+import charline.plan.Place;
+import charline.plan.Progress;
+import charline.plan.Purpose;
+import charline.plan.Site;
+import charline.plan.Suggestion;
 import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.Finish;
@@ -32,6 +43,8 @@ import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
+import charline.window.Standing;
+import charline.window.TriedKnobs;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import java.time.OffsetDateTime;
@@ -39,6 +52,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.stream.IntStream;
 
@@ -126,6 +140,8 @@ final class Boathouse {
         verdict,
         reasons(verdict),
         nextSteps(verdict),
+        verdict == Verdict.WINDOW ? Optional.of(Standing.PROVISIONAL) : Optional.empty(),
+        TriedKnobs.of(patches),
         switch (verdict) {
           case WINDOW -> 0.98;
           case NOT_YET -> 0.61;
@@ -143,11 +159,12 @@ final class Boathouse {
 
   private static List<Reason> reasons(Verdict verdict) {
     return switch (verdict) {
-      case WINDOW -> List.of(new Reason.PromisesKept(Requirements.USUAL, false));
+      case WINDOW ->
+          List.of(new Reason.PromisesKept(Requirements.USUAL, false), new Reason.Provisional(0.15));
       case NOT_YET ->
           List.of(
               new Reason.NoPatchCharred(),
-              new Reason.BestSettingBreaks(
+              new Reason.BestMayNotClear(
                   forecast(42, 17, 2, 0.9), SpeedKnob.Kind.HAND, Requirements.USUAL),
               new Reason.CharNotSeen(3));
       case NONE -> List.of(new Reason.CharsWhereItClears(0.04));
@@ -160,11 +177,46 @@ final class Boathouse {
   private static List<NextStep> nextSteps(Verdict verdict) {
     return switch (verdict) {
       case WINDOW -> List.of(new NextStep.ConfirmOnPiece());
-      case NOT_YET ->
-          List.of(new NextStep.BurnPatches(42, SpeedKnob.Kind.HAND, List.of(21.0, 17.0, 13.6), 3));
+      case NOT_YET -> List.of(new NextStep.BurnNextPatches());
       case NONE -> List.of(new NextStep.UseAnotherMethod());
       case UNRELIABLE -> List.of(new NextStep.AmendOrSplit());
     };
+  }
+
+  /** Two patches to burn next where there is no window yet. */
+  static Optional<NextPatches> next(Recommendation found) {
+    return found.verdict() == Verdict.NOT_YET
+        ? Optional.of(
+            new NextPatches(
+                found.bench(),
+                found.asked(),
+                Site.OFFCUT,
+                Optional.of(found),
+                new Progress.AsFound(found.reasons()),
+                new Advice.InOrder(),
+                List.of(
+                    suggestion(1, found.bench(), 21, OptionalInt.empty()),
+                    suggestion(2, found.bench(), 17, OptionalInt.of(1)))))
+        : Optional.empty();
+  }
+
+  private static Suggestion suggestion(
+      int number, RigSetup bench, double speed, OptionalInt onlyAfter) {
+    Exposure exposure = bench.exposure(42, speed);
+    return new Suggestion(
+        number,
+        Purpose.HOT_SIDE,
+        Motive.HOT_SIDE,
+        new Place("new board " + number, Optional.empty()),
+        new DialSetting(
+            42, speed, Math.log(exposure.doseJoulesPerCm2()), Math.log(exposure.intensity())),
+        bench.settings(42, speed),
+        8,
+        0.1,
+        0.3,
+        0.8,
+        new Gain.SeesDrift(),
+        onlyAfter);
   }
 
   static double dose(double power, double speed) {
@@ -188,7 +240,7 @@ final class Boathouse {
     RigSetup bench = bench(Emission.PULSED);
     return new Forecast(
         power,
-        power * bench.wattsPerPercent(),
+        bench.watts(power),
         speed,
         passes,
         bench.exposure(power, speed).doseJoulesPerCm2(),

@@ -43,7 +43,12 @@ class SheetWordsTest {
     Recommendation window = Boathouse.latexOnPine(Verdict.WINDOW);
     WindowSheet sheet =
         new WindowSheet(
-            window, List.of(), Boathouse.STAMP, Optional.of(JobRisk.of(4.5, 25, 0.002, 0.01)));
+            window,
+            List.of(),
+            Boathouse.STAMP,
+            Optional.of(JobRisk.of(4.5, 25, 0.002, 0.01)),
+            Optional.empty(),
+            Optional.empty());
 
     assertThat(sheet.page(Paper.ANY).sure())
         .contains(

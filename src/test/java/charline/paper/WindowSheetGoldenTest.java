@@ -8,6 +8,7 @@ import charline.window.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -21,7 +22,12 @@ class WindowSheetGoldenTest {
     Recommendation recommendation = Boathouse.latexOnPine(verdict);
     String html =
         new WindowSheet(
-                recommendation, Boathouse.LATEX, Boathouse.STAMP, JobRisk.of(recommendation, 4.5))
+                recommendation,
+                Boathouse.LATEX,
+                Boathouse.STAMP,
+                JobRisk.of(recommendation, 4.5),
+                Boathouse.next(recommendation),
+                Optional.empty())
             .html();
     String name = verdict.word().replace(' ', '-') + ".html";
     if (Boolean.getBoolean(REGENERATE)) {

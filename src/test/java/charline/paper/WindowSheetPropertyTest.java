@@ -134,7 +134,9 @@ class WindowSheetPropertyTest {
             full.bench(),
             verdict,
             List.of(new Reason.NothingTried()),
-            List.of(new NextStep.ClimbFromLowest()),
+            List.of(new NextStep.BurnNextPatches()),
+            Optional.empty(),
+            full.tried(),
             Double.NaN,
             Optional.empty(),
             List.of(),
@@ -173,6 +175,8 @@ class WindowSheetPropertyTest {
             pulsed.verdict(),
             pulsed.reasons(),
             pulsed.nextSteps(),
+            pulsed.standing(),
+            pulsed.tried(),
             pulsed.chanceAnyWindow(),
             Optional.empty(),
             List.of(),
@@ -195,7 +199,9 @@ class WindowSheetPropertyTest {
             recommendation
                 .chosen()
                 .filter(b -> Double.isFinite(b.start().charRiskMean()))
-                .flatMap(b -> JobRisk.of(recommendation, 4.5)))
+                .flatMap(b -> JobRisk.of(recommendation, 4.5)),
+            Optional.empty(),
+            Optional.empty())
         .html();
   }
 
@@ -209,6 +215,8 @@ class WindowSheetPropertyTest {
         r.verdict(),
         r.reasons(),
         r.nextSteps(),
+        r.standing(),
+        r.tried(),
         r.chanceAnyWindow(),
         chosen,
         r.alternatives(),
@@ -234,6 +242,8 @@ class WindowSheetPropertyTest {
         r.verdict(),
         List.of(new Reason.ModelFails(List.of(HOSTILE_PATCH), 0)),
         List.of(new NextStep.CheckPatch(HOSTILE_PATCH)),
+        r.standing(),
+        r.tried(),
         r.chanceAnyWindow(),
         r.chosen(),
         r.alternatives(),

@@ -68,8 +68,7 @@ record Campaign(
       Recommendation now =
           finder.recommend(
               new Trials(stratum, shop.patches(), false), InventedShop.BENCH, Requirements.USUAL);
-      if (now.verdict() == Verdict.WINDOW
-          || now.verdict() == Verdict.NONE && patches >= Planner.FEWEST_FOR_NONE) {
+      if (now.verdict() == Verdict.WINDOW || now.verdict() == Verdict.NONE) {
         return ended(shop, now.chosen(), begun);
       }
       found = Optional.of(now);

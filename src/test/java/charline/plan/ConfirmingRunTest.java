@@ -20,6 +20,7 @@ import charline.window.Range;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
+import charline.window.TriedKnobs;
 import charline.window.Verdict;
 import java.util.List;
 import java.util.Optional;
@@ -58,6 +59,8 @@ class ConfirmingRunTest {
             Verdict.WINDOW,
             List.of(),
             List.of(),
+            Optional.empty(),
+            TriedKnobs.of(List.of(patch)),
             0.9,
             Optional.of(box),
             List.of(),
@@ -66,7 +69,7 @@ class ConfirmingRunTest {
             Optional.empty(),
             Optional.empty(),
             List.of(patch));
-    return new ConfirmingRun(found, null, null, false)
+    return new ConfirmingRun(found, null, null)
         .run(new Trials(Stratum.of(patch), List.of(patch), false));
   }
 

@@ -148,6 +148,8 @@ class LadderPropertyTest {
         suggested++;
         LiveForecast.Expected shown =
             live.at(
+                InventedShop.HERON,
+                s.settings(),
                 InventedShop.BENCH.exposure(
                     s.setting().powerPercent(), s.setting().speedMillimetresPerSecond()),
                 s.passes(),
@@ -180,7 +182,14 @@ class LadderPropertyTest {
     List<Board> boards = IntStream.range(0, 3).mapToObj(InventedShop::board).toList();
     BoardRota rota = new BoardRota(patches, boards, Planner.BOARDS, random);
     List<Suggestion> drafts =
-        new PatchList(InventedShop.BENCH, Requirements.USUAL, outlook, drafting, patches, rota)
+        new PatchList(
+                InventedShop.BENCH,
+                Requirements.USUAL,
+                Site.OFFCUT,
+                outlook,
+                drafting,
+                patches,
+                rota)
             .draft(1 + random.nextInt(6));
     return PatchList.ordered(drafts, drafting, known, random);
   }

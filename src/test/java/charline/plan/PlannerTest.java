@@ -8,12 +8,16 @@ import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Pieces;
 import charline.trial.Reading;
+import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.wording.PlanText;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -82,6 +86,22 @@ class PlannerTest {
         .allMatch(s -> s.setting().speedMillimetresPerSecond() <= 60, "an easy speed");
   }
 
+  /** 2 mJ at the rig's rate are far less than its rating. */
+  @Test
+  void no_patch_asks_for_more_than_the_largest_pulse() {
+    RigSetup bench =
+        InventedShop.BENCH.withRig(
+            RigBuilder.like(InventedShop.HERON).largestPulseMillijoules(2).build());
+    double highest = bench.highestPercent();
+    assertThat(highest).isLessThan(60);
+    assertThat(PLANNER.first(bench, Requirements.USUAL, Site.OFFCUT, List.of(), 12).suggestions())
+        .isNotEmpty()
+        .allSatisfy(s -> assertThat(s.setting().powerPercent()).isLessThanOrEqualTo(highest));
+    assertThat(next(climbed(1, 12), bench, Site.OFFCUT, 6).suggestions())
+        .isNotEmpty()
+        .allSatisfy(s -> assertThat(s.setting().powerPercent()).isLessThanOrEqualTo(highest));
+  }
+
   @Test
   void where_only_three_boards_can_be_had_three_will_do() {
     NextPatches next =
@@ -144,6 +164,117 @@ class PlannerTest {
     assertThat(list.stream().filter(s -> s.purpose() == Purpose.CONTROL)).hasSize(2);
     assertThat(shop.patches().stream().map(Patch::settings)).contains(list.get(2).settings());
     assertThat(list.get(10).settings()).isEqualTo(list.get(2).settings());
+  }
+
+  /** Boards differ, so a control patch on another board could not tell drift from the board. */
+  @Test
+  void the_control_patch_stays_on_the_board_that_is_kept_for_it() {
+    for (int patches : new int[] {5, 7, 9, 15, 17}) {
+      InventedShop shop = climbed(0.6, patches);
+      Set<String> boards = new HashSet<>();
+      for (Suggestion s : next(shop, Site.OFFCUT, 24).suggestions()) {
+        if (s.purpose() == Purpose.CONTROL) {
+          boards.add(s.place().name());
+          assertThat(shop.patches())
+              .as("%d patches, control on %s", patches, s.place().name())
+              .anyMatch(
+                  p ->
+                      p.settings().equals(s.settings())
+                          && p.board().name().equals(s.place().name()));
+        }
+      }
+      assertThat(boards).as("%d patches", patches).hasSize(1);
+    }
+  }
+
+  /** Four boards with six patches each and one to be found: it does not get all of a list. */
+  @Test
+  void a_new_board_gets_at_most_half_of_a_list() {
+    InventedShop shop = InventedShop.draw(0.3, 0.15, 6);
+    for (int k = 0; k < 24; k++) {
+      double dose = 4 * Math.pow(1.25, k % 9);
+      shop.burn(
+          InventedShop.BENCH.settings(60, InventedShop.BENCH.speedForDose(60, dose)), k % 4, 8);
+    }
+    List<Board> atHand = IntStream.range(0, 4).mapToObj(InventedShop::board).toList();
+    List<Patch> patches = shop.patches();
+    NextPatches next =
+        PLANNER.next(
+            new Trials(Stratum.of(patches.get(0)), patches, false),
+            InventedShop.BENCH,
+            Requirements.USUAL,
+            Site.OFFCUT,
+            atHand,
+            6);
+    assertThat(next.window().orElseThrow().chosen()).isEmpty();
+    assertThat(
+            next.suggestions().stream()
+                .collect(Collectors.groupingBy(s -> s.place().name(), Collectors.counting()))
+                .values())
+        .allMatch(count -> count <= 3);
+  }
+
+  /** 92 mm/s against 91 is nothing that a hand can do. */
+  @Test
+  void no_two_patches_of_a_list_are_alike_to_a_hand() {
+    int compared = 0;
+    for (InventedShop shop : List.of(climbed(0.3, 18), climbed(0, 24), climbed(0.6, 12))) {
+      List<Suggestion> list =
+          next(shop, Site.OFFCUT, 8).suggestions().stream()
+              .filter(s -> s.purpose() != Purpose.CONTROL && s.purpose() != Purpose.CONFIRM)
+              .toList();
+      for (Suggestion a : list) {
+        for (Suggestion b : list) {
+          if (a.number() < b.number()) {
+            compared++;
+            assertThat(
+                    ratio(a.setting().powerPercent(), b.setting().powerPercent()) > 1.05
+                        || ratio(
+                                a.setting().speedMillimetresPerSecond(),
+                                b.setting().speedMillimetresPerSecond())
+                            > 1.05)
+                .as("%s against %s", a.setting(), b.setting())
+                .isTrue();
+          }
+        }
+      }
+    }
+    assertThat(compared).isPositive();
+  }
+
+  private static double ratio(double a, double b) {
+    return Math.max(a, b) / Math.min(a, b);
+  }
+
+  /** Everything from 20 J/cm2 up charred at once: the list goes down, a quarter each. */
+  @Test
+  void where_every_patch_charred_the_list_goes_down_in_distinct_steps() {
+    InventedShop shop = InventedShop.draw(-1, 0.1, 9);
+    double lowest = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < 7; k++) {
+      double dose = 90 * Math.pow(1.25, k % 4);
+      Patch patch =
+          shop.burn(
+              InventedShop.BENCH.settings(80, InventedShop.BENCH.speedForDose(80, dose)), k % 3, 4);
+      assertThat(patch.readings().get(0).outcome().charred()).isTrue();
+      lowest = Math.min(lowest, patch.exposure().doseJoulesPerCm2());
+    }
+    NextPatches next = next(shop, Site.OFFCUT, 6);
+    List<Suggestion> list = next.suggestions();
+    assertThat(list).hasSize(6);
+    assertThat(list.get(0).setting().doseJoulesPerCm2())
+        .isLessThanOrEqualTo(lowest / Math.pow(1.25, 3) + 1e-9);
+    for (int k = 1; k < list.size(); k++) {
+      assertThat(list.get(k).setting().doseJoulesPerCm2())
+          .isLessThanOrEqualTo(list.get(k - 1).setting().doseJoulesPerCm2() / 1.1);
+      assertThat(list.get(k).setting().intensity())
+          .isLessThanOrEqualTo(list.get(k - 1).setting().intensity() + 1e-9);
+      assertThat(list.get(k).onlyAfter()).isEmpty();
+    }
+    assertThat(PlanText.advice(next.advice()))
+        .startsWith("Every patch so far charred, so go down: burn these in this order");
+    assertThat(PlanText.motive(list.get(0).motive()))
+        .isEqualTo("goes down to what leaves the wood unharmed");
   }
 
   @Test

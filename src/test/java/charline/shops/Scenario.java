@@ -94,7 +94,7 @@ public record Scenario(
         code, title, gap, omega, widening, noise, weights, share, patches, boards, everyPass);
   }
 
-  Scenario burning(int count, int onBoards) {
+  public Scenario burning(int count, int onBoards) {
     return new Scenario(
         code, title, gap, omega, widening, noise, weights, misgraded, count, onBoards, everyPass);
   }

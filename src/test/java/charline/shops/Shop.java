@@ -19,7 +19,7 @@ public record Shop(Law charring, Law clearing, List<Patch> patches) {
   private static final int MOST_PASSES = 6;
 
   /** Shop number {@code number} of a scenario; the same number gives the same shop. */
-  static Shop draw(Scenario scenario, int number) {
+  public static Shop draw(Scenario scenario, int number) {
     Random random = new Random(31L * scenario.code().hashCode() + 1_000_003L * number);
     Truth truth = Truth.draw(scenario, random);
     return new Shop(truth.charring(), truth.clearing(), patches(scenario, truth, random));

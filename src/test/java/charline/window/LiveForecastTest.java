@@ -4,13 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import charline.exposure.Exposure;
+import charline.exposure.Pulses;
+import charline.exposure.Settings;
 import charline.model.Fitter;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
+import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Pieces;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** On latex over pine of reference/posterior-passes-to-event. */
@@ -35,6 +40,8 @@ class LiveForecastTest {
         window.chosen().map(b -> List.of(b.start(), b.hotCorner())).orElseThrow()) {
       LiveForecast.Expected alone =
           live.at(
+              bench.rig(),
+              bench.settings(told.powerPercent(), told.speedMillimetresPerSecond()),
               bench.exposure(told.powerPercent(), told.speedMillimetresPerSecond()),
               told.passes(),
               bench.strokes(),
@@ -81,7 +88,7 @@ class LiveForecastTest {
     Exposure first = late.get(0).exposure();
     assertThat(
             LiveForecast.fitted(Fitter.withDefaults(), new Trials(trials.stratum(), late, false))
-                .at(first, 2, Strokes.SINGLE, CONFIDENCE)
+                .at(late.get(0).rig(), late.get(0).settings(), first, 2, Strokes.SINGLE, CONFIDENCE)
                 .beyond())
         .contains(Beyond.FEWER_PASSES);
     assertThat(live.reliable()).isTrue();
@@ -108,6 +115,27 @@ class LiveForecastTest {
   }
 
   @Test
+  void a_knob_that_no_trial_had_is_named_with_what_was_tried() {
+    Settings usual = bench.settings(50, 20);
+    Settings other =
+        new Settings(
+            usual.power(),
+            usual.form(),
+            usual.spot(),
+            Optional.of(new Pulses(40, OptionalDouble.of(350))));
+    assertThat(at(usual).untried()).isEmpty();
+    assertThat(at(other).tried()).isFalse();
+    assertThat(at(other).untried())
+        .containsExactly(new UntriedKnob(Knob.PULSE, 350, List.of(100.0)));
+    Settings fast = bench.settings(50, 400);
+    assertThat(at(fast).untried()).extracting(UntriedKnob::knob).containsExactly(Knob.HAND);
+  }
+
+  private LiveForecast.Expected at(Settings settings) {
+    return live.at(bench.rig(), settings, bench.exposure(50, 20), 1, Strokes.SINGLE, CONFIDENCE);
+  }
+
+  @Test
   void a_question_that_counts_tints_differently_needs_models_of_its_own() {
     assertThatThrownBy(() -> live.recommend(bench, new Requirements(0.05, 0.9, 0.9, true)))
         .hasMessage("The models must count a tint as the question does; fit them anew.");
@@ -116,6 +144,8 @@ class LiveForecastTest {
   private LiveForecast.Expected expected(double dose, double fluence, int passes) {
     Exposure any = bench.exposure(50, 20);
     return live.at(
+        bench.rig(),
+        bench.settings(50, 20),
         new Exposure(any.deliveredWatts(), dose, fluence, any.areaRate()),
         passes,
         Strokes.SINGLE,

@@ -127,6 +127,7 @@ class PassNumbersTest {
           new BoxSearch(
               bench,
               reach,
+              TriedKnobs.of(trials.patches()).speeds(SpeedKnob.Kind.HAND),
               new SupportingPatches(trials),
               promises.hottest(reach, passes),
               promises.coldest(reach, passes),

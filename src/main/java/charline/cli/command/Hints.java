@@ -5,6 +5,9 @@ import charline.refusal.Refusal;
 
 /** The option that supplies what a request lacks. */
 public final class Hints {
+  /** How a sample is recorded here. */
+  public static final String RECORD_SAMPLE = "`charline sample add`";
+
   private Hints() {}
 
   /** A refusal, with the option that mends it. */

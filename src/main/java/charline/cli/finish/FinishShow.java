@@ -1,9 +1,14 @@
 package charline.cli.finish;
 
+import charline.answer.Precautions;
 import charline.cli.command.LogCommand;
+import charline.cli.render.ChangesView;
 import charline.cli.render.JsonReply;
+import charline.log.Change;
 import charline.log.Logbook;
 import charline.trial.Finish;
+import charline.wording.PrecautionText;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -11,7 +16,7 @@ import picocli.CommandLine.Parameters;
 /** {@code finish show}. */
 @Command(
     name = "show",
-    header = "Show a finish with its coats.",
+    header = "Show a finish with its coats, what they were tested for, cautions and changes.",
     description = "Coats are listed outermost first, thickness in um.",
     footer = {"", "Example:", "  charline finish show wall-latex"})
 public final class FinishShow extends LogCommand {
@@ -24,7 +29,14 @@ public final class FinishShow extends LogCommand {
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
       Finish finish = log.finish(name);
-      reply.print(desk.out(), () -> FinishView.json(finish), () -> FinishView.text(finish));
+      Precautions known = Precautions.of(log, finish);
+      List<Change> changes = log.history(finish);
+      reply.print(
+          desk.out(),
+          () ->
+              PrecautionText.put(FinishView.json(finish), known)
+                  .put("changes", ChangesView.json(changes)),
+          () -> FinishView.text(finish) + FinishView.warning(known) + ChangesView.text(changes));
     }
     return DONE;
   }

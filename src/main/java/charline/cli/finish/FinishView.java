@@ -1,11 +1,16 @@
 package charline.cli.finish;
 
+import charline.answer.Precautions;
+import charline.cli.command.Hints;
 import charline.quantity.Figures;
 import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Tone;
 import charline.wording.Facts;
 import charline.wording.Json;
+import charline.wording.NoBeamText;
+import charline.wording.PrecautionText;
+import charline.wording.Table;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -22,7 +27,8 @@ final class FinishView {
 
   private static String coat(Coat coat) {
     return coat.tone().map(tone -> tone.word() + " ").orElse("")
-        + coat.family()
+        + coat.name()
+        + coat.called().map(own -> " (" + coat.family() + ")").orElse("")
         + (coat.thicknessMicrometres().isEmpty()
             ? ""
             : " " + Figures.plain(coat.thicknessMicrometres().getAsDouble()) + " um");
@@ -36,6 +42,17 @@ final class FinishView {
     return facts.text();
   }
 
+  /** Poison and fire in its coats, short and in full, and whether the beam stays off. */
+  static String warning(Precautions known) {
+    StringBuilder text = new StringBuilder();
+    PrecautionText.headline(known).ifPresent(words -> Table.line(text, words));
+    if (known.barred()) {
+      Table.line(text, NoBeamText.inFull(known.bars(), Hints.RECORD_SAMPLE));
+    }
+    PrecautionText.inFull(known).forEach(caution -> Table.line(text, caution));
+    return text.toString();
+  }
+
   static Json json(Finish finish) {
     List<Json> coats =
         finish.coats().stream()
@@ -43,6 +60,7 @@ final class FinishView {
                 coat ->
                     new Json()
                         .put("family", coat.family())
+                        .put("called", coat.called())
                         .put("tone", coat.tone().map(Tone::word))
                         .put("thickness_um", coat.thicknessMicrometres()))
             .toList();

@@ -5,13 +5,17 @@ import charline.cli.command.LogCommand;
 import charline.exposure.PowerSetting;
 import charline.log.Filter;
 import charline.log.Logbook;
+import charline.log.OwnWords;
 import charline.log.PatchEntry;
 import charline.log.sheet.RigSheetExporter;
+import charline.log.sheet.SampleSheet;
 import charline.log.sheet.TrialSheetExporter;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
+import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.Rig;
+import charline.trial.Sample;
 import charline.wording.Table;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -21,6 +25,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,6 +44,7 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  charline export --family latex --since 2026-06-01 --to latex.csv",
       "  charline export --to all.csv --rigs rigs.csv --power-checks checks.csv"
+          + " --samples samples.csv"
     })
 public final class Export extends LogCommand {
   @Option(
@@ -62,6 +68,14 @@ public final class Export extends LogCommand {
       description = "Write the power checks of those rigs too; needs --rigs.")
   private Path checksTo;
 
+  @Option(
+      names = "--samples",
+      paramLabel = "FILE",
+      description =
+          "Write the sample results of these finishes and of whole jobs too, as `charline import"
+              + " --samples` reads them.")
+  private Path samplesTo;
+
   @Mixin private FilterOptions options;
 
   @Override
@@ -73,8 +87,9 @@ public final class Export extends LogCommand {
         desk.err().println("No patch matches, so there is nothing to export.");
         return NO;
       }
-      writePatches(entries);
+      writePatches(entries, log.ownWords());
       writeRigs(rigsOf(entries));
+      writeSamples(log, entries);
     }
     return DONE;
   }
@@ -86,7 +101,7 @@ public final class Export extends LogCommand {
               + " for --rigs too.");
     }
     Set<Path> files = new HashSet<>();
-    for (Path file : Arrays.asList(to, rigsTo, checksTo)) {
+    for (Path file : Arrays.asList(to, rigsTo, checksTo, samplesTo)) {
       if (file == null) {
         continue;
       }
@@ -101,13 +116,13 @@ public final class Export extends LogCommand {
     }
   }
 
-  private void writePatches(List<PatchEntry> entries) {
+  private void writePatches(List<PatchEntry> entries, OwnWords words) {
     if (to == null) {
       StringWriter text = new StringWriter();
-      TrialSheetExporter.write(entries, text);
+      TrialSheetExporter.write(entries, words, text);
       desk.out().print(text);
     } else {
-      TrialSheetExporter.write(entries, to);
+      TrialSheetExporter.write(entries, words, to);
       say(Figures.count(entries.size(), "patch", "patches"), to);
     }
     long metered = entries.stream().map(PatchEntry::patch).filter(Export::isMetered).count();
@@ -142,6 +157,28 @@ public final class Export extends LogCommand {
     } else {
       RigSheetExporter.writeChecks(rigs, checksTo);
       say(Figures.count(checks, "power check", "power checks"), checksTo);
+    }
+  }
+
+  private void writeSamples(Logbook log, List<PatchEntry> entries) {
+    if (samplesTo == null) {
+      return;
+    }
+    Set<Finish> burned =
+        entries.stream().map(entry -> entry.patch().finish()).collect(Collectors.toSet());
+    List<Sample> samples =
+        log.samples().standing().stream()
+            .filter(sample -> sample.finish().map(burned::contains).orElse(true))
+            .toList();
+    if (samples.isEmpty()) {
+      desk.err()
+          .println(
+              Table.paragraph(
+                  "None of these finishes has a sample result, so %s is not written."
+                      .formatted(samplesTo)));
+    } else {
+      SampleSheet.write(samples, samplesTo);
+      say(Figures.count(samples.size(), "sample result", "sample results"), samplesTo);
     }
   }
 

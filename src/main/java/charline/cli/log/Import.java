@@ -5,6 +5,7 @@ import charline.cli.command.SureOption;
 import charline.log.Logbook;
 import charline.log.sheet.ImportResult;
 import charline.log.sheet.RigSheet;
+import charline.log.sheet.SampleSheet;
 import charline.log.sheet.TrialSheet;
 import charline.log.sheet.TrialSheetImporter;
 import charline.quantity.Figures;
@@ -52,6 +53,12 @@ public final class Import extends LogCommand {
       description = "Power checks of those rigs and of rigs in the log (power_pct, metered_w).")
   private Path powerChecks;
 
+  @Option(
+      names = "--samples",
+      paramLabel = "FILE.csv",
+      description = "Sample results of finishes in the log or in the trial sheets.")
+  private Path samples;
+
   @Option(names = "--check", description = "Show what would be imported, and record nothing.")
   private boolean check;
 
@@ -65,7 +72,7 @@ public final class Import extends LogCommand {
 
   @Override
   public Integer call() {
-    if (files.isEmpty() && rigs == null) {
+    if (files.isEmpty() && rigs == null && samples == null) {
       throw Refusal.usage("Give a trial sheet, such as `charline import boathouse.csv`.");
     }
     if (powerChecks != null && rigs == null) {
@@ -73,6 +80,7 @@ public final class Import extends LogCommand {
           "--power-checks needs --rigs; `charline rig check` records a single one.");
     }
     Optional<RigSheet> rigSheet = Optional.ofNullable(rigs).map(this::rigSheet);
+    Optional<SampleSheet> sampleSheet = Optional.ofNullable(samples).map(SampleSheet::read);
     Map<Path, TrialSheet> sheets = new LinkedHashMap<>();
     files.forEach(file -> sheets.put(file, TrialSheet.read(file)));
     try (Logbook log = desk.logToWrite()) {
@@ -82,6 +90,7 @@ public final class Import extends LogCommand {
             () -> {
               rigSheet.ifPresent(sheet -> done.add(addRigs(sheet, log)));
               sheets.forEach((file, sheet) -> done.add(addTrials(file, sheet, log)));
+              sampleSheet.ifPresent(sheet -> done.add(addSamples(sheet, log)));
               if (check) {
                 throw new OnlyChecked();
               }
@@ -110,6 +119,13 @@ public final class Import extends LogCommand {
     return "%s: %s%s."
         .formatted(
             rigs.getFileName(), Figures.count(brought.rigs(), "new rig", "new rigs"), further);
+  }
+
+  private String addSamples(SampleSheet sheet, Logbook log) {
+    int added = sheet.addTo(log, desk.person(by));
+    return "%s: %s."
+        .formatted(
+            samples.getFileName(), Figures.count(added, "new sample result", "new sample results"));
   }
 
   private String addTrials(Path file, TrialSheet sheet, Logbook log) {

@@ -1,24 +1,26 @@
 package charline.cli.patch;
 
+import charline.answer.Precautions;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
+import charline.wording.NoBeamText;
+import charline.wording.PrecautionText;
 import charline.wording.SettingsText;
 import charline.wording.Table;
-import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The reply after recording a patch or a reading. */
 final class PatchReply {
   /** Cautions that say not to do this at all; they come with every patch. */
-  private static final Set<String> ALWAYS =
-      Set.of("Continuous wave", "Chlorinated film", "Asbestos");
+  private static final Set<String> EVERY_TIME =
+      Set.of("Continuous wave", "Chlorinated film", "Asbestos", "Preserved wood");
 
   /** Cautions that come once, with the first patch of a finish: the bench has no room for more. */
-  private static final Set<String> AT_FIRST = Set.of("Lead", "Older coats", "Nitrocellulose");
+  private static final Set<String> AT_FIRST =
+      Set.of("Lead", "Older coats", "Nitrocellulose", "Antifouling", "Chromate");
 
   private PatchReply() {}
 
@@ -64,12 +66,14 @@ final class PatchReply {
 
   private static String cautions(Patch patch, Logbook log) {
     boolean first = log.isFirstOfItsFinish(patch);
-    return log.cautions(patch.finish(), patch.board(), patch.rig().emission()).stream()
-        .filter(c -> ALWAYS.contains(c.topic()) || first && AT_FIRST.contains(c.topic()))
-        .map(
-            c ->
-                Table.paragraph("Caution, " + c.topic().toLowerCase(Locale.ROOT) + ": " + c.text()))
-        .map(line -> line + "\n")
-        .collect(Collectors.joining());
+    Precautions known = Precautions.of(log, patch.finish(), patch.board(), patch.rig().emission());
+    StringBuilder text = new StringBuilder();
+    if (known.barred()) {
+      Table.line(text, "Caution, no beam: " + NoBeamText.reason(known.bars()));
+    }
+    known.cautions().stream()
+        .filter(c -> EVERY_TIME.contains(c.topic()) || first && AT_FIRST.contains(c.topic()))
+        .forEach(c -> Table.line(text, PrecautionText.inBrief(c)));
+    return text.toString();
   }
 }

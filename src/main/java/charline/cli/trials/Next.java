@@ -3,6 +3,7 @@ package charline.cli.trials;
 import charline.answer.Answers;
 import charline.answer.NextAnswer;
 import charline.answer.PatchesWanted;
+import charline.answer.Precautions;
 import charline.answer.TrialQuestion;
 import charline.cli.command.LogCommand;
 import charline.cli.command.TypedValues;
@@ -102,17 +103,19 @@ public final class Next extends LogCommand {
     }
     TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     try (Logbook log = desk.logToRead()) {
+      Answers answers = Answers.of(log, desk.now());
+      TrialQuestion asked = question.about(options.about(log));
+      Precautions known = answers.precautions(asked);
+      if (known.barred()) {
+        return Barred.print(desk, reply, asked, known);
+      }
       NextAnswer answer =
-          Answers.of(log, desk.now())
-              .next(
-                  question.about(options.about(log)),
-                  new PatchesWanted(
-                      wanted, site, boards.stream().map(log::board).distinct().toList()));
+          answers.next(
+              asked,
+              new PatchesWanted(wanted, site, boards.stream().map(log::board).distinct().toList()));
       NextPatches next = answer.next();
       List<String> codes =
-          to == null || next.suggestions().isEmpty()
-              ? List.of()
-              : reserved(log, answer.stratum(), next);
+          to == null || next.suggestions().isEmpty() ? List.of() : reserved(log, answer);
       reply.print(
           desk.out(), () -> NextJson.of(answer, codes), () -> new NextText(answer, codes).text());
       if (!codes.isEmpty() && !reply.json()) {
@@ -126,7 +129,9 @@ public final class Next extends LogCommand {
   }
 
   /** Codes and page come together: where the page cannot be written, no code is taken. */
-  private List<String> reserved(Logbook log, Stratum stratum, NextPatches next) {
+  private List<String> reserved(Logbook log, NextAnswer answer) {
+    Stratum stratum = answer.stratum();
+    NextPatches next = answer.next();
     return log.inTransaction(
         () -> {
           List<PlannedPatch> plans = new ArrayList<>();
@@ -136,7 +141,8 @@ public final class Next extends LogCommand {
           }
           List<String> codes = plans.stream().map(PlannedPatch::code).toList();
           SheetStamp stamp = PageFile.stamp(desk, by);
-          PageFile.write(new BenchList(stratum, next, codes, stamp).html(), to);
+          PageFile.write(
+              new BenchList(stratum, next, codes, stamp, answer.precautions()).html(), to);
           return codes;
         });
   }

@@ -22,7 +22,9 @@ public final class PriorShow extends LogCommand {
   @Override
   public Integer call() {
     reply.print(
-        desk.out(), () -> PriorFileText.json(Priors.USUAL), () -> PriorFileText.of(Priors.USUAL));
+        desk.out(),
+        () -> PriorFileText.json(Priors.USUAL),
+        () -> PriorFileText.of(Priors.USUAL, "give the file to `charline window --prior FILE`"));
     return DONE;
   }
 }

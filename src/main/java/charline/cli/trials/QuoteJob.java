@@ -1,6 +1,7 @@
 package charline.cli.trials;
 
 import charline.answer.Answers;
+import charline.answer.Precautions;
 import charline.answer.QuoteAnswer;
 import charline.answer.TrialQuestion;
 import charline.cli.command.LogCommand;
@@ -16,7 +17,7 @@ import charline.quote.Task;
 import charline.refusal.Refusal;
 import charline.window.Recommendation;
 import charline.wording.ApplicabilityText;
-import charline.wording.NextStepText;
+import charline.wording.BriefList;
 import charline.wording.QuoteReport;
 import charline.wording.ReasonText;
 import java.util.OptionalDouble;
@@ -191,22 +192,29 @@ public final class QuoteJob extends LogCommand {
             money("--waste-cost", wasteCost, "for the job"),
             money("--smallest-charge", smallestCharge, "for the job"));
     try (Logbook log = desk.logToRead()) {
-      QuoteAnswer answer =
-          Answers.of(log, desk.now()).quote(question.about(options.about(log)), quoting);
+      Answers answers = Answers.of(log, desk.now());
+      TrialQuestion asked = question.about(options.about(log));
+      Precautions known = answers.precautions(asked);
+      if (known.barred()) {
+        return Barred.print(desk, reply, asked, known);
+      }
+      QuoteAnswer answer = answers.quote(asked, quoting);
       if (answer.quote().isEmpty()) {
         Recommendation found = answer.window().found();
         desk.err()
             .println(
                 "A quote needs a window, and there is none for %s: %s %s"
                     .formatted(
-                        found.stratum().words(), ReasonText.of(found), NextStepText.of(found)));
+                        found.stratum().words(),
+                        ReasonText.of(found),
+                        BriefList.paragraph(answer.window().next())));
         return NO;
       }
       ApplicabilityText validity = ApplicabilityText.of(answer.window().applicability());
       reply.print(
           desk.out(),
           () -> validity.json(QuoteReport.json(answer, rates)),
-          () -> validity.text() + QuoteReport.text(answer, rates));
+          () -> validity.text(CommandHints.HINTS) + QuoteReport.text(answer, rates));
       return DONE;
     }
   }

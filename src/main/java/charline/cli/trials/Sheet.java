@@ -1,6 +1,7 @@
 package charline.cli.trials;
 
 import charline.answer.Answers;
+import charline.answer.Precautions;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
 import charline.cli.command.LogCommand;
@@ -55,11 +56,20 @@ public final class Sheet extends LogCommand {
     PageFile.check(to, replace);
     TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     try (Logbook log = desk.logToRead()) {
-      WindowAnswer window = Answers.of(log, desk.now()).window(question.about(options.about(log)));
+      Answers answers = Answers.of(log, desk.now());
+      TrialQuestion asked = question.about(options.about(log));
+      Precautions known = answers.precautions(asked);
+      if (known.barred()) {
+        desk.out().print(Barred.text(asked, known));
+        desk.err()
+            .println(
+                "%s was not written: there is no sheet for a coat that the beam stays off."
+                    .formatted(to));
+        return NO;
+      }
+      WindowAnswer window = answers.window(asked);
       SheetStamp stamp = PageFile.stamp(desk, by);
-      PageFile.write(
-          new WindowSheet(window.found(), SheetCautions.of(window), stamp, window.job()).html(size),
-          to);
+      PageFile.write(WindowSheet.of(window, SheetCautions.of(window), stamp).html(size), to);
       desk.out()
           .println(
               "%s written: %s, verdict %s."

@@ -2,6 +2,7 @@ package charline.cli.trials;
 
 import charline.answer.AllWindows;
 import charline.answer.Answers;
+import charline.answer.Precautions;
 import charline.answer.PriorSensitivity;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
@@ -16,6 +17,7 @@ import charline.wording.PriorText;
 import charline.wording.WindowJson;
 import charline.wording.WindowList;
 import charline.wording.WindowText;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,7 +29,8 @@ import picocli.CommandLine.Option;
     description =
         "Gives the start setting and the ranges of power (%%), speed (mm/s) and passes that keep"
             + " your limits on a new board, or says plainly that there are none. Settings outside"
-            + " the tried range are not offered. Exit code 1 means: no window.",
+            + " the tried range are not offered. A coat that must be sampled first, or must never"
+            + " be lasered, gets none. Exit code 1 means: no window.",
     footer = {
       "",
       "Examples:",
@@ -64,14 +67,18 @@ public final class Window extends LogCommand {
   }
 
   private int one(Answers answers, TrialQuestion question) {
+    Precautions known = answers.precautions(question);
+    if (known.barred()) {
+      return Barred.print(desk, reply, question, known);
+    }
     WindowAnswer window = answers.window(question);
     PriorSensitivity priors = answers.priorSensitivity(window);
     reply.print(
         desk.out(),
         () -> WindowJson.of(window).put("prior", PriorText.of(priors).json()),
         () ->
-            ApplicabilityText.of(window.applicability()).text()
-                + WindowText.of(window, priors).text());
+            ApplicabilityText.of(window.applicability()).text(CommandHints.HINTS)
+                + WindowText.of(window, priors, CommandHints.HINTS).text());
     return window.isWindow() ? DONE : NO;
   }
 
@@ -85,9 +92,16 @@ public final class Window extends LogCommand {
                         "%s is left out: %s"
                             .formatted(each.stratum().words(), Hints.sentence(each.reason()))));
     if (reply.json()) {
-      desk.out().println(Json.text(windows.answers().stream().map(WindowJson::of).toList()));
+      desk.out()
+          .println(
+              Json.text(
+                  Stream.concat(
+                          windows.answers().stream().map(WindowJson::of),
+                          windows.barred().stream()
+                              .map(barred -> WindowJson.of(barred, Hints.RECORD_SAMPLE)))
+                      .toList()));
     } else {
-      desk.out().print(WindowList.of(windows));
+      desk.out().print(WindowList.of(windows, Hints.RECORD_SAMPLE, CommandHints.HINTS));
     }
     return windows.anyWindow() ? DONE : NO;
   }

@@ -6,21 +6,29 @@ import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
+import charline.trial.SubstanceFacts;
+import charline.trial.TestDemand;
 import charline.trial.WoodFacts;
 import charline.trial.WoodForm;
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
- * Woods, coating families and cautions that come with the program. The words are read when one is
- * first asked for, since recording a patch asks for none.
+ * Woods, coating families and cautions: those that come with the program, and words that people
+ * added. The words are read when one is first asked for, since recording a patch asks for none, and
+ * again when somebody added one.
  */
 public final class Reference {
   private final Database database;
-  private volatile Lexicon read;
+  private volatile Read<Lexicon> read;
+  private volatile Read<Precepts> kept;
+
+  /** What was read in a state of the log. */
+  private record Read<T>(String state, T what) {}
 
   public Reference(Database database) {
     this.database = database;
@@ -28,10 +36,29 @@ public final class Reference {
 
   /** Two threads may both read it, which is the same twice. */
   private Lexicon lexicon() {
-    if (read == null) {
-      read = new Lexicon(database);
-    }
-    return read;
+    read = current(read, Lexicon::new);
+    return read.what();
+  }
+
+  private <T> Read<T> current(Read<T> known, Function<Database, T> reading) {
+    String state = state();
+    return known != null && known.state().equals(state)
+        ? known
+        : new Read<>(state, reading.apply(database));
+  }
+
+  /** Differs after anyone, in this program or another, added a word or said what it is like. */
+  private String state() {
+    return database
+        .first(
+            """
+            SELECT coalesce((SELECT group_concat(name || ' ' || like_wood) FROM own_wood), '')
+              || ';' || coalesce((SELECT group_concat(name || ' ' || like_family) FROM own_family), '')
+              || ';' || (SELECT count(*) FROM wood_alias) || ' ' || (SELECT count(*) FROM family_alias)
+              AS state
+            """,
+            row -> row.text("state"))
+        .orElseThrow();
   }
 
   public List<WoodFacts> woods() {
@@ -50,6 +77,26 @@ public final class Reference {
     return lexicon().family(word);
   }
 
+  /** What a word means already, as "the wood pine"; empty if it is free. */
+  public Optional<String> meaning(String word) {
+    return lexicon().meaning(word);
+  }
+
+  /** What to say instead of a word that names no wood and no family, if that is known. */
+  public Optional<String> advice(String word) {
+    return lexicon().advice(word);
+  }
+
+  /** Other woods of the same generic wood, that wood included. */
+  public Set<String> near(String wood) {
+    return lexicon().near(wood);
+  }
+
+  /** The form that a wood has where none is given. */
+  public WoodForm usualForm(String wood) {
+    return lexicon().usualForm(wood);
+  }
+
   /** The wood itself and, for a generic wood, its species. */
   public Set<String> kindsOf(String wood) {
     return lexicon().kindsOf(wood);
@@ -57,30 +104,86 @@ public final class Reference {
 
   /** Cautions for all coats of a finish on a board. */
   public List<Caution> cautions(Finish finish, Board board, Emission emission) {
-    Set<String> all = new LinkedHashSet<>(Set.of(finish.family()));
-    finish.coats().forEach(coat -> all.add(coat.family()));
-    return cautions(all, board.wood(), Optional.of(board.form()), emission);
+    return precepts()
+        .cautions(
+            new Precepts.Subject(
+                familiesOf(finish),
+                CoatWords.of(finish),
+                CoatWords.of(
+                    Stream.concat(Stream.of(board.name()), board.condition().stream()).toList()),
+                Optional.of(board.wood()),
+                Optional.of(board.form()),
+                Optional.of(emission)));
   }
 
-  /** Cautions that any of the families calls for, on a wood in a form, under one kind of light. */
-  public List<Caution> cautions(
-      Collection<String> families, String wood, Optional<WoodForm> form, Emission emission) {
-    String named = "," + String.join(",", families) + ",";
-    return database.query(
-        """
-        SELECT * FROM caution c WHERE EXISTS (
-          SELECT 1 FROM caution_scope s WHERE s.caution = c.rank
-            AND (s.family IS NULL OR instr(?1, ',' || s.family || ',') > 0)
-            AND (s.wood IS NULL OR s.wood = ?2)
-            AND (s.wood_kind IS NULL OR s.wood_kind = (SELECT kind FROM wood WHERE name = ?2))
-            AND (s.form IS NULL OR s.form = ?3)
-            AND (s.emission IS NULL OR s.emission = ?4))
-        ORDER BY c.rank
-        """,
-        row -> new Caution(row.text("topic"), row.text("text"), row.text("source")),
-        named,
-        wood,
-        form.map(WoodForm::word),
-        emission.word());
+  /** Cautions that a family calls for on any wood, beside those that every family does. */
+  public List<Caution> cautionsOf(String family) {
+    return precepts().cautionsOf(family(family));
+  }
+
+  /** Cautions that the coats of a finish bring, whatever they are on. */
+  public List<Caution> cautions(Finish finish) {
+    return precepts()
+        .cautions(
+            new Precepts.Subject(
+                familiesOf(finish),
+                CoatWords.of(finish),
+                CoatWords.of(List.of()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()))
+        .stream()
+        .filter(caution -> !caution.always())
+        .toList();
+  }
+
+  private static Set<String> familiesOf(Finish finish) {
+    Set<String> all = new LinkedHashSet<>(Set.of(finish.family()));
+    finish.coats().forEach(coat -> all.add(coat.family()));
+    return all;
+  }
+
+  /** Cautions that a family calls for, on a wood, under one kind of light. */
+  public List<Caution> cautions(String family, String wood, Emission emission) {
+    return precepts()
+        .cautions(
+            new Precepts.Subject(
+                Set.of(family),
+                CoatWords.of(List.of()),
+                CoatWords.of(List.of()),
+                Optional.of(wood),
+                Optional.empty(),
+                Optional.of(emission)));
+  }
+
+  /** All cautions, most serious first. */
+  public List<Caution> everyCaution() {
+    return precepts().everyCaution();
+  }
+
+  /** What the coats of a finish must be tested for, one demand for each substance. */
+  public List<TestDemand> demands(Finish finish) {
+    return precepts().demands(familiesOf(finish), CoatWords.of(finish));
+  }
+
+  /** What a coat of that family must be tested for. */
+  public List<TestDemand> demands(String family) {
+    return precepts().demands(Set.of(family), CoatWords.of(List.of()));
+  }
+
+  /** What samples are tested for. */
+  public List<SubstanceFacts> substances() {
+    return precepts().substances();
+  }
+
+  /** The log's own word for a substance, from any of its aliases; empty for another word. */
+  public Optional<String> substance(String word) {
+    return precepts().substance(word);
+  }
+
+  /** Two threads may both read them, which is the same twice. */
+  private Precepts precepts() {
+    kept = current(kept, Precepts::new);
+    return kept.what();
   }
 }

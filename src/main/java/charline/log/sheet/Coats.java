@@ -38,7 +38,8 @@ final class Coats {
           bits.length < 3 || bits[2].isBlank()
               ? OptionalDouble.empty()
               : OptionalDouble.of(Measure.parse(bits[2], Measure.Quantity.THICKNESS).value());
-      coats.add(new Coat(family.apply(bits[0].strip()), tone, thickness));
+      String called = bits[0].strip();
+      coats.add(new Coat(family.apply(called), tone, thickness, Optional.of(called)));
     }
     return coats;
   }
@@ -54,7 +55,7 @@ final class Coats {
             ? ":" + SheetNumbers.text(coat.thicknessMicrometres().getAsDouble()) + "um"
             : "";
     String tone = coat.tone().map(Tone::word).orElse("");
-    return coat.family() + (tone.isEmpty() && thickness.isEmpty() ? "" : ":" + tone) + thickness;
+    return coat.name() + (tone.isEmpty() && thickness.isEmpty() ? "" : ":" + tone) + thickness;
   }
 
   /** The coats given by columns family and tone alone. */

@@ -144,15 +144,13 @@ public final class Borrowing {
    * True if trials of one stratum may lend to another: under the same light, and not part of it.
    */
   public static boolean mayLend(Stratum other, Stratum wanted) {
-    boolean within =
-        other.family().equals(wanted.family())
-            && (other.wood().equals(wanted.wood()) || wanted.wood().equals(Stratum.ANY_WOOD));
+    boolean within = other.family().equals(wanted.family()) && wanted.covers(other.wood());
     return other.sameLight(wanted) && !within;
   }
 
   private static boolean near(Stratum other, Stratum wanted, Event event) {
     return other.family().equals(wanted.family())
-        || (event == Event.CHAR && other.wood().equals(wanted.wood()));
+        || (event == Event.CHAR && wanted.woods().contains(other.wood()));
   }
 
   private Optional<ModelFit> fit(Trials other, Trials wanted, Event event) {

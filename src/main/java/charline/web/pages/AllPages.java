@@ -3,6 +3,7 @@ package charline.web.pages;
 import charline.log.Logbook;
 import charline.record.Photos;
 import charline.web.entry.Entries;
+import charline.web.entry.SampleForms;
 import charline.web.entry.SetupForms;
 import charline.web.live.LiveModels;
 import charline.web.security.AccessFilter;
@@ -35,6 +36,8 @@ public final class AllPages {
     new AskPages(log, models, clock, pages).add(routes);
     new PatchPages(log, pages, person).add(routes);
     new WindowPages(log, models, clock, options.version(), pages).add(routes);
+    new FinishPages(log, new SampleForms(log), person, pages).add(routes);
     new SetUpPages(log, models, new SetupForms(log, clock), person, pages).add(routes);
+    new PutRightPages(log, person, pages).add(routes);
   }
 }

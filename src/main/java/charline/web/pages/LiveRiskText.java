@@ -2,19 +2,26 @@ package charline.web.pages;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
+import charline.exposure.Settings;
 import charline.model.Evidence;
 import charline.quantity.Figures;
 import charline.trial.Plausibility.Doubt;
+import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
+import charline.window.CharredSpots;
 import charline.window.LiveForecast;
 import charline.window.Requirements;
 import charline.window.Strokes;
 import charline.wording.BeyondText;
 import charline.wording.SpotsText;
+import charline.wording.UntriedText;
+import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a dialled setting does, in words and figures, before it is fired. */
 final class LiveRiskText {
@@ -23,7 +30,9 @@ final class LiveRiskText {
   /**
    * An answer for the page.
    *
-   * @param exposure of one pass
+   * @param rig that it is dialled on
+   * @param settings all that is dialled
+   * @param at moment whose power check counts
    * @param passes 1 or more
    * @param strokes how the work is covered; a patch is a single stroke
    * @param asked what the risk and the chance are held against
@@ -31,10 +40,15 @@ final class LiveRiskText {
   static Map<String, Object> of(
       Stratum stratum,
       LiveModels.Known known,
-      Exposure exposure,
+      Rig rig,
+      Settings settings,
+      OffsetDateTime at,
       int passes,
       Strokes strokes,
       Requirements asked) {
+    Exposure exposure =
+        Exposure.of(
+            rig.emission(), rig.deliveredWatts(settings.power(), settings.pulses(), at), settings);
     Map<String, Object> words = new LinkedHashMap<>();
     words.put("does", does(stratum.emission(), exposure, passes, strokes));
     words.put("renewing", known.renewing());
@@ -55,7 +69,8 @@ final class LiveRiskText {
               .formatted(stratum.words()));
       return words;
     }
-    LiveForecast.Expected expected = models.at(exposure, passes, strokes, asked.confidence());
+    LiveForecast.Expected expected =
+        models.at(rig, settings, exposure, passes, strokes, asked.confidence());
     words.put(
         "char",
         event(
@@ -72,18 +87,27 @@ final class LiveRiskText {
             expected.clearChanceLower() >= asked.clearChance(),
             "over " + Figures.share(asked.clearChance()),
             "under " + Figures.share(asked.clearChance())));
-    words.put("spots", spots(models, expected, exposure, passes, strokes, asked.confidence()));
+    LiveForecast.Expected overAnArea =
+        strokes.equals(Strokes.SINGLE)
+            ? models.at(rig, settings, exposure, passes, Strokes.USUAL, asked.confidence())
+            : expected;
+    words.put(
+        "spots", spots(models.charredSpots(expected), models.charredSpots(overAnArea), strokes));
     words.put("tried", expected.tried());
     if (!expected.tried()) {
-      words.put(
-          "beyond",
-          "Not tried here: %s.".formatted(BeyondText.of(expected.beyond(), stratum.emission())));
+      words.put("beyond", "Not tried here: %s.".formatted(notTried(expected, stratum.emission())));
     }
     words.put(
         "rests",
         (expected.tried() ? "" : "Beyond the trials these figures are a guess. ")
             + rests(stratum, models.evidence(), known.renewing(), asked));
     return words;
+  }
+
+  private static String notTried(LiveForecast.Expected expected, Emission emission) {
+    return Stream.of(BeyondText.of(expected.beyond(), emission), UntriedText.of(expected.untried()))
+        .filter(words -> !words.isEmpty())
+        .collect(Collectors.joining("; "));
   }
 
   /** Puts before the figures what power they are for, where what was typed can mean another. */
@@ -104,23 +128,13 @@ final class LiveRiskText {
   }
 
   /** Charred spots beside the risk; a patch's also as they would be over an area. */
-  private static String spots(
-      LiveForecast models,
-      LiveForecast.Expected expected,
-      Exposure exposure,
-      int passes,
-      Strokes strokes,
-      double confidence) {
+  private static String spots(CharredSpots own, CharredSpots overAnArea, Strokes strokes) {
     return strokes.equals(Strokes.SINGLE)
         ? "%s in single strokes; %s with strokes overlapping %s."
             .formatted(
-                SpotsText.of(models.charredSpots(expected)),
-                SpotsText.of(
-                    models.charredSpots(models.at(exposure, passes, Strokes.USUAL, confidence))),
-                Figures.share(Strokes.USUAL.overlap()))
+                SpotsText.of(own), SpotsText.of(overAnArea), Figures.share(Strokes.USUAL.overlap()))
         : "%s with strokes overlapping %s."
-            .formatted(
-                SpotsText.of(models.charredSpots(expected)), Figures.share(strokes.overlap()));
+            .formatted(SpotsText.of(own), Figures.share(strokes.overlap()));
   }
 
   private static String does(Emission emission, Exposure exposure, int passes, Strokes strokes) {

@@ -1,11 +1,14 @@
 package charline.web.pages;
 
-import charline.exposure.Exposure;
+import charline.answer.Precautions;
+import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
+import charline.trial.KnobReader;
+import charline.trial.Plausibility;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.web.entry.DialledKnobs;
@@ -13,6 +16,7 @@ import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
 import charline.window.Requirements;
 import charline.window.Strokes;
+import charline.wording.NoBeamText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -42,9 +46,17 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
     }
     Optional<PatchEntry> read = Optional.ofNullable(ctx.queryParam("reading")).map(log::patch);
     Optional<PatchEntry> like =
-        read.or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch)).or(shelf::last);
+        read.or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch))
+            .or(() -> log.lastPatch(Pages.recorder(ctx, person)));
     Frame frame = pages.frame(ctx, "Record", "/record", "live.css", "record.css", "record.js");
-    pages.send(ctx, "record", frame, Map.of("view", RecordView.of(shelf, like, read, ctx, person)));
+    pages.send(
+        ctx,
+        "record",
+        frame,
+        Map.of(
+            "view",
+            RecordView.of(
+                shelf, like, read, ctx, person, Precautions.ofEach(log, shelf.finishes()))));
   }
 
   private void live(Context ctx) {
@@ -53,15 +65,18 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
     Board board = shelf.board(named(ctx, "board")).orElseThrow(() -> gone("board"));
     Finish finish = shelf.finish(named(ctx, "finish")).orElseThrow(() -> gone("finish"));
     Map<String, Object> words = new LinkedHashMap<>();
+    Precautions known = Precautions.of(log, finish, board, rig.emission());
+    words.put("poison", PoisonLine.of(known));
+    if (known.barred()) {
+      words.put("note", NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE));
+      Pages.json(ctx, words);
+      return;
+    }
     try {
       DialledKnobs dial = DialledKnobs.read(ctx::queryParam);
       int passes = passes(ctx);
-      var settings = dial.on(rig).orRefuse();
-      Exposure exposure =
-          Exposure.of(
-              rig.emission(),
-              rig.deliveredWatts(settings.power(), OffsetDateTime.now(clock)),
-              settings);
+      KnobReader.Result dialled = dial.on(rig);
+      Settings settings = dialled.orRefuse();
       Stratum stratum =
           new Stratum(
               finish.family(),
@@ -72,11 +87,15 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
           LiveRiskText.of(
               stratum,
               models.of(stratum, false, PATIENCE),
-              exposure,
+              rig,
+              settings,
+              OffsetDateTime.now(clock),
               passes,
               Strokes.SINGLE,
               Requirements.USUAL));
       LiveRiskText.doubt(words, dial.doubts());
+      LiveRiskText.doubt(words, Plausibility.aboutPower(rig, settings, OffsetDateTime.now(clock)));
+      LiveRiskText.doubt(words, log.usual(rig).doubts(settings, dialled.size()));
     } catch (Refusal e) {
       words.put("note", e.getMessage());
     }

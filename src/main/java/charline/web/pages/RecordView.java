@@ -1,10 +1,12 @@
 package charline.web.pages;
 
+import charline.answer.Precautions;
 import charline.exposure.Emission;
 import charline.log.PatchEntry;
 import charline.paper.PatchSign;
 import charline.quantity.Figures;
 import charline.trial.DoseKnobs;
+import charline.trial.Finish;
 import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Reading;
@@ -14,6 +16,7 @@ import charline.web.live.LogSnapshot;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -38,9 +41,16 @@ public record RecordView(
   /** One thing to choose, by name. */
   public record Choice(String key, String label, String chosen, List<Option> options) {}
 
-  /** One name with what a device needs to know of it. */
+  /** One name with what a device needs to know of it; of a finish, poison and fire in short. */
   public record Option(
-      String name, String hint, String kind, String spot, String rep, String pulse, String width) {}
+      String name,
+      String hint,
+      String kind,
+      String spot,
+      String rep,
+      String pulse,
+      String width,
+      String poison) {}
 
   /** A patch that takes a further reading; last seen as outcome, a bar and the passes. */
   public record Further(String id, String code, String lastSeen) {}
@@ -53,7 +63,8 @@ public record RecordView(
       Optional<PatchEntry> like,
       Optional<PatchEntry> read,
       Context ctx,
-      String person) {
+      String person,
+      Map<String, Precautions> known) {
     Optional<Patch> base = like.map(PatchEntry::patch);
     Optional<Rig> named = Optional.ofNullable(ctx.queryParam("rig")).flatMap(shelf::rig);
     Rig rig =
@@ -76,7 +87,9 @@ public record RecordView(
                 "finish",
                 "Finish",
                 base.map(p -> p.finish().name()).orElse(shelf.finishes().get(0).name()),
-                shelf.finishes().stream().map(f -> plain(f.name(), f.family())).toList()),
+                shelf.finishes().stream()
+                    .map(f -> finish(f, known.getOrDefault(f.name(), Precautions.NONE)))
+                    .toList()),
             new Choice(
                 "rig", "Rig", rig.name(), shelf.rigs().stream().map(RecordView::option).toList())),
         turned(dial, ctx),
@@ -123,7 +136,21 @@ public record RecordView(
   }
 
   private static Option plain(String name, String hint) {
-    return new Option(name, hint, "", "", "", "", "");
+    return new Option(name, hint, "", "", "", "", "", "");
+  }
+
+  private static Option finish(Finish finish, Precautions known) {
+    return new Option(finish.name(), finish.family(), "", "", "", "", "", PoisonLine.of(known));
+  }
+
+  /** Poison and fire of the finish that stands, blank where there is none. */
+  public String poison() {
+    Choice finishes = choices.get(1);
+    return finishes.options().stream()
+        .filter(o -> o.name().equals(finishes.chosen()))
+        .map(Option::poison)
+        .findFirst()
+        .orElse("");
   }
 
   private static Option option(Rig rig) {
@@ -134,7 +161,8 @@ public record RecordView(
         text(rig.spotMillimetres()),
         text(rig.repetitionKilohertz()),
         text(rig.pulseNanoseconds()),
-        text(rig.scanWidthMillimetres()));
+        text(rig.scanWidthMillimetres()),
+        "");
   }
 
   private static String text(OptionalDouble value) {

@@ -1,5 +1,6 @@
 package charline.web.pages;
 
+import charline.answer.Precautions;
 import charline.log.Logbook;
 import charline.refusal.Refusal;
 import charline.trial.FamilyFacts;
@@ -20,7 +21,7 @@ import java.util.function.UnaryOperator;
 
 /** The page where rigs, power checks, boards and finishes are set up. */
 public final class SetUpPages {
-  private static final Map<String, String> PLACES =
+  static final Map<String, String> PLACES =
       Map.of("rig", "rigs", "check", "rigs", "board", "boards", "finish", "finishes");
 
   private final Logbook log;
@@ -48,6 +49,7 @@ public final class SetUpPages {
   /**
    * The page's content.
    *
+   * @param known what must be known of each finish before the beam is on, by its name
    * @param form which form was refused, blank for none
    * @param trouble why
    * @param doubtful true if the person may say that they are sure
@@ -57,6 +59,7 @@ public final class SetUpPages {
       LogSnapshot shelf,
       List<WoodFacts> woods,
       List<FamilyFacts> families,
+      Map<String, Precautions> known,
       String form,
       String trouble,
       boolean doubtful,
@@ -64,6 +67,16 @@ public final class SetUpPages {
     /** What a field of a form shows at first. */
     public String given(String ofForm, String field) {
       return ofForm.equals(form) ? given.getOrDefault(field, "") : "";
+    }
+
+    /** Poison and fire in the coats of a finish, blank where there is none. */
+    public String poison(String finish) {
+      return PoisonLine.of(known.getOrDefault(finish, Precautions.NONE));
+    }
+
+    /** The page of a finish. */
+    public String link(String finish) {
+      return "/finish?name=" + Links.escaped(finish);
     }
 
     /** Fields of a stack of coats. */
@@ -102,6 +115,13 @@ public final class SetUpPages {
         Map.of(
             "view",
             new SetUpView(
-                models.shelf(), log.woods(), log.families(), form, trouble, doubtful, given)));
+                models.shelf(),
+                log.woods(),
+                log.families(),
+                Precautions.ofEach(log, models.shelf().finishes()),
+                form,
+                trouble,
+                doubtful,
+                given)));
   }
 }

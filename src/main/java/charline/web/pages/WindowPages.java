@@ -2,11 +2,12 @@ package charline.web.pages;
 
 import charline.answer.Answers;
 import charline.answer.Light;
+import charline.answer.Precautions;
 import charline.answer.Strata;
 import charline.answer.TrialCase;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.exposure.Exposure;
+import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.paper.Paper;
 import charline.paper.SheetStamp;
@@ -26,11 +27,15 @@ import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
+import charline.wording.BriefList;
 import charline.wording.DriftText;
+import charline.wording.NoBeamText;
+import charline.wording.PrecautionText;
 import charline.wording.SheetCautions;
 import gg.jte.Content;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
@@ -91,6 +96,9 @@ public final class WindowPages {
       return;
     }
     Stratum stratum = candidates.get(0);
+    if (barred(ctx, answers, stratum, HttpStatus.OK)) {
+      return;
+    }
     Frame frame = pages.frame(ctx, stratum.words(), "/window", "live.css", "window.css", "map.js");
     try {
       Answer answer = answer(answers, question.with(Asking.width(ctx)));
@@ -103,8 +111,10 @@ public final class WindowPages {
               "view",
               WindowView.of(
                   window,
+                  BriefList.paragraph(window.next()),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
+                  PrecautionText.headline(window.precautions()),
                   SheetCautions.reserved(window))));
     } catch (Refusal e) {
       if (e.missing().equals(Optional.of(Missing.SCAN_WIDTH))) {
@@ -114,6 +124,31 @@ public final class WindowPages {
         throw e;
       }
     }
+  }
+
+  /** Says why the beam stays off, if it does, in place of a window or a sheet. */
+  private boolean barred(Context ctx, Answers answers, Stratum stratum, HttpStatus status) {
+    Precautions known = answers.precautions(stratum);
+    if (!known.barred()) {
+      return false;
+    }
+    ctx.status(status);
+    pages.send(
+        ctx,
+        "no-beam",
+        pages.frame(ctx, stratum.words(), "/window"),
+        Map.of(
+            "title",
+            stratum.words(),
+            "poison",
+            PrecautionText.headline(known).orElse(""),
+            "reason",
+            NoBeamText.reason(known.bars()),
+            "nextStep",
+            NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE),
+            "cautions",
+            known.cautions()));
+    return true;
   }
 
   /**
@@ -165,6 +200,9 @@ public final class WindowPages {
   }
 
   private Listed listed(Answers answers, Stratum stratum, int patches) {
+    if (answers.precautions(stratum).barred()) {
+      return row(stratum, patches, NoBeamText.VERDICT, Optional.empty());
+    }
     LiveModels.Known known = models.of(stratum, false, LISTED);
     if (known.models().isEmpty() || known.renewing()) {
       return row(stratum, patches, COMPUTING, Optional.empty());
@@ -181,9 +219,7 @@ public final class WindowPages {
       // A window is not shown without knowing whether it still holds.
       return models
           .validity(ready, subject.bench().rig(), LISTED)
-          .map(
-              validity ->
-                  row(stratum, patches, found.verdict().word(), DriftText.notValid(validity)))
+          .map(validity -> row(stratum, patches, verdict(found), DriftText.notValid(validity)))
           .orElseGet(() -> row(stratum, patches, COMPUTING, Optional.empty()));
     } catch (Refusal e) {
       return row(
@@ -194,6 +230,11 @@ public final class WindowPages {
               : "cannot be judged",
           Optional.empty());
     }
+  }
+
+  private static String verdict(Recommendation found) {
+    return found.verdict().word()
+        + found.standing().map(standing -> ", " + standing.word()).orElse("");
   }
 
   private static Listed row(
@@ -243,12 +284,17 @@ public final class WindowPages {
     Answers answers = answers();
     TrialQuestion question = asking.question(ctx);
     candidates(answers, question);
+    Precautions known = answers.precautions(question);
+    if (known.barred()) {
+      Pages.json(ctx, Map.of("note", NoBeamText.inFull(known.bars(), PoisonLine.RECORD_SAMPLE)));
+      return;
+    }
     int passes = (int) number(ctx, "passes", 1, 999);
     TrialCase subject = answers.choose(question.with(Asking.width(ctx)));
     RigSetup bench = subject.bench();
     Requirements asked = subject.asked();
     Stratum stratum = subject.trials().stratum();
-    Exposure exposure;
+    Settings settings;
     List<Doubt> doubts;
     try {
       double power = Measure.parse(Asking.text(ctx, "power"), Quantity.SHARE).value();
@@ -257,7 +303,7 @@ public final class WindowPages {
       Invariant.within("Power", power, 0, 100, "%");
       double speed = Measure.parse(Asking.text(ctx, "speed"), Quantity.SPEED).value();
       Invariant.positive("Speed", speed, "mm/s");
-      exposure = bench.exposure(power, speed);
+      settings = bench.settings(power, speed);
     } catch (Refusal e) {
       Pages.json(ctx, Map.of("note", e.getMessage())); // in place of figures of another setting
       return;
@@ -266,7 +312,9 @@ public final class WindowPages {
         LiveRiskText.of(
             stratum,
             models.of(stratum, asked.acceptTint(), models.longest()),
-            exposure,
+            bench.rig(),
+            settings,
+            bench.at(),
             passes,
             bench.strokes(),
             asked);
@@ -292,6 +340,9 @@ public final class WindowPages {
       chooseLight(ctx, "/sheet", candidates);
       return;
     }
+    if (barred(ctx, answers, candidates.get(0), HttpStatus.CONFLICT)) {
+      return;
+    }
     Answer answer = answer(answers, question.with(Asking.width(ctx)));
     List<Caution> cautions = new ArrayList<>();
     DriftText.notValid(answer.window().applicability().validity()).ifPresent(cautions::add);
@@ -312,9 +363,6 @@ public final class WindowPages {
             .map(yes -> Assets.address("print.js"));
     Content head =
         Pages.content("sheet-head", Map.of("icon", Assets.address("icon.svg"), "script", script));
-    Pages.send(
-        ctx,
-        new WindowSheet(answer.window().found(), cautions, stamp, answer.window().job())
-            .html(Paper.ANY, head));
+    Pages.send(ctx, WindowSheet.of(answer.window(), cautions, stamp).html(Paper.ANY, head));
   }
 }

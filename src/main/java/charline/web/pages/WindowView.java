@@ -16,7 +16,6 @@ import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
-import charline.wording.NextStepText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
@@ -34,6 +33,7 @@ import java.util.OptionalDouble;
  * @param notValid why the window must not be used any more, if so
  * @param asked what the window keeps, over a job too where one was asked about
  * @param provisos what has to be known beside the verdict
+ * @param poison poison and fire in short, if the coat or the wood brings any
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
  * @param query part of the address that asks the same again
@@ -43,6 +43,7 @@ public record WindowView(
     Limits limits,
     Optional<String> behind,
     Optional<Caution> notValid,
+    Optional<String> poison,
     String verdict,
     String reason,
     String nextStep,
@@ -84,8 +85,10 @@ public record WindowView(
 
   static WindowView of(
       WindowAnswer answer,
+      String nextStep,
       Optional<String> behind,
       Optional<Caution> notValid,
+      Optional<String> poison,
       List<Caution> cautions) {
     Recommendation found = answer.found();
     TrialQuestion question = answer.subject().question();
@@ -95,9 +98,11 @@ public record WindowView(
         Limits.of(question),
         behind,
         notValid,
-        found.verdict().word(),
+        poison,
+        found.verdict().word()
+            + found.standing().map(standing -> ", " + standing.word()).orElse(""),
         ReasonText.of(found),
-        NextStepText.of(found),
+        nextStep,
         asked(answer),
         ProvisoText.of(found),
         box.map(b -> start(b, found)),

@@ -2,7 +2,6 @@ package charline.web.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import charline.exposure.Exposure;
 import charline.model.Fitter;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
@@ -38,13 +37,32 @@ class PageBoundsPropertyTest {
   void the_live_risk_of_every_setting_tried() {
     LiveModels.Known known = new LiveModels.Known(Optional.of(models), false);
     for (Patch patch : trials.patches()) {
-      Exposure exposure = patch.exposure();
       LiveForecast.Expected exact =
-          models.at(exposure, 2, Strokes.SINGLE, Requirements.USUAL.confidence());
+          models.at(
+              patch.rig(),
+              patch.settings(),
+              patch.exposure(),
+              2,
+              Strokes.SINGLE,
+              Requirements.USUAL.confidence());
       LiveForecast.Expected inStrokes =
-          models.at(exposure, 2, Strokes.USUAL, Requirements.USUAL.confidence());
+          models.at(
+              patch.rig(),
+              patch.settings(),
+              patch.exposure(),
+              2,
+              Strokes.USUAL,
+              Requirements.USUAL.confidence());
       Map<String, Object> words =
-          LiveRiskText.of(trials.stratum(), known, exposure, 2, Strokes.SINGLE, Requirements.USUAL);
+          LiveRiskText.of(
+              trials.stratum(),
+              known,
+              patch.rig(),
+              patch.settings(),
+              patch.burnedAt(),
+              2,
+              Strokes.SINGLE,
+              Requirements.USUAL);
 
       Printed.percentAtMost(
           patch.code(), bound(words, "char", "at most # %"), exact.charRiskUpper());

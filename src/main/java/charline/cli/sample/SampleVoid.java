@@ -1,0 +1,37 @@
+package charline.cli.sample;
+
+import charline.cli.command.LogCommand;
+import charline.cli.command.WhyOption;
+import charline.log.Logbook;
+import charline.trial.Sample;
+import charline.wording.Table;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code sample void}. */
+@Command(
+    name = "void",
+    header = "Take the result of a sample out of every answer.",
+    description = "It stays in the log with the reason.",
+    footer = {"", "Example:", "  charline sample void S-0003 --why \"wrong finish\""})
+public final class SampleVoid extends LogCommand {
+  @Parameters(paramLabel = "CODE", description = "The sample: S-0003 or 3.")
+  private String code;
+
+  @Mixin private WhyOption why;
+
+  @Override
+  public Integer call() {
+    String reason = why.reason("a result is taken out");
+    try (Logbook log = desk.logToRead()) {
+      Sample sample = log.samples().voidSample(code, why.person(desk), reason);
+      desk.out()
+          .println(
+              Table.paragraph(
+                  "%s is void: %s. It no longer counts in any answer."
+                      .formatted(sample.code(), reason)));
+    }
+    return DONE;
+  }
+}

@@ -1,0 +1,2 @@
+/** Commands about results of samples: what coats were tested for. */
+package charline.cli.sample;
