@@ -257,8 +257,7 @@ public final class WindowPages {
 
   Answer answer(Answers answers, TrialQuestion question) {
     TrialCase subject = answers.choose(question);
-    LiveModels.Known known =
-        models.of(subject.trials().stratum(), question.asked().acceptTint(), models.longest());
+    LiveModels.Known known = models.of(subject.trials().stratum(), question, models.longest());
     LiveForecast ready = known.models().orElseThrow(WindowPages::notYet);
     return new Answer(
         models.window(answers, subject, ready, models.longest()).orElseThrow(WindowPages::notYet),
@@ -304,7 +303,7 @@ public final class WindowPages {
     Map<String, Object> words =
         LiveRiskText.of(
             stratum,
-            models.of(stratum, asked.acceptTint(), models.longest()),
+            models.of(stratum, question, models.longest()),
             bench.rig(),
             settings,
             bench.at(),

@@ -16,6 +16,8 @@ import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
+import charline.wording.BorrowText;
+import charline.wording.CoatText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
@@ -25,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * One window as the page shows it.
@@ -118,6 +121,11 @@ public record WindowView(
     sentences.add("Asked: " + AskedText.of(found));
     AskedText.of(found, answer.subject().question().job()).ifPresent(sentences::add);
     answer.job().map(AskedText::of).ifPresent(sentences::add);
+    found.clearingFit().flatMap(fit -> CoatText.of(fit, found.patches())).ifPresent(sentences::add);
+    Stream.of(found.charFit(), found.clearingFit())
+        .flatMap(Optional::stream)
+        .flatMap(fit -> BorrowText.of(fit).stream())
+        .forEach(sentences::add);
     return sentences;
   }
 
