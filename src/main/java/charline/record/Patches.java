@@ -50,6 +50,7 @@ public final class Patches {
   public PatchEntry read(Patch patch, Reading reading) {
     sure.require(Plausibility.about(reading));
     Patch.requireFollows(patch.code(), patch.lastReading(), reading);
+    Patch.requireJudgedAfter(patch.burnedAt(), patch.code(), reading);
     log.addReading(patch.code(), reading);
     return log.patch(patch.code());
   }
@@ -60,10 +61,19 @@ public final class Patches {
       throw Refusal.usage(
           "Nothing in %s would change; say what to amend.".formatted(old.patch().code()));
     }
+    requireJudgedAfterBurning(old.patch(), amended.patch());
     List<Doubt> doubts = new ArrayList<>(Plausibility.about(amended.patch()));
     doubts.removeAll(Plausibility.about(old.patch()));
     sure.require(doubts);
     log.amend(amended, by, why);
+  }
+
+  /** Looks at what is new alone: an older log may hold a reading that nobody can put right. */
+  private static void requireJudgedAfterBurning(Patch old, Patch amended) {
+    boolean sameBurning = amended.burnedAt().isEqual(old.burnedAt());
+    amended.readings().stream()
+        .filter(reading -> !sameBurning || !old.readings().contains(reading))
+        .forEach(reading -> Patch.requireJudgedAfter(amended.burnedAt(), amended.code(), reading));
   }
 
   /** Takes patches out of every analysis, all of them or none; gives their codes. */

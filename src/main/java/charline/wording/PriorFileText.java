@@ -3,6 +3,8 @@ package charline.wording;
 import charline.answer.PriorLine;
 import charline.answer.Priors;
 import charline.model.Event;
+import java.util.Arrays;
+import java.util.List;
 
 /** Priors as the file that {@link charline.answer.PriorFile} reads. */
 public final class PriorFileText {
@@ -29,6 +31,20 @@ public final class PriorFileText {
       text.append(parameter.write(Event.CLEARING, priors.clearing())).append('\n');
     }
     return text.toString();
+  }
+
+  /** The same line by line as JSON. */
+  public static List<Json> json(Priors priors) {
+    return Arrays.stream(PriorLine.values())
+        .map(
+            parameter ->
+                new Json()
+                    .put("parameter", parameter.word())
+                    .put("meaning", parameter.meaning())
+                    .put("char", parameter.write(Event.CHAR, priors.charring()))
+                    .put("clearing", parameter.write(Event.CLEARING, priors.clearing()))
+                    .put("why", parameter.reason()))
+        .toList();
   }
 
   private static void remark(StringBuilder text, String words) {
