@@ -114,9 +114,12 @@ public record Patch(
     return judged.isBefore(burned.truncatedTo(ChronoUnit.MINUTES));
   }
 
-  /** Power delivered, dose per pass and intensity, by the rig's power check at the time. */
+  /** Power delivered, dose per pass and intensity, by the rig's power checks at the time. */
   public Exposure exposure() {
-    return Exposure.of(rig.emission(), rig.deliveredWatts(settings.power(), burnedAt), settings);
+    return Exposure.of(
+        rig.emission(),
+        rig.deliveredWatts(settings.power(), settings.pulses(), burnedAt),
+        settings);
   }
 
   /** The latest reading. */

@@ -192,6 +192,6 @@ class FindCommandTest {
   @Test
   void priors_are_listed_as_json_too() {
     assertThat(shell.run("prior --json").out())
-        .contains("\"parameter\" : \"dose\"", "\"char\" : \"", "\"clearing\" : \"", "\"why\" : \"");
+        .contains("\"parameter\" : \"dose\"", "\"line\" : \"", "\"why\" : \"", "\"source\" : \"");
   }
 }

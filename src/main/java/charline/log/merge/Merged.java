@@ -29,6 +29,8 @@ import java.util.TreeMap;
  * @param conflicts what both logs hold differently and nobody has decided, one sentence each; it
  *     stays as it is here
  * @param damage what either log holds damaged and what was therefore left out, one sentence each
+ * @param twice what both logs set up under one name and agree in, left for the person to join
+ * @param joined the same, joined as was asked
  */
 public record Merged(
     int woods,
@@ -48,7 +50,9 @@ public record Merged(
     int settled,
     List<String> notes,
     List<String> conflicts,
-    List<String> damage) {
+    List<String> damage,
+    List<SetUpTwice> twice,
+    List<SetUpTwice> joined) {
   /**
    * What the power on the work rests on.
    *
@@ -76,6 +80,8 @@ public record Merged(
     notes = List.copyOf(notes);
     conflicts = List.copyOf(conflicts);
     damage = List.copyOf(damage);
+    twice = List.copyOf(twice);
+    joined = List.copyOf(joined);
   }
 
   /** True if nothing came in, nothing was changed and nothing is left to say. */
@@ -97,6 +103,8 @@ public record Merged(
             0,
             0,
             0,
+            List.of(),
+            List.of(),
             List.of(),
             List.of(),
             List.of()));

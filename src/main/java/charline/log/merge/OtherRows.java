@@ -1,11 +1,15 @@
 package charline.log.merge;
 
+import charline.log.History;
+import charline.log.Joins;
 import charline.log.Logbook;
 import charline.log.database.Database;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 
 /** The rows of the log that is attached as {@code other}, brought into this one. */
@@ -15,15 +19,24 @@ final class OtherRows {
   private final OtherLog other;
   private final MergeConflicts conflicts;
   private final List<String> notes = new ArrayList<>();
+
+  /** Rigs, boards and finishes that this merge brings; of earlier ones the person has read. */
+  private final Set<UUID> newlyNamed = new HashSet<>();
+
   private final MergedCodes codes;
   private final String name;
+  private final Attribution by;
+  private final boolean join;
 
   /**
    * @param name what the person calls the other log
+   * @param join join what both logs set up under one name and agree in
    */
-  OtherRows(Logbook log, String name, Attribution by) {
+  OtherRows(Logbook log, String name, Attribution by, boolean join) {
     this.log = log;
     this.name = name;
+    this.by = by;
+    this.join = join;
     database = log.database();
     other = new OtherLog(database);
     codes = new MergedCodes(log, other, name, by, notes);
@@ -58,6 +71,8 @@ final class OtherRows {
     Merged.Plans plans = new OtherPlans(log, other, codes, notes).bringIn();
     OtherPhotos photos = new OtherPhotos(database, other, name);
     int newPhotos = photos.bringIn();
+    List<SetUpTwice> twice = SetUpTwice.of(log);
+    joinAll(join ? twice : List.of());
     return new Merged(
         woods,
         families,
@@ -76,7 +91,23 @@ final class OtherRows {
         conflicts.settled(),
         notes,
         conflicts.unresolved(),
-        photos.damage());
+        photos.damage(),
+        join ? List.of() : twice.stream().filter(t -> newlyNamed.contains(t.from())).toList(),
+        join ? twice : List.of());
+  }
+
+  /** Joins what was set up twice, and lets what came in follow what was joined before. */
+  private void joinAll(List<SetUpTwice> twice) {
+    Joins joins = new Joins(database);
+    new History(database)
+        .amending(
+            by.at(),
+            by.by().orElse(null),
+            "joined when %s was merged".formatted(name),
+            () -> {
+              twice.forEach(pair -> joins.join(pair.kind(), pair.from(), pair.into()));
+              joins.settle();
+            });
   }
 
   /** What was renamed there is called so here too, unless it was renamed here as well. */
@@ -142,6 +173,7 @@ final class OtherRows {
 
   private int named(String table) {
     List<UUID> newcomers = other.newcomers(table);
+    newlyNamed.addAll(newcomers);
     for (UUID id : newcomers) {
       String name = other.text(table, "name", id);
       String free = name;
