@@ -3,6 +3,7 @@ package charline.answer;
 import charline.drift.Drift;
 import charline.exposure.Emission;
 import charline.log.Logbook;
+import charline.model.CoatContradiction;
 import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
@@ -473,7 +474,8 @@ public final class Answers {
         model,
         RemovalRate.thickness(trials),
         RemovalRate.of(trials, model.fit()),
-        AblationRegression.withDefaults().fit(trials.patches()));
+        AblationRegression.withDefaults().fit(trials.patches()),
+        CoatContradiction.in(trials.patches(), model.fit()));
   }
 
   private ModelAnswer model(TrialCase subject, Event event) {
