@@ -1,5 +1,6 @@
 package charline.web.pages;
 
+import charline.answer.NearWood;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
 import charline.exposure.Pulses;
@@ -18,6 +19,7 @@ import charline.window.WindowMap;
 import charline.wording.AskedText;
 import charline.wording.BorrowText;
 import charline.wording.CoatText;
+import charline.wording.NearWoodText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
@@ -37,6 +39,7 @@ import java.util.stream.Stream;
  * @param notValid why the window must not be used any more, if so
  * @param asked what the window keeps, over a job too where one was asked about
  * @param provisos what has to be known beside the verdict
+ * @param woods which woods were pooled, and which near ones were not counted
  * @param poison poison and fire in short, if the coat or the wood brings any
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
@@ -53,11 +56,37 @@ public record WindowView(
     String nextStep,
     List<String> asked,
     List<String> provisos,
+    Woods woods,
     Optional<Start> start,
     Optional<Map> map,
     List<Caution> cautions,
     String speedWords,
     String query) {
+
+  /**
+   * Which woods count.
+   *
+   * @param sentences what was pooled and what was left out
+   * @param pool part of the address that counts the near woods too, if there are any
+   */
+  public record Woods(List<String> sentences, Optional<String> pool) {
+    static Woods of(WindowAnswer answer) {
+      Stratum stratum = answer.found().stratum();
+      List<NearWood> near = answer.nearWoods();
+      List<String> all = new ArrayList<>(stratum.woods());
+      near.forEach(wood -> all.add(wood.wood()));
+      return new Woods(
+          Stream.of(
+                  NearWoodText.pooled(stratum, answer.found().patches()),
+                  NearWoodText.notCounted(near))
+              .flatMap(Optional::stream)
+              .toList(),
+          near.isEmpty()
+              ? Optional.empty()
+              : Optional.of(
+                  Asking.query(stratum.over(Stratum.pooled(all)), answer.subject().question())));
+    }
+  }
 
   /** The start setting with the ranges to stay in. */
   public record Start(List<Line> lines, String risk, String fixed, String recordLink) {}
@@ -108,6 +137,7 @@ public record WindowView(
         nextStep,
         asked(answer),
         ProvisoText.of(found),
+        Woods.of(answer),
         box.map(b -> start(b, found)),
         WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
         cautions,
