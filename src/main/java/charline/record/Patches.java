@@ -62,7 +62,9 @@ public final class Patches {
     if (doubts.isEmpty()) {
       doubts.addAll(log.usual(patch.rig(), patch).doubtsOfPasses(reading.passes()));
     }
-    clash(patch, reading).map(Plausibility::about).ifPresent(doubts::add);
+    if (doubts.stream().noneMatch(doubt -> doubt.knob() == Knob.DEPTH)) {
+      clash(patch, reading).map(Plausibility::about).ifPresent(doubts::add);
+    }
     sure.require(doubts);
     Patch.requireFollows(patch.code(), patch.lastReading(), reading);
     Patch.requireJudgedAfter(patch.burnedAt(), patch.code(), reading);

@@ -314,7 +314,10 @@ public final class Plausibility {
       doubts.addAll(about(patch.readings().get(i)));
       doubts.addAll(about(patch.readings().get(i), patch.readings().subList(0, i)));
     }
-    DepthClash.of(patch).ifPresent(clash -> doubts.add(about(clash)));
+    if (doubts.stream().noneMatch(doubt -> doubt.knob() == Knob.DEPTH)) {
+      // A depth that is doubted as it stands would repeat the same slip.
+      DepthClash.of(patch).ifPresent(clash -> doubts.add(about(clash)));
+    }
     return List.copyOf(doubts);
   }
 
