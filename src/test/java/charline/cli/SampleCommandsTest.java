@@ -203,7 +203,7 @@ class SampleCommandsTest {
             unfolded(
                 other.run("finish amend wall-latex --coat \"vinyl film:pale\" --why seen").out()))
         .contains("vinyl film (chlorinated film)", "NO BEAM: ");
-    assertThat(other.run("finish show wall-latex").out())
+    assertThat(unfolded(other.run("finish show wall-latex").out()))
         .contains("from nothing to vinyl film (seen)");
 
     shell.mustDo("merge " + copy);
