@@ -3,6 +3,7 @@ package charline.answer;
 import charline.drift.Drift;
 import charline.exposure.Emission;
 import charline.log.Logbook;
+import charline.model.CoatContradiction;
 import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
@@ -25,6 +26,8 @@ import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Rig;
+import charline.trial.Sample;
+import charline.trial.SampleResult;
 import charline.trial.Stratum;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
@@ -38,6 +41,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -48,8 +52,7 @@ public final class Answers {
   /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
   private static final int ENOUGH_OF_ITS_OWN = 18;
 
-  /** Cautions of coats that may hold lead. */
-  private static final Set<String> LEAD = Set.of("Lead", "Older coats");
+  private static final String LEAD = "lead";
 
   private final Logbook log;
   private final Strata strata;
@@ -175,7 +178,7 @@ public final class Answers {
         ? Precautions.of(
             log,
             about.family(),
-            about.anyWood() ? Optional.empty() : Optional.of(about.wood()),
+            about.woods(),
             List.of(),
             question.light().map(Light::emission).orElse(Emission.PULSED))
         : Precautions.of(log, burned);
@@ -242,7 +245,20 @@ public final class Answers {
         next,
         known,
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
-        offer(subject));
+        offer(subject),
+        nearWoods(subject));
+  }
+
+  /** Trials of the same coat and light on near woods, which are not counted. */
+  private List<NearWood> nearWoods(TrialCase subject) {
+    Stratum own = subject.trials().stratum();
+    Set<String> near = new TreeSet<>();
+    own.woods().forEach(wood -> near.addAll(log.nearWoods(wood)));
+    return near.stream()
+        .filter(wood -> !own.covers(wood))
+        .map(wood -> new NearWood(wood, strata.of(own.over(wood)).size()))
+        .filter(each -> each.patches() > 0)
+        .toList();
   }
 
   /** The windows of every stratum, or of those with the light of the rig that is asked about. */
@@ -380,12 +396,7 @@ public final class Answers {
         stratum,
         Optional.empty(),
         next,
-        Precautions.of(
-            log,
-            about.family(),
-            about.anyWood() ? Optional.empty() : Optional.of(about.wood()),
-            wanted.boards(),
-            light.emission()));
+        Precautions.of(log, about.family(), about.woods(), wanted.boards(), light.emission()));
   }
 
   private static Planner planner(Fitter fitter, PatchesWanted wanted) {
@@ -412,12 +423,11 @@ public final class Answers {
     if (!wanted.boards().isEmpty()) {
       return wanted.boards();
     }
-    String wood = stratum.wood();
     Set<UUID> burned =
         strata.patches().stream().map(p -> p.board().id()).collect(Collectors.toSet());
     Stream<Board> unused =
         log.boards().stream()
-            .filter(b -> wood.equals(Stratum.ANY_WOOD) || b.wood().equals(wood))
+            .filter(b -> stratum.covers(b.wood()))
             .filter(b -> !burned.contains(b.id()));
     return List.copyOf(
         Stream.concat(own.stream().map(Patch::board), unused)
@@ -436,11 +446,19 @@ public final class Answers {
         window, window.isWindow() ? Optional.of(known.of(window.found())) : Optional.empty());
   }
 
-  /** Where a caution speaks of lead, nobody knows before a test. */
+  /** What tests say of lead; coats that need none hold none. */
   private static Lead lead(WindowAnswer window) {
-    return window.cautions().stream().anyMatch(caution -> LEAD.contains(caution.topic()))
-        ? Lead.NOT_TESTED
-        : Lead.FREE;
+    List<Optional<SampleResult>> results =
+        window.precautions().tests().stream()
+            .filter(tested -> tested.substance().equalsIgnoreCase(LEAD))
+            .map(tested -> tested.sample().map(Sample::result))
+            .toList();
+    if (results.contains(Optional.of(SampleResult.FOUND))) {
+      return Lead.FOUND;
+    }
+    return results.stream().allMatch(Optional.of(SampleResult.FREE)::equals)
+        ? Lead.FREE
+        : Lead.NOT_TESTED;
   }
 
   /** The burn-onset model. */
@@ -456,7 +474,8 @@ public final class Answers {
         model,
         RemovalRate.thickness(trials),
         RemovalRate.of(trials, model.fit()),
-        AblationRegression.withDefaults().fit(trials.patches()));
+        AblationRegression.withDefaults().fit(trials.patches()),
+        CoatContradiction.in(trials.patches(), model.fit()));
   }
 
   private ModelAnswer model(TrialCase subject, Event event) {

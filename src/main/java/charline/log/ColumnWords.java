@@ -51,6 +51,8 @@ public record ColumnWords(String name, String unit, Map<String, String> spelled)
           known("moisture_pct", "moisture", " %"),
           known("taken_at_utc", "time of the photo", ""),
           known("taken_at_offset", "time zone of the photo", ""),
+          known("like_wood", "like", ""),
+          known("like_family", "like", ""),
           known("typed_json", "words typed", ""),
           known("called", "name of the coat", ""),
           known("taken_on", "day of the sample", ""),

@@ -13,6 +13,7 @@ import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
+import charline.trial.OwnWord;
 import charline.trial.Patch;
 import charline.trial.PlainText;
 import charline.trial.PowerCheck;
@@ -22,6 +23,7 @@ import charline.trial.SubstanceFacts;
 import charline.trial.TestDemand;
 import charline.trial.UsualValues;
 import charline.trial.WoodFacts;
+import charline.trial.WoodForm;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -57,6 +59,7 @@ public final class Logbook implements AutoCloseable {
   private final NamedRows named;
   private final Stock stock;
   private final Joins joins;
+  private final OwnWords ownWords;
 
   private Logbook(Database database, Clock clock) {
     this.database = database;
@@ -76,6 +79,7 @@ public final class Logbook implements AutoCloseable {
     named = new NamedRows(database);
     stock = new Stock(database, rigs, boards, finishes);
     joins = new Joins(database);
+    ownWords = new OwnWords(database, reference);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -305,6 +309,51 @@ public final class Logbook implements AutoCloseable {
     return reference.families();
   }
 
+  /** Other woods of the same generic wood, that wood included: oak and white oak for red oak. */
+  public Set<String> nearWoods(String wood) {
+    return reference.near(wood);
+  }
+
+  /** The form that a wood has where none is given: a panel its own, all else solid. */
+  public WoodForm usualForm(String wood) {
+    return reference.usualForm(wood);
+  }
+
+  /** What to say instead of a word that names no wood and no family, if that is known. */
+  public Optional<String> advice(String word) {
+    return reference.advice(word);
+  }
+
+  /** Woods and families that people added. */
+  public OwnWords ownWords() {
+    return ownWords;
+  }
+
+  /** Records a wood or a coating family. From then on it is known wherever the log's words are. */
+  public void add(OwnWords.Sort sort, OwnWord word, String by) {
+    inTransaction(
+        () -> {
+          ownWords.add(sort, word, now(), person(by));
+          return null;
+        });
+  }
+
+  /** Says anew what a wood or a family is like that somebody added. */
+  public void amend(OwnWords.Sort sort, OwnWord word, String like, String by, String why) {
+    history.amending(
+        now(), person(by), reason(why), () -> ownWords.amend(sort, word.id(), word.name(), like));
+  }
+
+  /** Every change to a word that somebody added, oldest first. */
+  public List<Change> history(OwnWord word) {
+    return history.of(word.id());
+  }
+
+  /** Cautions that a family calls for on any wood, beside those that every family does. */
+  public List<Caution> cautionsOf(String family) {
+    return reference.cautionsOf(family);
+  }
+
   /** Cautions for a family on a wood with one kind of light, most serious first. */
   public List<Caution> cautions(String family, String wood, Emission emission) {
     return reference.cautions(family(family), wood(wood), emission);
@@ -499,11 +548,12 @@ public final class Logbook implements AutoCloseable {
    * Replaces what is recorded of a patch and its readings; the old values stay in the history.
    * Readings are told apart by identity: new ones are added, ones left out are struck and stay in
    * the log. An entry whose {@code voided} is empty brings a void patch back.
+   *
+   * @param why may be null where no reading is left out
    */
   public void amend(PatchEntry entry, String by, String why) {
-    String reason = reason(why);
-    history.amending(
-        now(), person(by), reason, () -> amendment.write(withoutBlankNotes(entry), reason));
+    String reason = why == null ? null : reason(why);
+    changing(by, reason, () -> amendment.write(withoutBlankNotes(entry), reason));
   }
 
   /** Takes a patch out of every analysis; it stays in the log with the reason. */

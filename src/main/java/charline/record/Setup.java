@@ -3,6 +3,7 @@ package charline.record;
 import charline.exposure.Emission;
 import charline.log.Joins;
 import charline.log.Logbook;
+import charline.log.OwnWords;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import charline.trial.Board;
@@ -10,6 +11,7 @@ import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.GivenName;
 import charline.trial.Knob;
+import charline.trial.OwnWord;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.PowerCheck;
@@ -142,6 +144,47 @@ public final class Setup {
   private void requireFit(Board board, List<Doubt> known) {
     board.moisturePercent().ifPresent(Knob.MOISTURE::checked);
     requireSure(Plausibility.about(board), known);
+  }
+
+  /**
+   * Adds a wood or a coating family.
+   *
+   * @param also other words for the same
+   * @param like a known word of that sort, whose class and cautions it takes over
+   */
+  public OwnWord addWord(OwnWords.Sort sort, String name, List<String> also, String like) {
+    OwnWord word =
+        new OwnWord(
+            log.newId(),
+            OwnWord.checked(sort.word(), name),
+            also.stream().map(each -> OwnWord.checked(sort.word(), each)).toList(),
+            known(sort, like));
+    log.add(sort, word, by);
+    return word;
+  }
+
+  /** Says anew what a wood or a family is like that somebody added. */
+  public OwnWord amendWord(OwnWords.Sort sort, String name, String like, String why) {
+    String known = known(sort, name);
+    OwnWord old =
+        log.ownWords()
+            .find(sort, known)
+            .map(OwnWords.Added::word)
+            .orElseThrow(
+                () ->
+                    Refusal.usage(
+                        "Only a %s that somebody added can be amended; %s comes with the program."
+                            .formatted(sort.word(), known)));
+    String other = known(sort, like);
+    if (other.equals(old.like())) {
+      throw Refusal.usage("Nothing in %s would change; say what to amend.".formatted(known));
+    }
+    log.amend(sort, old, other, by, why);
+    return new OwnWord(old.id(), old.name(), old.aliases(), other);
+  }
+
+  private String known(OwnWords.Sort sort, String word) {
+    return sort == OwnWords.Sort.WOOD ? log.wood(word) : log.family(word);
   }
 
   /**

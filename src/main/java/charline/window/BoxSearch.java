@@ -6,10 +6,12 @@ import java.util.Optional;
  * Finds, for one number of passes, the box of power and speed that is largest in log-ranges among
  * all that keep both promises and stay within reach.
  *
- * <p>Risk and clearing rise with power and fall with speed in every draw, so a box keeps its
- * promises when its hot corner (most power, least speed) keeps the char promise and its cold corner
- * (least power, most speed) the clearing promise. The region within reach is convex in the
- * logarithms, so four corners bound it too.
+ * <p>Risk and clearing rise with power and fall with speed in every draw, spot and rate being
+ * fixed: dose and intensity are both in proportion to power, so ln risk dose rises by 1 + φ for
+ * each unit of ln power, and φ is above -1 ({@link charline.model.Prior.Weight#OF_POWER}). So a box
+ * keeps its promises when its hot corner (most power, least speed) keeps the char promise and its
+ * cold corner (least power, most speed) the clearing promise. The region within reach is convex in
+ * the logarithms, so four corners bound it too.
  */
 final class BoxSearch {
   /** What a range is widened by before areas are compared, so that a line beats a point. */

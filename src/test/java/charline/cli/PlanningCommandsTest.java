@@ -204,6 +204,8 @@ class PlanningCommandsTest {
             "advice",
             "borrowed",
             "prior",
+            "overlap",
+            "provisos",
             "patches",
             "before_the_beam",
             "tests",
@@ -211,7 +213,8 @@ class PlanningCommandsTest {
     Map<?, ?> first = (Map<?, ?>) ((List<?>) json.get("patches")).get(0);
     assertThat(first.get("purpose")).isEqualTo("confirm");
     assertThat(first.keySet().stream().map(String::valueOf))
-        .contains("power_pct", "hand_mm_s", "passes", "char_risk_upper", "only_after", "effect");
+        .contains("power_pct", "hand_mm_s", "passes", "char_risk_upper", "charred_spots_per_m2")
+        .contains("only_after", "effect");
   }
 
   @Test
@@ -229,6 +232,8 @@ class PlanningCommandsTest {
     assertThat(result.code()).isZero();
     assertThat(result.out())
         .contains("beam and handling", "cooling", "test patches", "set-up", "masking", "fire watch")
+        .contains("rework of char", "sanding after", "lead containment", "lead clearance")
+        .contains("contingency", "waste and filters", "on site", "CAUTION: Lead: not tested.")
         .contains("at 65 an hour", "edges x 1.4", "Assumed: ");
     assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
   }
@@ -240,12 +245,14 @@ class PlanningCommandsTest {
         json(
             shell,
             "quote latex pine --area 2 --setup 30 --masking 12min --cooling .1h --fire-watch 1.2e2"
-                + " --json");
+                + " --lead free --json");
 
-    assertThat(part(json, "set-up")).containsEntry("low_h", 0.5).containsEntry("high_h", 0.5);
+    assertThat(part(json, "masking")).containsEntry("key", "masking");
+    assertThat(part(json, "set-up").get("how"))
+        .isEqualTo("30 min a day, extraction and clean-up included");
     assertThat(part(json, "masking")).containsEntry("low_h", 0.4).containsEntry("high_h", 0.4);
-    assertThat(part(json, "fire watch")).containsEntry("usual_h", 2);
-    assertThat(json).containsEntry("warnings", List.of());
+    assertThat(part(json, "fire watch").get("how")).asString().startsWith("120 min a day");
+    assertThat(json).containsEntry("warnings", List.of()).containsEntry("lead", "free");
 
     Shell.Result hasty = shell.run("quote latex pine --area 2 --fire-watch 20 --tone pale");
     assertThat(hasty.out().replaceAll("\\s+", " "))
@@ -341,7 +348,7 @@ class PlanningCommandsTest {
             """
             OTHER SPOT: The last patch on rig heron had a spot of 0.35 mm, but this answer
               is for 0.5 mm, as in most patches. If you have changed the lens or the
-              stand-off since, ask with --at spot=0.35mm.
+              stand-off since, this answer does not apply. Ask with --at spot=0.35mm.
             latex on pine,\
             """);
     assertThat(shell.run("quote latex pine --area 2").out()).startsWith("OTHER SPOT: ");
@@ -361,9 +368,10 @@ class PlanningCommandsTest {
     assertThat(window.code()).isZero();
     assertThat(window.out())
         .startsWith("UNTRIED: Rig Tern has burned none of these trials")
-        .contains("rig Tern: a window.", "width 80 mm");
+        .contains("UNTRIED: No trial had a spot diameter of 0.6 mm (tried: 0.5 mm) or a scan")
+        .contains("rig Tern: a window", "width 80 mm");
     assertThat(shell.run("next latex pine --rig Tern --count 6").out())
-        .contains("climbs to the start setting on this rig", "confirms the start setting")
+        .contains("climbs to the start setting", "confirms the start setting")
         .contains("only if 1 did not char");
   }
 

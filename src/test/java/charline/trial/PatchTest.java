@@ -225,7 +225,16 @@ class PatchTest {
   @Test
   void density_follows_from_specific_gravity() {
     WoodFacts oak =
-        new WoodFacts("white oak", List.of(), OptionalDouble.of(0.68), "ring", "", "handbook");
+        new WoodFacts(
+            "white oak",
+            List.of(),
+            Optional.of("oak"),
+            "hardwood",
+            OptionalDouble.of(0.68),
+            "ring",
+            "",
+            "handbook",
+            Optional.empty());
     assertThat(oak.densityKilogramsPerCubicMetre().orElseThrow()).isCloseTo(761.600, within(5e-4));
   }
 }

@@ -145,6 +145,8 @@ public final class MergeLog extends LogCommand {
         "planned patch given up there",
         "planned patches given up there");
     count(parts, merged.photos(), "new photo", "new photos");
+    count(parts, merged.woods(), "new wood", "new woods");
+    count(parts, merged.families(), "new coating family", "new coating families");
     count(parts, merged.rigs(), "new rig", "new rigs");
     merged
         .powers()

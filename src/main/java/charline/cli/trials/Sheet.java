@@ -11,6 +11,7 @@ import charline.paper.Paper;
 import charline.paper.SheetStamp;
 import charline.paper.WindowSheet;
 import charline.wording.SheetCautions;
+import charline.wording.VerdictText;
 import java.nio.file.Path;
 import java.util.Locale;
 import picocli.CommandLine.Command;
@@ -73,8 +74,7 @@ public final class Sheet extends LogCommand {
       desk.out()
           .println(
               "%s written: %s, verdict %s."
-                  .formatted(
-                      to, window.found().stratum().words(), window.found().verdict().word()));
+                  .formatted(to, window.found().stratum().words(), VerdictText.of(window.found())));
     }
     return DONE;
   }

@@ -24,7 +24,17 @@ import java.util.function.BooleanSupplier;
 final class MergeConflicts {
   /** Tables whose rows can be amended; boards and rigs before the patches that refer to them. */
   private static final List<String> TABLES =
-      List.of("rig", "power_check", "board", "finish", "sample", "patch", "reading", "photo");
+      List.of(
+          "own_wood",
+          "own_family",
+          "rig",
+          "power_check",
+          "board",
+          "finish",
+          "sample",
+          "patch",
+          "reading",
+          "photo");
 
   private final Database database;
   private final OtherLog other;

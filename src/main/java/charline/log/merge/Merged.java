@@ -9,6 +9,8 @@ import java.util.TreeMap;
 /**
  * What joining another log brought in.
  *
+ * @param woods woods added that somebody had added there
+ * @param families coating families added, likewise
  * @param rigs rigs added
  * @param powers power checks added, and what they and amended rigs do to patches
  * @param boards boards added
@@ -31,6 +33,8 @@ import java.util.TreeMap;
  * @param joined the same, joined as was asked
  */
 public record Merged(
+    int woods,
+    int families,
     int rigs,
     Powers powers,
     int boards,
@@ -84,6 +88,8 @@ public record Merged(
   public boolean isEmpty() {
     return equals(
         new Merged(
+            0,
+            0,
             0,
             new Powers(Map.of(), 0),
             0,

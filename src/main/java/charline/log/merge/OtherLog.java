@@ -189,6 +189,15 @@ record OtherLog(Database database) {
         .orElseThrow();
   }
 
+  /** Copies what is known of a word that is no word here. */
+  void copyFacts(String table, String name) {
+    String columns = String.join(", ", columns(table, c -> true));
+    database.update(
+        "INSERT INTO main.%1$s (%2$s) SELECT %2$s FROM other.%1$s WHERE name = ?"
+            .formatted(table, columns),
+        name);
+  }
+
   void copy(String table, UUID id) {
     copy(table, id, "id", id.toString());
   }

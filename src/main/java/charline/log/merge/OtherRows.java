@@ -46,6 +46,9 @@ final class OtherRows {
   /** Brings everything in that only the other log has, and joins what both have. */
   Merged bringIn(Resolution take) {
     DeliveredPowers before = DeliveredPowers.of(log);
+    OtherWords words = new OtherWords(database, other, name, notes);
+    int woods = words.bringIn("wood", "wood", "wood_alias");
+    int families = words.bringIn("family", "coating_family", "family_alias");
     List.of("rig", "board", "finish").forEach(this::namesGivenThere);
     int newRigs = named("rig");
     Map<String, Integer> newChecks = powerChecks();
@@ -71,6 +74,8 @@ final class OtherRows {
     List<SetUpTwice> twice = SetUpTwice.of(log);
     joinAll(join ? twice : List.of());
     return new Merged(
+        woods,
+        families,
         newRigs,
         new Merged.Powers(newChecks, before.changedTo(DeliveredPowers.of(log))),
         boards,

@@ -39,12 +39,8 @@ public final class Vocabulary {
   /** A word's meaning: any of the values of a facet. */
   record Term(Facet facet, Set<String> values) {}
 
-  private static final Map<Mark, List<String>> MARK_WORDS =
-      Map.of(
-          Mark.CLEAN, List.of("clean", "cleaned", "cleanly", "worked", "works"),
-          Mark.TINT, List.of("tint", "tinted"),
-          Mark.CHAR, List.of("char", "charred", "burned", "burnt", "scorched"),
-          Mark.RESIDUE, List.of("residue"));
+  /** What people ask for who want clean patches. */
+  private static final List<String> WORKED = List.of("worked", "works");
 
   /**
    * A log may have very many boards, so only names that a question can mean are learnt: those that
@@ -101,8 +97,11 @@ public final class Vocabulary {
     for (WoodFacts wood : log.woods()) {
       vocabulary.learn(Facet.WOOD, log.kindsOf(wood.name()), wood.name(), wood.aliases());
     }
-    MARK_WORDS.forEach(
-        (mark, others) -> vocabulary.learn(Facet.MARK, Set.of(mark.word()), mark.word(), others));
+    for (Mark mark : Mark.values()) {
+      vocabulary.learn(Facet.MARK, Set.of(mark.word()), mark.word(), mark.others());
+    }
+    String clean = Mark.CLEAN.word();
+    vocabulary.learn(Facet.MARK, Set.of(clean), clean, WORKED);
     return vocabulary;
   }
 

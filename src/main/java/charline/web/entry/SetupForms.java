@@ -90,6 +90,11 @@ public final class SetupForms {
   /** Sets up a finish: coats 1, 2, ..., outermost first; a coat without family is left out. */
   public void finish(UnaryOperator<String> form, String by) {
     Fields f = Fields.of(form);
+    setup(f, by).addFinish(f.need("name", "A name"), f.line("family"), coats(log, f));
+  }
+
+  /** The coats of a form, outermost first. */
+  static List<Coat> coats(Logbook log, Fields f) {
     List<Coat> coats = new ArrayList<>();
     for (int i = 1; i <= MOST_COATS; i++) {
       String family = f.line("coat" + i);
@@ -105,7 +110,7 @@ public final class SetupForms {
                 .formatted(i));
       }
     }
-    setup(f, by).addFinish(f.need("name", "A name"), f.line("family"), coats);
+    return coats;
   }
 
   private Setup setup(Fields f, String by) {
