@@ -67,10 +67,11 @@ final class Seam {
    * @param wing exp(ω x / σ) at the nodes x of one side of the rule, the widest first
    */
   Mean mean(double margin, double omega, NormalTrapezoid rule, double[] wing) {
-    if (wing[0] >= OUT_OF_RANGE || rise > STEEPEST) {
+    // Odds that are cut off would be raised again by a wide wing and by twice the passes.
+    if (wing[0] >= OUT_OF_RANGE || rise > STEEPEST || Math.abs(margin) / sigma > CAP) {
       return meanOfSteps(margin, omega, rule);
     }
-    double odds = Math.exp(Math.max(-CAP, Math.min(CAP, margin / sigma)));
+    double odds = Math.exp(margin / sigma);
     double[] sums = new double[2];
     add(odds, rule.weight(wing.length), sums);
     for (int k = 0; k < wing.length; k++) {

@@ -32,7 +32,7 @@ public final class RemovalRateText {
         + table.text()
         + Table.paragraph(
             "The net rate counts the whole passes that clear 90 % of patches. It ignores char;"
-                + " `charline window` does not.")
+                + " a window does not.")
         + "\n";
   }
 

@@ -85,7 +85,7 @@ class CoatAndBorrowCommandsTest {
         .contains(
             "Judged alone: nothing was borrowed from the log's other trials with this light (5"
                 + " strata, ")
-        .contains("); add --borrow to use them as a prior.");
+        .contains("). Add --borrow to use them as a prior.");
     assertThat(told("window shellac oak --borrow")).doesNotContain("Judged alone");
     assertThat(told("window varnish ash")).doesNotContain("Judged alone");
   }

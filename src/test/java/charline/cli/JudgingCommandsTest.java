@@ -380,7 +380,7 @@ class JudgingCommandsTest {
   void a_window_says_what_it_owes_to_the_priors() throws IOException {
     assertThat(answer("window latex pine").out().replaceAll("\\s+", " "))
         .contains(
-            "Priors: the usual (`charline prior`). With their spreads doubled the verdict stays,"
+            "Priors: the usual. With their spreads doubled the verdict stays,"
                 + " and the start would be ")
         .contains("(dose per pass ");
     Map<?, ?> doubled =
@@ -408,7 +408,7 @@ class JudgingCommandsTest {
     Path file = folder.resolve("usual.prior");
     Files.writeString(file, shell.run("prior").out());
     assertThat(unfolded("window latex pine --prior " + file).replace("from usual.prior", ""))
-        .isEqualTo(unfolded("window latex pine").replace("the usual (`charline prior`)", ""));
+        .isEqualTo(unfolded("window latex pine").replace("the usual", ""));
   }
 
   private static String unfolded(String command) {

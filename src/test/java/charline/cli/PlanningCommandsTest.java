@@ -329,7 +329,7 @@ class PlanningCommandsTest {
             """
             OTHER SPOT: The last patch on rig heron had a spot of 0.35 mm, but this answer
               is for 0.5 mm, as in most patches. If you have changed the lens or the
-              stand-off since, ask with --at spot=0.35mm.
+              stand-off since, this answer does not apply. Ask with --at spot=0.35mm.
             latex on pine,\
             """);
     assertThat(shell.run("quote latex pine --area 2").out()).startsWith("OTHER SPOT: ");

@@ -80,6 +80,18 @@ class SetupCommandsTest {
         .contains("\"what\" : \"board.wood\"");
   }
 
+  /** A panel is its own form: "mdf, solid" is nothing that a yard sells. */
+  @ParameterizedTest
+  @CsvSource({"mdf, mdf", "plywood, plywood", "hardboard, mdf", "oak, solid", "bog oak, solid"})
+  void a_wood_implies_its_form(String wood, String form) {
+    shell.mustDo("wood add \"bog oak\" --like oak");
+    shell.mustDo("board add panel --wood \"%s\"".formatted(wood));
+    assertThat(shell.run("board show panel --json").out())
+        .contains("\"form\" : \"%s\"".formatted(form));
+    shell.mustDo("board add faced --form veneer --wood \"%s\"".formatted(wood));
+    assertThat(shell.run("board show faced --json").out()).contains("\"form\" : \"veneer\"");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -1,9 +1,11 @@
 package charline.log;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import charline.exposure.Emission;
 import charline.log.reference.WordKey;
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.Coat;
@@ -23,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ReferenceTest {
   private static final List<String> ALWAYS =
@@ -80,6 +83,7 @@ class ReferenceTest {
             "milk paint",
             "wax/oil",
             "textured coat",
+            "bed liner",
             "metal-flake paint",
             "laminate",
             "chlorinated film",
@@ -95,6 +99,68 @@ class ReferenceTest {
             });
   }
 
+  /** Names of EN 13556 and of the yard. */
+  @ParameterizedTest
+  @CsvSource({
+    "Scots pine, scots pine",
+    "European redwood, scots pine",
+    "red deal, scots pine",
+    "pitch pine, pitch pine",
+    "yellow pine, yellow pine",
+    "Southern yellow pine, southern pine",
+    "European oak, european oak",
+    "English oak, european oak",
+    "Quercus robur, european oak",
+    "iroko, iroko",
+    "kambala, iroko",
+    "sapele, sapele",
+    "sapelli, sapele",
+    "Norway spruce, norway spruce",
+    "sweet chestnut, sweet chestnut",
+    "Honduras mahogany, american mahogany",
+    "okoume, okoume",
+    "marine ply, plywood",
+    "hardboard, hdf",
+    "Columbian pine, douglas-fir"
+  })
+  void names_of_the_trade_are_known(String typed, String wood) {
+    assertThat(log.wood(typed)).isEqualTo(wood);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "parquet, 'Parquet is a floor, not a wood; name the wood that it is made of, such as oak or"
+        + " beech.'",
+    "floor-boards, 'Floorboards are a use, not a wood; name the wood, such as pine or oak.'",
+    "Veneer, 'Veneer is a form, not a wood; name the wood of the face, and give veneer as the"
+        + " form.'"
+  })
+  void a_word_that_names_no_wood_is_answered_with_what_to_say(String typed, String advice) {
+    assertThatThrownBy(() -> log.wood(typed)).isInstanceOf(Refusal.class).hasMessage(advice);
+  }
+
+  @Test
+  void paint_alone_names_no_family() {
+    assertThatThrownBy(() -> log.family("paint"))
+        .hasMessage(
+            "Paint may be latex, alkyd or milk paint, which differ under the beam; name one of"
+                + " them.");
+  }
+
+  /** A trade name of several species has no number that holds for all of them. */
+  @ParameterizedTest
+  @ValueSource(strings = {"pitch pine", "yellow pine", "southern pine", "soft maple"})
+  void a_name_of_several_species_has_no_specific_gravity(String wood) {
+    assertThat(log.woods())
+        .filteredOn(w -> w.name().equals(wood))
+        .singleElement()
+        .satisfies(
+            w -> {
+              assertThat(w.specificGravity()).isEmpty();
+              assertThat(w.source()).contains("species is open");
+            });
+  }
+
   @ParameterizedTest
   @CsvSource(
       textBlock =
@@ -102,7 +168,13 @@ class ReferenceTest {
           pine, alkyd, pulsed,             Lead; Pitch
           oak, varnish, pulsed,            Lead; Isocyanates; Hardwood dust
           mdf, latex, pulsed,              Older coats; Formaldehyde
-          pine, textured coat, pulsed,     Older coats; Asbestos; Isocyanates; Pitch
+          pine, textured coat, pulsed,     Older coats; Asbestos; Pitch
+          pine, bed liner, pulsed,         Older coats; Isocyanates; Pitch
+          pine, putty, pulsed,             Lead; Asbestos; Pitch
+          scots pine, latex, pulsed,       Older coats; Pitch
+          european larch, latex, pulsed,   Older coats; Pitch
+          hdf, latex, pulsed,              Older coats; Formaldehyde
+          iroko, latex, pulsed,            Older coats; Hardwood dust
           plywood, laminate, pulsed,       Older coats; Chlorinated film; Formaldehyde; Reflections
           western redcedar, lacquer, cw,   Older coats; Nitrocellulose; Continuous wave
           maple, wax/oil, pulsed,          Older coats; Wax flares; Hardwood dust

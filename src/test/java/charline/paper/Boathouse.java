@@ -240,7 +240,7 @@ final class Boathouse {
     RigSetup bench = bench(Emission.PULSED);
     return new Forecast(
         power,
-        power * bench.wattsPerPercent(),
+        bench.watts(power),
         speed,
         passes,
         bench.exposure(power, speed).doseJoulesPerCm2(),

@@ -38,8 +38,7 @@ public final class BoardAdd extends LogCommand {
   @Option(
       names = "--form",
       paramLabel = "FORM",
-      defaultValue = "solid",
-      description = "solid, veneer, plywood or mdf. Default: solid.")
+      description = "solid, veneer, plywood or mdf. Default: what the wood is, as mdf; else solid.")
   private String form;
 
   @Mixin private BoardOptions more;
@@ -52,12 +51,13 @@ public final class BoardAdd extends LogCommand {
   @Override
   public Integer call() {
     try (Logbook log = desk.logToWrite()) {
+      String known = log.wood(wood);
       Board board =
           new Board(
               log.newId(),
               name.strip(),
-              log.wood(wood),
-              WoodForm.ofWord(form),
+              known,
+              form == null ? log.usualForm(known) : WoodForm.ofWord(form),
               more.condition(),
               more.moisturePercent(),
               more.job());

@@ -214,7 +214,7 @@ public final class QuoteJob extends LogCommand {
       reply.print(
           desk.out(),
           () -> validity.json(QuoteReport.json(answer, rates)),
-          () -> validity.text() + QuoteReport.text(answer, rates));
+          () -> validity.text(CommandHints.HINTS) + QuoteReport.text(answer, rates));
       return DONE;
     }
   }

@@ -78,8 +78,8 @@ public final class Window extends LogCommand {
         desk.out(),
         () -> WindowJson.of(window).put("prior", PriorText.of(priors).json()),
         () ->
-            ApplicabilityText.of(window.applicability()).text()
-                + WindowText.of(window, priors).text());
+            ApplicabilityText.of(window.applicability()).text(CommandHints.HINTS)
+                + WindowText.of(window, priors, CommandHints.HINTS).text());
     return window.isWindow() ? DONE : NO;
   }
 
@@ -102,7 +102,7 @@ public final class Window extends LogCommand {
                               .map(barred -> WindowJson.of(barred, Hints.RECORD_SAMPLE)))
                       .toList()));
     } else {
-      desk.out().print(WindowList.of(windows, Hints.RECORD_SAMPLE));
+      desk.out().print(WindowList.of(windows, Hints.RECORD_SAMPLE, CommandHints.HINTS));
     }
     return windows.anyWindow() ? DONE : NO;
   }

@@ -49,7 +49,8 @@ final class LiveRiskText {
       Strokes strokes,
       Requirements asked) {
     Exposure exposure =
-        Exposure.of(rig.emission(), rig.deliveredWatts(settings.power(), at), settings);
+        Exposure.of(
+            rig.emission(), rig.deliveredWatts(settings.power(), settings.pulses(), at), settings);
     Map<String, Object> words = new LinkedHashMap<>();
     words.put("does", does(stratum.emission(), exposure, passes, strokes) + stripes(settings));
     words.put("renewing", known.renewing());
