@@ -16,6 +16,8 @@ import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
+import charline.wording.BriefList;
+import charline.wording.PlanText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
@@ -35,6 +37,7 @@ import java.util.OptionalDouble;
  * @param asked what the window keeps, over a job too where one was asked about
  * @param provisos what has to be known beside the verdict
  * @param poison poison and fire in short, if the coat or the wood brings any
+ * @param nextPatches the patches to burn next, those alike in one line
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
  * @param query part of the address that asks the same again
@@ -48,6 +51,7 @@ public record WindowView(
     String verdict,
     String reason,
     String nextStep,
+    List<BriefList.Line> nextPatches,
     List<String> asked,
     List<String> provisos,
     Optional<Start> start,
@@ -86,7 +90,6 @@ public record WindowView(
 
   static WindowView of(
       WindowAnswer answer,
-      String nextStep,
       Optional<String> behind,
       Optional<Caution> notValid,
       Optional<String> poison,
@@ -102,7 +105,8 @@ public record WindowView(
         poison,
         VerdictText.of(found),
         ReasonText.of(found),
-        nextStep,
+        PlanText.advice(answer.next().advice()),
+        BriefList.lines(answer.next()),
         asked(answer),
         ProvisoText.of(found),
         box.map(b -> start(b, found)),
