@@ -199,7 +199,7 @@ class PatchCommandsTest {
           --power high --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "high".
           --power low --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "low".
           --power 140% --outcome clean | Power must be between 0 and 100 %, not 140 %.
-          --power 900W --outcome clean | Power of 900 W is more than a fifth above the rig's rating of 200 W; correct it, or add --sure.
+          --power 900W --outcome clean | Power of 900 W is more than rig Heron gives (200 W at 100 %); correct it, or add --sure.
           --outcome clean+char | Clean must be the only mark of an outcome; it came with char.
           --outcome chra | An outcome is clean, or tint, char and residue joined by +, not "chra".
           --outcome clean --passes 0 | --passes: passes must be a whole number, 1 or more, not "0".
@@ -569,7 +569,7 @@ class PatchCommandsTest {
   void who_burned_it_comes_from_the_command_the_shell_or_the_login() {
     shell.mustDo(FIRST + " --by Bea");
     shell.mustDo("patch add --like last --outcome clean");
-    shell.unset("CHARLINE_BY").mustDo("patch add --like last --outcome clean");
+    shell.unset("CHARLINE_BY").mustDo("patch add --like 2 --outcome clean");
 
     assertThat(shell.run("patch show 1").out()).contains("burned          2026-06-01 14:30 by Bea");
     assertThat(shell.run("patch show 2").out()).contains("by Ada");

@@ -61,7 +61,7 @@ public final class Sheet extends LogCommand {
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {
-        desk.out().print(Barred.text(asked, known));
+        desk.out().print(NoBeamReply.text(asked, known));
         desk.err()
             .println(
                 "%s was not written: there is no sheet for a coat that the beam stays off."

@@ -70,7 +70,7 @@ public final class Window extends LogCommand {
   private int one(Answers answers, TrialQuestion question) {
     Precautions known = answers.precautions(question);
     if (known.barred()) {
-      return Barred.print(desk, reply, question, known);
+      return NoBeamReply.print(desk, reply, question, known);
     }
     WindowAnswer window = answers.window(question);
     PriorSensitivity priors = answers.priorSensitivity(window);
