@@ -228,6 +228,17 @@ class PutRightCommandsTest {
     assertThat(shown("check")).contains("undamaged");
   }
 
+  /** What was found in the one record was found in the other: they are one finish. */
+  @Test
+  void sample_results_follow_a_finish_that_is_joined() {
+    shell.mustDo("finish add \"latex two\" --coat latex:pale:90um");
+    shell.mustDo("sample add lead found --finish \"latex two\" --on 2026-05-20");
+
+    shell.mustDo("finish join \"latex two\" --into wall-latex");
+
+    assertThat(shown("sample list --json")).contains("\"finish\" : \"wall-latex\"");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
