@@ -3,6 +3,7 @@ package charline.log;
 import charline.exposure.Settings;
 import charline.quantity.Figures;
 import charline.trial.Board;
+import charline.trial.DepthClash;
 import charline.trial.Knob;
 import charline.trial.KnobValues;
 import charline.trial.Patch;
@@ -85,6 +86,13 @@ final class Doubts {
     if (patch.burnedAt().isAfter(now)) {
       doubt("%s was burned in the future (%s); amend the time.".formatted(who, patch.burnedAt()));
     }
+    DepthClash.of(patch)
+        .map(Plausibility::about)
+        .ifPresent(
+            d ->
+                doubt(
+                    "%s: %s; %s, and amend what is wrong."
+                        .formatted(who, d.finding(), d.correction())));
     for (Reading reading : patch.readings()) {
       if (reading.at().isBefore(patch.burnedAt()) && !patch.burnedAt().isAfter(now)) {
         doubt(

@@ -3,6 +3,7 @@ package charline.record;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.refusal.Refusal;
+import charline.trial.DepthClash;
 import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
@@ -61,10 +62,21 @@ public final class Patches {
     if (doubts.isEmpty()) {
       doubts.addAll(log.usual(patch.rig(), patch).doubtsOfPasses(reading.passes()));
     }
+    clash(patch, reading).map(Plausibility::about).ifPresent(doubts::add);
     sure.require(doubts);
     Patch.requireFollows(patch.code(), patch.lastReading(), reading);
     log.addReading(patch.code(), reading);
     return log.patch(patch.code());
+  }
+
+  /** A clash of depth and coat that a reading brings to a patch; none that it had before. */
+  private static Optional<DepthClash> clash(Patch patch, Reading reading) {
+    if (DepthClash.of(patch).isPresent() || reading.passes() <= patch.lastReading().passes()) {
+      return Optional.empty();
+    }
+    List<Reading> readings = new ArrayList<>(patch.readings());
+    readings.add(reading);
+    return DepthClash.of(patch.withReadings(readings));
   }
 
   /** Replaces the record of a patch and its readings; only new values are doubted. */

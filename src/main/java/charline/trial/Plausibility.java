@@ -313,7 +313,27 @@ public final class Plausibility {
       doubts.addAll(about(patch.readings().get(i)));
       doubts.addAll(about(patch.readings().get(i), patch.readings().subList(0, i)));
     }
+    DepthClash.of(patch).ifPresent(clash -> doubts.add(about(clash)));
     return List.copyOf(doubts);
+  }
+
+  /** The doubt about a depth that does not go with the thickness of the coat. */
+  public static Doubt about(DepthClash clash) {
+    boolean gone = clash.kind() == DepthClash.Kind.GONE_TOO_SOON;
+    String removed =
+        clash.measured()
+            ? "with %s um removed".formatted(plain(clash.depthMicrometres()))
+            : "with no more than %s um removed at the pace measured before"
+                .formatted(plain(Math.rint(clash.depthMicrometres())));
+    return new Doubt(
+        Knob.DEPTH,
+        "After %s the finish is %s %s, but the coat is %s um thick"
+            .formatted(
+                clash.passes() == 1 ? "1 pass" : clash.passes() + " passes",
+                gone ? "gone" : "left",
+                removed,
+                plain(clash.coatMicrometres())),
+        "check the depth, the outcome and the coat's thickness");
   }
 
   /** Doubts about a board's moisture. */

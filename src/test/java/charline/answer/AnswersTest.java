@@ -275,7 +275,7 @@ class AnswersTest {
                 Double.compare(a.exposure().doseJoulesPerCm2(), b.exposure().doseJoulesPerCm2()));
     assertThat(removal.coatMicrometres()).isPresent();
     RemovalRate rate = removal.rates().get(0);
-    assertThat(rate.perPassMicrometres().getAsDouble() * rate.median().median())
+    assertThat(rate.perPass().orElseThrow().micrometres() * rate.median().median())
         .isCloseTo(
             removal.coatMicrometres().getAsDouble(), org.assertj.core.data.Offset.offset(1e-9));
   }

@@ -116,7 +116,8 @@ class JudgingCommandsTest {
     Map<String, Object> json = json("window latex pine --json");
 
     assertThat(json.keySet())
-        .containsSequence("stratum", "rig", "asked", "evidence", "verdict", "reason")
+        .containsSequence("stratum", "rig", "overlap", "asked")
+        .containsSequence("evidence", "verdict", "reason")
         .contains("chance_any_window", "start", "ranges", "hot_corner", "cold_corner", "models");
     assertThat(part(json, "stratum"))
         .containsEntry("family", "latex")
@@ -139,6 +140,7 @@ class JudgingCommandsTest {
             "fluence_j_cm2",
             "char_risk_mean",
             "char_risk_upper",
+            "charred_spots_per_m2",
             "clear_chance_mean",
             "clear_chance_lower",
             "area_rate_cm2_min");
@@ -264,7 +266,7 @@ class JudgingCommandsTest {
           """
           window | 2 | Name a coating family and a wood, such as `charline window latex pine`, or give --all.
           window latex pine --all | 2 | Name a coating family and a wood, such as `charline window latex pine`, or give --all.
-          window latex pine --risk 90% | 2 | --risk: the share must be between 0.1 and 50 %, not "90%".
+          window latex pine --risk 90% | 2 | --risk: the share must be between 0.0001 and 50 %, not "90%".
           window latex pine --risk 0.5 | 2 | --risk: a share of 1 or less needs its % sign, as 0.5 can mean 50% or 0.5%; type 50% or 0.5%.
           window latex pine --risk 0.05 | 2 | --risk: a share of 1 or less needs its % sign, as 0.05 can mean 5% or 0.05%; type 5% or 0.05%.
           window latex pine --risk 1 | 2 | --risk: a share of 1 or less needs its % sign, as 1 can mean 100% or 1%; type 100% or 1%.
@@ -273,8 +275,16 @@ class JudgingCommandsTest {
           next latex pine --risk 0.05 | 2 | --risk: a share of 1 or less needs its % sign, as 0.05 can mean 5% or 0.05%; type 5% or 0.05%.
           onset latex pine --classical firth --risk 0.02 | 2 | --risk: a share of 1 or less needs its % sign, as 0.02 can mean 2% or 0.02%; type 2% or 0.02%.
           quote latex pine --area 2 --efficiency 0.55 | 2 | --efficiency: a share of 1 or less needs its % sign, as 0.55 can mean 55% or 0.55%; type 55% or 0.55%.
-          window latex pine --risk 0 | 2 | --risk: the share must be between 0.1 and 50 %, not "0".
-          window latex pine --risk 0.05% | 2 | --risk: the share must be between 0.1 and 50 %, not "0.05%".
+          window latex pine --risk 0 | 2 | --risk: the share must be between 0.0001 and 50 %, not "0".
+          window latex pine --risk 0.00005% | 2 | --risk: the share must be between 0.0001 and 50 %, not "0.00005%".
+          window latex pine --overlap 60% | 2 | --overlap: the share must be between 0 and 50 %, not "60%".
+          window latex pine --job-risk 10% | 2 | --job-risk: the job's area is missing; give it with --job-area.
+          window latex pine --job-area 4 --job-risk 10% --risk 5% | 2 | --job-risk: give --risk for one area or --job-risk for the whole job, not both.
+          window latex pine --job-area 400000 --job-risk 0.1% | 2 | A job of 400000 m2 at 0.1 % is a char risk of 0.00000000075 % for each of its 133333334 patch-sized areas, below the 0.0001 % that can be asked; ask for less area, or allow more.
+          quote latex pine --area 2 --lead maybe | 2 | --lead: Lead must be one of free, found, untested, not "maybe".
+          quote latex pine --area 2 --lead free --clearance 30 | 2 | --lead: where it is free, nothing is contained or cleared; leave those times out.
+          quote latex pine --area 2 --second-rate 30 | 2 | --second-rate: there is no second person; give their share with --second-person.
+          quote latex pine --area 2 --day 4h | 2 | A day of 4 h has no time for the work: set-up, waste and fire watch alone take up to 4 h. Make the day longer, or name shorter times for them.
           window latex pine --clear 101% | 2 | --clear: the share must be between 5 and 99.9 %, not "101%".
           window latex pine --job-area -4m2 | 2 | Area of the job must be above 0 m2, not -4 m2.
           window lates pine | 2 | No coating family "lates" in this log; nearest: latex.
@@ -409,8 +419,10 @@ class JudgingCommandsTest {
   void the_printed_priors_are_a_file_that_changes_nothing(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("usual.prior");
     Files.writeString(file, shell.run("prior").out());
-    assertThat(unfolded("window latex pine --prior " + file).replace("from usual.prior", ""))
-        .isEqualTo(unfolded("window latex pine").replace("the usual", ""));
+    // Printed priors are rounded, so a speed on the very edge of its rounding might turn.
+    String single = "window latex pine --overlap 0";
+    assertThat(unfolded(single + " --prior " + file).replace("from usual.prior", ""))
+        .isEqualTo(unfolded(single).replace("the usual", ""));
   }
 
   private static String unfolded(String command) {

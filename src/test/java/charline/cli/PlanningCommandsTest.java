@@ -204,6 +204,8 @@ class PlanningCommandsTest {
             "advice",
             "borrowed",
             "prior",
+            "overlap",
+            "provisos",
             "patches",
             "before_the_beam",
             "tests",
@@ -211,7 +213,8 @@ class PlanningCommandsTest {
     Map<?, ?> first = (Map<?, ?>) ((List<?>) json.get("patches")).get(0);
     assertThat(first.get("purpose")).isEqualTo("confirm");
     assertThat(first.keySet().stream().map(String::valueOf))
-        .contains("power_pct", "hand_mm_s", "passes", "char_risk_upper", "only_after", "effect");
+        .contains("power_pct", "hand_mm_s", "passes", "char_risk_upper", "charred_spots_per_m2")
+        .contains("only_after", "effect");
   }
 
   @Test
@@ -229,6 +232,8 @@ class PlanningCommandsTest {
     assertThat(result.code()).isZero();
     assertThat(result.out())
         .contains("beam and handling", "cooling", "test patches", "set-up", "masking", "fire watch")
+        .contains("rework of char", "sanding after", "lead containment", "lead clearance")
+        .contains("contingency", "waste and filters", "on site", "CAUTION: Lead: not tested.")
         .contains("at 65 an hour", "edges x 1.4", "Assumed: ");
     assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
   }
@@ -240,12 +245,14 @@ class PlanningCommandsTest {
         json(
             shell,
             "quote latex pine --area 2 --setup 30 --masking 12min --cooling .1h --fire-watch 1.2e2"
-                + " --json");
+                + " --lead free --json");
 
-    assertThat(part(json, "set-up")).containsEntry("low_h", 0.5).containsEntry("high_h", 0.5);
+    assertThat(part(json, "masking")).containsEntry("key", "masking");
+    assertThat(part(json, "set-up").get("how"))
+        .isEqualTo("30 min a day, extraction and clean-up included");
     assertThat(part(json, "masking")).containsEntry("low_h", 0.4).containsEntry("high_h", 0.4);
-    assertThat(part(json, "fire watch")).containsEntry("usual_h", 2);
-    assertThat(json).containsEntry("warnings", List.of());
+    assertThat(part(json, "fire watch").get("how")).asString().startsWith("120 min a day");
+    assertThat(json).containsEntry("warnings", List.of()).containsEntry("lead", "free");
 
     Shell.Result hasty = shell.run("quote latex pine --area 2 --fire-watch 20 --tone pale");
     assertThat(hasty.out().replaceAll("\\s+", " "))

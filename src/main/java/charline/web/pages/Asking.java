@@ -96,9 +96,10 @@ record Asking(LiveModels models) {
   }
 
   /** What else the address asks, so that a choice of light loses none of it. */
-  static String rest(Context ctx, List<String> further) {
+  static String rest(Context ctx) {
     StringBuilder rest = new StringBuilder();
-    Stream.concat(LIMITS.stream(), further.stream())
+    Stream.of(LIMITS, QuoteForm.names(), List.of("by"))
+        .flatMap(List::stream)
         .forEach(
             name -> {
               String value = text(ctx, name);

@@ -128,7 +128,7 @@ public final class WindowPages {
   }
 
   /** Says why the beam stays off, if it does, in place of a window or a sheet. */
-  private boolean barred(Context ctx, Answers answers, Stratum stratum, HttpStatus status) {
+  boolean barred(Context ctx, Answers answers, Stratum stratum, HttpStatus status) {
     Precautions known = answers.precautions(stratum);
     if (!known.barred()) {
       return false;
@@ -161,7 +161,7 @@ public final class WindowPages {
   public record LightChoice(String link, String words, int patches) {}
 
   /** Trials with different light are never judged together: the person says which. */
-  private void chooseLight(Context ctx, String path, List<Stratum> candidates) {
+  void chooseLight(Context ctx, String path, List<Stratum> candidates) {
     Strata trials = models.shelf().trials();
     pages.send(
         ctx,
@@ -173,15 +173,10 @@ public final class WindowPages {
                 .map(
                     stratum ->
                         new LightChoice(
-                            path + "?" + Links.of(stratum) + rest(ctx),
+                            path + "?" + Links.of(stratum) + Asking.rest(ctx),
                             stratum.words(),
                             trials.of(stratum).size()))
                 .toList()));
-  }
-
-  /** What else the address asks, so that a choice of light loses none of it. */
-  private static String rest(Context ctx) {
-    return Asking.rest(ctx, List.of("by"));
   }
 
   private void list(Context ctx) {
@@ -240,12 +235,12 @@ public final class WindowPages {
     return new Listed("/window?" + Links.of(stratum), stratum.words(), patches, verdict, notValid);
   }
 
-  private Answers answers() {
+  Answers answers() {
     // To the hour, so that the same question keeps its answer.
     return models.answers(OffsetDateTime.now(clock).truncatedTo(ChronoUnit.HOURS).plusHours(1));
   }
 
-  private static List<Stratum> candidates(Answers answers, TrialQuestion question) {
+  static List<Stratum> candidates(Answers answers, TrialQuestion question) {
     try {
       return answers.candidates(question);
     } catch (Refusal e) {
@@ -258,9 +253,9 @@ public final class WindowPages {
    *
    * @param behind what it does not hold yet, in a line, while a newer one is worked out
    */
-  private record Answer(WindowAnswer window, Optional<String> behind) {}
+  record Answer(WindowAnswer window, Optional<String> behind) {}
 
-  private Answer answer(Answers answers, TrialQuestion question) {
+  Answer answer(Answers answers, TrialQuestion question) {
     TrialCase subject = answers.choose(question);
     LiveModels.Known known =
         models.of(subject.trials().stratum(), question.asked().acceptTint(), models.longest());
