@@ -3,6 +3,7 @@ package charline.answer;
 import charline.drift.Drift;
 import charline.exposure.Emission;
 import charline.log.Logbook;
+import charline.model.CoatContradiction;
 import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
@@ -40,6 +41,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -176,7 +178,7 @@ public final class Answers {
         ? Precautions.of(
             log,
             about.family(),
-            about.anyWood() ? Optional.empty() : Optional.of(about.wood()),
+            about.woods(),
             List.of(),
             question.light().map(Light::emission).orElse(Emission.PULSED))
         : Precautions.of(log, burned);
@@ -234,14 +236,29 @@ public final class Answers {
 
   private WindowAnswer window(
       TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
+    Precautions known = Precautions.of(log, found.patches());
+    requireOpen(known);
     return new WindowAnswer(
         subject,
         found,
         applicability,
         next,
-        Precautions.of(log, found.patches()),
+        known,
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
-        offer(subject));
+        offer(subject),
+        nearWoods(subject));
+  }
+
+  /** Trials of the same coat and light on near woods, which are not counted. */
+  private List<NearWood> nearWoods(TrialCase subject) {
+    Stratum own = subject.trials().stratum();
+    Set<String> near = new TreeSet<>();
+    own.woods().forEach(wood -> near.addAll(log.nearWoods(wood)));
+    return near.stream()
+        .filter(wood -> !own.covers(wood))
+        .map(wood -> new NearWood(wood, strata.of(own.over(wood)).size()))
+        .filter(each -> each.patches() > 0)
+        .toList();
   }
 
   /** The windows of every stratum, or of those with the light of the rig that is asked about. */
@@ -379,12 +396,7 @@ public final class Answers {
         stratum,
         Optional.empty(),
         next,
-        Precautions.of(
-            log,
-            about.family(),
-            about.anyWood() ? Optional.empty() : Optional.of(about.wood()),
-            wanted.boards(),
-            light.emission()));
+        Precautions.of(log, about.family(), about.woods(), wanted.boards(), light.emission()));
   }
 
   private static Planner planner(Fitter fitter, PatchesWanted wanted) {
@@ -411,12 +423,11 @@ public final class Answers {
     if (!wanted.boards().isEmpty()) {
       return wanted.boards();
     }
-    String wood = stratum.wood();
     Set<UUID> burned =
         strata.patches().stream().map(p -> p.board().id()).collect(Collectors.toSet());
     Stream<Board> unused =
         log.boards().stream()
-            .filter(b -> wood.equals(Stratum.ANY_WOOD) || b.wood().equals(wood))
+            .filter(b -> stratum.covers(b.wood()))
             .filter(b -> !burned.contains(b.id()));
     return List.copyOf(
         Stream.concat(own.stream().map(Patch::board), unused)
@@ -463,7 +474,8 @@ public final class Answers {
         model,
         RemovalRate.thickness(trials),
         RemovalRate.of(trials, model.fit()),
-        AblationRegression.withDefaults().fit(trials.patches()));
+        AblationRegression.withDefaults().fit(trials.patches()),
+        CoatContradiction.in(trials.patches(), model.fit()));
   }
 
   private ModelAnswer model(TrialCase subject, Event event) {

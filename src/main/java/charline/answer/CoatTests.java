@@ -70,13 +70,13 @@ final class CoatTests {
    * Of a family that was not burned yet: it is for those finishes of the log that the beam may go
    * to, or for none where it may go to none of them.
    */
-  Precautions of(String family, Optional<String> wood, List<Board> boards, Emission emission) {
+  Precautions of(String family, List<String> woods, List<Board> boards, Emission emission) {
     List<Finish> ofFamily =
         log.finishes().stream().filter(finish -> finish.family().equals(family)).toList();
     List<Finish> open = ofFamily.stream().filter(f -> bars(List.of(f)).isEmpty()).toList();
     List<Finish> about = open.isEmpty() ? ofFamily : open;
     List<Caution> cautions = new ArrayList<>();
-    wood.ifPresent(word -> cautions.addAll(log.cautions(family, word, emission)));
+    woods.forEach(word -> cautions.addAll(log.cautions(family, word, emission)));
     for (Finish finish : about) {
       cautions.addAll(log.cautions(finish));
       boards.forEach(board -> cautions.addAll(log.cautions(finish, board, emission)));

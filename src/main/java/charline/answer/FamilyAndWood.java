@@ -3,6 +3,7 @@ package charline.answer;
 import charline.log.Logbook;
 import charline.refusal.Refusal;
 import charline.trial.Stratum;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -11,19 +12,48 @@ import java.util.Set;
  * A coating family and a wood in the log's own words.
  *
  * @param family coating family
- * @param wood wood, or {@link Stratum#ANY_WOOD}
+ * @param wood wood, {@link Stratum#ANY_WOOD}, or several woods as {@link Stratum#pooled} writes
+ *     them
  */
 public record FamilyAndWood(String family, String wood) {
   private static final Set<String> BETWEEN = Set.of("over", "on");
 
-  /** Whether the woods are pooled. */
+  /** Whether all woods are pooled. */
   public boolean anyWood() {
     return wood.equals(Stratum.ANY_WOOD);
   }
 
+  /** Whether several woods, or all, are pooled. */
+  boolean pools() {
+    return anyWood() || woods().size() > 1;
+  }
+
+  /** The woods by name; none where all are pooled. */
+  public List<String> woods() {
+    return Stratum.woods(wood);
+  }
+
+  /**
+   * The same with trials on other woods counted as if it were one wood.
+   *
+   * @param others words of the log
+   * @throws Refusal if all woods are pooled already
+   */
+  public FamilyAndWood pooledWith(List<String> others) {
+    if (others.isEmpty()) {
+      return this;
+    }
+    if (anyWood()) {
+      throw Refusal.usage("All woods are pooled already; leave the others out.");
+    }
+    List<String> all = new ArrayList<>(woods());
+    all.addAll(others);
+    return new FamilyAndWood(family, Stratum.pooled(all));
+  }
+
   /** Whether trials of a stratum are meant. */
   boolean covers(Stratum stratum) {
-    return stratum.family().equals(family) && (anyWood() || stratum.wood().equals(wood));
+    return stratum.family().equals(family) && Stratum.covers(wood, stratum.wood());
   }
 
   /**

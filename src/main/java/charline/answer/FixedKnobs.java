@@ -40,27 +40,31 @@ public record FixedKnobs(Map<Knob, Double> values) {
   RigSetup bench(Rig rig, List<Patch> patches, OffsetDateTime at) {
     return on(
         RigSetup.of(
-            usual(rig, rig.spotMillimetres(), rig.repetitionKilohertz(), rig.pulseNanoseconds()),
-            patches,
-            at));
+                usual(
+                    rig, rig.spotMillimetres(), rig.repetitionKilohertz(), rig.pulseNanoseconds()),
+                patches,
+                at)
+            .withRig(rig));
   }
 
   /** The bench of a rig that nothing was burned on, with its usual settings and these. */
   RigSetup bench(Rig rig, OffsetDateTime at) {
     return on(
         RigSetup.usual(
-            usual(
-                rig,
-                or(Knob.SPOT, rig.spotMillimetres()),
-                or(Knob.RATE, rig.repetitionKilohertz()),
-                or(Knob.PULSE, rig.pulseNanoseconds())),
-            at));
+                usual(
+                    rig,
+                    or(Knob.SPOT, rig.spotMillimetres()),
+                    or(Knob.RATE, rig.repetitionKilohertz()),
+                    or(Knob.PULSE, rig.pulseNanoseconds())),
+                at)
+            .withRig(rig));
   }
 
   private OptionalDouble or(Knob knob, OptionalDouble usual) {
     return values.containsKey(knob) ? of(knob) : usual;
   }
 
+  /** The rig with other usual settings, for those that its bench starts from. */
   private Rig usual(Rig rig, OptionalDouble spot, OptionalDouble repetition, OptionalDouble pulse) {
     return new Rig(
         rig.id(),
@@ -73,6 +77,7 @@ public record FixedKnobs(Map<Knob, Double> values) {
         repetition,
         pulse,
         or(Knob.WIDTH, rig.scanWidthMillimetres()),
+        rig.largestPulseMillijoules(),
         rig.lens(),
         rig.checks());
   }

@@ -9,7 +9,6 @@ import charline.trial.Patch;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * What a person must know before the beam is on.
@@ -58,11 +57,11 @@ public record Precautions(
   /**
    * Of a coating family that nothing was burned of yet.
    *
-   * @param wood a word of the log; empty where the woods are pooled
+   * @param woods words of the log; empty where all are pooled
    */
   static Precautions of(
-      Logbook log, String family, Optional<String> wood, List<Board> boards, Emission emission) {
-    return new CoatTests(log).of(family, wood, boards, emission);
+      Logbook log, String family, List<String> woods, List<Board> boards, Emission emission) {
+    return new CoatTests(log).of(family, woods, boards, emission);
   }
 
   /** True if the beam stays off. */

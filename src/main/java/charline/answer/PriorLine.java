@@ -1,5 +1,6 @@
 package charline.answer;
 
+import charline.exposure.Emission;
 import charline.model.Event;
 import charline.model.Prior;
 import charline.quantity.Figures;
@@ -7,102 +8,106 @@ import charline.refusal.Refusal;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * One parameter of a prior as a line of text: {@code char dose = 30 x/ 4.48}, {@code char phi = 0.4
- * +/- 0.4}, {@code char omega = 0 +/- 0.2}.
+ * One parameter of a prior as a line of text: {@code char dose = 30 x/ 4.48}, {@code clearing dose
+ * = 10 x/ 4.48 at 70um}, {@code char phi = 0 +/- 0.5 above -1}, {@code char omega = 0 +/- 0.2}.
  */
 public enum PriorLine {
-  DOSE(
-      "dose",
-      "x/",
-      p -> p.tau(),
-      "J/cm2 of one pass with an even chance, times or divided by a factor",
-      "wood browns at tens of J/cm2, paint comes off at about a third of that; with a factor of 4.5"
-          + " either way, the patches decide (common practice, no published source)"),
-  PHI(
-      "phi",
-      "+/-",
-      p -> p.phi(),
-      "weight of ln fluence beside ln dose, not below 0",
-      "char comes from heat, so it depends on dose more than on fluence; lifting a film needs"
-          + " fluence above a threshold (common practice, no published source)"),
-  PSI(
-      "psi",
-      "+/-",
-      p -> p.psi(),
-      "weight of ln passes beside ln dose, not below 0",
-      "1 would mean that two passes do as much as one of twice the dose; the wood cools between"
-          + " passes, so it is less (common practice, no published source)"),
-  SIGMA(
-      "sigma",
-      "x/",
-      p -> p.lnSigma(),
-      "spread from patch to patch in ln dose, times or divided by a factor",
-      "at 0.25 it takes 4.4 times the dose to go from 5 to 95 % of patches; grain and hand rarely"
-          + " allow less (common practice, no published source)"),
-  OMEGA(
-      "omega",
-      "0 +/-",
-      p -> new Prior.Normal(0, p.omegaScale()),
-      "spread from board to board in ln dose; the upper half of this normal",
-      "boards of one wood mostly lie within a fifth of each other (common practice, no published"
-          + " source); promises must also hold at one and a half times this");
+  /** Even-chance dose of one pass in J/cm²; where {@code at} is named, of such a coat. */
+  DOSE("dose", "x/", Prior::tau),
+  /** Weight of ln intensity; cut off below 0 unless {@code above} says where. */
+  PHI("phi", "+/-", p -> p.phi().normal()),
+  /** Weight of ln passes, cut off below 0. */
+  PSI("psi", "+/-", p -> p.psi().normal()),
+  /** Spread from patch to patch in ln dose. */
+  SIGMA("sigma", "x/", Prior::lnSigma),
+  /** Spread from board to board in ln dose. */
+  OMEGA("omega", "0 +/-", p -> new Prior.Normal(0, p.omegaScale()));
 
   private static final double DOSE_J_CM2 = 1e5;
   private static final double WIDTH = 100;
   private static final double WEIGHT = 20;
   private static final double BOARDS = 3;
   private static final double FACTOR_MOST = 1000;
+  private static final double COAT_UM = 1e5;
   private static final Pattern FACTOR =
-      Pattern.compile("(\\S+)\\s*(?:x/|\u00d7/|\u00d7\u00f7)\\s*(\\S+)");
-  private static final Pattern SPREAD = Pattern.compile("(\\S+)\\s*(?:\\+/-|\u00b1)\\s*(\\S+)");
+      Pattern.compile(
+          "(\\S+)\\s*(?:x/|\u00d7/|\u00d7\u00f7)\\s*(\\S+)(?:\\s+at\\s+(\\S+?)\\s*[u\u00b5]m)?");
+  private static final Pattern SPREAD =
+      Pattern.compile("(\\S+)\\s*(?:\\+/-|\u00b1)\\s*(\\S+)(?:\\s+above\\s+(\\S+))?");
   private static final Pattern HALF = Pattern.compile("(0)\\s*(?:\\+/-|±)\\s*(\\S+)");
 
   private final String word;
   private final String form;
   private final Function<Prior, Prior.Normal> of;
-  private final String meaning;
-  private final String reason;
 
-  PriorLine(
-      String word, String form, Function<Prior, Prior.Normal> of, String meaning, String reason) {
+  /**
+   * What a line says.
+   *
+   * @param normal middle and spread; of logarithms where the line gives a factor
+   * @param least where a weight is cut off below
+   * @param atMicrometres thickness of the coat that a dose is for
+   */
+  public record Value(Prior.Normal normal, OptionalDouble least, OptionalDouble atMicrometres) {}
+
+  PriorLine(String word, String form, Function<Prior, Prior.Normal> of) {
     this.word = word;
     this.form = form;
     this.of = of;
-    this.meaning = meaning;
-    this.reason = reason;
   }
 
   public String word() {
     return word;
   }
 
-  public String meaning() {
-    return meaning;
+  /** Whether the spread is a factor, and the middle a median. */
+  public boolean factor() {
+    return form.equals("x/");
   }
 
-  public String reason() {
-    return reason;
+  /** What a prior has for this parameter. */
+  public Value of(Prior prior) {
+    return new Value(
+        of.apply(prior),
+        switch (this) {
+          case PHI -> OptionalDouble.of(prior.phi().least());
+          case PSI -> OptionalDouble.of(prior.psi().least());
+          default -> OptionalDouble.empty();
+        },
+        this == DOSE ? prior.atMicrometres() : OptionalDouble.empty());
   }
 
-  /** The line without its number. */
+  /** The line of one event, for either light. */
   public String write(Event event, Prior prior) {
-    Prior.Normal n = of.apply(prior);
+    return event.word() + " " + word + " = " + value(prior);
+  }
+
+  /** The line of one event under one kind of light. */
+  public String write(Emission emission, Event event, Prior prior) {
+    return emission.word() + " " + write(event, prior);
+  }
+
+  /** The right-hand side of the line. */
+  public String value(Prior prior) {
+    Value v = of(prior);
+    Prior.Normal n = v.normal();
     String value =
         switch (form) {
           case "x/" -> figure(Math.exp(n.mean())) + " x/ " + figure(Math.exp(n.sd()));
           case "+/-" -> figure(n.mean()) + " +/- " + figure(n.sd());
           default -> "0 +/- " + figure(n.sd());
         };
-    return eventWord(event) + " " + word + " = " + value;
-  }
-
-  static String eventWord(Event event) {
-    return event == Event.CHAR ? "char" : "clearing";
+    if (v.atMicrometres().isPresent()) {
+      return value + " at " + figure(v.atMicrometres().getAsDouble()) + "um";
+    }
+    return this == PHI && v.least().getAsDouble() != 0
+        ? value + " above " + figure(v.least().getAsDouble())
+        : value;
   }
 
   /** Five digits: more than any opinion has. */
@@ -111,11 +116,11 @@ public enum PriorLine {
   }
 
   /**
-   * The mean and spread that a value says.
+   * What a right-hand side says.
    *
    * @throws Refusal saying what it must look like
    */
-  Prior.Normal read(String value) {
+  Value read(Event event, String value) {
     Pattern pattern =
         switch (form) {
           case "x/" -> FACTOR;
@@ -123,17 +128,41 @@ public enum PriorLine {
           default -> HALF;
         };
     Matcher m = pattern.matcher(value.strip().toLowerCase(Locale.ROOT));
-    if (!m.matches()) {
+    boolean more = m.matches() && m.groupCount() > 2 && m.group(3) != null;
+    if (!m.matches() || (more && this != PHI && !(this == DOSE && event == Event.CLEARING))) {
       throw Refusal.usage(
           "%s must look like \"%s\", not \"%s\".".formatted(word, example(), value.strip()));
     }
+    double middle = number(m.group(1));
     double spread = number(m.group(2));
-    return switch (form) {
-      case "x/" -> factor(number(m.group(1)), spread);
-      case "+/-" ->
-          new Prior.Normal(within(word, number(m.group(1)), -WEIGHT, WEIGHT), spread(spread));
-      default -> new Prior.Normal(0, spread(spread));
+    OptionalDouble third = more ? OptionalDouble.of(number(m.group(3))) : OptionalDouble.empty();
+    return switch (this) {
+      case DOSE -> new Value(factor(middle, spread), OptionalDouble.empty(), coat(third));
+      case SIGMA -> new Value(factor(middle, spread), OptionalDouble.empty(), third);
+      case PHI -> new Value(weight(middle, spread), least(third), OptionalDouble.empty());
+      case PSI -> new Value(weight(middle, spread), OptionalDouble.of(0), third);
+      case OMEGA ->
+          new Value(
+              new Prior.Normal(0, spread(spread)), OptionalDouble.empty(), OptionalDouble.empty());
     };
+  }
+
+  private Prior.Normal weight(double middle, double spread) {
+    return new Prior.Normal(within(word, middle, -WEIGHT, WEIGHT), spread(spread));
+  }
+
+  /** Files from before this could be said cut every weight off below 0. */
+  private static OptionalDouble least(OptionalDouble given) {
+    return OptionalDouble.of(
+        given.isPresent()
+            ? within("least phi", given.getAsDouble(), Prior.Weight.OF_POWER, WEIGHT)
+            : 0);
+  }
+
+  private static OptionalDouble coat(OptionalDouble given) {
+    return given.isPresent()
+        ? OptionalDouble.of(within("thickness of dose", given.getAsDouble(), 1, COAT_UM))
+        : given;
   }
 
   private Prior.Normal factor(double middle, double factor) {
@@ -186,13 +215,20 @@ public enum PriorLine {
   }
 
   /** A prior with this parameter replaced. */
-  Prior put(Prior p, Prior.Normal n) {
+  Prior put(Prior p, Value v) {
+    Prior.Normal n = v.normal();
     return switch (this) {
-      case DOSE -> new Prior(n, p.phi(), p.psi(), p.lnSigma(), p.omegaScale());
-      case PHI -> new Prior(p.tau(), n, p.psi(), p.lnSigma(), p.omegaScale());
-      case PSI -> new Prior(p.tau(), p.phi(), n, p.lnSigma(), p.omegaScale());
-      case SIGMA -> new Prior(p.tau(), p.phi(), p.psi(), n, p.omegaScale());
-      case OMEGA -> new Prior(p.tau(), p.phi(), p.psi(), p.lnSigma(), n.sd());
+      case DOSE -> new Prior(n, p.phi(), p.psi(), p.lnSigma(), p.omegaScale(), v.atMicrometres());
+      case PHI ->
+          new Prior(p.tau(), weight(v), p.psi(), p.lnSigma(), p.omegaScale(), p.atMicrometres());
+      case PSI ->
+          new Prior(p.tau(), p.phi(), weight(v), p.lnSigma(), p.omegaScale(), p.atMicrometres());
+      case SIGMA -> new Prior(p.tau(), p.phi(), p.psi(), n, p.omegaScale(), p.atMicrometres());
+      case OMEGA -> new Prior(p.tau(), p.phi(), p.psi(), p.lnSigma(), n.sd(), p.atMicrometres());
     };
+  }
+
+  private static Prior.Weight weight(Value v) {
+    return new Prior.Weight(v.normal(), v.least().orElse(0));
   }
 }

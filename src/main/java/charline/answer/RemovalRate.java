@@ -2,6 +2,7 @@ package charline.answer;
 
 import charline.exposure.Exposure;
 import charline.exposure.Settings;
+import charline.model.CoatContradiction;
 import charline.model.Estimate;
 import charline.model.ModelFit;
 import charline.model.Trials;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -19,14 +21,24 @@ import java.util.OptionalDouble;
  * @param exposure what one pass does
  * @param median passes by which every other patch on a new board is clear
  * @param nearlyAll passes by which 90 % of patches are
- * @param perPassMicrometres coat thickness over the median passes, if the coats are known
+ * @param perPass coat thickness over the median passes, if the coats are known
+ * @param gaugedMicrometres depth per pass that was measured at this setting, in µm
  */
 public record RemovalRate(
     Settings settings,
     Exposure exposure,
     Estimate median,
     Estimate nearlyAll,
-    OptionalDouble perPassMicrometres) {
+    Optional<PerPass> perPass,
+    OptionalDouble gaugedMicrometres) {
+  /**
+   * Depth of one pass.
+   *
+   * @param micrometres in µm
+   * @param orMore where one pass clears: it may lift more than there is
+   */
+  public record PerPass(double micrometres, boolean orMore) {}
+
   private static final int SHOWN = 5;
   private static final double NEARLY_ALL = 0.9;
 
@@ -57,11 +69,23 @@ public record RemovalRate(
                   exposure,
                   median,
                   nearlyAll,
-                  thickness.isPresent()
-                      ? OptionalDouble.of(thickness.getAsDouble() / median.median())
-                      : thickness);
+                  perPass(thickness, median.median()),
+                  gauged(trials.patches(), patch.settings()));
             })
         .toList();
+  }
+
+  private static Optional<PerPass> perPass(OptionalDouble thickness, double passes) {
+    return thickness.isPresent()
+        ? Optional.of(new PerPass(thickness.getAsDouble() / passes, passes <= 1))
+        : Optional.empty();
+  }
+
+  private static OptionalDouble gauged(List<Patch> patches, Settings settings) {
+    return patches.stream()
+        .filter(p -> p.settings().equals(settings))
+        .flatMapToDouble(p -> CoatContradiction.perPassByGauge(p).stream())
+        .average();
   }
 
   /** Thickness of the coat that the answer is for, in um, if every finish has one. */

@@ -41,14 +41,17 @@ public final class Strata {
 
   /** Patches of a stratum, which may pool the woods; none where there is no such stratum. */
   public List<Patch> of(Stratum stratum) {
-    return stratum.wood().equals(Stratum.ANY_WOOD)
-        ? patches.stream().filter(p -> Stratum.of(p).overAllWoods().equals(stratum)).toList()
+    return stratum.poolsWoods()
+        ? patches.stream()
+            .filter(p -> stratum.covers(p.board().wood()))
+            .filter(p -> Stratum.of(p).over(stratum.wood()).equals(stratum))
+            .toList()
         : byStratum.getOrDefault(stratum, List.of());
   }
 
-  /** Patches of one coating family on one wood, or on all woods pooled, by kind of light. */
+  /** Patches of one coating family on one wood, or on woods pooled, by kind of light. */
   Map<Stratum, List<Patch>> of(FamilyAndWood about) {
-    if (!about.anyWood()) {
+    if (!about.pools()) {
       Map<Stratum, List<Patch>> own = new LinkedHashMap<>(byStratum);
       own.keySet().removeIf(s -> !about.covers(s));
       return own;
@@ -57,7 +60,7 @@ public final class Strata {
     for (Patch patch : patches) {
       Stratum stratum = Stratum.of(patch);
       if (about.covers(stratum)) {
-        pooled.computeIfAbsent(stratum.overAllWoods(), s -> new ArrayList<>()).add(patch);
+        pooled.computeIfAbsent(stratum.over(about.wood()), s -> new ArrayList<>()).add(patch);
       }
     }
     return pooled;

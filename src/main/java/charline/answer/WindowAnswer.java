@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param precautions of every finish, board and kind of light behind it
  * @param job risk over the job that was asked about, where there is a start setting
  * @param offer what could be borrowed, where nothing was
+ * @param nearWoods trials on near woods that were not counted
  */
 public record WindowAnswer(
     TrialCase subject,
@@ -26,7 +27,8 @@ public record WindowAnswer(
     NextPatches next,
     Precautions precautions,
     Optional<JobRisk> job,
-    Optional<BorrowOffer> offer) {
+    Optional<BorrowOffer> offer,
+    List<NearWood> nearWoods) {
 
   /** Cautions of every finish, board and kind of light behind it, most serious first. */
   public List<Caution> cautions() {

@@ -4,12 +4,16 @@ import charline.cli.ask.Find;
 import charline.cli.bench.BenchCommand;
 import charline.cli.board.BoardAdd;
 import charline.cli.board.BoardAmend;
+import charline.cli.board.BoardJoin;
 import charline.cli.board.BoardList;
 import charline.cli.board.BoardShow;
+import charline.cli.board.BoardVoid;
 import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
 import charline.cli.demo.Demo;
 import charline.cli.finish.FinishAdd;
+import charline.cli.finish.FinishAmend;
+import charline.cli.finish.FinishJoin;
 import charline.cli.finish.FinishList;
 import charline.cli.finish.FinishShow;
 import charline.cli.log.Backup;
@@ -25,8 +29,12 @@ import charline.cli.patch.PatchVoid;
 import charline.cli.plan.PlanList;
 import charline.cli.plan.PlanVoid;
 import charline.cli.rig.RigAdd;
+import charline.cli.rig.RigAmend;
 import charline.cli.rig.RigCheck;
+import charline.cli.rig.RigCheckAmend;
+import charline.cli.rig.RigCheckVoid;
 import charline.cli.rig.RigDrift;
+import charline.cli.rig.RigJoin;
 import charline.cli.rig.RigList;
 import charline.cli.rig.RigShow;
 import charline.cli.sample.SampleAdd;
@@ -41,6 +49,14 @@ import charline.cli.trials.QuoteJob;
 import charline.cli.trials.Removal;
 import charline.cli.trials.Sheet;
 import charline.cli.trials.Window;
+import charline.cli.word.FamilyAdd;
+import charline.cli.word.FamilyAmend;
+import charline.cli.word.FamilyList;
+import charline.cli.word.FamilyShow;
+import charline.cli.word.WoodAdd;
+import charline.cli.word.WoodAmend;
+import charline.cli.word.WoodList;
+import charline.cli.word.WoodShow;
 import charline.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -58,9 +74,11 @@ final class Commands {
   private static final Map<String, List<String>> WORDS = new LinkedHashMap<>();
 
   static {
-    WORDS.put("rig", List.of("add", "list", "show", "check", "drift"));
-    WORDS.put("board", List.of("add", "list", "show", "amend"));
-    WORDS.put("finish", List.of("add", "list", "show"));
+    WORDS.put("rig", List.of("add", "list", "show", "amend", "join", "check", "drift"));
+    WORDS.put("board", List.of("add", "list", "show", "amend", "void", "join"));
+    WORDS.put("finish", List.of("add", "list", "show", "amend", "join"));
+    WORDS.put("wood", List.of("list", "show", "add", "amend"));
+    WORDS.put("family", List.of("list", "show", "add", "amend"));
     WORDS.put("sample", List.of("add", "list", "show", "amend", "void"));
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
     WORDS.put("plan", List.of("list", "void"));
@@ -77,6 +95,10 @@ final class Commands {
     WORDS.put("demo", List.of());
   }
 
+  /** Commands that have words of their own to follow. */
+  private static final Map<String, List<String>> THIRD =
+      Map.of("rig check", List.of("amend", "void"));
+
   private Commands() {}
 
   /** Every command that can be called, such as "rig add" and "find". */
@@ -87,7 +109,12 @@ final class Commands {
           if (seconds.isEmpty()) {
             all.add(first);
           }
-          seconds.forEach(second -> all.add(first + " " + second));
+          seconds.forEach(
+              second -> {
+                String command = first + " " + second;
+                all.add(command);
+                THIRD.getOrDefault(command, List.of()).forEach(w -> all.add(command + " " + w));
+              });
         });
     return all;
   }
@@ -141,14 +168,26 @@ final class Commands {
     boolean called = !words.isEmpty() && words.get(0).equals(first);
     seconds.stream()
         .filter(second -> called && (!seconds.contains(wanted) || second.equals(wanted)))
-        .forEach(second -> group.addSubcommand(second, command(first + " " + second, desk)));
+        .forEach(second -> group.addSubcommand(second, command(first + " " + second, words, desk)));
+    return group;
+  }
+
+  /** A second word with the third one that is called for, where it has such words. */
+  private static CommandLine command(String words, List<String> given, CommandContext desk) {
+    List<String> thirds = THIRD.getOrDefault(words, List.of());
+    if (given.size() < 3 || !thirds.contains(given.get(2))) {
+      return command(words, desk);
+    }
+    // The second word alone would ask for values of its own.
+    CommandLine group = new CommandLine(new Group(listed(thirds)).in(desk));
+    group.addSubcommand(given.get(2), command(words + " " + given.get(2), desk));
     return group;
   }
 
   /** The first words that are neither options nor the value of {@code --log}. */
   private static List<String> leadingWords(String[] args) {
     List<String> words = new ArrayList<>();
-    for (int i = 0; i < args.length && words.size() < 2; i++) {
+    for (int i = 0; i < args.length && words.size() < 3; i++) {
       if (args[i].equals("--log")) {
         i++;
       } else if (!args[i].startsWith("-")) {
@@ -165,9 +204,11 @@ final class Commands {
 
   private static String summary(String first) {
     return switch (first) {
-      case "rig" -> "The laser with its head and lens: add, list, show, check, drift.";
-      case "board" -> "The wood that patches are burned on: add, list, show, amend.";
-      case "finish" -> "The coats on the wood: add, list, show.";
+      case "rig" -> "The laser with its head and lens: add, list, show, amend, join, check, drift.";
+      case "board" -> "The wood that patches are burned on: add, list, show, amend, void, join.";
+      case "finish" -> "The coats on the wood: add, list, show, amend, join.";
+      case "wood" -> "The woods that this log knows: list, show, add, amend.";
+      case "family" -> "The coating families that it knows: list, show, add, amend.";
       case "sample" -> "What coats were tested for: add, list, show, amend, void.";
       case "plan" -> "Planned patches and their codes: list, void.";
       case "patch" -> "Test patches: add, read, show, amend, void.";
@@ -176,7 +217,11 @@ final class Commands {
   }
 
   private static CommandLine command(String words, CommandContext desk) {
-    return new CommandLine(made(words, desk).in(desk));
+    CommandLine line = new CommandLine(made(words, desk).in(desk));
+    THIRD
+        .getOrDefault(words, List.of())
+        .forEach(third -> line.addSubcommand(third, command(words + " " + third, desk)));
+    return line;
   }
 
   private static LogCommand made(String command, CommandContext desk) {
@@ -184,15 +229,31 @@ final class Commands {
       case "rig add" -> new RigAdd();
       case "rig list" -> new RigList();
       case "rig show" -> new RigShow();
+      case "rig amend" -> new RigAmend();
+      case "rig join" -> new RigJoin();
       case "rig check" -> new RigCheck();
+      case "rig check amend" -> new RigCheckAmend();
+      case "rig check void" -> new RigCheckVoid();
       case "rig drift" -> new RigDrift();
       case "board add" -> new BoardAdd();
       case "board list" -> new BoardList();
       case "board show" -> new BoardShow();
       case "board amend" -> new BoardAmend();
+      case "board void" -> new BoardVoid();
+      case "board join" -> new BoardJoin();
       case "finish add" -> new FinishAdd();
       case "finish list" -> new FinishList();
       case "finish show" -> new FinishShow();
+      case "finish amend" -> new FinishAmend();
+      case "finish join" -> new FinishJoin();
+      case "wood list" -> new WoodList();
+      case "wood show" -> new WoodShow();
+      case "wood add" -> new WoodAdd();
+      case "wood amend" -> new WoodAmend();
+      case "family list" -> new FamilyList();
+      case "family show" -> new FamilyShow();
+      case "family add" -> new FamilyAdd();
+      case "family amend" -> new FamilyAmend();
       case "sample add" -> new SampleAdd();
       case "sample list" -> new SampleList();
       case "sample show" -> new SampleShow();

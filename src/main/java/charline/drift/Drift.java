@@ -1,6 +1,7 @@
 package charline.drift;
 
 import charline.exposure.Exposure;
+import charline.exposure.PowerCurve;
 import charline.exposure.Settings;
 import charline.model.Coating;
 import charline.model.Event;
@@ -12,6 +13,7 @@ import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.Stratum;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
@@ -206,15 +209,56 @@ public record Drift(Rig rig, List<Watch> watches) {
         clearing.newBoardChance(exposure.doseJoulesPerCm2(), exposure.intensity(), passes));
   }
 
-  /** Power checks against the first, in units of what a meter repeats. */
+  /**
+   * Power checks against the first ones, in units of what a meter repeats; one value a day, the
+   * mean over its checks. A check is compared with earlier ones at the same pulses, where they say
+   * something of its setting: a source that is turned down gives less than its share, and that is
+   * no drift. A check without such a forerunner begins a comparison.
+   */
   private static Watch checks(Rig rig) {
-    List<PowerCheck> checks = rig.checks();
-    double first = checks.get(0).factor(rig.ratedWatts());
-    return watch(
-        new PowerChecks(),
-        checks.stream().map(c -> new Value(c.at(), Optional.empty(), Optional.of(c))).toList(),
-        checks.stream().map(c -> Math.log(c.factor(rig.ratedWatts()) / first) / METER).toList(),
-        false);
+    Map<LocalDate, List<PowerCheck>> byDay =
+        rig.checks().stream()
+            .collect(
+                Collectors.groupingBy(
+                    c -> c.at().toLocalDate(), TreeMap::new, Collectors.toList()));
+    List<PowerCheck> first = new ArrayList<>();
+    List<Value> values = new ArrayList<>();
+    List<Double> scores = new ArrayList<>();
+    for (List<PowerCheck> day : byDay.values()) {
+      List<PowerCheck> before = List.copyOf(first);
+      List<Double> changes = new ArrayList<>();
+      for (PowerCheck check : lastOfEachSetting(day)) {
+        Optional<PowerCurve> then = firstCurve(rig, check, before);
+        then.map(curve -> Math.log(check.meteredWatts() / curve.watts(check.percent())) / METER)
+            .ifPresentOrElse(changes::add, () -> first.add(check));
+      }
+      PowerCheck last = day.get(day.size() - 1);
+      values.add(new Value(last.at(), Optional.empty(), Optional.of(last)));
+      scores.add(changes.stream().mapToDouble(c -> c).average().orElse(0));
+    }
+    return watch(new PowerChecks(), values, scores, false);
+  }
+
+  private static List<PowerCheck> lastOfEachSetting(List<PowerCheck> day) {
+    Map<List<Object>, PowerCheck> last = new LinkedHashMap<>();
+    day.forEach(
+        c -> last.put(List.of(c.percent(), c.repetitionKilohertz(), c.pulseNanoseconds()), c));
+    return List.copyOf(last.values());
+  }
+
+  /** What the first checks at the pulses of this one say of its setting, if anything. */
+  private static Optional<PowerCurve> firstCurve(
+      Rig rig, PowerCheck check, List<PowerCheck> first) {
+    List<PowerCheck> alike =
+        first.stream()
+            .filter(
+                c ->
+                    rig.repetitionOf(c).equals(rig.repetitionOf(check))
+                        && rig.pulseOf(c).equals(rig.pulseOf(check)))
+            .toList();
+    return alike.isEmpty()
+        ? Optional.empty()
+        : Optional.of(PowerCheck.curve(alike)).filter(curve -> curve.covers(check.percent()));
   }
 
   /** What a score is of. */

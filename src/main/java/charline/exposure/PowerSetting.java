@@ -43,11 +43,10 @@ public record PowerSetting(double value, Unit unit) {
   /**
    * Power delivered to the work, in W.
    *
-   * @param ratedWatts the rig's rating at 100 %
-   * @param meterFactor metered over nominal power of the latest power check, 1 where there is none;
-   *     it does not touch power given in watts, which is taken as delivered
+   * @param curve power over the setting; it does not touch power given in watts, which is taken as
+   *     delivered
    */
-  public double deliveredWatts(double ratedWatts, double meterFactor) {
-    return unit == Unit.WATTS ? value : ratedWatts * value / 100 * meterFactor;
+  public double deliveredWatts(PowerCurve curve) {
+    return unit == Unit.WATTS ? value : curve.watts(value);
   }
 }

@@ -50,6 +50,9 @@ record Amendment(PatchTable patches, ReadingTable readings) {
         others.add(reading);
       }
     }
+    if (!before.isEmpty() && why == null) {
+      throw Refusal.usage("A reading is struck only for a reason, and none was given; say why.");
+    }
     before.keySet().forEach(id -> readings.strike(id, why));
     // Passes differ on a patch at every moment: those that rise go first, the highest ahead.
     Collections.reverse(raised);

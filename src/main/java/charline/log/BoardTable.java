@@ -13,9 +13,30 @@ import java.util.UUID;
 
 /** Boards. */
 record BoardTable(Database database) {
-  /** All boards, by name. */
+  /** All boards that count, by name. */
   List<Board> all() {
-    return database.query("SELECT * FROM board ORDER BY name", BoardTable::read);
+    return database.query(
+        "SELECT * FROM board WHERE joined_into IS NULL AND voided_why IS NULL ORDER BY name",
+        BoardTable::read);
+  }
+
+  /** The same with void ones. */
+  List<Board> alsoVoid() {
+    return database.query(
+        "SELECT * FROM board WHERE joined_into IS NULL ORDER BY name", BoardTable::read);
+  }
+
+  /** Why a board is void, if it is. */
+  Optional<String> voided(UUID id) {
+    return database.first(
+        "SELECT voided_why FROM board WHERE id = ? AND voided_why IS NOT NULL",
+        row -> row.text("voided_why"),
+        id);
+  }
+
+  /** Takes a board out for a reason, or lets it count again where there is none. */
+  void setVoid(UUID id, String why) {
+    database.update("UPDATE board SET voided_why = ? WHERE id = ?", why, id);
   }
 
   /** The boards that patches which meet a condition were burned on. */
@@ -33,7 +54,8 @@ record BoardTable(Database database) {
 
   /** The board of that name, capitals of other alphabets than English apart. */
   Optional<Board> byName(String name) {
-    return database.first("SELECT * FROM board WHERE name = ?", BoardTable::read, name);
+    return database.first(
+        "SELECT * FROM board WHERE name = ? AND joined_into IS NULL", BoardTable::read, name);
   }
 
   private static Board read(ResultRow row) throws SQLException {

@@ -14,6 +14,8 @@ import java.util.Optional;
  *     reading what was seen, such as "char after 2 passes"
  * @param after new value, empty where it was taken out; named likewise
  * @param why reason given, if any
+ * @param part which part it is of, where what was asked about has several, such as "power check of
+ *     2026-06-01"
  */
 public record Change(
     OffsetDateTime at,
@@ -21,7 +23,21 @@ public record Change(
     String what,
     Optional<String> before,
     Optional<String> after,
-    Optional<String> why) {
+    Optional<String> why,
+    Optional<String> part) {
+  private static final String JOINED = ".joined_into";
+
+  /** A change to something as a whole. */
+  public Change(
+      OffsetDateTime at,
+      Optional<String> by,
+      String what,
+      Optional<String> before,
+      Optional<String> after,
+      Optional<String> why) {
+    this(at, by, what, before, after, why, Optional.empty());
+  }
+
   /** The change in words: "power from 42 % to 45 %". */
   public String words() {
     if (what.equals(ReadingWords.WHOLE)) {
@@ -29,9 +45,14 @@ public record Change(
           .map("reading counts again: "::concat)
           .orElse("reading struck: " + before.orElse(""));
     }
+    String lead = part.map(p -> p + ": ").orElse("");
+    if (what.endsWith(JOINED) && after.isPresent()) {
+      return lead + "joined into " + after.get();
+    }
     ColumnWords column = ColumnWords.of(what);
-    return "%s from %s to %s"
+    return "%s%s from %s to %s"
         .formatted(
+            lead,
             column.name(),
             before.map(column::value).orElse("nothing"),
             after.map(column::value).orElse("nothing"));

@@ -3,16 +3,22 @@ package charline.log;
 import charline.exposure.Settings;
 import charline.quantity.Figures;
 import charline.trial.Board;
+import charline.trial.DepthClash;
 import charline.trial.Knob;
 import charline.trial.KnobValues;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
+import charline.trial.Plausibility.Doubt;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.UsualValues;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.UUID;
 
 /** Recorded values that are far from what is usual ({@link Knob}) and may have been mistyped. */
 final class Doubts {
@@ -27,7 +33,29 @@ final class Doubts {
     rigs.forEach(this::rig);
     boards.forEach(this::board);
     patches.forEach(entry -> patch(entry.patch()));
+    strays(patches.stream().map(PatchEntry::patch).toList());
     return List.copyOf(found);
+  }
+
+  /** Values far from what else their rig had. */
+  private void strays(List<Patch> patches) {
+    Map<UUID, UsualValues> byRig = new HashMap<>();
+    patches.forEach(
+        p -> byRig.computeIfAbsent(p.rig().id(), id -> new UsualValues(p.rig())).add(p));
+    Map<UUID, Map<Knob, Map<Double, Doubt>>> strays = new HashMap<>();
+    byRig.forEach((rig, values) -> strays.put(rig, values.strays()));
+    for (Patch patch : patches) {
+      UsualValues.values(patch.settings(), patch.areaSquareCentimetres())
+          .forEach(
+              (knob, value) -> {
+                Doubt doubt = strays.get(patch.rig().id()).getOrDefault(knob, Map.of()).get(value);
+                if (doubt != null && !knob.isFarFromUsual(value)) {
+                  doubt(
+                      "%s: %s; amend it if it was mistyped."
+                          .formatted(patch.code(), doubt.finding()));
+                }
+              });
+    }
   }
 
   private void rig(Rig rig) {
@@ -35,16 +63,10 @@ final class Doubts {
     range(who, Knob.WAVELENGTH, rig.wavelengthNanometres());
     range(who, "rated power", Knob.ratedPower(rig.emission()), rig.ratedWatts());
     for (PowerCheck check : rig.checks()) {
-      double factor = check.factor(rig.ratedWatts());
-      if (!Plausibility.isOfNominal(factor)) {
+      for (Doubt doubt : Plausibility.about(check, rig)) {
         doubt(
-            "%s metered %s W at %s %% on %s, %s times what its rating says; record a new power check if that was wrong."
-                .formatted(
-                    who,
-                    Figures.plain(check.meteredWatts()),
-                    Figures.plain(check.percent()),
-                    check.at().toLocalDate(),
-                    Figures.plain(Math.round(factor * 100) / 100.0)));
+            "%s, power check on %s: %s; amend it if it was mistyped."
+                .formatted(who, check.at().toLocalDate(), doubt.finding()));
       }
     }
   }
@@ -58,18 +80,19 @@ final class Doubts {
     Settings settings = patch.settings();
     KnobValues.of(settings).forEach((knob, value) -> range(who, knob, value));
     patch.areaSquareCentimetres().ifPresent(cm2 -> range(who, Knob.PATCH_AREA, cm2));
-    if (Plausibility.isTooStrong(settings.power(), patch.rig().ratedWatts())) {
-      doubt(
-          "%s has a power of %s W, more than rig %s is rated for (%s W); amend it if it was mistyped."
-              .formatted(
-                  who,
-                  Figures.plain(settings.power().value()),
-                  patch.rig().name(),
-                  Figures.plain(patch.rig().ratedWatts())));
+    for (Doubt doubt : Plausibility.aboutPower(patch.rig(), settings, patch.burnedAt())) {
+      doubt("%s: %s; amend it if it was mistyped.".formatted(who, doubt.finding()));
     }
     if (patch.burnedAt().isAfter(now)) {
       doubt("%s was burned in the future (%s); amend the time.".formatted(who, patch.burnedAt()));
     }
+    DepthClash.of(patch)
+        .map(Plausibility::about)
+        .ifPresent(
+            d ->
+                doubt(
+                    "%s: %s; %s, and amend what is wrong."
+                        .formatted(who, d.finding(), d.correction())));
     for (Reading reading : patch.readings()) {
       if (reading.at().isBefore(patch.burnedAt()) && !patch.burnedAt().isAfter(now)) {
         doubt(
@@ -78,6 +101,10 @@ final class Doubts {
       }
       range(who, "number of passes", Knob.PASSES, reading.passes());
       reading.depthMicrometres().ifPresent(um -> range(who, Knob.DEPTH, um));
+      List<Reading> earlier = patch.readings().subList(0, patch.readings().indexOf(reading));
+      for (Doubt doubt : Plausibility.about(reading, earlier)) {
+        doubt("%s: %s; amend the wrong reading.".formatted(who, doubt.finding()));
+      }
     }
   }
 

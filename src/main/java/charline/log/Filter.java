@@ -44,6 +44,20 @@ public record Filter(
           Set.of(),
           Set.of());
 
+  /** Everything burned with one rig. */
+  public static Filter ofRig(String name) {
+    Set<String> any = Set.of();
+    Optional<OffsetDateTime> always = Optional.empty();
+    return new Filter(any, any, Set.of(), always, always, Set.of(name), any, any, any, any);
+  }
+
+  /** Everything on one finish. */
+  public static Filter onFinish(String name) {
+    Set<String> any = Set.of();
+    Optional<OffsetDateTime> always = Optional.empty();
+    return new Filter(any, any, Set.of(), always, always, any, any, Set.of(name), any, any);
+  }
+
   /** Everything on one board. */
   public static Filter onBoard(String name) {
     Set<String> any = Set.of();

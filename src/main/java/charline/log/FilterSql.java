@@ -13,7 +13,10 @@ import java.util.List;
  * given, so that SQLite goes by the indexes of the boards, finishes and rigs that are named.
  */
 final class FilterSql {
-  private final StringBuilder condition = new StringBuilder("p.voided_why IS NULL");
+  private final StringBuilder condition =
+      new StringBuilder(
+          "p.voided_why IS NULL AND NOT EXISTS (SELECT 1 FROM board v WHERE v.id = p.board_id AND"
+              + " v.voided_why IS NOT NULL)");
   private final List<Object> values = new ArrayList<>();
 
   private FilterSql() {}

@@ -40,23 +40,43 @@ public final class History {
   }
 
   /**
-   * Changes to a patch and its readings, oldest first. A moment that was changed comes with its
-   * zone, in one change.
+   * Changes to a patch and its readings, a rig and its power checks, or a board or finish, and to
+   * what was joined into it, oldest first. A moment that was changed comes with its zone, in one
+   * change.
    */
-  List<Change> of(UUID patch) {
+  List<Change> of(UUID what) {
     return database.query(
         """
         WITH named AS (
           SELECT 'patch.rig_id' AS what, id, name FROM rig
           UNION ALL SELECT 'patch.board_id', id, name FROM board
           UNION ALL SELECT 'patch.finish_id', id, name FROM finish
-          UNION ALL SELECT 'sample.finish_id', id, name FROM finish)
+          UNION ALL SELECT 'sample.finish_id', id, name FROM finish
+          UNION ALL SELECT 'power_check.rig_id', id, name FROM rig
+          UNION ALL SELECT 'rig.joined_into', id, name FROM rig
+          UNION ALL SELECT 'board.joined_into', id, name FROM board
+          UNION ALL SELECT 'finish.joined_into', id, name FROM finish),
+        part AS (
+          SELECT id, printf('power check of %s at %g %%',
+            date(metered_at_utc, CASE metered_at_offset WHEN 'Z' THEN '+00:00' ELSE metered_at_offset END),
+            setting_pct) AS called
+          FROM power_check WHERE rig_id = ?1
+          UNION ALL SELECT r.id, 'rig ' || r.name FROM rig r JOIN joined_rig j ON j.id = r.id
+            WHERE j.target = ?1
+          UNION ALL SELECT b.id, 'board ' || b.name FROM board b JOIN joined_board j ON j.id = b.id
+            WHERE j.target = ?1
+          UNION ALL SELECT f.id, 'finish ' || f.name FROM finish f
+            JOIN joined_finish j ON j.id = f.id WHERE j.target = ?1)
         SELECT c.changed_at_utc, c.changed_at_offset, c.changed_by, c.what, c.why,
           coalesce(b.name, c.before) AS before, coalesce(a.name, c.after) AS after,
-          coalesce(z.before, later.before, p.burned_at_offset, j.judged_at_offset)
+          coalesce(z.before, later.before, p.burned_at_offset, j.judged_at_offset,
+            k.metered_at_offset)
             AS before_offset,
-          coalesce(z.after, later.before, p.burned_at_offset, j.judged_at_offset)
+          coalesce(z.after, later.before, p.burned_at_offset, j.judged_at_offset,
+            k.metered_at_offset)
             AS after_offset,
+          coalesce(part.called, CASE WHEN c.what GLOB 'coat *'
+            THEN substr(c.what, 1, instr(c.what, '.') - 1) END) AS part,
           r.*
         FROM change c
         LEFT JOIN change z ON c.what GLOB '*_at_utc' AND z.row_id = c.row_id
@@ -67,18 +87,20 @@ public final class History {
             AND l.what = replace(c.what, '_utc', '_offset') AND l.number > c.number)
         LEFT JOIN patch p ON c.what = 'patch.burned_at_utc' AND p.id = c.row_id
         LEFT JOIN reading j ON c.what = 'reading.judged_at_utc' AND j.id = c.row_id
+        LEFT JOIN power_check k ON c.what = 'power_check.metered_at_utc' AND k.id = c.row_id
+        LEFT JOIN part ON part.id = c.row_id
         LEFT JOIN reading r ON r.id = c.row_id AND c.what = 'reading.voided_why'
           AND (c.before IS NULL OR c.after IS NULL)
         LEFT JOIN named b ON b.what = c.what AND b.id = c.before
         LEFT JOIN named a ON a.what = c.what AND a.id = c.after
-        WHERE (c.row_id = ?1 OR c.row_id IN (SELECT id FROM reading WHERE patch_id = ?1))
+        WHERE (c.row_id = ?1 OR c.row_id IN (SELECT id FROM reading WHERE patch_id = ?1)
+            OR c.row_id IN (SELECT id FROM part))
           AND NOT (c.what GLOB '*_at_offset' AND EXISTS (SELECT 1 FROM change u
             WHERE u.row_id = c.row_id AND u.what = replace(c.what, '_offset', '_utc')
               AND u.changed_at_utc = c.changed_at_utc AND u.why IS c.why))
         ORDER BY c.number
         """,
-        History::change,
-        patch);
+        History::change, what);
   }
 
   private static Change change(ResultRow row) throws SQLException {
@@ -89,7 +111,8 @@ public final class History {
             row.text("what"),
             time(row, "before"),
             time(row, "after"),
-            row.optionalText("why"));
+            row.optionalText("why"),
+            row.optionalText("part"));
     return row.has("outcome") ? ReadingWords.ofWhole(change, ReadingTable.read(row)) : change;
   }
 

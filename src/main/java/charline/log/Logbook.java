@@ -13,6 +13,7 @@ import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
+import charline.trial.OwnWord;
 import charline.trial.Patch;
 import charline.trial.PlainText;
 import charline.trial.PowerCheck;
@@ -20,7 +21,9 @@ import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.SubstanceFacts;
 import charline.trial.TestDemand;
+import charline.trial.UsualValues;
 import charline.trial.WoodFacts;
+import charline.trial.WoodForm;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -54,6 +57,9 @@ public final class Logbook implements AutoCloseable {
   private final Samples samples;
   private final Reference reference;
   private final NamedRows named;
+  private final Stock stock;
+  private final Joins joins;
+  private final OwnWords ownWords;
 
   private Logbook(Database database, Clock clock) {
     this.database = database;
@@ -71,6 +77,9 @@ public final class Logbook implements AutoCloseable {
     samples = new Samples(database, finishes, history, this::now);
     reference = new Reference(database);
     named = new NamedRows(database);
+    stock = new Stock(database, rigs, boards, finishes);
+    joins = new Joins(database);
+    ownWords = new OwnWords(database, reference);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -126,14 +135,17 @@ public final class Logbook implements AutoCloseable {
     return identity.next();
   }
 
-  /** All rigs with their power checks, by name. */
+  /** All rigs with the power checks that count, by name. */
   public List<Rig> rigs() {
-    return database.inSnapshot(rigs::all);
+    return stock.rigs();
   }
 
-  /** The rig of that name; refuses an unknown one and offers the nearest names. */
+  /**
+   * The rig of that name, which may be one that it had before, or that of a rig joined into it;
+   * refuses an unknown one and offers the nearest names.
+   */
   public Rig rig(String name) {
-    return NameRules.pick("rig", name, rigs(), Rig::name);
+    return stock.rig(name);
   }
 
   /** Records a rig with its power checks. */
@@ -150,25 +162,85 @@ public final class Logbook implements AutoCloseable {
         });
   }
 
-  /** Replaces the record of a rig, not its checks. */
+  /** Replaces the record of a rig, not its checks; a reason may be given. */
   public void amend(Rig rig, String by, String why) {
-    history.amending(
-        now(),
-        person(by),
-        reason(why),
-        () -> named.amend("rig", rig.id(), rig.name(), () -> rigs.amend(rig)));
+    changing(by, why, () -> named.amend("rig", rig.id(), rig.name(), () -> rigs.amend(rig)));
   }
 
-  /** All boards, by name. */
+  /** Power checks of a rig that are void, in the order of metering. */
+  public List<VoidCheck> voidChecks(Rig rig) {
+    return stock.voidChecks(rig);
+  }
+
+  /** Replaces what a power check of a rig says; patches and windows follow it. */
+  public void amend(Rig rig, PowerCheck check, String by, String why) {
+    changing(
+        by,
+        why,
+        () -> {
+          stock.requireCheckOf(rig, check);
+          rigs.amend(check);
+        });
+  }
+
+  /** Takes a power check out; it stays in the log with the reason. */
+  public void voidCheck(Rig rig, PowerCheck check, String by, String why) {
+    String reason = reason(why);
+    changing(
+        by,
+        reason,
+        () -> {
+          stock.requireCheckOf(rig, check);
+          rigs.setVoid(check, reason);
+        });
+  }
+
+  /** Lets a void power check count again; a reason may be given. */
+  public void bringBack(Rig rig, PowerCheck check, String by, String why) {
+    changing(
+        by,
+        why,
+        () -> {
+          stock.requireCheckOf(rig, check);
+          rigs.setVoid(check, null);
+        });
+  }
+
+  /**
+   * Joins a rig, board or finish that was set up twice into its other record, with all its patches,
+   * power checks and open plans; a reason may be given.
+   */
+  public void join(Joins.Kind kind, UUID from, UUID into, String by, String why) {
+    changing(by, why, () -> joins.join(kind, from, into));
+  }
+
+  /** All boards that count, by name. */
   public List<Board> boards() {
-    return boards.all();
+    return stock.boards();
   }
 
-  /** The board of that name; refuses an unknown one and offers the nearest names. */
+  /**
+   * The board of that name, void or not; the name may be one that it had before, or that of a board
+   * joined into it. Refuses an unknown one and offers the nearest names.
+   */
   public Board board(String name) {
-    return boards
-        .byName(name.strip())
-        .orElseGet(() -> NameRules.pick("board", name, boards(), Board::name));
+    return stock.board(name);
+  }
+
+  /** Why a board is void; empty if it counts. */
+  public Optional<String> voided(Board board) {
+    return boards.voided(board.id());
+  }
+
+  /** Takes a board out with its patches; it stays in the log with the reason. */
+  public void voidBoard(Board board, String by, String why) {
+    String reason = reason(why);
+    changing(by, reason, () -> boards.setVoid(board.id(), reason));
+  }
+
+  /** Lets a void board count again; a reason may be given. */
+  public void bringBack(Board board, String by, String why) {
+    changing(by, why, () -> boards.setVoid(board.id(), null));
   }
 
   /** Records a board; its wood must be a word of {@link #woods}. */
@@ -176,28 +248,38 @@ public final class Logbook implements AutoCloseable {
     named.add("board", board.name(), () -> boards.add(board, now(), person(by)));
   }
 
-  /** Replaces the record of a board. */
+  /** Replaces the record of a board; a reason may be given. */
   public void amend(Board board, String by, String why) {
-    history.amending(
-        now(),
-        person(by),
-        reason(why),
-        () -> named.amend("board", board.id(), board.name(), () -> boards.amend(board)));
+    changing(
+        by, why, () -> named.amend("board", board.id(), board.name(), () -> boards.amend(board)));
   }
 
   /** All finishes with their coats, by name. */
   public List<Finish> finishes() {
-    return database.inSnapshot(finishes::all);
+    return stock.finishes();
   }
 
-  /** The finish of that name; refuses an unknown one and offers the nearest names. */
+  /**
+   * The finish of that name, which may be one that it had before, or that of a finish joined into
+   * it; refuses an unknown one and offers the nearest names.
+   */
   public Finish finish(String name) {
-    return NameRules.pick("finish", name, finishes(), Finish::name);
+    return stock.finish(name);
   }
 
   /** Records a finish; its families must be words of {@link #families}. */
   public void add(Finish finish, String by) {
     named.add("finish", finish.name(), () -> finishes.add(finish, now(), person(by)));
+  }
+
+  /** Replaces the record of a finish and its coats; a reason may be given. */
+  public void amend(Finish finish, String by, String why) {
+    Optional<String> said = Optional.ofNullable(why);
+    changing(
+        by,
+        why,
+        () ->
+            named.amend("finish", finish.id(), finish.name(), () -> finishes.amend(finish, said)));
   }
 
   /**
@@ -227,6 +309,51 @@ public final class Logbook implements AutoCloseable {
     return reference.families();
   }
 
+  /** Other woods of the same generic wood, that wood included: oak and white oak for red oak. */
+  public Set<String> nearWoods(String wood) {
+    return reference.near(wood);
+  }
+
+  /** The form that a wood has where none is given: a panel its own, all else solid. */
+  public WoodForm usualForm(String wood) {
+    return reference.usualForm(wood);
+  }
+
+  /** What to say instead of a word that names no wood and no family, if that is known. */
+  public Optional<String> advice(String word) {
+    return reference.advice(word);
+  }
+
+  /** Woods and families that people added. */
+  public OwnWords ownWords() {
+    return ownWords;
+  }
+
+  /** Records a wood or a coating family. From then on it is known wherever the log's words are. */
+  public void add(OwnWords.Sort sort, OwnWord word, String by) {
+    inTransaction(
+        () -> {
+          ownWords.add(sort, word, now(), person(by));
+          return null;
+        });
+  }
+
+  /** Says anew what a wood or a family is like that somebody added. */
+  public void amend(OwnWords.Sort sort, OwnWord word, String like, String by, String why) {
+    history.amending(
+        now(), person(by), reason(why), () -> ownWords.amend(sort, word.id(), word.name(), like));
+  }
+
+  /** Every change to a word that somebody added, oldest first. */
+  public List<Change> history(OwnWord word) {
+    return history.of(word.id());
+  }
+
+  /** Cautions that a family calls for on any wood, beside those that every family does. */
+  public List<Caution> cautionsOf(String family) {
+    return reference.cautionsOf(family);
+  }
+
   /** Cautions for a family on a wood with one kind of light, most serious first. */
   public List<Caution> cautions(String family, String wood, Emission emission) {
     return reference.cautions(family(family), wood(wood), emission);
@@ -245,6 +372,11 @@ public final class Logbook implements AutoCloseable {
   /** Cautions that the coats of a finish bring, whatever they are on; most serious first. */
   public List<Caution> cautions(Finish finish) {
     return reference.cautions(finish);
+  }
+
+  /** Cautions that a board brings, whatever is on it; most serious first. */
+  public List<Caution> cautions(Board board) {
+    return reference.cautions(board);
   }
 
   /** What the coats of a finish must be tested for before the beam is on. */
@@ -295,10 +427,43 @@ public final class Logbook implements AutoCloseable {
     return !patches.hasOthersOn(patch.finish().id(), patch.code());
   }
 
-  /** Records a patch with its readings. */
+  /** What a rig had so far. */
+  public UsualValues usual(Rig rig) {
+    return patches.usual(rig, new UUID(0, 0));
+  }
+
+  /**
+   * The same without one patch.
+   *
+   * @param except a patch that does not count, as it is the one in question
+   */
+  public UsualValues usual(Rig rig, Patch except) {
+    return patches.usual(rig, except.id());
+  }
+
+  /** Records a patch with its readings, by whoever burned it. */
   public void add(PatchEntry entry) {
+    write(entry, Optional.of(entry.by().orElse("")));
+  }
+
+  /**
+   * Records a patch with its readings.
+   *
+   * @param recorder who records it, for whom it is the last patch then
+   */
+  public void add(PatchEntry entry, String recorder) {
+    write(entry, Optional.of(recorder));
+  }
+
+  /** Records a patch of a trial sheet, which is nobody's last one. */
+  public void bringIn(PatchEntry entry) {
+    write(entry, Optional.empty());
+  }
+
+  private void write(PatchEntry entry, Optional<String> recorder) {
     inTransaction(
         () -> {
+          stock.requireCounts(entry.patch().board());
           String code = entry.patch().code();
           NameRules.requireSeen("The code of a patch", code);
           if (patches.has(code)) {
@@ -306,7 +471,7 @@ public final class Logbook implements AutoCloseable {
                 "Patch %s is in this log already; the next free code is %s."
                     .formatted(code, nextPatchCode()));
           }
-          patches.add(withoutBlankNotes(entry), now());
+          patches.add(withoutBlankNotes(entry), now(), recorder);
           planned.fulfil(code, entry.patch().id());
           return null;
         });
@@ -361,25 +526,34 @@ public final class Logbook implements AutoCloseable {
     return patches.matching(filter);
   }
 
-  /** The patch recorded last, void or not. */
-  public Optional<PatchEntry> lastRecorded() {
-    return patches.lastRecorded();
+  /** True if a patch was ever recorded, void or not. */
+  public boolean hasPatches() {
+    return patches.any();
   }
 
-  /** The patch recorded last, void ones left out. */
-  public Optional<PatchEntry> lastPatch() {
-    return patches.last();
+  /**
+   * The patch that a person burned or recorded last, void or not; never one that a merge or an
+   * import brought.
+   */
+  public Optional<PatchEntry> lastRecorded(String person) {
+    return patches.lastRecorded(person);
+  }
+
+  /** The same, void ones left out. */
+  public Optional<PatchEntry> lastPatch(String person) {
+    return patches.last(person);
   }
 
   /**
    * Replaces what is recorded of a patch and its readings; the old values stay in the history.
    * Readings are told apart by identity: new ones are added, ones left out are struck and stay in
    * the log. An entry whose {@code voided} is empty brings a void patch back.
+   *
+   * @param why may be null where no reading is left out
    */
   public void amend(PatchEntry entry, String by, String why) {
-    String reason = reason(why);
-    history.amending(
-        now(), person(by), reason, () -> amendment.write(withoutBlankNotes(entry), reason));
+    String reason = why == null ? null : reason(why);
+    changing(by, reason, () -> amendment.write(withoutBlankNotes(entry), reason));
   }
 
   /** Takes a patch out of every analysis; it stays in the log with the reason. */
@@ -424,9 +598,19 @@ public final class Logbook implements AutoCloseable {
     return photos.of(patch(code).patch().id());
   }
 
-  /** Every change to a board, oldest first. */
+  /** Every change to a rig, its power checks, and rigs joined into it, oldest first. */
+  public List<Change> history(Rig rig) {
+    return history.of(rig.id());
+  }
+
+  /** Every change to a board and boards joined into it, oldest first. */
   public List<Change> history(Board board) {
     return history.of(board.id());
+  }
+
+  /** Every change to a finish, its coats, and finishes joined into it, oldest first. */
+  public List<Change> history(Finish finish) {
+    return history.of(finish.id());
   }
 
   /** What became of a plan, oldest first. */
@@ -471,6 +655,15 @@ public final class Logbook implements AutoCloseable {
     } catch (Refusal refusal) {
       throw Refusal.data(refusal.getMessage(), refusal);
     }
+  }
+
+  /**
+   * Changes a record, all of it or nothing, under a name and a reason.
+   *
+   * @param why null if none is given
+   */
+  private void changing(String by, String why, Runnable work) {
+    history.amending(now(), person(by), why == null ? null : reason(why), work);
   }
 
   static String reason(String why) {

@@ -1,14 +1,12 @@
 package charline.log;
 
 import charline.log.database.Database;
-import charline.log.reference.Nearest;
 import charline.refusal.Refusal;
 import charline.trial.PlainText;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Function;
 
 /** Names of rigs, boards and finishes: they differ by more than capitals, in any alphabet. */
 public final class NameRules {
@@ -16,14 +14,6 @@ public final class NameRules {
 
   NameRules(Database database) {
     this.database = database;
-  }
-
-  /** The thing of that name; refuses an unknown one and offers the nearest names. */
-  static <T> T pick(String kind, String name, List<T> all, Function<T, String> nameOf) {
-    return all.stream()
-        .filter(t -> nameOf.apply(t).equalsIgnoreCase(name.strip()))
-        .findFirst()
-        .orElseThrow(() -> Nearest.refusal(kind, name.strip(), all.stream().map(nameOf).toList()));
   }
 
   /**

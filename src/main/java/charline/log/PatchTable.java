@@ -5,13 +5,16 @@ import charline.log.database.ResultRow;
 import charline.log.database.RowValues;
 import charline.trial.Board;
 import charline.trial.Finish;
+import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.UsualValues;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -23,6 +26,12 @@ import java.util.stream.Collectors;
 /** Patches with their readings. Any number of them is read with five queries. */
 public final class PatchTable {
   private static final String OWN_NUMBER = "CAST(substr(code, 3) AS INTEGER)";
+
+  private static final String LAST =
+      """
+      p.recorded = (SELECT max(l.recorded) FROM patch l WHERE l.brought_in_by IS NULL
+        AND (l.burned_by = ?1 COLLATE NOCASE OR l.recorded_by = ?1 COLLATE NOCASE) %s)
+      """;
 
   private final Database database;
   private final RigTable rigs;
@@ -56,13 +65,17 @@ public final class PatchTable {
         .toList();
   }
 
-  /** Patches that are void, in the order of their recording. */
+  /** Patches that count nowhere, they or their boards being void, in the order of recording. */
   List<PatchEntry> voided() {
+    String out =
+        "(p.voided_why IS NOT NULL OR EXISTS (SELECT 1 FROM board v WHERE v.id = p.board_id AND"
+            + " v.voided_why IS NOT NULL))";
     return read(
-        "p.voided_why IS NOT NULL",
+        out,
         "ORDER BY p.recorded",
-        "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND"
-            + " p.voided_why IS NOT NULL ORDER BY r.patch_id, r.passes");
+        "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND "
+            + out
+            + " ORDER BY r.patch_id, r.passes");
   }
 
   /** The patch of that code, void or not. */
@@ -75,14 +88,18 @@ public final class PatchTable {
     return one("p.id = ?1", id);
   }
 
-  Optional<PatchEntry> last() {
-    return one(
-        "p.recorded = (SELECT max(recorded) FROM patch WHERE voided_why IS NULL AND ?1 = 1)", 1);
+  /** The patch that a person burned or recorded last in this log, void ones left out. */
+  Optional<PatchEntry> last(String person) {
+    return one(LAST.formatted("AND l.voided_why IS NULL"), person);
   }
 
   /** Void or not. */
-  Optional<PatchEntry> lastRecorded() {
-    return one("p.recorded = (SELECT max(recorded) FROM patch WHERE ?1 = 1)", 1);
+  Optional<PatchEntry> lastRecorded(String person) {
+    return one(LAST.formatted(""), person);
+  }
+
+  boolean any() {
+    return database.first("SELECT 1 FROM patch LIMIT 1", row -> true).isPresent();
   }
 
   private Optional<PatchEntry> one(String condition, Object value) {
@@ -96,6 +113,47 @@ public final class PatchTable {
             value)
         .stream()
         .findFirst();
+  }
+
+  /** What a rig had so far, the lowest and the highest of each knob, in patches that count. */
+  UsualValues usual(Rig rig, UUID except) {
+    Map<Knob, String> columns = new LinkedHashMap<>(SettingsColumns.columns());
+    columns.put(Knob.PATCH_AREA, "patch_cm2");
+    StringBuilder ends = new StringBuilder("count(*) AS patches");
+    columns
+        .values()
+        .forEach(
+            c -> ends.append(", min(%1$s) AS least_%1$s, max(%1$s) AS most_%1$s".formatted(c)));
+    UsualValues usual = new UsualValues(rig);
+    String counting =
+        """
+        FROM patch p WHERE p.rig_id = ? AND p.id <> ? AND p.voided_why IS NULL AND NOT EXISTS
+          (SELECT 1 FROM board v WHERE v.id = p.board_id AND v.voided_why IS NOT NULL)
+        """;
+    database.query(
+        "SELECT " + ends + " " + counting,
+        row -> {
+          usual.addPatches(row.whole("patches"));
+          int half = (row.whole("patches") + 1) / 2;
+          for (Map.Entry<Knob, String> column : columns.entrySet()) {
+            for (String end : List.of("least_", "most_")) {
+              row.optionalNumber(end + column.getValue())
+                  .ifPresent(value -> usual.add(column.getKey(), value, half));
+            }
+          }
+          return usual;
+        },
+        rig.id(),
+        except);
+    database
+        .query(
+            "SELECT max(passes) AS passes FROM reading WHERE voided_why IS NULL AND patch_id IN (SELECT p.id %s)"
+                .formatted(counting),
+            row -> row.optionalNumber("passes"),
+            rig.id(),
+            except)
+        .forEach(most -> most.ifPresent(passes -> usual.add(Knob.PASSES, passes, 1)));
+    return usual;
   }
 
   /** Every code that has been given out, void patches included. */
@@ -134,9 +192,9 @@ public final class PatchTable {
       String condition, String order, String readingSql, Object... values) {
     return database.inSnapshot(
         () -> {
-          Map<UUID, Rig> rigsById = index(rigs.all(), Rig::id);
+          Map<UUID, Rig> rigsById = index(rigs.alsoJoined(), Rig::id);
           Map<UUID, Board> boardsById = index(boards.burned(condition, values), Board::id);
-          Map<UUID, Finish> finishesById = index(finishes.all(), Finish::id);
+          Map<UUID, Finish> finishesById = index(finishes.alsoJoined(), Finish::id);
           Map<UUID, List<Reading>> readingsById = new HashMap<>();
           database.query(
               readingSql,
@@ -193,11 +251,21 @@ public final class PatchTable {
         row.optionalText("voided_why"));
   }
 
-  void add(PatchEntry entry, OffsetDateTime now) {
+  /**
+   * Records a patch.
+   *
+   * @param recorder who records it here; empty if it comes from a trial sheet
+   */
+  void add(PatchEntry entry, OffsetDateTime now, Optional<String> recorder) {
     Patch patch = entry.patch();
     database.insert(
         "patch",
-        values(entry).put("id", patch.id()).put("code", patch.code()).moment("recorded_at", now));
+        values(entry)
+            .put("id", patch.id())
+            .put("code", patch.code())
+            .put("recorded_by", recorder)
+            .put("brought_in_by", recorder.isEmpty() ? "import" : null)
+            .moment("recorded_at", now));
     readings.add(patch.id(), patch.readings());
   }
 

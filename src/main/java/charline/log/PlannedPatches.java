@@ -144,7 +144,8 @@ public final class PlannedPatches {
 
   private PlannedPatch read(ResultRow row) throws SQLException {
     UUID rigId = row.id("rig_id");
-    Rig rig = rigs.all().stream().filter(r -> r.id().equals(rigId)).findFirst().orElseThrow();
+    Rig rig =
+        rigs.alsoJoined().stream().filter(r -> r.id().equals(rigId)).findFirst().orElseThrow();
     Optional<UUID> boardId = row.optionalText("board_id").map(UUID::fromString);
     return new PlannedPatch(
         row.id("id"),

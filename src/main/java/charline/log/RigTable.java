@@ -23,20 +23,49 @@ public final class RigTable {
     this.database = database;
   }
 
-  /** All rigs with all their checks, by name. */
+  /** All rigs with their checks, void ones left out, by name. */
   List<Rig> all() {
+    return read("joined_into IS NULL");
+  }
+
+  /** The same with those that were joined into others. */
+  List<Rig> alsoJoined() {
+    return read("1 = 1");
+  }
+
+  private List<Rig> read(String condition) {
     Map<UUID, List<PowerCheck>> checks = new HashMap<>();
     database.query(
-        "SELECT * FROM power_check",
+        "SELECT * FROM power_check WHERE voided_why IS NULL",
         row -> checks.computeIfAbsent(row.id("rig_id"), id -> new ArrayList<>()).add(check(row)));
     return database.query(
-        "SELECT * FROM rig ORDER BY name",
+        "SELECT * FROM rig WHERE %s ORDER BY name".formatted(condition),
         row -> rig(row, checks.getOrDefault(row.id("id"), List.of())));
+  }
+
+  List<VoidCheck> voidChecks(UUID rig) {
+    return database.query(
+        """
+        SELECT * FROM power_check WHERE rig_id = ? AND voided_why IS NOT NULL
+        ORDER BY metered_at_utc, id
+        """,
+        row -> new VoidCheck(check(row), row.text("voided_why")),
+        rig);
+  }
+
+  /** Takes a check out for a reason, or lets it count again where there is none. */
+  void setVoid(PowerCheck check, String why) {
+    database.update("UPDATE power_check SET voided_why = ? WHERE id = ?", why, check.id());
   }
 
   private static PowerCheck check(ResultRow row) throws SQLException {
     return new PowerCheck(
-        row.id("id"), row.moment("metered_at"), row.number("setting_pct"), row.number("metered_w"));
+        row.id("id"),
+        row.moment("metered_at"),
+        row.number("setting_pct"),
+        row.number("metered_w"),
+        row.optionalNumber("repetition_khz"),
+        row.optionalNumber("pulse_ns"));
   }
 
   private static Rig rig(ResultRow row, List<PowerCheck> checks) throws SQLException {
@@ -51,6 +80,7 @@ public final class RigTable {
         row.optionalNumber("repetition_khz"),
         row.optionalNumber("pulse_ns"),
         row.optionalNumber("scan_width_mm"),
+        row.optionalNumber("max_pulse_mj"),
         row.optionalText("lens"),
         checks);
   }
@@ -64,13 +94,21 @@ public final class RigTable {
   void addCheck(UUID rig, PowerCheck check, String by) {
     database.insert(
         "power_check",
-        new RowValues()
-            .put("id", check.id())
-            .put("rig_id", rig)
-            .moment("metered_at", check.at())
-            .put("setting_pct", check.percent())
-            .put("metered_w", check.meteredWatts())
-            .put("recorded_by", by));
+        values(check).put("id", check.id()).put("rig_id", rig).put("recorded_by", by));
+  }
+
+  /** Writes what a check says; gives how many checks that were. */
+  int amend(PowerCheck check) {
+    return database.amend("power_check", check.id(), values(check));
+  }
+
+  private static RowValues values(PowerCheck check) {
+    return new RowValues()
+        .moment("metered_at", check.at())
+        .put("setting_pct", check.percent())
+        .put("metered_w", check.meteredWatts())
+        .put("repetition_khz", check.repetitionKilohertz())
+        .put("pulse_ns", check.pulseNanoseconds());
   }
 
   /** Writes all but the checks; gives how many rigs that were. */
@@ -89,6 +127,7 @@ public final class RigTable {
         .put("repetition_khz", rig.repetitionKilohertz())
         .put("pulse_ns", rig.pulseNanoseconds())
         .put("scan_width_mm", rig.scanWidthMillimetres())
+        .put("max_pulse_mj", rig.largestPulseMillijoules())
         .put("lens", rig.lens());
   }
 }

@@ -1,6 +1,5 @@
 package charline.log;
 
-import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.exposure.SpotDefinition;
 import charline.log.database.ResultRow;
@@ -8,6 +7,7 @@ import charline.log.database.RowValues;
 import charline.trial.Knob;
 import charline.trial.KnobValues;
 import java.sql.SQLException;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -35,6 +35,11 @@ public final class SettingsColumns {
 
   private SettingsColumns() {}
 
+  /** The column of each knob. */
+  static Map<Knob, String> columns() {
+    return Collections.unmodifiableMap(COLUMNS);
+  }
+
   /** Puts the settings; a column that they do not have is null. */
   static RowValues put(RowValues row, Settings settings) {
     Map<Knob, Double> values = KnobValues.of(settings);
@@ -42,17 +47,11 @@ public final class SettingsColumns {
     return row.put(DEFINITION, settings.spot().definition().word());
   }
 
-  static Settings read(ResultRow row) throws SQLException {
+  public static Settings read(ResultRow row) throws SQLException {
     Map<Knob, Double> values = new EnumMap<>(Knob.class);
     for (Map.Entry<Knob, String> column : COLUMNS.entrySet()) {
       row.optionalNumber(column.getValue()).ifPresent(v -> values.put(column.getKey(), v));
     }
     return KnobValues.settings(values, SpotDefinition.ofWord(row.text(DEFINITION)));
-  }
-
-  public static PowerSetting power(ResultRow row) throws SQLException {
-    return row.has("power_pct")
-        ? PowerSetting.percent(row.number("power_pct"))
-        : PowerSetting.watts(row.number("power_w"));
   }
 }

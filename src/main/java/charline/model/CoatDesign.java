@@ -13,11 +13,12 @@ import java.util.OptionalDouble;
  * counts as mid, one of unknown thickness as the mean.
  *
  * @param terms none where all coats are alike
- * @param lnReferenceThickness natural logarithm of the mean thickness in µm
+ * @param lnReferenceThickness natural logarithm of the mean thickness in µm; empty where most
+ *     coats' is unknown, or where thickness does not count
  * @param coat the coat that the answer is for
  */
-public record CoatDesign(List<CoatTerm> terms, double lnReferenceThickness, Coating coat) {
-  static final CoatDesign ALIKE = new CoatDesign(List.of(), 0, Coating.UNSAID);
+public record CoatDesign(List<CoatTerm> terms, OptionalDouble lnReferenceThickness, Coating coat) {
+  static final CoatDesign ALIKE = new CoatDesign(List.of(), OptionalDouble.empty(), Coating.UNSAID);
 
   /** A gauge does not tell thicknesses closer than this apart (common practice). */
   private static final double CLEARLY_THICKER = 1.1;
@@ -36,10 +37,13 @@ public record CoatDesign(List<CoatTerm> terms, double lnReferenceThickness, Coat
       terms.add(CoatTerm.TONE);
     }
     double[] known = thicknesses(patches);
-    if (2 * known.length > patches.size() && ratio(known) > CLEARLY_THICKER) {
+    if (2 * known.length <= patches.size()) {
+      return new CoatDesign(terms, OptionalDouble.empty(), coat);
+    }
+    if (ratio(known) > CLEARLY_THICKER) {
       terms.add(CoatTerm.THICKNESS);
     }
-    return new CoatDesign(terms, meanLog(known).orElse(0), coat);
+    return new CoatDesign(terms, meanLog(known), coat);
   }
 
   /** Known thicknesses in µm, rising. */
@@ -67,10 +71,19 @@ public record CoatDesign(List<CoatTerm> terms, double lnReferenceThickness, Coat
                   case TONE -> paleness(of.tone());
                   case THICKNESS ->
                       of.thicknessMicrometres().isPresent()
-                          ? Math.log(of.thicknessMicrometres().getAsDouble()) - lnReferenceThickness
+                          ? Math.log(of.thicknessMicrometres().getAsDouble())
+                              - lnReferenceThickness.getAsDouble()
                           : 0;
                 })
         .toArray();
+  }
+
+  /**
+   * The prior that these coats begin with: where their thicknesses differ, its middle is moved with
+   * the weight of thickness as that is found; where all are alike, with what is known beforehand.
+   */
+  Prior startingFrom(Prior prior) {
+    return terms.contains(CoatTerm.THICKNESS) ? prior : prior.forCoats(lnReferenceThickness);
   }
 
   /** Half up for pale, half down for dark. */

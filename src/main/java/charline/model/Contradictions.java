@@ -8,8 +8,9 @@ import java.util.Random;
 /**
  * Whether the trials deny what the model takes for granted: that an event comes sooner with more
  * dose, more intensity and more passes. Counts pairs of patches of which one is hotter in every
- * respect, by at least a tenth in dose. Where coats differ, one that is harder to lift counts as
- * cooler.
+ * respect, by at least a tenth in dose. More fluence at equal dose may char less, so for char the
+ * hotter one also rises at least as much in dose as in intensity, as more power at no faster a hand
+ * does. Where coats differ, one that is harder to lift counts as cooler.
  *
  * @param agreeing pairs in which the hotter patch had the event sooner
  * @param denying pairs in which the cooler patch had it sooner
@@ -20,6 +21,9 @@ import java.util.Random;
 public record Contradictions(int agreeing, int denying, double tail) {
   /** A tenth more dose: less than that is within the hand's own wandering. */
   private static final double CLEARLY = Math.log(1.1);
+
+  /** Rounding of a logarithm. */
+  private static final double SLACK = 1e-9;
 
   /** Fewer denying pairs than this are a patch or two, not the trials. */
   private static final int FEWEST = 4;
@@ -40,6 +44,7 @@ public record Contradictions(int agreeing, int denying, double tail) {
       for (int cool = 0; cool < data.size(); cool++) {
         if (data.get(hot).lnDose() >= data.get(cool).lnDose() + CLEARLY
             && data.get(hot).lnIntensity() >= data.get(cool).lnIntensity()
+            && (event == Event.CLEARING || noFaster(data.get(hot), data.get(cool)))
             && noHarder(data.get(hot).coat(), data.get(cool).coat())) {
           pairs.add(new int[] {hot, cool});
         }
@@ -49,6 +54,12 @@ public record Contradictions(int agreeing, int denying, double tail) {
     int denying = denying(pairs, data);
     double tail = denying < FEWEST || denying <= agreeing ? 1 : tail(pairs, data);
     return new Contradictions(agreeing, denying, tail);
+  }
+
+  /** True if one has as much more dose as it has intensity, so that none of it is lost in speed. */
+  private static boolean noFaster(CensoredPasses hot, CensoredPasses cool) {
+    double atLeast = -Prior.Weight.OF_POWER * (hot.lnIntensity() - cool.lnIntensity());
+    return hot.lnDose() - cool.lnDose() >= atLeast - SLACK;
   }
 
   private static boolean noHarder(double[] coat, double[] other) {

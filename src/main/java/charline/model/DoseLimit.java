@@ -2,7 +2,8 @@ package charline.model;
 
 /**
  * For each posterior draw, the dose per pass at which an event's chance on a new board reaches a
- * given number; it falls with intensity and with passes.
+ * given number. It falls with passes, and as power rises at one speed: intensity by itself may move
+ * it either way.
  */
 public final class DoseLimit {
   private final Posterior posterior;

@@ -1,5 +1,6 @@
 package charline.model;
 
+import charline.exposure.Emission;
 import charline.stat.distribution.Logistic;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.sampling.ImportanceSampler;
@@ -22,12 +23,10 @@ import org.apache.commons.math3.linear.MatrixUtils;
  * strata of the reference test, from a quarter of the posterior spread down to a thirtieth.
  *
  * @param seed fixes every digit
- * @param charPrior prior of the burn-onset model
- * @param clearingPrior prior of the removal model
+ * @param priors of both models, by kind of light
  * @param loans what is borrowed from other trials, by event
  */
-public record Fitter(
-    long seed, Prior charPrior, Prior clearingPrior, Map<Event, BorrowedPrior> loans) {
+public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans) {
   /** Steps from far away, where the posterior is not concave, are kept short. */
   private static final NewtonMaximizer TO_THE_MODE =
       NewtonMaximizer.withDefaults().withLongestStep(3);
@@ -45,27 +44,31 @@ public record Fitter(
   }
 
   /** A fitter that borrows nothing. */
-  public Fitter(long seed, Prior charPrior, Prior clearingPrior) {
-    this(seed, charPrior, clearingPrior, Map.of());
+  public Fitter(long seed, PriorSet priors) {
+    this(seed, priors, Map.of());
   }
 
   public static Fitter withDefaults() {
-    return new Fitter(2026, Prior.usual(Event.CHAR), Prior.usual(Event.CLEARING));
+    return new Fitter(2026, PriorSet.USUAL);
   }
 
   /** The same with other priors. */
-  public Fitter with(Prior otherCharPrior, Prior otherClearingPrior) {
-    return new Fitter(seed, otherCharPrior, otherClearingPrior, loans);
+  public Fitter with(PriorSet others) {
+    return new Fitter(seed, others, loans);
   }
 
   /** The same with priors borrowed from other trials beside its own. */
   public Fitter borrowing(Map<Event, BorrowedPrior> borrowed) {
-    return new Fitter(seed, charPrior, clearingPrior, borrowed);
+    return new Fitter(seed, priors, borrowed);
   }
 
-  /** The prior of one event's model. */
-  public Prior prior(Event event) {
-    return event == Event.CHAR ? charPrior : clearingPrior;
+  /** The prior that the model of one event of these trials begins with, as their coats have it. */
+  public Prior prior(Trials trials, Event event) {
+    return trials.coats(event).startingFrom(priors.of(event, trials.stratum().emission()));
+  }
+
+  private Prior given(Trials trials, Event event) {
+    return priors.of(event, trials.stratum().emission());
   }
 
   /** The posterior of one event. */
@@ -74,7 +77,7 @@ public record Fitter(
         trials.censored(event),
         trials.lnReferenceIntensity(),
         event,
-        prior(event),
+        given(trials, event),
         trials.coats(event),
         1);
   }
@@ -93,7 +96,7 @@ public record Fitter(
         others,
         trials.lnReferenceIntensity(),
         event,
-        prior(event),
+        given(trials, event),
         trials.coats(event),
         LEAVE_ONE_OUT_THINNING);
   }
@@ -101,10 +104,11 @@ public record Fitter(
   /**
    * The prior of one event, before any trial.
    *
+   * @param emission kind of light
    * @param referenceIntensity intensity that tau is to be quoted at, in J/cm² or W/cm²
    */
-  public ModelFit beforeTrials(Event event, double referenceIntensity) {
-    return fit(List.of(), Math.log(referenceIntensity), event, prior(event));
+  public ModelFit beforeTrials(Event event, Emission emission, double referenceIntensity) {
+    return fit(List.of(), Math.log(referenceIntensity), event, priors.of(event, emission));
   }
 
   public ModelFit fit(List<CensoredPasses> data, double lnReference, Event event, Prior prior) {
@@ -124,6 +128,10 @@ public record Fitter(
       return own.fit(event, lnReference, coats, Optional.empty());
     }
     Views borrowed = views(data, lnReference, loan.get().prior(), coats, thinning);
+    if (loan.get().prior().phi().least() != prior.phi().least()) {
+      throw new IllegalArgumentException(
+          "A loan must cut the weight of intensity off as the prior does.");
+    }
     double share = loan.get().share();
     double weight = weight(own.made(), borrowed.made(), share);
     Views mixed = weight == 0 ? own : own.mixedWith(borrowed, share);
@@ -135,9 +143,12 @@ public record Fitter(
   }
 
   private Views views(
-      List<CensoredPasses> data, double lnReference, Prior prior, CoatDesign coats, int thinning) {
+      List<CensoredPasses> data, double lnReference, Prior given, CoatDesign coats, int thinning) {
+    Prior prior = coats.startingFrom(given);
+    double thicker = prior.lnThicker(coats.lnReferenceThickness());
     Sampled made =
-        sample(new PassesToEvent(data, lnReference, prior, coats.terms()), prior, thinning);
+        sample(
+            new PassesToEvent(data, lnReference, prior, coats.terms(), thicker), prior, thinning);
     return new Views(made, made.under(prior.sturdier()));
   }
 
@@ -172,6 +183,7 @@ public record Fitter(
       return ModelFit.of(
           event,
           made.draws,
+          made.prior,
           sturdier.draws.weights(),
           made.kHat,
           made.method,
@@ -195,7 +207,7 @@ public record Fitter(
       double[] logWeights = new double[draws.size()];
       double ratio = 0;
       for (int i = 0; i < logWeights.length; i++) {
-        double[] p = PassesToEvent.parameters(draws.points()[i]);
+        double[] p = PassesToEvent.parameters(draws.points()[i], prior);
         double change = other.logDensity(p) - prior.logDensity(p);
         logWeights[i] = Math.log(draws.weights()[i]) + change;
         ratio += Math.exp(logWeights[i]);

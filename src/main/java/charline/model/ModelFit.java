@@ -60,18 +60,20 @@ public record ModelFit(
   /**
    * Reads the numbers off weighted draws in the coordinates of {@link PassesToEvent}.
    *
+   * @param prior that the draws were made under
    * @param sturdierWeights weights of the same draws under the sturdier prior
    */
   static ModelFit of(
       Event event,
       WeightedDraws draws,
+      Prior prior,
       double[] sturdierWeights,
       double kHat,
       String method,
       double lnReference,
       CoatDesign coats,
       Optional<BorrowedPrior.Used> borrowed) {
-    Posterior posterior = new Posterior(draws, lnReference, coats.row(coats.coat()));
+    Posterior posterior = new Posterior(draws, lnReference, prior, coats.row(coats.coat()));
     List<CoatEffect> effects =
         IntStream.range(0, coats.terms().size())
             .mapToObj(k -> new CoatEffect(coats.terms().get(k), posterior.coatWeight(k)))

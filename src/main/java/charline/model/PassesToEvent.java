@@ -10,7 +10,8 @@ import java.util.TreeMap;
 
 /**
  * The log posterior density of the passes-to-event model, up to a constant, in the unconstrained
- * coordinates: τ, ln σ, {@link Softplus} of φ, ψ and ω, and the weights β of the coat's terms.
+ * coordinates: τ, ln σ, {@link Softplus} of φ and ψ above their least and of ω, and the weights β
+ * of the coat's terms.
  *
  * <p>A patch on board b has met its event by pass n when ln D + φ ln(F/F0) + ψ ln n &ge; τ + u_b +
  * σ e with e standard logistic and u_b normal with standard deviation ω. Where coats differ, Σ β x
@@ -56,6 +57,10 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   private final Prior prior;
   private final List<CoatTerm> coatTerms;
+
+  /** What each coat term's weight moves the middle of τ's prior by. */
+  private final double[] tauSlope;
+
   private final int size;
   private final Trial[][] boards;
   private final int mostTrials;
@@ -69,11 +74,19 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
    * @param data one per patch; boards numbered from 0
    * @param lnReference natural logarithm of the reference intensity F0
    * @param coatTerms terms of the coat, as each patch has values for
+   * @param lnThicker by how much the mean coat is thicker than the one that the prior of τ is for,
+   *     in ln thickness: counts by the weight of thickness, where that is a term
    */
   PassesToEvent(
-      List<CensoredPasses> data, double lnReference, Prior prior, List<CoatTerm> coatTerms) {
+      List<CensoredPasses> data,
+      double lnReference,
+      Prior prior,
+      List<CoatTerm> coatTerms,
+      double lnThicker) {
     this.prior = prior;
     this.coatTerms = coatTerms;
+    tauSlope =
+        coatTerms.stream().mapToDouble(t -> t == CoatTerm.THICKNESS ? lnThicker : 0).toArray();
     size = COAT + coatTerms.size();
     int count = data.stream().mapToInt(CensoredPasses::board).max().orElse(-1) + 1;
     boards = new Trial[count][];
@@ -99,7 +112,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   /** The model where all coats are alike. */
   PassesToEvent(List<CensoredPasses> data, double lnReference, Prior prior) {
-    this(data, lnReference, prior, List.of());
+    this(data, lnReference, prior, List.of(), 0);
   }
 
   private static List<Trial> trials(CensoredPasses d, double lnReference) {
@@ -120,21 +133,26 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
   double[] start() {
     double[] x = new double[size];
     x[TAU] = prior.tau().mean();
-    x[PHI] = WEIGHT.coordinate(Math.max(prior.phi().mean(), 0.1));
-    x[PSI] = WEIGHT.coordinate(Math.max(prior.psi().mean(), 0.1));
+    x[PHI] = WEIGHT.coordinate(Math.max(prior.phi().mean() - prior.phi().least(), 0.1));
+    x[PSI] = WEIGHT.coordinate(Math.max(prior.psi().mean() - prior.psi().least(), 0.1));
     x[SIGMA] = prior.lnSigma().mean();
     x[OMEGA] = SPREAD.coordinate(prior.omegaScale());
     for (int k = COAT; k < size; k++) {
       x[k] = coatTerms.get(k - COAT).prior().centre();
+      x[TAU] += tauSlope[k - COAT] * x[k];
     }
     return x;
   }
 
-  /** The parameters (τ, φ, ψ, σ, ω, β...) at unconstrained coordinates. */
-  static double[] parameters(double[] x) {
+  /**
+   * The parameters (τ, φ, ψ, σ, ω, β...) at unconstrained coordinates.
+   *
+   * @param prior whose least φ and ψ the coordinates begin at
+   */
+  static double[] parameters(double[] x, Prior prior) {
     double[] p = x.clone();
-    p[PHI] = WEIGHT.value(x[PHI]);
-    p[PSI] = WEIGHT.value(x[PSI]);
+    p[PHI] = prior.phi().least() + WEIGHT.value(x[PHI]);
+    p[PSI] = prior.psi().least() + WEIGHT.value(x[PSI]);
     p[SIGMA] = Math.exp(x[SIGMA]);
     p[OMEGA] = SPREAD.value(x[OMEGA]);
     return p;
@@ -147,7 +165,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   @Override
   public double value(double[] x) {
-    double[] p = parameters(x);
+    double[] p = parameters(x, prior);
     double perSigma = 1 / p[SIGMA];
     NormalTrapezoid rule = boardRule(p);
     int points = rule.points();
@@ -226,7 +244,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     for (int k = COAT; k < size; k++) {
       coats += coatTerms.get(k - COAT).prior().logDensity(p[k]);
     }
-    return prior.tau().logDensity(p[TAU])
+    return prior.tau().logDensity(p[TAU] - tauMove(p))
         + prior.phi().logDensity(p[PHI])
         + WEIGHT.logJacobian(x[PHI])
         + prior.psi().logDensity(p[PSI])
@@ -235,6 +253,15 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
         - omega * omega / 2
         + SPREAD.logJacobian(x[OMEGA])
         + coats;
+  }
+
+  /** By how much the coats' thickness moves the middle of τ's prior. */
+  private double tauMove(double[] p) {
+    double move = 0;
+    for (int k = 0; k < tauSlope.length; k++) {
+      move += tauSlope[k] * p[COAT + k];
+    }
+    return move;
   }
 
   @Override
@@ -248,7 +275,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
    */
   @Override
   public Local local(double[] x) {
-    double[] p = parameters(x);
+    double[] p = parameters(x, prior);
     Derivatives total = new Derivatives(size);
     NormalTrapezoid rule = boardRule(p);
     for (Trial[] board : boards) {
@@ -264,9 +291,9 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
   }
 
   private void expandPrior(double lnSigma, double[] p, Derivatives total) {
-    expandNormal(TAU, prior.tau(), p[TAU], total);
-    expandNormal(PHI, prior.phi(), p[PHI], total);
-    expandNormal(PSI, prior.psi(), p[PSI], total);
+    expandTau(p, total);
+    expandNormal(PHI, prior.phi().normal(), p[PHI], total);
+    expandNormal(PSI, prior.psi().normal(), p[PSI], total);
     expandNormal(SIGMA, prior.lnSigma(), lnSigma, total);
     expandNormal(OMEGA, new Prior.Normal(0, prior.omegaScale()), p[OMEGA], total);
     for (int k = COAT; k < size; k++) {
@@ -274,6 +301,25 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
       total.value += weight.logDensity(p[k]);
       total.gradient[k] += weight.slope(p[k]);
       total.hessian[k][k] += weight.bend(p[k]);
+    }
+  }
+
+  /** Adds the prior of τ, whose middle moves with the weight of thickness. */
+  private void expandTau(double[] p, Derivatives total) {
+    Prior.Normal normal = prior.tau();
+    double precision = 1 / (normal.sd() * normal.sd());
+    double off = p[TAU] - tauMove(p) - normal.mean();
+    total.value += normal.logDensity(p[TAU] - tauMove(p));
+    double[] slope = new double[size];
+    slope[TAU] = 1;
+    for (int k = 0; k < tauSlope.length; k++) {
+      slope[COAT + k] = -tauSlope[k];
+    }
+    for (int r = 0; r < size; r++) {
+      total.gradient[r] -= precision * off * slope[r];
+      for (int c = 0; c < size; c++) {
+        total.hessian[r][c] -= precision * slope[r] * slope[c];
+      }
     }
   }
 

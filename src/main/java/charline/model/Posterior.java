@@ -55,12 +55,15 @@ public final class Posterior {
   /**
    * Takes draws in the coordinates of {@link PassesToEvent}.
    *
+   * @param prior whose least φ and ψ the coordinates begin at
    * @param coat values of the coat's terms that this posterior is to be for: they go into τ
    */
-  Posterior(WeightedDraws draws, double lnReference, double[] coat) {
+  Posterior(WeightedDraws draws, double lnReference, Prior prior, double[] coat) {
     this.lnReference = lnReference;
     double[][] draw =
-        Arrays.stream(draws.points()).map(PassesToEvent::parameters).toArray(double[][]::new);
+        Arrays.stream(draws.points())
+            .map(x -> PassesToEvent.parameters(x, prior))
+            .toArray(double[][]::new);
     coatWeights = new double[coat.length][];
     for (int k = 0; k < coat.length; k++) {
       coatWeights[k] = column(draw, PassesToEvent.COAT + k);

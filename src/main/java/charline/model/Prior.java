@@ -1,22 +1,35 @@
 package charline.model;
 
+import charline.exposure.Emission;
 import charline.quantity.Invariant;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Prior of one event's five parameters: weak and physical.
  *
  * @param tau normal on the logarithm of the even-chance dose in J/cm²
- * @param phi normal, cut off below 0
- * @param psi normal, cut off below 0
+ * @param phi normal on the weight of ln intensity, cut off at its least
+ * @param psi normal on the weight of ln passes, cut off at its least
  * @param lnSigma normal on ln σ
  * @param omegaScale scale of the half-normal on ω
+ * @param atMicrometres thickness of the coat that τ is the middle for; empty where τ does not ask
+ *     for a thickness
  */
-public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double omegaScale) {
+public record Prior(
+    Normal tau,
+    Weight phi,
+    Weight psi,
+    Normal lnSigma,
+    double omegaScale,
+    OptionalDouble atMicrometres) {
   /** This and the next were chosen by simulated shops: reports/validation.md. */
   private static final double UNLIKER = 1.5;
 
   private static final double WIDER = 1.25;
+
+  /** Variance of Student's t with four degrees of freedom. */
+  private static final double TAILED_VARIANCE = 2;
 
   /** Mean and standard deviation. */
   public record Normal(double mean, double sd) {
@@ -34,8 +47,53 @@ public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double o
     }
   }
 
+  /**
+   * A normal cut off below.
+   *
+   * @param normal mean and standard deviation before the cut
+   * @param least where it is cut off
+   */
+  public record Weight(Normal normal, double least) {
+    /**
+     * Least weight of intensity: more power at the same speed raises dose and intensity alike, so
+     * at -1 it would change nothing and below it would do less.
+     */
+    public static final double OF_POWER = -1;
+
+    public Weight(double mean, double sd, double least) {
+      this(new Normal(mean, sd), least);
+    }
+
+    public double mean() {
+      return normal.mean();
+    }
+
+    public double sd() {
+      return normal.sd();
+    }
+
+    Weight widened(double factor) {
+      return new Weight(normal.widened(factor), least);
+    }
+
+    double logDensity(double x) {
+      return normal.logDensity(x);
+    }
+
+    /** Share of the normal that the cut leaves. */
+    double kept() {
+      return new NormalDistribution(null, 0, 1).cumulativeProbability((mean() - least) / sd());
+    }
+  }
+
   public Prior {
     Invariant.positive("Prior spread of boards", omegaScale, "");
+    atMicrometres.ifPresent(um -> Invariant.positive("Coat thickness of a prior", um, "um"));
+  }
+
+  /** A prior that asks for no coat thickness. */
+  public Prior(Normal tau, Weight phi, Weight psi, Normal lnSigma, double omegaScale) {
+    this(tau, phi, psi, lnSigma, omegaScale, OptionalDouble.empty());
   }
 
   /**
@@ -46,7 +104,7 @@ public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double o
    */
   public Prior sturdier() {
     Normal wider = new Normal(lnSigma.mean() + Math.log(WIDER), lnSigma.sd());
-    return new Prior(tau, phi, psi, wider, UNLIKER * omegaScale);
+    return new Prior(tau, phi, psi, wider, UNLIKER * omegaScale, atMicrometres);
   }
 
   /** The same centres with every spread so many times as large. */
@@ -56,7 +114,35 @@ public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double o
         phi.widened(factor),
         psi.widened(factor),
         lnSigma.widened(factor),
-        factor * omegaScale);
+        factor * omegaScale,
+        atMicrometres);
+  }
+
+  /**
+   * By how much a coat is thicker than the one that τ is the middle for, in ln thickness; 0 where
+   * either is unknown.
+   */
+  double lnThicker(OptionalDouble lnMicrometres) {
+    return atMicrometres.isPresent() && lnMicrometres.isPresent()
+        ? lnMicrometres.getAsDouble() - Math.log(atMicrometres.getAsDouble())
+        : 0;
+  }
+
+  /**
+   * The prior for coats of one thickness: τ moves by the weight of thickness, of which only the
+   * prior is known, and becomes as much less sure.
+   *
+   * @param lnMicrometres natural logarithm of the thickness; empty where it is unknown
+   */
+  public Prior forCoats(OptionalDouble lnMicrometres) {
+    double thicker = lnThicker(lnMicrometres);
+    HeavyTailedNormal weight = CoatTerm.THICKNESS.prior();
+    double spread = weight.scale() * thicker;
+    Normal moved =
+        new Normal(
+            tau.mean() + weight.centre() * thicker,
+            Math.sqrt(tau.sd() * tau.sd() + TAILED_VARIANCE * spread * spread));
+    return new Prior(moved, phi, psi, lnSigma, omegaScale);
   }
 
   /** Log density up to a constant of parameters (τ, φ, ψ, σ, ω, ...), on ln σ in place of σ. */
@@ -71,39 +157,38 @@ public record Prior(Normal tau, Normal phi, Normal psi, Normal lnSigma, double o
 
   /**
    * Logarithm of what the density in {@link PassesToEvent} must be divided by to be one: normals,
-   * those of φ and ψ cut off below 0, and a half-normal.
+   * those of φ and ψ cut off below, and a half-normal.
    */
   double lnNormaliser() {
-    NormalDistribution standard = new NormalDistribution(null, 0, 1);
-    double cutOff =
-        standard.cumulativeProbability(phi.mean() / phi.sd())
-            * standard.cumulativeProbability(psi.mean() / psi.sd());
-    return Math.log(tau.sd() * phi.sd() * psi.sd() * lnSigma.sd() * omegaScale * cutOff / 2)
+    double kept = phi.kept() * psi.kept();
+    return Math.log(tau.sd() * phi.sd() * psi.sd() * lnSigma.sd() * omegaScale * kept / 2)
         + 2.5 * Math.log(2 * Math.PI);
   }
 
   /**
-   * The prior used unless another is given: char near 30 J/cm², clearing near 10 J/cm², each within
-   * a factor of e^1.5; intensity and passes count less than in proportion for char, more nearly in
-   * proportion for clearing.
+   * The prior used unless another is given. Pulsed: char near 30 J/cm², clearing of a coat of 70 µm
+   * near 10 J/cm². Continuous: char near 24 J/cm², clearing near 20 J/cm². The reasons are in the
+   * description of this package.
    */
-  public static Prior usual(Event event) {
+  public static Prior usual(Event event, Emission emission) {
+    boolean pulsed = emission == Emission.PULSED;
     Normal lnSigma = new Normal(Math.log(0.25), 0.6);
     return switch (event) {
       case CHAR ->
           new Prior(
-              new Normal(Math.log(30), 1.5),
-              new Normal(0.4, 0.4),
-              new Normal(0.6, 0.35),
+              pulsed ? new Normal(Math.log(30), 1.5) : new Normal(Math.log(24), 1.2),
+              new Weight(0, 0.5, Weight.OF_POWER),
+              new Weight(0.6, 0.35, 0),
               lnSigma,
               0.2);
       case CLEARING ->
           new Prior(
-              new Normal(Math.log(10), 1.5),
-              new Normal(0.7, 0.4),
-              new Normal(0.8, 0.35),
+              new Normal(Math.log(pulsed ? 10 : 20), 1.5),
+              new Weight(0.7, 0.4, 0),
+              new Weight(0.8, 0.35, 0),
               lnSigma,
-              0.2);
+              0.2,
+              OptionalDouble.of(70));
     };
   }
 }

@@ -67,6 +67,7 @@ final class Seam {
    * @param wing exp(ω x / σ) at the nodes x of one side of the rule, the widest first
    */
   Mean mean(double margin, double omega, NormalTrapezoid rule, double[] wing) {
+    // Odds that are cut off would be raised again by a wide wing and by twice the passes.
     if (wing[0] >= OUT_OF_RANGE || rise > STEEPEST || Math.abs(margin) > CAP * sigma) {
       return meanOfSteps(margin, omega, rule);
     }

@@ -5,9 +5,9 @@ import charline.window.MapCell;
 /** What the map says of one setting. Each state has its words, its colour and its own texture. */
 public enum CellState {
   KEPT("kept", "both kept", "both kept"),
-  CHARS("chars", "char risk too high", "chars"),
+  CHARS("chars", "may char", "may char"),
   LEAVES("leaves", "may not clear", "not clear"),
-  BOTH("both", "chars, may not clear", "both fail"),
+  BOTH("both", "may char, may not clear", "both fail"),
   UNTRIED("untried", "not tried", "not tried");
 
   private final String style;

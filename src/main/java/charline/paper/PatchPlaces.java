@@ -54,8 +54,8 @@ record PatchPlaces(List<Place> places, int readLater, int converted) {
 
   private static Place place(Patch patch, Reading reading, RigSetup bench) {
     Exposure exposure = patch.exposure();
-    double percent = exposure.intensity() / bench.exposure(1, 1).intensity();
-    double areaRate = percent * bench.wattsPerPercent() / exposure.doseJoulesPerCm2();
+    double percent = bench.powerForIntensity(exposure.intensity());
+    double areaRate = bench.watts(percent) / exposure.doseJoulesPerCm2();
     return new Place(patch, reading, percent, bench.speed().speedFor(areaRate));
   }
 

@@ -5,12 +5,15 @@ import charline.paper.SheetPage.Knob;
 import charline.paper.SheetPage.Line;
 import charline.paper.SheetPage.StartPanel;
 import charline.quantity.Figures;
+import charline.trial.PowerCheck;
 import charline.window.Box;
 import charline.window.Forecast;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
+import charline.wording.MeteredText;
 import charline.wording.RigSetupText;
 import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -112,16 +115,16 @@ final class SetupWords {
   }
 
   String powerCheck() {
-    return bench
-        .rig()
-        .checkAt(bench.at())
+    return bench.rig().checksFor(bench.pulses(), bench.at()).stream()
+        .max(Comparator.comparing(PowerCheck::percent))
         .map(
             c ->
-                "a new power check (now %s W at %s\u00a0%%, %s)"
+                "a new power check (now %s W at %s\u00a0%%, %s%s)"
                     .formatted(
                         Figures.significant(c.meteredWatts(), 3),
                         Figures.shortest(c.percent()),
-                        DAY.format(c.at())))
+                        DAY.format(c.at()),
+                        MeteredText.otherPulses(bench.rig(), c, bench.pulses())))
         .orElse("the first power check (none logged yet)");
   }
 }

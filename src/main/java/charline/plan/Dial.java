@@ -45,13 +45,15 @@ final class Dial {
     hand = bench.speed().kind() == SpeedKnob.Kind.HAND;
   }
 
-  /** Powers, rising: every five percent, and those given. */
+  /** Powers, rising: every five percent that the rig is run at, and those given. */
   Set<Double> powers(List<Double> others) {
+    double highest = bench.highestPercent();
     Set<Double> powers = new TreeSet<>(others);
     for (double percent = POWER_STEP; percent <= 100; percent += POWER_STEP) {
       powers.add(percent);
     }
-    return powers;
+    powers.removeIf(percent -> percent > highest);
+    return powers.isEmpty() ? Set.of(highest) : powers;
   }
 
   /** The speeds at one power whose doses lie between two, hottest first. */
@@ -74,7 +76,7 @@ final class Dial {
    * The setting for the first patch of all: the most power whose speed for a dose is easy to keep.
    */
   DialSetting first(double lnDose) {
-    double chosen = POWER_STEP;
+    double chosen = powers(List.of()).iterator().next();
     for (double percent : powers(List.of())) {
       double speed = bench.speedForDose(percent, Math.exp(lnDose));
       chosen = isEasy(speed) ? percent : chosen;

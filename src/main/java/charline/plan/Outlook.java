@@ -1,5 +1,6 @@
 package charline.plan;
 
+import charline.exposure.Emission;
 import charline.model.DoseLimit;
 import charline.model.Event;
 import charline.model.Fitter;
@@ -7,6 +8,7 @@ import charline.model.Lookahead;
 import charline.model.ModelFit;
 import charline.model.Trials;
 import charline.window.Requirements;
+import charline.window.RigSetup;
 import charline.window.Strokes;
 import java.util.Optional;
 
@@ -54,15 +56,15 @@ final class Outlook {
     coldest = clearing.doseLimit(asked.clearChance());
   }
 
-  /** What is held before any trial, quoted at an intensity. */
-  static Outlook beforeTrials(
-      Fitter fitter, Requirements asked, Strokes strokes, double intensity) {
+  /** What is held before any trial with the light of a bench, quoted at an intensity. */
+  static Outlook beforeTrials(Fitter fitter, Requirements asked, RigSetup bench, double intensity) {
+    Emission emission = bench.rig().emission();
     return new Outlook(
         asked,
-        fitter.beforeTrials(Event.CHAR, intensity),
-        fitter.beforeTrials(Event.CLEARING, intensity),
+        fitter.beforeTrials(Event.CHAR, emission, intensity),
+        fitter.beforeTrials(Event.CLEARING, emission, intensity),
         Optional.empty(),
-        strokes);
+        bench.strokes());
   }
 
   ModelFit charFit() {

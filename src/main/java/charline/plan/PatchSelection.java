@@ -311,11 +311,11 @@ final class PatchSelection {
     Exposure exposure =
         Exposure.of(
             bench.rig().emission(),
-            bench.rig().deliveredWatts(control.power(), bench.at()),
+            bench.rig().deliveredWatts(control.power(), control.pulses(), bench.at()),
             control);
     DialSetting s =
         new DialSetting(
-            exposure.deliveredWatts() / bench.wattsPerPercent(),
+            bench.percent(exposure.deliveredWatts()),
             bench.speed().speedFor(exposure.areaRate().squareCentimetresPerSecond()),
             Math.log(exposure.doseJoulesPerCm2()),
             Math.log(exposure.intensity()));

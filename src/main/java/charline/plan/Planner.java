@@ -73,7 +73,7 @@ public record Planner(Fitter fitter, int boards) {
     }
     Random lots = new Random(2026);
     double intensity = bench.exposure(40, 20).intensity();
-    Outlook outlook = Outlook.beforeTrials(fitter, asked, bench.strokes(), intensity);
+    Outlook outlook = Outlook.beforeTrials(fitter, asked, bench, intensity);
     Ladder ladder = Ladder.from(outlook.lnSafeDose(Math.log(intensity)));
     PatchSelection drafting =
         new PatchSelection(bench, asked, site, outlook, ladder, List.of(), PASSES);
@@ -236,7 +236,7 @@ public record Planner(Fitter fitter, int boards) {
   private Ladder ladder(List<Patch> patches, RigSetup bench, Outlook outlook, Requirements asked) {
     double lnIntensity = Math.log(outlook.charFit().referenceIntensity());
     double lnFirst =
-        Outlook.beforeTrials(fitter, asked, bench.strokes(), outlook.charFit().referenceIntensity())
+        Outlook.beforeTrials(fitter, asked, bench, outlook.charFit().referenceIntensity())
             .lnSafeDose(lnIntensity);
     return Ladder.of(patches, own(patches, bench), lnFirst);
   }

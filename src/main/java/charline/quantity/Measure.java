@@ -30,6 +30,7 @@ public record Measure(double value, String typed) {
     SHARE("A percentage", "%", Map.of()),
     RATE("A repetition rate", "kHz", Map.of("Hz", 1e-3, "MHz", 1e3)),
     PULSE_DURATION("A pulse duration", "ns", Map.of("ps", 1e-3, "us", 1e3, "µs", 1e3)),
+    PULSE_ENERGY("A pulse energy", "mJ", Map.of("uJ", 1e-3, "µJ", 1e-3, "J", 1e3)),
     LENGTH(
         "A length",
         "mm",

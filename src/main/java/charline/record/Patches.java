@@ -3,13 +3,18 @@ package charline.record;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.refusal.Refusal;
+import charline.trial.DepthClash;
+import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.Reading;
+import charline.trial.UsualValues;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 
@@ -26,11 +31,15 @@ public final class Patches {
   /**
    * Records a patch with its first reading.
    *
+   * @param recorder who records it, for whom it is the last patch from then on, as it is for
+   *     whoever burned it
    * @param code gives its code, asked inside the transaction that records it
    */
-  public PatchEntry add(PatchDraft draft, Supplier<String> code) {
+  public PatchEntry add(PatchDraft draft, String recorder, Supplier<String> code) {
     List<Doubt> doubts = new ArrayList<>(draft.doubts());
-    doubts.addAll(Plausibility.about(draft.patch("")));
+    Patch patch = draft.patch("");
+    doubts.addAll(Plausibility.about(patch));
+    doubts.addAll(far(patch));
     sure.require(doubts);
     return log.inTransaction(
         () -> {
@@ -41,17 +50,33 @@ public final class Patches {
                   draft.reading().by(),
                   draft.note(),
                   Optional.empty());
-          log.add(entry);
+          log.add(entry, recorder);
           return entry;
         });
   }
 
   /** Records a further reading; gives the patch with it. */
   public PatchEntry read(Patch patch, Reading reading) {
-    sure.require(Plausibility.about(reading));
+    List<Doubt> doubts = new ArrayList<>(Plausibility.about(reading));
+    doubts.addAll(Plausibility.about(reading, patch.readings()));
+    if (doubts.isEmpty()) {
+      doubts.addAll(log.usual(patch.rig(), patch).doubtsOfPasses(reading.passes()));
+    }
+    clash(patch, reading).map(Plausibility::about).ifPresent(doubts::add);
+    sure.require(doubts);
     Patch.requireFollows(patch.code(), patch.lastReading(), reading);
     log.addReading(patch.code(), reading);
     return log.patch(patch.code());
+  }
+
+  /** A clash of depth and coat that a reading brings to a patch; none that it had before. */
+  private static Optional<DepthClash> clash(Patch patch, Reading reading) {
+    if (DepthClash.of(patch).isPresent() || reading.passes() <= patch.lastReading().passes()) {
+      return Optional.empty();
+    }
+    List<Reading> readings = new ArrayList<>(patch.readings());
+    readings.add(reading);
+    return DepthClash.of(patch.withReadings(readings));
   }
 
   /** Replaces the record of a patch and its readings; only new values are doubted. */
@@ -61,9 +86,26 @@ public final class Patches {
           "Nothing in %s would change; say what to amend.".formatted(old.patch().code()));
     }
     List<Doubt> doubts = new ArrayList<>(Plausibility.about(amended.patch()));
+    doubts.addAll(far(amended.patch()));
     doubts.removeAll(Plausibility.about(old.patch()));
+    doubts.removeAll(far(old.patch()));
     sure.require(doubts);
     log.amend(amended, by, why);
+  }
+
+  /**
+   * Doubts about values far from what the rig had so far, apart from knobs that are doubted as they
+   * stand: they would repeat the same slip.
+   */
+  private List<Doubt> far(Patch patch) {
+    UsualValues usual = log.usual(patch.rig(), patch);
+    List<Doubt> doubts =
+        new ArrayList<>(usual.doubts(patch.settings(), patch.areaSquareCentimetres()));
+    doubts.addAll(usual.doubtsOfPasses(patch.lastReading().passes()));
+    Set<Knob> doubted = new HashSet<>();
+    Plausibility.about(patch).forEach(doubt -> doubted.add(doubt.knob()));
+    doubts.removeIf(doubt -> doubted.contains(doubt.knob()));
+    return doubts;
   }
 
   /** Takes patches out of every analysis, all of them or none; gives their codes. */
@@ -72,7 +114,7 @@ public final class Patches {
         () -> {
           List<String> codes =
               words.stream()
-                  .map(word -> Codes.recorded(log, word).patch().code())
+                  .map(word -> Codes.recorded(log, word, by).patch().code())
                   .distinct()
                   .toList();
           codes.forEach(code -> log.voidPatch(code, by, why));

@@ -39,14 +39,14 @@ public final class Plans {
   /** A doubt about a board of another wood. */
   public static List<Doubt> doubts(PlannedPatch plan, Board board) {
     boolean planned = plan.board().filter(own -> own.id().equals(board.id())).isPresent();
-    return planned || plan.wood().equals(Stratum.ANY_WOOD) || plan.wood().equals(board.wood())
+    return planned || Stratum.covers(plan.wood(), board.wood())
         ? List.of()
         : List.of(
             new Doubt(
                 null,
                 "%s is planned for %s, and board %s is %s"
                     .formatted(plan.code(), plan.wood(), board.name(), board.wood()),
-                "give a board of " + plan.wood()));
+                "give a board of " + plan.wood().replace(" + ", " or ")));
   }
 
   /** A doubt about a finish of another family. */

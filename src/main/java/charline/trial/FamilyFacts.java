@@ -1,6 +1,7 @@
 package charline.trial;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is known of a coating family beforehand.
@@ -11,6 +12,7 @@ import java.util.List;
  * @param clue how to tell it in the field
  * @param behaviour how it behaves under the beam
  * @param source where that stands
+ * @param like the family that it is like, where a person added it
  */
 public record FamilyFacts(
     String name,
@@ -18,7 +20,8 @@ public record FamilyFacts(
     String usualFilm,
     String clue,
     String behaviour,
-    String source) {
+    String source,
+    Optional<String> like) {
   public FamilyFacts {
     aliases = List.copyOf(aliases);
   }

@@ -1,7 +1,6 @@
 package charline.trial;
 
 import charline.refusal.Refusal;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Locale;
@@ -14,6 +13,12 @@ import java.util.stream.Collectors;
  * @param marks at least one; {@link Mark#CLEAN} only alone
  */
 public record Outcome(Set<Mark> marks) {
+  /** What people say of a patch that does not tell which marks they saw. */
+  private static final Set<String> VAGUE =
+      Set.of(
+          "ok", "okay", "good", "fine", "worked", "works", "passed", "safe", "failed", "bad",
+          "dirty");
+
   public Outcome {
     if (marks.isEmpty()) {
       throw Refusal.usage("An outcome must name clean, tint, char or residue; nothing was given.");
@@ -35,9 +40,10 @@ public record Outcome(Set<Mark> marks) {
   }
 
   /**
-   * Reads {@code clean}, {@code char}, {@code char+residue}; comma and blank join as well as plus.
+   * Reads {@code clean}, {@code char}, {@code charred+residue}; comma and blank join as well as
+   * plus.
    *
-   * @throws Refusal naming the word it does not know
+   * @throws Refusal naming the word it does not know, or that may mean several marks
    */
   public static Outcome parse(String text) {
     Set<Mark> marks = EnumSet.noneOf(Mark.class);
@@ -45,17 +51,23 @@ public record Outcome(Set<Mark> marks) {
       if (word.isEmpty()) {
         continue;
       }
-      marks.add(
-          Arrays.stream(Mark.values())
-              .filter(m -> m.word().equals(word))
-              .findFirst()
-              .orElseThrow(
-                  () ->
-                      Refusal.usage(
-                          "An outcome is clean, or tint, char and residue joined by +, not \"%s\"."
-                              .formatted(text))));
+      marks.add(Mark.meant(word).orElseThrow(() -> unknown(word, text)));
     }
     return new Outcome(marks);
+  }
+
+  private static Refusal unknown(String word, String text) {
+    if (word.equals("cleared")) {
+      return Refusal.usage(
+          "With \"cleared\" the finish is gone, and the wood may be clean or charred; say clean or"
+              + " char, and tint if colour is left in the grain.");
+    }
+    return Refusal.usage(
+        VAGUE.contains(word)
+            ? "\"%s\" does not say what was seen; say clean, or tint, char and residue joined by +."
+                .formatted(word)
+            : "An outcome is clean, or tint, char and residue joined by +, not \"%s\"."
+                .formatted(text));
   }
 
   /** True if the wood is charred. */

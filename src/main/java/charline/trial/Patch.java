@@ -87,9 +87,12 @@ public record Patch(
     }
   }
 
-  /** Power delivered, dose per pass and intensity, by the rig's power check at the time. */
+  /** Power delivered, dose per pass and intensity, by the rig's power checks at the time. */
   public Exposure exposure() {
-    return Exposure.of(rig.emission(), rig.deliveredWatts(settings.power(), burnedAt), settings);
+    return Exposure.of(
+        rig.emission(),
+        rig.deliveredWatts(settings.power(), settings.pulses(), burnedAt),
+        settings);
   }
 
   /** The latest reading. */

@@ -1,15 +1,20 @@
 package charline.trial;
 
 import static charline.quantity.Figures.plain;
+import static charline.quantity.Figures.three;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
+import charline.exposure.PowerCurve;
 import charline.exposure.PowerSetting;
+import charline.exposure.Pulses;
 import charline.exposure.Settings;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -19,10 +24,27 @@ import java.util.OptionalDouble;
  * <p>Source of every range: common practice, no published source.
  */
 public final class Plausibility {
-  /** Outside this share of the nominal power a slip is likelier than a laser (common practice). */
-  private static final double LEAST_OF_NOMINAL = 0.5;
+  /**
+   * Outside these shares of the nominal power a slip is likelier than a laser (common practice, no
+   * published source). A source that is turned down gives less than its share, so low settings may
+   * be further from nominal.
+   */
+  private static final double LEAST_OF_NOMINAL = 0.7;
 
+  private static final double LEAST_TURNED_DOWN = 0.5;
+  private static final double TURNED_DOWN_PERCENT = 70;
   private static final double MOST_OF_NOMINAL = 1.2;
+
+  /**
+   * A rig changes by less than this from check to check, or somebody asks why (common practice).
+   */
+  private static final double MOST_CHANGE = 1.2;
+
+  /** No source gives more than its rating by more than this (common practice). */
+  private static final double MOST_OF_FULL = 1.05;
+
+  /** Closer than 3 % no meter repeats (common practice). */
+  private static final double METER_SLACK = 1.03;
 
   private static final int EARLIEST_YEAR = 1990;
 
@@ -69,28 +91,49 @@ public final class Plausibility {
    * Doubts about what was dialled in. Dose and intensity are looked at only where every knob passes
    * alone: they would repeat the same slip.
    *
-   * @param emission kind of source
-   * @param ratedWatts the rig's rating
+   * @param rig the rig that they are dialled in on
    * @param settings of one pass
+   * @param moment when; its power checks say what is delivered
    */
-  public static List<Doubt> about(Emission emission, double ratedWatts, Settings settings) {
-    List<Doubt> doubts = new ArrayList<>();
-    if (isTooStrong(settings.power(), ratedWatts)) {
-      doubts.add(
-          new Doubt(
-              Knob.POWER_W,
-              "Power of %s W is more than a fifth above the rig's rating of %s W"
-                  .formatted(plain(settings.power().value()), plain(ratedWatts))));
-    }
+  public static List<Doubt> about(Rig rig, Settings settings, OffsetDateTime moment) {
+    List<Doubt> doubts = new ArrayList<>(aboutPower(rig, settings, moment));
     KnobValues.of(settings).forEach((knob, value) -> doubts.addAll(knob.doubts(value)));
     if (doubts.isEmpty()) {
-      Exposure exposure =
-          Exposure.of(emission, settings.power().deliveredWatts(ratedWatts, 1), settings);
+      double watts = rig.deliveredWatts(settings.power(), settings.pulses(), moment);
+      Exposure exposure = Exposure.of(rig.emission(), watts, settings);
       doubts.addAll(Knob.DOSE.doubts(exposure.doseJoulesPerCm2()));
-      Knob intensity = emission == Emission.PULSED ? Knob.FLUENCE : Knob.IRRADIANCE;
+      Knob intensity = rig.emission() == Emission.PULSED ? Knob.FLUENCE : Knob.IRRADIANCE;
       doubts.addAll(intensity.doubts(exposure.intensity()));
     }
     return List.copyOf(doubts);
+  }
+
+  /** Doubts about more power than a rig gives, in all or in one pulse. */
+  public static List<Doubt> aboutPower(Rig rig, Settings settings, OffsetDateTime moment) {
+    PowerSetting power = settings.power();
+    double full = Math.max(rig.ratedWatts(), rig.powerCurve(settings.pulses(), moment).watts(100));
+    if (power.unit() == PowerSetting.Unit.WATTS && power.value() > MOST_OF_FULL * full) {
+      return List.of(
+          new Doubt(
+              Knob.POWER_W,
+              "Power of %s W is more than rig %s gives (%s W at 100 %%)"
+                  .formatted(plain(power.value()), rig.name(), three(full))));
+    }
+    OptionalDouble most = rig.mostWatts(settings.pulses());
+    double watts = rig.deliveredWatts(power, settings.pulses(), moment);
+    return most.isPresent() && watts > METER_SLACK * most.getAsDouble()
+        ? List.of(
+            new Doubt(
+                power.unit() == PowerSetting.Unit.WATTS ? Knob.POWER_W : Knob.POWER_PCT,
+                "A pulse of %s mJ (%s W at %s kHz) is more than rig %s gives (%s mJ)"
+                    .formatted(
+                        three(watts / settings.pulses().orElseThrow().repetitionKilohertz()),
+                        three(watts),
+                        plain(settings.pulses().orElseThrow().repetitionKilohertz()),
+                        rig.name(),
+                        plain(rig.largestPulseMillijoules().getAsDouble())),
+                "lower the power or raise the repetition rate"))
+        : List.of();
   }
 
   /** Doubts about a rig's figures: rating, wavelength and whichever usual settings it has. */
@@ -101,30 +144,107 @@ public final class Plausibility {
     return List.copyOf(doubts);
   }
 
-  /** Doubts about a metered power that is far from what the rig should give. */
+  /**
+   * Doubts about a metered power that is far from what the rig should give: by the checks before it
+   * where there are any that say something of its setting, else by the rating. Power that falls
+   * while the setting rises on one day is doubted too.
+   *
+   * @param rig with its checks; the one in question need not be among them
+   */
   public static List<Doubt> about(PowerCheck check, Rig rig) {
-    return isOfNominal(check.factor(rig.ratedWatts()))
-        ? List.of()
-        : List.of(
-            new Doubt(
-                Knob.METERED,
-                "%s W at %s %% is %s %% of what %s should give"
-                    .formatted(
-                        plain(check.meteredWatts()),
-                        plain(check.percent()),
-                        plain(Math.round(1000 * check.factor(rig.ratedWatts())) / 10.0),
-                        rig.name()),
-                "check both numbers"));
+    List<Doubt> doubts = new ArrayList<>(aboutPulses(check));
+    Rig before =
+        rig.withChecks(rig.checks().stream().filter(c -> !c.id().equals(check.id())).toList());
+    List<PowerCheck> known = before.checksFor(pulses(check, rig), check.at());
+    Optional<Doubt> falling = falling(check, known);
+    falling.ifPresent(doubts::add);
+    Expected expected = expected(check, known, rig.ratedWatts());
+    if (falling.isEmpty() && !expected.allows(check.meteredWatts())) {
+      doubts.add(
+          new Doubt(
+              Knob.METERED,
+              "%s W at %s %% is %s %% of what %s should give%s"
+                  .formatted(
+                      plain(check.meteredWatts()),
+                      plain(check.percent()),
+                      plain(Math.round(1000 * check.meteredWatts() / expected.watts()) / 10.0),
+                      rig.name(),
+                      expected.since()),
+              "check both numbers"));
+    }
+    return List.copyOf(doubts);
   }
 
-  /** Whether a power may well be delivered, as a factor of what the rating says. */
-  public static boolean isOfNominal(double factor) {
-    return factor >= LEAST_OF_NOMINAL && factor <= MOST_OF_NOMINAL;
+  private static List<Doubt> aboutPulses(PowerCheck check) {
+    List<Doubt> doubts = new ArrayList<>();
+    addIfPresent(doubts, Knob.RATE, check.repetitionKilohertz());
+    addIfPresent(doubts, Knob.PULSE, check.pulseNanoseconds());
+    return doubts;
   }
 
-  /** Whether a power given in W is more than such a rig delivers. */
-  public static boolean isTooStrong(PowerSetting power, double ratedWatts) {
-    return power.unit() == PowerSetting.Unit.WATTS && power.value() > MOST_OF_NOMINAL * ratedWatts;
+  /** The pulses that a check was made with, as far as they are known. */
+  private static Optional<Pulses> pulses(PowerCheck check, Rig rig) {
+    OptionalDouble rate = rig.repetitionOf(check);
+    return rate.isPresent()
+        ? Optional.of(new Pulses(rate.getAsDouble(), rig.pulseOf(check)))
+        : Optional.empty();
+  }
+
+  /**
+   * What a check should show.
+   *
+   * @param watts in W
+   * @param least share of it that passes
+   * @param most share of it that passes
+   * @param since what it rests on, as the end of a sentence
+   */
+  private record Expected(double watts, double least, double most, String since) {
+    boolean allows(double metered) {
+      return metered >= least * watts * (1 - 1e-9) && metered <= most * watts * (1 + 1e-9);
+    }
+  }
+
+  private static Expected expected(PowerCheck check, List<PowerCheck> known, double ratedWatts) {
+    double percent = check.percent();
+    Optional<PowerCurve> metered =
+        Optional.of(known)
+            .filter(checks -> !checks.isEmpty())
+            .map(PowerCheck::curve)
+            .filter(curve -> curve.covers(percent));
+    if (metered.isPresent()) {
+      return new Expected(
+          metered.get().watts(percent),
+          1 / MOST_CHANGE,
+          MOST_CHANGE,
+          ", as metered on " + known.get(known.size() - 1).at().toLocalDate());
+    }
+    return new Expected(
+        ratedWatts * percent / 100,
+        percent < TURNED_DOWN_PERCENT ? LEAST_TURNED_DOWN : LEAST_OF_NOMINAL,
+        MOST_OF_NOMINAL,
+        "");
+  }
+
+  /** A doubt about less power at a higher setting, on one day. */
+  private static Optional<Doubt> falling(PowerCheck check, List<PowerCheck> known) {
+    return known.stream()
+        .filter(c -> c.at().toLocalDate().equals(check.at().toLocalDate()))
+        .filter(
+            c -> (c.percent() - check.percent()) * (c.meteredWatts() - check.meteredWatts()) <= 0)
+        .filter(c -> c.percent() != check.percent())
+        .findFirst()
+        .map(c -> c.percent() < check.percent() ? List.of(c, check) : List.of(check, c))
+        .map(
+            pair ->
+                new Doubt(
+                    Knob.METERED,
+                    "Power must rise with the setting, and %s W at %s %% is not more than %s W at %s %%"
+                        .formatted(
+                            plain(pair.get(1).meteredWatts()),
+                            plain(pair.get(1).percent()),
+                            plain(pair.get(0).meteredWatts()),
+                            plain(pair.get(0).percent())),
+                    "check both numbers"));
   }
 
   /** Doubts about what was seen. */
@@ -134,13 +254,86 @@ public final class Plausibility {
     return List.copyOf(doubts);
   }
 
+  /**
+   * Doubts about a reading after others of the same patch: more passes bring no finish back, and
+   * take nothing less off.
+   *
+   * @param earlier readings before it, passes rising
+   */
+  public static List<Doubt> about(Reading reading, List<Reading> earlier) {
+    List<Doubt> doubts = new ArrayList<>();
+    if (!reading.outcome().cleared(false)) {
+      earlier.stream()
+          .filter(r -> r.outcome().cleared(false))
+          .reduce((a, b) -> b)
+          .ifPresent(
+              cleared ->
+                  doubts.add(
+                      new Doubt(
+                          null,
+                          "%s after %s cannot well follow %s after %s, as more passes bring no finish back"
+                              .formatted(
+                                  capital(reading.outcome().text()),
+                                  passes(reading),
+                                  cleared.outcome().text(),
+                                  passes(cleared)),
+                          "correct the wrong one")));
+    }
+    OptionalDouble deepest =
+        earlier.stream().flatMapToDouble(r -> r.depthMicrometres().stream()).max();
+    if (reading.depthMicrometres().isPresent()
+        && deepest.isPresent()
+        && reading.depthMicrometres().getAsDouble() < deepest.getAsDouble()) {
+      doubts.add(
+          new Doubt(
+              Knob.DEPTH,
+              "Depth removed of %s um after %s is less than the %s um before"
+                  .formatted(
+                      plain(reading.depthMicrometres().getAsDouble()),
+                      passes(reading),
+                      plain(deepest.getAsDouble())),
+              "correct the wrong one"));
+    }
+    return List.copyOf(doubts);
+  }
+
+  private static String passes(Reading reading) {
+    return reading.passes() == 1 ? "1 pass" : reading.passes() + " passes";
+  }
+
+  private static String capital(String word) {
+    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+  }
+
   /** Doubts about a patch: what was dialled in, its size and what was seen. */
   public static List<Doubt> about(Patch patch) {
-    List<Doubt> doubts =
-        new ArrayList<>(about(patch.rig().emission(), patch.rig().ratedWatts(), patch.settings()));
+    List<Doubt> doubts = new ArrayList<>(about(patch.rig(), patch.settings(), patch.burnedAt()));
     addIfPresent(doubts, Knob.PATCH_AREA, patch.areaSquareCentimetres());
-    patch.readings().forEach(reading -> doubts.addAll(about(reading)));
+    for (int i = 0; i < patch.readings().size(); i++) {
+      doubts.addAll(about(patch.readings().get(i)));
+      doubts.addAll(about(patch.readings().get(i), patch.readings().subList(0, i)));
+    }
+    DepthClash.of(patch).ifPresent(clash -> doubts.add(about(clash)));
     return List.copyOf(doubts);
+  }
+
+  /** The doubt about a depth that does not go with the thickness of the coat. */
+  public static Doubt about(DepthClash clash) {
+    boolean gone = clash.kind() == DepthClash.Kind.GONE_TOO_SOON;
+    String removed =
+        clash.measured()
+            ? "with %s um removed".formatted(plain(clash.depthMicrometres()))
+            : "with no more than %s um removed at the pace measured before"
+                .formatted(plain(Math.rint(clash.depthMicrometres())));
+    return new Doubt(
+        Knob.DEPTH,
+        "After %s the finish is %s %s, but the coat is %s um thick"
+            .formatted(
+                clash.passes() == 1 ? "1 pass" : clash.passes() + " passes",
+                gone ? "gone" : "left",
+                removed,
+                plain(clash.coatMicrometres())),
+        "check the depth, the outcome and the coat's thickness");
   }
 
   /** Doubts about a board's moisture. */

@@ -1,9 +1,12 @@
 package charline.trial;
 
 import charline.exposure.Emission;
+import charline.exposure.PowerCurve;
 import charline.exposure.PowerSetting;
+import charline.exposure.Pulses;
 import charline.exposure.SpotDefinition;
 import charline.quantity.Invariant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
@@ -25,6 +28,8 @@ import java.util.UUID;
  * @param repetitionKilohertz usual repetition rate (pulsed)
  * @param pulseNanoseconds usual pulse duration (pulsed)
  * @param scanWidthMillimetres usual scan width
+ * @param largestPulseMillijoules largest energy of a pulse that the source gives, where it is known
+ *     (pulsed)
  * @param lens lens as used, in the person's words
  * @param checks power checks, in any order
  */
@@ -39,8 +44,12 @@ public record Rig(
     OptionalDouble repetitionKilohertz,
     OptionalDouble pulseNanoseconds,
     OptionalDouble scanWidthMillimetres,
+    OptionalDouble largestPulseMillijoules,
     Optional<String> lens,
     List<PowerCheck> checks) {
+  /** Closer than 3 % no meter and no dial repeats (common practice, no published source). */
+  private static final double SAME = 0.03;
+
   public Rig {
     lens = PlainText.answer(lens);
     Invariant.positive("Rated power", ratedWatts, "W");
@@ -49,7 +58,26 @@ public record Rig(
     repetitionKilohertz.ifPresent(f -> Invariant.positive("Repetition rate", f, "kHz"));
     pulseNanoseconds.ifPresent(t -> Invariant.positive("Pulse duration", t, "ns"));
     scanWidthMillimetres.ifPresent(w -> Invariant.positive("Scan width", w, "mm"));
+    largestPulseMillijoules.ifPresent(e -> Invariant.positive("Largest pulse energy", e, "mJ"));
     checks = checks.stream().sorted(Comparator.comparing(PowerCheck::at)).toList();
+  }
+
+  /** The same with other power checks. */
+  public Rig withChecks(List<PowerCheck> others) {
+    return new Rig(
+        id,
+        name,
+        emission,
+        ratedWatts,
+        wavelengthNanometres,
+        spotDefinition,
+        spotMillimetres,
+        repetitionKilohertz,
+        pulseNanoseconds,
+        scanWidthMillimetres,
+        largestPulseMillijoules,
+        lens,
+        others);
   }
 
   /** The latest power check on or before a moment. */
@@ -57,13 +85,93 @@ public record Rig(
     return checks.stream().filter(c -> !c.at().isAfter(moment)).reduce((a, b) -> b);
   }
 
-  /** Metered over nominal power at a moment: the latest check on or before it, 1 if none. */
-  public double meterFactorAt(OffsetDateTime moment) {
-    return checkAt(moment).map(c -> c.factor(ratedWatts)).orElse(1.0);
+  /**
+   * The power checks that count at a moment for work with these pulses: of the latest day with a
+   * check on or before it, those metered at the nearest repetition rate and pulse duration. A check
+   * that names none was made with the rig's usual ones; where neither is known, any will do.
+   *
+   * @param pulses as dialled in; empty for a continuous rig
+   * @return in the order of metering; empty where the rig was not metered yet
+   */
+  public List<PowerCheck> checksFor(Optional<Pulses> pulses, OffsetDateTime moment) {
+    Optional<LocalDate> day = checkAt(moment).map(c -> c.at().toLocalDate());
+    List<PowerCheck> ofDay =
+        checks.stream()
+            .filter(
+                c ->
+                    !c.at().isAfter(moment) && day.filter(c.at().toLocalDate()::equals).isPresent())
+            .toList();
+    double nearest = ofDay.stream().mapToDouble(c -> distance(c, pulses)).min().orElse(0);
+    return ofDay.stream().filter(c -> distance(c, pulses) <= nearest + SAME).toList();
   }
 
-  /** Power delivered to the work at a moment, in W. */
-  public double deliveredWatts(PowerSetting power, OffsetDateTime moment) {
-    return power.deliveredWatts(ratedWatts, meterFactorAt(moment));
+  /** How far the pulses of a check are from others, in ln units. */
+  private double distance(PowerCheck check, Optional<Pulses> pulses) {
+    return distance(
+            or(check.repetitionKilohertz(), repetitionKilohertz),
+            pulses
+                .map(p -> OptionalDouble.of(p.repetitionKilohertz()))
+                .orElse(OptionalDouble.empty()))
+        + distance(
+            or(check.pulseNanoseconds(), pulseNanoseconds),
+            pulses.map(Pulses::durationNanoseconds).orElse(OptionalDouble.empty()));
+  }
+
+  private static double distance(OptionalDouble metered, OptionalDouble wanted) {
+    return metered.isPresent() && wanted.isPresent()
+        ? Math.abs(Math.log(metered.getAsDouble() / wanted.getAsDouble()))
+        : 0;
+  }
+
+  private static OptionalDouble or(OptionalDouble own, OptionalDouble usual) {
+    return own.isPresent() ? own : usual;
+  }
+
+  /**
+   * Whether a check was made at other pulses than these, so that its power need not be theirs.
+   *
+   * @param pulses as dialled in
+   */
+  public boolean meteredOtherwise(PowerCheck check, Optional<Pulses> pulses) {
+    return distance(check, pulses) > SAME;
+  }
+
+  /** The repetition rate that a check was made at, as far as it is known. */
+  public OptionalDouble repetitionOf(PowerCheck check) {
+    return or(check.repetitionKilohertz(), repetitionKilohertz);
+  }
+
+  /** The pulse duration that a check was made at, as far as it is known. */
+  public OptionalDouble pulseOf(PowerCheck check) {
+    return or(check.pulseNanoseconds(), pulseNanoseconds);
+  }
+
+  /**
+   * Power on the work over the power setting at a moment, by the checks {@link #checksFor} it; the
+   * rating where there are none.
+   */
+  public PowerCurve powerCurve(Optional<Pulses> pulses, OffsetDateTime moment) {
+    List<PowerCheck> counting = checksFor(pulses, moment);
+    return counting.isEmpty() ? PowerCurve.rated(ratedWatts) : PowerCheck.curve(counting);
+  }
+
+  /**
+   * Power delivered to the work at a moment, in W.
+   *
+   * @param pulses as dialled in; empty for a continuous rig
+   */
+  public double deliveredWatts(PowerSetting power, Optional<Pulses> pulses, OffsetDateTime moment) {
+    return power.deliveredWatts(powerCurve(pulses, moment));
+  }
+
+  /**
+   * Most power in W that the source gives with these pulses, where its largest pulse energy is
+   * known: energy times repetition rate.
+   */
+  public OptionalDouble mostWatts(Optional<Pulses> pulses) {
+    return largestPulseMillijoules.isPresent() && pulses.isPresent()
+        ? OptionalDouble.of(
+            largestPulseMillijoules.getAsDouble() * pulses.get().repetitionKilohertz())
+        : OptionalDouble.empty();
   }
 }

@@ -2,6 +2,8 @@ package charline.trial;
 
 import charline.refusal.Refusal;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 
 /** What kind of piece a board is. */
 public enum WoodForm {
@@ -10,8 +12,16 @@ public enum WoodForm {
   PLYWOOD,
   MDF;
 
+  private static final Map<String, WoodForm> PANELS =
+      Map.of("mdf", MDF, "hdf", MDF, "plywood", PLYWOOD, "blockboard", PLYWOOD);
+
   public String word() {
     return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The form that a panel product is; empty for wood. */
+  public static Optional<WoodForm> ofPanel(String wood) {
+    return Optional.ofNullable(PANELS.get(wood));
   }
 
   /**

@@ -53,7 +53,7 @@ public final class PageServer implements AutoCloseable {
     } catch (JavalinException e) {
       models.close();
       throw Refusal.usage(
-          "Port %d cannot be used (%s); choose another with --port."
+          "Port %d cannot be used (%s); choose another port."
               .formatted(options.port(), e.getMessage().lines().findFirst().orElse("taken")),
           e);
     }

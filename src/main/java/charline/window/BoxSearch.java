@@ -6,18 +6,19 @@ import java.util.Optional;
  * Finds, for one number of passes, the box of power and speed that is largest in log-ranges among
  * all that keep both promises and stay within reach.
  *
- * <p>Risk and clearing rise with power and fall with speed in every draw, so a box keeps its
- * promises when its hot corner (most power, least speed) keeps the char promise and its cold corner
- * (least power, most speed) the clearing promise. The region within reach is convex in the
- * logarithms, so four corners bound it too.
+ * <p>Risk and clearing rise with power and fall with speed in every draw, spot and rate being
+ * fixed: dose and intensity are both in proportion to power, so ln risk dose rises by 1 + φ for
+ * each unit of ln power, and φ is above -1 ({@link charline.model.Prior.Weight#OF_POWER}). So a box
+ * keeps its promises when its hot corner (most power, least speed) keeps the char promise and its
+ * cold corner (least power, most speed) the clearing promise. The region within reach is convex in
+ * the logarithms, so four corners bound it too.
  */
 final class BoxSearch {
   /** What a range is widened by before areas are compared, so that a line beats a point. */
   private static final double GRAIN = 0.01;
 
-  private final double lnUnitDose;
   private final double[] power;
-  private final double[] lnPower;
+  private final double[] lnDoseAtUnitSpeed;
   private final double[] hottest;
   private final double[] coldest;
   private final double[] reachLow;
@@ -47,14 +48,14 @@ final class BoxSearch {
       Frontier hot,
       Frontier cold,
       int passes) {
-    lnUnitDose = Math.log(bench.unitDose());
-    double lnUnitIntensity = Math.log(bench.unitIntensity());
     power =
         PowerDial.powers(
             bench.powerForIntensity(Math.exp(reach.lnLowestIntensity())),
-            bench.powerForIntensity(Math.exp(reach.lnHighestIntensity())));
+            Math.min(
+                bench.highestPercent(),
+                bench.powerForIntensity(Math.exp(reach.lnHighestIntensity()))));
     int n = power.length;
-    lnPower = new double[n];
+    lnDoseAtUnitSpeed = new double[n];
     hottest = new double[n];
     coldest = new double[n];
     reachLow = new double[n];
@@ -62,8 +63,8 @@ final class BoxSearch {
     borneOutHigh = new double[n];
     borneOutLow = new double[n];
     for (int i = 0; i < n; i++) {
-      lnPower[i] = Math.log(power[i]);
-      double lnIntensity = lnUnitIntensity + lnPower[i];
+      lnDoseAtUnitSpeed[i] = Math.log(bench.doseAtUnitSpeed(power[i]));
+      double lnIntensity = Math.log(bench.intensity(power[i]));
       Optional<Range> doses = reach.lnDoses(lnIntensity, passes);
       reachLow[i] = doses.map(Range::low).orElse(Double.POSITIVE_INFINITY);
       reachHigh[i] = doses.map(Range::high).orElse(Double.NEGATIVE_INFINITY);
@@ -83,12 +84,12 @@ final class BoxSearch {
   }
 
   private double lnDose(int i, double speed) {
-    return lnUnitDose + lnPower[i] - Math.log(speed);
+    return lnDoseAtUnitSpeed[i] - Math.log(speed);
   }
 
   /** ln speed at which a power gives a dose. */
   private double lnSpeed(int i, double lnDose) {
-    return lnUnitDose + lnPower[i] - lnDose;
+    return lnDoseAtUnitSpeed[i] - lnDose;
   }
 
   /** Slowest ln speed that keeps the char promise, within reach and borne out, at a power. */

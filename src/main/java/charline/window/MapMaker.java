@@ -41,12 +41,13 @@ final class MapMaker {
     List<Double> speeds = grid(slowest, fastest, SPEEDS);
     List<List<MapCell>> rows = new ArrayList<>();
     for (double power : powers) {
-      double lnIntensity = Math.log(power * bench.unitIntensity());
+      double lnIntensity = Math.log(bench.intensity(power));
       double hot = hottest.lnDose(lnIntensity);
       double cold = coldest.lnDose(lnIntensity);
+      double lnDoseAtUnitSpeed = Math.log(bench.doseAtUnitSpeed(power));
       List<MapCell> row = new ArrayList<>();
       for (double speed : speeds) {
-        double lnDose = Math.log(bench.unitDose() * power / speed);
+        double lnDose = lnDoseAtUnitSpeed - Math.log(speed);
         row.add(
             new MapCell(
                 power,

@@ -1,5 +1,7 @@
 package charline.window;
 
+import charline.model.CoatContradiction;
+
 /** What a person has to know to use an answer as it is meant. */
 public sealed interface Proviso {
   /**
@@ -18,4 +20,7 @@ public sealed interface Proviso {
    * @param mostTried most passes of any patch
    */
   record SeamBeyondTrials(int passes, int mostTried) implements Proviso {}
+
+  /** The trials contradict themselves about the coat, so that what is clean may not be. */
+  record CoatContradicted(CoatContradiction what) implements Proviso {}
 }

@@ -1,5 +1,6 @@
 package charline.window;
 
+import charline.model.CoatContradiction;
 import charline.model.Evidence;
 import charline.model.ModelFit;
 import charline.trial.Patch;
@@ -84,6 +85,10 @@ public record Recommendation(
         .map(box -> bench.strokes().mostPasses(box.passes()))
         .filter(seam -> seam > mostPassesTried())
         .ifPresent(seam -> all.add(new Proviso.SeamBeyondTrials(seam, mostPassesTried())));
+    clearingFit.ifPresent(
+        fit ->
+            CoatContradiction.in(patches, fit)
+                .forEach(what -> all.add(new Proviso.CoatContradicted(what))));
     return all;
   }
 

@@ -161,6 +161,11 @@ public record RigSetup(
         .filter(last -> !last.equals(spot));
   }
 
+  /** The same of a rig that differs in its usual settings at most. */
+  public RigSetup withRig(Rig other) {
+    return new RigSetup(other, at, spot, pulses, speed, strokes);
+  }
+
   public RigSetup withSpot(Spot other) {
     return new RigSetup(rig, at, other, pulses, speed, strokes);
   }
@@ -177,18 +182,28 @@ public record RigSetup(
     return new RigSetup(rig, at, spot, pulses, speed, other);
   }
 
-  /**
-   * True if the lines that a scanner draws lie farther apart than the spot is wide (1/e²), so that
-   * they leave stripes. How far apart those of a head led by hand lie is not known here.
-   */
+  /** True if lines lie so far apart at these fixed knobs that they leave stripes. */
   public boolean linesApart() {
-    return speed.kind() == SpeedKnob.Kind.SCAN
-        && speed.acrossMillimetres() > spot.oneOverESquaredMillimetres() * (1 + 1e-9);
+    return settings(1, 1).linesApart();
   }
 
-  /** Power delivered at 1 % of the dial, in W. */
-  public double wattsPerPercent() {
-    return rig.deliveredWatts(PowerSetting.percent(1), at);
+  /** Power on the work at a setting, in W, by the power checks that count for these pulses. */
+  public double watts(double powerPercent) {
+    return rig.powerCurve(pulses, at).watts(powerPercent);
+  }
+
+  /** Setting that gives a power on the work; above 100 % where the dial does not reach it. */
+  public double percent(double watts) {
+    return rig.powerCurve(pulses, at).percent(watts);
+  }
+
+  /**
+   * Highest setting that the rig is run at with these pulses, in percent: where a pulse has the
+   * rig's largest energy, else 100.
+   */
+  public double highestPercent() {
+    OptionalDouble most = rig.mostWatts(pulses);
+    return most.isEmpty() ? 100 : Math.min(100, percent(most.getAsDouble()));
   }
 
   /** The settings at a power and a speed. */
@@ -200,9 +215,7 @@ public record RigSetup(
   /** The exposure of one pass at a power and a speed. */
   public Exposure exposure(double powerPercent, double speedMillimetresPerSecond) {
     return Exposure.of(
-        rig.emission(),
-        powerPercent * wattsPerPercent(),
-        settings(powerPercent, speedMillimetresPerSecond));
+        rig.emission(), watts(powerPercent), settings(powerPercent, speedMillimetresPerSecond));
   }
 
   /** The area covered by one pass at a speed, strokes laid side by side. */
@@ -210,25 +223,28 @@ public record RigSetup(
     return exposure.areaRate().overlapping(strokes.overlap());
   }
 
-  /**
-   * Dose per pass at 1 % of the dial and 1 mm/s, in J/cm²; dose is in proportion to power / speed.
-   */
-  double unitDose() {
-    return exposure(1, 1).doseJoulesPerCm2();
+  /** What 1 W on the work does at 1 mm/s; dose goes with power / speed, intensity with power. */
+  private Exposure perWatt() {
+    return Exposure.of(rig.emission(), 1, settings(100, 1));
   }
 
-  /** Intensity at 1 % of the dial, in J/cm² or W/cm²; intensity is in proportion to power. */
-  double unitIntensity() {
-    return exposure(1, 1).intensity();
+  /** Dose per pass at a setting and 1 mm/s, in J/cm²; dose is in proportion to 1 / speed. */
+  double doseAtUnitSpeed(double powerPercent) {
+    return perWatt().doseJoulesPerCm2() * watts(powerPercent);
+  }
+
+  /** Intensity at a setting, in J/cm² or W/cm². */
+  double intensity(double powerPercent) {
+    return perWatt().intensity() * watts(powerPercent);
   }
 
   /** Speed at which a power gives a dose, in mm/s. */
   public double speedForDose(double powerPercent, double doseJoulesPerCm2) {
-    return unitDose() * powerPercent / doseJoulesPerCm2;
+    return doseAtUnitSpeed(powerPercent) / doseJoulesPerCm2;
   }
 
   /** Power on the dial at which the spot has an intensity. */
   public double powerForIntensity(double intensity) {
-    return intensity / unitIntensity();
+    return percent(intensity / perWatt().intensity());
   }
 }

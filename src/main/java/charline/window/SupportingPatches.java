@@ -1,6 +1,7 @@
 package charline.window;
 
 import charline.model.Event;
+import charline.model.Prior;
 import charline.model.Trials;
 import charline.trial.Patch;
 import java.util.List;
@@ -12,11 +13,13 @@ import java.util.stream.Stream;
  * How far patches bear a limit out that none of them crossed.
  *
  * <p>Where no patch charred, the onset of char is known from below only, and how far off it lies is
- * the prior's word. Risk never falls as dose, intensity or passes rise, so a patch that came
- * through unharmed speaks for every setting that is weaker in all three. Until a patch has charred,
- * a window reaches no hotter than six patches that came through; until three have kept finish, no
- * cooler than six that cleared. In simulated shops without this rule nearly every window without a
- * charred patch broke its char promise where passes count for little (reports/validation.md).
+ * the prior's word. Char never falls as power or passes rise or the hand slows, whatever intensity
+ * by itself counts for, so a patch that came through unharmed speaks for every setting with no more
+ * power, no slower a hand and no more passes. Until a patch has charred, a window reaches no hotter
+ * than six patches that came through; until three have kept finish, no cooler than six that
+ * cleared: clearing never falls with dose, intensity or passes. In simulated shops without this
+ * rule nearly every window without a charred patch broke its char promise where passes count for
+ * little (reports/validation.md).
  */
 final class SupportingPatches {
   /** As many patches as a window takes at all. */
@@ -77,14 +80,17 @@ final class SupportingPatches {
     return finishSeen;
   }
 
-  /** The ln dose that six harmless patches reach at this intensity and passes, or more of both. */
+  /**
+   * The ln dose that six harmless patches with no less power and passes reach at this intensity, at
+   * their own speed.
+   */
   double lnHottest(double lnIntensity, int passes) {
     return charSeen
         ? Double.POSITIVE_INFINITY
         : -farthest(
             harmless.stream()
                 .filter(w -> w.lnIntensity >= lnIntensity - ALIKE && w.passes >= passes),
-            w -> -w.lnDose);
+            w -> -(w.lnDose + Prior.Weight.OF_POWER * Math.max(0, w.lnIntensity - lnIntensity)));
   }
 
   /** The ln dose within which six patches cleared at this intensity and passes, or less of both. */

@@ -3,7 +3,7 @@ package charline.window;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
-import charline.model.Prior;
+import charline.model.PriorSet;
 import charline.model.Trials;
 import charline.model.check.FitChecker;
 import java.util.Comparator;
@@ -38,13 +38,13 @@ public record WindowFinder(Fitter fitter, boolean wary) {
   }
 
   /** With other priors. */
-  public WindowFinder with(Prior charPrior, Prior clearingPrior) {
-    return new WindowFinder(fitter.with(charPrior, clearingPrior), wary);
+  public WindowFinder with(PriorSet priors) {
+    return new WindowFinder(fitter.with(priors), wary);
   }
 
   /** With priors of the same centres that say half as much: every spread doubled. */
   public WindowFinder halfAsSure() {
-    return with(fitter.charPrior().widened(2), fitter.clearingPrior().widened(2));
+    return with(fitter.priors().widened(2));
   }
 
   /** Without the caution about boards, to see what it costs. */

@@ -6,7 +6,6 @@ import charline.answer.Applicability;
 import charline.drift.Validity;
 import charline.exposure.Spot;
 import charline.trial.Caution;
-import charline.trial.Stratum;
 import charline.window.RigSetup;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,33 +22,34 @@ import java.util.stream.Stream;
  * @param otherSpot says so where the rig's last patch had another spot than the window, and nobody
  *     said which; else empty
  * @param lastSpotMillimetres that other spot
+ * @param answer what it says in words
  */
 public record ApplicabilityText(
     Validity validity,
     Optional<String> untriedRig,
     Optional<String> untriedKnobs,
     Optional<String> otherSpot,
-    OptionalDouble lastSpotMillimetres) {
+    OptionalDouble lastSpotMillimetres,
+    Applicability answer) {
   private static final String IF_CHANGED = " If you have changed the lens or the stand-off since,";
 
   public static ApplicabilityText of(Applicability answer) {
     Validity validity = answer.validity();
     RigSetup bench = answer.subject().bench();
-    Stratum stratum = answer.subject().trials().stratum();
     String rig = bench.rig().name();
     Optional<Spot> other = answer.otherSpot();
     return new ApplicabilityText(
         validity,
         validity.untried()
             ? Optional.of(
-                "Rig %s has burned none of these trials: charline converts dose and intensity to its knobs, within what was tried. Confirm the settings first with `charline next %s %s --rig %s`."
-                    .formatted(rig, stratum.family(), stratum.wood(), rig))
+                "Rig %s has burned none of these trials: charline converts dose and intensity to its knobs, within what was tried. Confirm the settings first with patches burned on it."
+                    .formatted(rig))
             : Optional.empty(),
         answer.untried().isEmpty()
             ? Optional.empty()
             : Optional.of(
-                "No trial had %s, and the trials do not show what that changes. Try it first with `%s`."
-                    .formatted(UntriedText.of(answer.untried()), UntriedText.next(answer))),
+                "No trial had %s, and the trials do not show what that changes. Try it first."
+                    .formatted(UntriedText.of(answer.untried()))),
         other.map(
             last ->
                 "The last patch on rig %s had a spot of %s mm, but this answer is for %s mm, as in most patches."
@@ -59,7 +59,8 @@ public record ApplicabilityText(
                         plain(bench.spot().diameterMillimetres()))),
         other
             .map(last -> OptionalDouble.of(last.diameterMillimetres()))
-            .orElse(OptionalDouble.empty()));
+            .orElse(OptionalDouble.empty()),
+        answer);
   }
 
   /**
@@ -76,19 +77,25 @@ public record ApplicabilityText(
     return String.join(", ", marks);
   }
 
-  /** Lines that stand before a window, none where it may be used. */
-  public String text() {
+  /**
+   * Lines that stand before a window, none where it may be used.
+   *
+   * @param hints how what they suggest is done on this face
+   */
+  public String text(FaceHints hints) {
     StringBuilder text = new StringBuilder();
     DriftText.drifted(validity)
         .ifPresent(why -> text.append(Table.paragraph("NOT VALID: " + why)).append('\n'));
     Stream.of(untriedRig, untriedKnobs)
         .flatMap(Optional::stream)
-        .forEach(why -> text.append(Table.paragraph("UNTRIED: " + why)).append('\n'));
+        .map(why -> FaceHints.with("UNTRIED: " + why, hints.tryOut(answer)))
+        .forEach(words -> text.append(Table.paragraph(words)).append('\n'));
     otherSpot
         .map(
             why ->
-                "OTHER SPOT: %s%s ask with --at spot=%smm."
-                    .formatted(why, IF_CHANGED, plain(lastSpotMillimetres.getAsDouble())))
+                FaceHints.with(
+                    "OTHER SPOT: " + why + IF_CHANGED + " this answer does not apply.",
+                    hints.forSpot(lastSpotMillimetres.getAsDouble())))
         .ifPresent(words -> text.append(Table.paragraph(words)).append('\n'));
     return text.toString();
   }

@@ -237,7 +237,7 @@ public record ClassicalText(
     line(text, verdict + ". How they differ: " + String.join("; ", c.reasons()) + ".");
     line(
         text,
-        "The posterior's last two rows are for a new board; `charline window` uses the posterior.");
+        "The posterior's last two rows are for a new board; a window rests on the posterior.");
     return text.toString();
   }
 

@@ -25,9 +25,7 @@ public record PriorText(Optional<Path> file, Recommendation found, Recommendatio
 
   public String sentence() {
     return "Priors: %s. With their spreads doubled %s."
-        .formatted(
-            file.map(f -> "from " + f.getFileName()).orElse("the usual (`charline prior`)"),
-            moves());
+        .formatted(file.map(f -> "from " + f.getFileName()).orElse("the usual"), moves());
   }
 
   private String moves() {

@@ -19,6 +19,9 @@ public final class ProvisoText {
       return "At a char risk of %s, %d patches most likely show no char at all: this answer hangs on the tail that the model assumes, which no patch has tested. Take it as a guess, and watch every area."
           .formatted(Figures.share(tail.charRisk()), tail.patches());
     }
+    if (proviso instanceof Proviso.CoatContradicted coat) {
+      return CoatContradictionText.of(coat.what());
+    }
     Proviso.SeamBeyondTrials seam = (Proviso.SeamBeyondTrials) proviso;
     return "A seam between two strokes gets %s, and no patch was read beyond %d: burn one to %d passes without a rest, or let each stroke cool before the next."
         .formatted(Figures.passes(seam.passes()), seam.mostTried(), seam.passes());

@@ -23,17 +23,28 @@ public final class RemovalRateText {
           three(rate.exposure().doseJoulesPerCm2()),
           passes(rate.median()),
           passes(rate.nearlyAll()),
-          rate.perPassMicrometres().isEmpty()
-              ? "-"
-              : three(rate.perPassMicrometres().getAsDouble()),
+          perPass(rate),
           three(rate.netSquareCentimetresPerMinute()));
     }
     return "Passes to clear on a new board, with 90 % intervals\n"
         + table.text()
         + Table.paragraph(
-            "The net rate counts the whole passes that clear 90 % of patches. It ignores char;"
-                + " `charline window` does not.")
+            "um/pass is the coat's thickness over the median passes; in brackets, as gauged there. The net rate counts the whole passes that clear 90 % of patches. It ignores char;"
+                + " a window does not.")
         + "\n";
+  }
+
+  /**
+   * From the coat, and gauged in brackets; where one pass clears, it may lift more than there is.
+   */
+  private static String perPass(RemovalRate rate) {
+    String byCoat =
+        rate.perPass()
+            .map(depth -> three(depth.micrometres()) + (depth.orMore() ? " or more" : ""))
+            .orElse("-");
+    return rate.gaugedMicrometres().isEmpty()
+        ? byCoat
+        : "%s (%s)".formatted(byCoat, three(rate.gaugedMicrometres().getAsDouble()));
   }
 
   private static String passes(Estimate passes) {
@@ -58,7 +69,9 @@ public final class RemovalRateText {
                     .put("intensity", rate.exposure().intensity())
                     .put("passes_median", WindowJson.estimate(rate.median()))
                     .put("passes_for_90_pct", WindowJson.estimate(rate.nearlyAll()))
-                    .put("um_per_pass", rate.perPassMicrometres())
+                    .put("um_per_pass", rate.perPass().map(RemovalRate.PerPass::micrometres))
+                    .put("um_per_pass_or_more", rate.perPass().map(RemovalRate.PerPass::orMore))
+                    .put("um_per_pass_gauged", rate.gaugedMicrometres())
                     .put("net_area_rate_cm2_min", rate.netSquareCentimetresPerMinute()))
         .toList();
   }

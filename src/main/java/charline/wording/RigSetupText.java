@@ -80,10 +80,8 @@ public final class RigSetupText {
 
   /** "power as metered on 2026-06-01", or that it never was. */
   static String metered(RigSetup bench) {
-    return bench
-        .rig()
-        .checkAt(bench.at())
-        .map(check -> "power as metered on " + check.at().toLocalDate())
+    return MeteredText.on(bench.rig(), bench.pulses(), bench.at())
+        .map("power as "::concat)
         .orElse("power as dialled, never metered");
   }
 }

@@ -3,10 +3,12 @@ package charline.wording;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToIntFunction;
 
 /**
  * A plain table of at most 80 columns. Columns are as wide as they need to be; if that is too much,
- * the last one gives way and its text goes on in the next line.
+ * the last one gives way and its text goes on in the next line. Where that would break its words,
+ * the widest columns of text give way too.
  */
 public final class Table {
   /** Widest line that is ever printed. */
@@ -52,27 +54,61 @@ public final class Table {
 
   private int[] widths() {
     int[] widths = new int[heads.length];
+    int[] least = new int[heads.length];
     for (int i = 0; i < heads.length; i++) {
-      int column = i;
-      widths[i] =
-          Math.max(
-              heads[i].length(), rows.stream().mapToInt(r -> r[column].length()).max().orElse(0));
+      widths[i] = widest(i, String::length);
+      least[i] = right[i] ? widths[i] : widest(i, Table::longestWord);
     }
     int last = heads.length - 1;
-    int before = Arrays.stream(widths, 0, last).sum() + GAP.length() * heads.length;
-    widths[last] = Math.min(widths[last], Math.max(LEAST, WIDTH - before));
+    int room = WIDTH - GAP.length() * heads.length;
+    int left = room - Arrays.stream(widths, 0, last).sum();
+    if (left < Math.min(widths[last], least[last])) {
+      giveWay(widths, least, room);
+      left = room - Arrays.stream(widths, 0, last).sum();
+    }
+    widths[last] = Math.min(widths[last], Math.max(LEAST, left));
     return widths;
   }
 
-  private void row(StringBuilder text, String[] cells, int[] widths) {
-    int last = cells.length - 1;
-    List<String> folded = fold(cells[last], widths[last]);
-    for (int n = 0; n < folded.size(); n++) {
-      StringBuilder line = new StringBuilder();
-      for (int i = 0; i < last; i++) {
-        line.append(GAP).append(padded(n == 0 ? cells[i] : "", widths[i], right[i]));
+  private int widest(int column, ToIntFunction<String> width) {
+    return Math.max(
+        width.applyAsInt(heads[column]),
+        rows.stream().mapToInt(r -> width.applyAsInt(r[column])).max().orElse(0));
+  }
+
+  /** Narrows the widest columns first, none below its longest word. */
+  private static void giveWay(int[] widths, int[] least, int room) {
+    while (Arrays.stream(widths).sum() > room) {
+      int widest = -1;
+      for (int i = 0; i < widths.length; i++) {
+        if (widths[i] > least[i] && (widest < 0 || widths[i] > widths[widest])) {
+          widest = i;
+        }
       }
-      line.append(GAP).append(padded(folded.get(n), widths[last], right[last]));
+      if (widest < 0) {
+        return;
+      }
+      widths[widest]--;
+    }
+  }
+
+  private static int longestWord(String text) {
+    return Arrays.stream(text.split(" ")).mapToInt(String::length).max().orElse(0);
+  }
+
+  private void row(StringBuilder text, String[] cells, int[] widths) {
+    List<List<String>> folded = new ArrayList<>();
+    int height = 1;
+    for (int i = 0; i < cells.length; i++) {
+      folded.add(fold(cells[i], widths[i]));
+      height = Math.max(height, folded.get(i).size());
+    }
+    for (int n = 0; n < height; n++) {
+      StringBuilder line = new StringBuilder();
+      for (int i = 0; i < cells.length; i++) {
+        List<String> lines = folded.get(i);
+        line.append(GAP).append(padded(n < lines.size() ? lines.get(n) : "", widths[i], right[i]));
+      }
       text.append(line.toString().stripTrailing()).append('\n');
     }
   }
@@ -87,14 +123,18 @@ public final class Table {
     return text.replaceAll("\\p{Cntrl}+", " ");
   }
 
-  /** Breaks a text into lines of at most a width, at blanks where there are any. */
+  /**
+   * Breaks a text into lines of at most a width: at blanks, within a long word after a hyphen, and
+   * anywhere only where there is neither.
+   */
   public static List<String> fold(String text, int width) {
     List<String> lines = new ArrayList<>();
     String rest = oneLine(text).strip();
     while (rest.length() > width) {
       int cut = rest.lastIndexOf(' ', width);
       if (cut <= 0) {
-        cut = width;
+        int hyphen = rest.lastIndexOf('-', width - 1);
+        cut = hyphen > 0 ? hyphen + 1 : width;
       }
       lines.add(rest.substring(0, cut).strip());
       rest = rest.substring(cut).strip();

@@ -1,14 +1,10 @@
 package charline.wording;
 
-import charline.answer.Applicability;
-import charline.answer.TrialQuestion;
 import charline.quantity.Figures;
 import charline.trial.Knob;
-import charline.trial.Stratum;
 import charline.window.TriedKnobs;
 import charline.window.UntriedKnob;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Knobs that stand where no trial had them, in words and as JSON. */
@@ -40,30 +36,6 @@ public final class UntriedText {
     return knob.tried().stream().map(Figures::three).collect(Collectors.joining(between))
         + " "
         + knob.knob().unit();
-  }
-
-  /** The command that lists the patches that would try them. */
-  static String next(Applicability answer) {
-    TrialQuestion question = answer.subject().question();
-    Stratum stratum = answer.subject().trials().stratum();
-    StringBuilder command =
-        new StringBuilder("charline next %s %s".formatted(stratum.family(), stratum.wood()));
-    question.rig().ifPresent(rig -> command.append(" --rig ").append(quoted(rig)));
-    Map<Knob, Double> fixed = question.fixed().values();
-    if (!fixed.isEmpty()) {
-      command
-          .append(" --at ")
-          .append(
-              KNOBS.stream()
-                  .filter(fixed::containsKey)
-                  .map(knob -> knob.key() + "=" + Figures.shortest(fixed.get(knob)))
-                  .collect(Collectors.joining(",")));
-    }
-    return command.toString();
-  }
-
-  private static String quoted(String name) {
-    return name.contains(" ") ? '"' + name + '"' : name;
   }
 
   /** What was tried in each knob: its lowest and highest value, or the one that all had. */

@@ -47,6 +47,8 @@ public final class WindowJson {
         .put("asked", asked(found.asked()))
         .put("provisos", ProvisoText.of(found))
         .put("evidence", evidence(found.evidence()))
+        .put("pooled_woods", pooled(found.stratum()))
+        .put("near_woods", NearWoodText.json(answer.nearWoods()))
         .put("verdict", found.verdict().word())
         .put("standing", found.standing().map(Standing::word))
         .put("reason", ReasonText.of(found))
@@ -71,6 +73,11 @@ public final class WindowJson {
                 .put("char", found.charFit().map(fit -> model(fit, bench)))
                 .put("clearing", found.clearingFit().map(fit -> model(fit, bench))))
         .put("job", answer.job().map(WindowJson::job));
+  }
+
+  /** The woods that were pooled; null where it is one. */
+  private static Optional<List<String>> pooled(Stratum stratum) {
+    return stratum.woods().size() > 1 ? Optional.of(stratum.woods()) : Optional.empty();
   }
 
   static Json stratum(Stratum stratum) {

@@ -24,9 +24,7 @@ public final class WindowList {
     /** A verdict that no window hangs on is not marked. */
     private String verdict() {
       String mark = found.chosen().isPresent() ? validity.mark() : "";
-      return found.verdict().word()
-          + found.standing().map(standing -> ", " + standing.word()).orElse("")
-          + (mark.isEmpty() ? "" : ", " + mark);
+      return VerdictText.of(found) + (mark.isEmpty() ? "" : ", " + mark);
     }
   }
 
@@ -34,17 +32,20 @@ public final class WindowList {
    * The list.
    *
    * @param record how this face records a sample
+   * @param hints how what it suggests is done on this face
    */
-  public static String of(AllWindows all, String record) {
+  public static String of(AllWindows all, String record, FaceHints hints) {
     return text(
         all.barred(),
         record,
+        hints,
         all.answers().stream()
             .map(answer -> new Line(answer.found(), ApplicabilityText.of(answer.applicability())))
             .toList());
   }
 
-  private static String text(List<AllWindows.Barred> barred, String record, List<Line> all) {
+  private static String text(
+      List<AllWindows.Barred> barred, String record, FaceHints hints, List<Line> all) {
     Table table =
         new Table("verdict", ">patches", ">power %", ">mm/s", ">passes", "coating, wood and light");
     for (Line line : all) {
@@ -62,7 +63,7 @@ public final class WindowList {
     String marked =
         all.stream()
             .filter(line -> line.found().chosen().isPresent())
-            .map(line -> line.validity().text())
+            .map(line -> line.validity().text(hints))
             .distinct()
             .collect(Collectors.joining());
     String refused =
@@ -81,8 +82,7 @@ public final class WindowList {
         + refused
         + marked
         + Table.paragraph(
-            "Power, speed and passes are start settings; `charline window FAMILY WOOD` shows the"
-                + " rest.")
+            "Power, speed and passes are start settings; ask about one coating and wood for the rest.")
         + "\n";
   }
 }

@@ -4,6 +4,7 @@ import static charline.quantity.Figures.plain;
 import static charline.wording.Table.line;
 
 import charline.answer.BorrowOffer;
+import charline.answer.NearWood;
 import charline.answer.Precautions;
 import charline.answer.PriorSensitivity;
 import charline.answer.WindowAnswer;
@@ -18,6 +19,7 @@ import charline.window.Range;
 import charline.window.Recommendation;
 import charline.window.RigSetup;
 import charline.window.Verdict;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -27,6 +29,7 @@ import java.util.stream.Stream;
 /**
  * A recommendation for a person at the bench.
  *
+ * @param woods which woods were pooled, and which near ones were not counted
  * @param limit the job whose risk was asked for, if any
  * @param next the patches to burn next
  * @param offer what other trials could lend, where nothing was borrowed
@@ -36,23 +39,39 @@ public record WindowText(
     Optional<JobLimit> limit,
     NextPatches next,
     Optional<JobRisk> job,
+    List<String> woods,
     Optional<String> offer,
     PriorText priors,
     Precautions precautions) {
-  /** The words for an answer. */
-  public static WindowText of(WindowAnswer answer, PriorSensitivity priors) {
+  /**
+   * The words for an answer.
+   *
+   * @param hints how what it suggests is done on this face
+   */
+  public static WindowText of(WindowAnswer answer, PriorSensitivity priors, FaceHints hints) {
     return new WindowText(
         answer.found(),
         answer.subject().question().job(),
         answer.next(),
         answer.job(),
-        answer.offer().map(WindowText::offer),
+        woods(answer, hints),
+        answer.offer().map(offer -> FaceHints.with(offer(offer), hints.borrow())),
         PriorText.of(priors),
         answer.precautions());
   }
 
+  private static List<String> woods(WindowAnswer answer, FaceHints hints) {
+    List<NearWood> near = answer.nearWoods();
+    List<String> names = near.stream().map(NearWood::wood).toList();
+    return Stream.of(
+            NearWoodText.pooled(answer.found().stratum(), answer.found().patches()),
+            NearWoodText.notCounted(near).map(words -> FaceHints.with(words, hints.pool(names))))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
   private static String offer(BorrowOffer offer) {
-    return "Judged alone: nothing was borrowed from the log's other trials with this light (%s, %s); add --borrow to use them as a prior."
+    return "Judged alone: nothing was borrowed from the log's other trials with this light (%s, %s)."
         .formatted(
             Figures.count(offer.strata(), "stratum", "strata"),
             Figures.count(offer.patches(), "patch", "patches"));
@@ -65,6 +84,7 @@ public record WindowText(
         "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
     PrecautionText.headline(precautions).ifPresent(words -> line(text, words));
     line(text, "Counted: " + RigSetupText.counted(found.evidence()) + ".");
+    woods.forEach(words -> line(text, words));
     line(text, "Asked: " + AskedText.of(found));
     AskedText.of(found, limit).ifPresent(words -> line(text, words));
     ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));

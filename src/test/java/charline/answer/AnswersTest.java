@@ -11,7 +11,6 @@ import charline.log.Logbook;
 import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
-import charline.model.Prior;
 import charline.model.classical.ClassicalFit;
 import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Method;
@@ -60,13 +59,7 @@ class AnswersTest {
 
   /** A person who is nearly sure that wood takes ten times the usual dose. */
   private static final Priors BOLD =
-      Priors.USUAL.withCharring(
-          new Prior(
-              new Prior.Normal(Math.log(300), 0.05),
-              Priors.USUAL.charring().phi(),
-              Priors.USUAL.charring().psi(),
-              Priors.USUAL.charring().lnSigma(),
-              Priors.USUAL.charring().omegaScale()));
+      PriorFile.read(List.of("char dose = 300 x/ 1.05"), Path.of("bold.prior"));
 
   @TempDir static Path folder;
   private static Logbook log;
@@ -282,7 +275,7 @@ class AnswersTest {
                 Double.compare(a.exposure().doseJoulesPerCm2(), b.exposure().doseJoulesPerCm2()));
     assertThat(removal.coatMicrometres()).isPresent();
     RemovalRate rate = removal.rates().get(0);
-    assertThat(rate.perPassMicrometres().getAsDouble() * rate.median().median())
+    assertThat(rate.perPass().orElseThrow().micrometres() * rate.median().median())
         .isCloseTo(
             removal.coatMicrometres().getAsDouble(), org.assertj.core.data.Offset.offset(1e-9));
   }

@@ -72,11 +72,11 @@ class CoatAndBorrowCommandsTest {
   @Test
   void a_window_is_for_one_tone_and_says_what_tone_was_found_to_count() {
     assertThat(told("window latex pine"))
-        .contains("For a pale coat of 95 um. Found in these trials: pale takes ")
+        .contains("For a pale coat of 50 um. Found in these trials: pale takes ")
         .contains("twice as thick takes ")
         .contains("Patches: 24 pale, 16 dark.");
-    assertThat(told("window latex pine --tone dark --thickness 6mil"))
-        .contains("For a dark coat of 152 um.");
+    assertThat(told("window latex pine --tone dark --thickness 4mil"))
+        .contains("For a dark coat of 102 um.");
   }
 
   @Test
@@ -85,7 +85,7 @@ class CoatAndBorrowCommandsTest {
         .contains(
             "Judged alone: nothing was borrowed from the log's other trials with this light (5"
                 + " strata, ")
-        .contains("); add --borrow to use them as a prior.");
+        .contains("). Add --borrow to use them as a prior.");
     assertThat(told("window shellac oak --borrow")).doesNotContain("Judged alone");
     assertThat(told("window varnish ash")).doesNotContain("Judged alone");
   }
@@ -111,15 +111,15 @@ class CoatAndBorrowCommandsTest {
 
   @Test
   void a_quote_names_the_coat_that_its_hours_are_for() {
-    assertThat(told("quote latex pine --area 2 --tone dark --thickness 6mil"))
-        .containsPattern("For a dark coat of 152 um\\. Found|there is none for latex");
+    assertThat(told("quote latex pine --area 2 --tone dark --thickness 4mil"))
+        .containsPattern("For a dark coat of 102 um\\. Found|there is none for latex");
   }
 
   @Test
   void a_sheet_names_the_coat_it_is_for() throws IOException {
     Path sheet = folder.resolve("dark.html");
     shell.run("sheet latex pine --tone dark --to " + sheet);
-    assertThat(Files.readString(sheet)).contains("latex on pine, dark coat, 160 µm");
+    assertThat(Files.readString(sheet)).contains("latex on pine, dark coat, 110 µm");
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -173,7 +174,7 @@ class PatchCommandsTest {
     shell.mustDo(FIRST);
 
     assertThat(shell.run("patch show 1").out())
-        .contains("60 %, 108 W on the work by the power check", "8.18 J/cm2 per pass");
+        .contains("60 %, 108 W on the work, metered on 2026-05-01", "8.18 J/cm2 per pass");
   }
 
   @ParameterizedTest
@@ -198,7 +199,7 @@ class PatchCommandsTest {
           --power high --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "high".
           --power low --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "low".
           --power 140% --outcome clean | Power must be between 0 and 100 %, not 140 %.
-          --power 900W --outcome clean | Power of 900 W is more than a fifth above the rig's rating of 200 W; correct it, or add --sure.
+          --power 900W --outcome clean | Power of 900 W is more than rig Heron gives (200 W at 100 %); correct it, or add --sure.
           --outcome clean+char | Clean must be the only mark of an outcome; it came with char.
           --outcome chra | An outcome is clean, or tint, char and residue joined by +, not "chra".
           --outcome clean --passes 0 | --passes: passes must be a whole number, 1 or more, not "0".
@@ -206,7 +207,7 @@ class PatchCommandsTest {
           --outcome clean --soot maybe | --soot: the answer must be yes or no, not "maybe".
           --outcome clean --at 2026-07-01 | --at: the time must not be in the future, and 2026-07-01 is; it is 2026-06-01 14:30 now.
           --outcome clean --at noonish | --at: a time must read like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30", not "noonish".
-          --outcome clean --at 2026-6-1 | --at: a time must read like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30", not "2026-6-1".
+          --outcome clean --at 2026-6-31           | --at: "2026-6-31" is not a valid date; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
           --outcome clean --at 2026-02-30 | --at: "2026-02-30" is not a valid date and time; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
           --outcome clean --at 24:30 | --at: "24:30" is not a valid date and time; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
           --outcome clean --at "2026-05-31 9:60" | --at: "2026-05-31 9:60" is not a valid date and time; write a time like 14:30, yesterday, 2026-06-01 or "2026-06-01 14:30".
@@ -568,10 +569,83 @@ class PatchCommandsTest {
   void who_burned_it_comes_from_the_command_the_shell_or_the_login() {
     shell.mustDo(FIRST + " --by Bea");
     shell.mustDo("patch add --like last --outcome clean");
-    shell.unset("CHARLINE_BY").mustDo("patch add --like last --outcome clean");
+    shell.unset("CHARLINE_BY").mustDo("patch add --like 2 --outcome clean");
 
     assertThat(shell.run("patch show 1").out()).contains("burned          2026-06-01 14:30 by Bea");
     assertThat(shell.run("patch show 2").out()).contains("by Ada");
     assertThat(shell.run("patch show 3").out()).contains("by " + System.getProperty("user.name"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "charred, char",
+    "Burnt, char",
+    "burned+residue, residue+char",
+    "cleaned, clean",
+    "tinted charred, tint+char"
+  })
+  void an_outcome_may_be_said_as_it_is_asked_for(String typed, String outcome) {
+    shell.mustDo(
+        "patch add --board boathouse-1 --finish wall-latex --power 60 --hand 22 --passes 1"
+            + " --outcome \"%s\"".formatted(typed));
+
+    assertThat(Set.of(outcome.split("\\+")))
+        .isEqualTo(
+            Set.of(
+                shell
+                    .run("patch show P-0001 --json")
+                    .out()
+                    .replaceAll("(?s).*\"outcome\" : \"([^\"]*)\".*", "$1")
+                    .split("\\+")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "cleared, 'With \"cleared\" the finish is gone, and the wood may be clean or charred; say clean or"
+        + " char, and tint if colour is left in the grain.'",
+    "ok, '\"ok\" does not say what was seen; say clean, or tint, char and residue joined by +.'",
+    "failed, '\"failed\" does not say what was seen; say clean, or tint, char and residue joined by +.'",
+    "brown, 'An outcome is clean, or tint, char and residue joined by +, not \"brown\".'"
+  })
+  void an_outcome_that_may_mean_two_things_is_refused_with_the_offer(String typed, String says) {
+    assertThat(
+            shell.run(
+                "patch add --board boathouse-1 --finish wall-latex --power 60 --hand 22 --passes 1"
+                    + " --outcome "
+                    + typed))
+        .isEqualTo(new Shell.Result(2, "", says + "\n"));
+  }
+
+  /** What find understands, a record understands. */
+  @ParameterizedTest
+  @CsvSource({
+    "4 may, 2026-05-04T12:00+02:00",
+    "may 4, 2026-05-04T12:00+02:00",
+    "4th of may 2026, 2026-05-04T12:00+02:00",
+    "2026-5-4, 2026-05-04T12:00+02:00",
+    "4 may 9:30, 2026-05-04T09:30+02:00",
+    "yesterday 14:05, 2026-05-31T14:05+02:00"
+  })
+  void a_time_may_be_typed_as_find_takes_it(String typed, String moment) {
+    shell.mustDo(
+        "patch add --board boathouse-1 --finish wall-latex --power 60 --hand 22 --passes 1"
+            + " --outcome clean --at \"%s\"".formatted(typed));
+
+    assertThat(shell.run("patch show P-0001 --json").out())
+        .contains("\"burned_at\" : \"%s\"".formatted(moment));
+    assertThat(shell.run("find --since \"1 may\" --until \"last month\"").code()).isZero();
+    assertThat(shell.run("find --until \"3 may\"").code()).isEqualTo(1);
+  }
+
+  @Test
+  void a_time_that_is_many_days_or_may_be_read_two_ways_is_refused() {
+    String line =
+        "patch add --board boathouse-1 --finish wall-latex --power 60 --hand 22 --passes 1"
+            + " --outcome clean --at ";
+
+    assertThat(shell.run(line + "\"last week\"").err())
+        .isEqualTo("--at: \"last week\" is several days; name one, such as 2026-05-25.\n");
+    assertThat(shell.run(line + "5/4/2026").err())
+        .contains("A date in figures must begin with the year");
   }
 }

@@ -34,6 +34,7 @@ class PlanningCommandsTest {
         .startsWith(
             "latex on pine, pulsed 1064 nm, rig Heron, on an offcut: 3 patches to burn\n"
                 + "  next.\n"
+                + "BEFORE THE BEAM: lead: not tested.\n"
                 + "Why: ")
         .contains("lowest rung", "only if 1 did not char", "new board 1")
         .contains("boathouse-1", "boathouse-2");
@@ -205,7 +206,10 @@ class PlanningCommandsTest {
             "prior",
             "overlap",
             "provisos",
-            "patches");
+            "patches",
+            "before_the_beam",
+            "tests",
+            "cautions");
     Map<?, ?> first = (Map<?, ?>) ((List<?>) json.get("patches")).get(0);
     assertThat(first.get("purpose")).isEqualTo("confirm");
     assertThat(first.keySet().stream().map(String::valueOf))
@@ -344,7 +348,7 @@ class PlanningCommandsTest {
             """
             OTHER SPOT: The last patch on rig heron had a spot of 0.35 mm, but this answer
               is for 0.5 mm, as in most patches. If you have changed the lens or the
-              stand-off since, ask with --at spot=0.35mm.
+              stand-off since, this answer does not apply. Ask with --at spot=0.35mm.
             latex on pine,\
             """);
     assertThat(shell.run("quote latex pine --area 2").out()).startsWith("OTHER SPOT: ");
@@ -364,9 +368,10 @@ class PlanningCommandsTest {
     assertThat(window.code()).isZero();
     assertThat(window.out())
         .startsWith("UNTRIED: Rig Tern has burned none of these trials")
-        .contains("rig Tern: a window.", "width 80 mm");
+        .contains("UNTRIED: No trial had a spot diameter of 0.6 mm (tried: 0.5 mm) or a scan")
+        .contains("rig Tern: a window", "width 80 mm");
     assertThat(shell.run("next latex pine --rig Tern --count 6").out())
-        .contains("climbs to the start setting on this rig", "confirms the start setting")
+        .contains("climbs to the start setting", "confirms the start setting")
         .contains("only if 1 did not char");
   }
 

@@ -230,4 +230,22 @@ class DriftTest {
     Rig heron = InventedShop.HERON;
     return RigBuilder.like(heron).checks(checks).build();
   }
+
+  /** 48 W at 30 % and 196 W at 100 % are one sound rig: a source turned down gives less. */
+  @Test
+  void checks_at_several_settings_are_compared_each_with_its_own() {
+    Rig rig = InventedShop.HERON;
+    List<PowerCheck> checks = new ArrayList<>();
+    for (int day = 0; day < 6; day++) {
+      for (double[] metered : new double[][] {{30, 48}, {60, 110}, {100, 196}}) {
+        checks.add(
+            new PowerCheck(
+                new UUID(9, checks.size()), MONDAY.plusDays(day), metered[0], metered[1]));
+      }
+    }
+    assertThat(
+            Drift.of(RigBuilder.like(rig).checks(checks).build(), List.of(), Fitter.withDefaults())
+                .since())
+        .isEmpty();
+  }
 }

@@ -219,7 +219,7 @@ class HistoryTest {
     boathouse.burn("char");
     log.voidPatch("P-0002", "Bo", "head touched the board");
     assertThat(log.patches(Filter.ALL)).extracting(e -> e.patch().code()).containsExactly("P-0001");
-    assertThat(log.lastPatch().orElseThrow().patch().code()).isEqualTo("P-0001");
+    assertThat(log.lastPatch("Ada").orElseThrow().patch().code()).isEqualTo("P-0001");
     assertThat(log.patch("P-0002").voided()).contains("head touched the board");
     assertThat(log.history("P-0002"))
         .containsExactly(
@@ -392,7 +392,7 @@ class HistoryTest {
       textBlock =
           """
           rig         | A rig is never deleted; it stays for the patches burned with it.
-          power_check | A power check is never deleted; record a newer one.
+          power_check | A power check is never deleted; amend it, or void it.
           board       | A board is never deleted; it stays for the patches burned on it.
           finish      | A finish is never deleted; it stays for the patches burned on it.
           coat        | A coat is never deleted; amend it instead.
@@ -440,7 +440,7 @@ class HistoryTest {
           """
           UPDATE rig SET rated_w = 0                      | rated power is positive
           UPDATE rig SET wavelength_nm = -1               | wavelength is positive
-          INSERT INTO rig SELECT replace(id, '-', '_'), 'other', 'glow', rated_w, wavelength_nm, spot_definition, spot_mm, repetition_khz, pulse_ns, scan_width_mm, lens, recorded_at_utc, recorded_at_offset, recorded_by FROM rig | rig is pulsed or cw
+          INSERT INTO rig SELECT replace(id, '-', '_'), 'other', 'glow', rated_w, wavelength_nm, spot_definition, spot_mm, repetition_khz, pulse_ns, scan_width_mm, lens, recorded_at_utc, recorded_at_offset, recorded_by, NULL, NULL FROM rig | rig is pulsed or cw
           UPDATE rig SET spot_definition = 'about'        | rig spot definition is known
           UPDATE rig SET name = ' '                       | rig has a name
           UPDATE rig SET repetition_khz = 0               | usual repetition rate is positive

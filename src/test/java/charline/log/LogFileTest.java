@@ -333,7 +333,7 @@ class LogFileTest {
           .hasMessageContaining("for more than 5 s, so nothing was recorded; try again.");
       statement.execute("ROLLBACK");
       log.voidPatch("P-0001", "Ada", "wrong board");
-      assertThat(log.lastPatch()).isEmpty();
+      assertThat(log.lastPatch("Ada")).isEmpty();
     }
   }
 }

@@ -276,7 +276,7 @@ class LogbookTest {
     log.add(entry);
     assertThat(log.patch("P-0001")).isEqualTo(entry);
     assertThat(log.patches(Filter.ALL)).containsExactly(entry);
-    assertThat(log.lastPatch()).contains(entry);
+    assertThat(log.lastPatch("Ada")).contains(entry);
   }
 
   @Test
@@ -616,7 +616,7 @@ class LogbookTest {
         .hasMessage("the sheet's line 3 is bad");
     assertThat(log.patches(Filter.ALL)).isEmpty();
     boathouse.burn("clean");
-    assertThat(log.lastPatch().orElseThrow().patch().code()).isEqualTo("P-0001");
+    assertThat(log.lastPatch("Ada").orElseThrow().patch().code()).isEqualTo("P-0001");
   }
 
   @Test

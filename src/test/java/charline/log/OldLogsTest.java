@@ -9,6 +9,7 @@ import charline.log.database.SqliteFile;
 import charline.log.database.Upgrade;
 import charline.log.sheet.TrialSheetExporter;
 import charline.log.upgrade.Migrations;
+import charline.trial.Finish;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -56,7 +57,7 @@ class OldLogsTest {
     Path file = Files.copy(OLD.resolve(name), folder.resolve(name));
     try (Logbook log = Logbook.openExisting(file, CLOCK)) {
       StringWriter sheet = new StringWriter();
-      TrialSheetExporter.write(log.patches(Filter.ALL), sheet);
+      TrialSheetExporter.write(log.patches(Filter.ALL), log.ownWords(), sheet);
       assertThat(sheet.toString())
           .isEqualTo(Files.readString(OLD.resolve(name.replace(".db", ".csv"))));
       assertThat(log.check()).filteredOn(finding -> finding.kind() == Finding.Kind.FAULT).isEmpty();
@@ -115,6 +116,47 @@ class OldLogsTest {
     try (Logbook log = Logbook.openExisting(file, CLOCK)) {
       assertThat(log.planned().open("P-0004").reasonInFull()).isEqualTo(alone);
       assertThat(log.planned().open("P-0004").condition()).isEmpty();
+    }
+  }
+
+  @Test
+  void coats_that_were_typed_as_bed_liner_move_and_plaster_stays_with_its_asbestos()
+      throws Exception {
+    Path file = logOfVersion(10);
+    try (Connection connection = SqliteFile.source(file, true).getConnection();
+        Statement statement = connection.createStatement()) {
+      int n = 0;
+      for (String name :
+          List.of(
+              "tender Bed-Liner", "polyurea deck", "stippled ceiling", "bed liner on plaster")) {
+        String id = "018f0000-0000-7000-8000-00000000000" + n++;
+        statement.execute(
+            """
+            INSERT INTO finish (id, name, family, recorded_at_utc, recorded_at_offset) VALUES
+              ('%s', '%s', 'textured coat', '2026-03-01T09:00:00.000Z', '+01:00')
+            """
+                .formatted(id, name));
+        statement.execute(
+            "INSERT INTO coat (finish_id, position, family) VALUES ('%s', 1, 'textured coat')"
+                .formatted(id));
+      }
+    }
+    try (Logbook log = Logbook.openExisting(file, CLOCK)) {
+      assertThat(log.finishes())
+          .extracting(Finish::name, Finish::family, f -> f.coats().get(0).family())
+          .containsExactlyInAnyOrder(
+              tuple("tender Bed-Liner", "bed liner", "bed liner"),
+              tuple("polyurea deck", "bed liner", "bed liner"),
+              tuple("stippled ceiling", "textured coat", "textured coat"),
+              tuple("bed liner on plaster", "textured coat", "textured coat"));
+      assertThat(
+              log.database()
+                  .query(
+                      "SELECT why FROM change WHERE what = 'finish.family'",
+                      row -> row.text("why")))
+          .containsExactly(
+              "bed liner became a coating family of its own",
+              "bed liner became a coating family of its own");
     }
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import charline.exposure.Emission;
 import charline.model.check.FitChecker;
 import charline.model.check.FitChecks;
 import charline.model.check.PatchCheck;
@@ -14,6 +15,7 @@ import charline.shops.ShopBench;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.trial.Coat;
 import charline.trial.Patch;
+import charline.trial.Pieces;
 import charline.trial.Tone;
 import java.util.ArrayList;
 import java.util.List;
@@ -95,7 +97,7 @@ class CoatEffectPropertyTest {
 
   @Test
   void coats_that_are_alike_bring_no_term_and_change_no_digit() {
-    Coat one = coat(Optional.of(Tone.DARK), 60);
+    Coat one = coat(Optional.of(Tone.DARK), 70); // the coat that the prior is for
     Trials said = Yard.burn(job(Map.of()), (patch, board) -> one, new Random(3));
     Trials unsaid =
         Yard.burn(job(Map.of()), (patch, board) -> coat(Optional.empty(), 0), new Random(3));
@@ -104,6 +106,46 @@ class CoatEffectPropertyTest {
     assertThat(with.coatEffects()).isEmpty();
     assertThat(with.tau()).isEqualTo(without.tau());
     assertThat(with.sigma()).isEqualTo(without.sigma());
+  }
+
+  /** Before any trial, 1.5 mm of coat are expected to take far more than 50 µm. */
+  @Test
+  void a_prior_of_clearing_rises_with_thickness_where_it_is_known() {
+    Prior usual = Prior.usual(Event.CLEARING, Emission.PULSED);
+    Prior thin = usual.forCoats(OptionalDouble.of(Math.log(50)));
+    Prior thick = usual.forCoats(OptionalDouble.of(Math.log(1500)));
+    assertThat(usual.forCoats(OptionalDouble.empty()).tau()).isEqualTo(usual.tau());
+    assertThat(usual.forCoats(OptionalDouble.of(Math.log(70))).tau()).isEqualTo(usual.tau());
+    assertThat(thick.tau().mean() - thin.tau().mean())
+        .isCloseTo(CoatTerm.THICKNESS.prior().centre() * Math.log(30), within(1e-12));
+    assertThat(thick.tau().sd()).isGreaterThan(usual.tau().sd());
+  }
+
+  /** The same two patches, once of one thickness each and once with thicknesses that differ. */
+  @Test
+  void a_thick_coat_moves_the_posterior_of_few_patches() {
+    ModelFit thin = fit(50, 50);
+    ModelFit thick = fit(1500, 1500);
+    assertThat(thick.tau().median()).isGreaterThan(thin.tau().median() + 0.5);
+    // Where they differ, the middle moves with the weight that is found, and ends nearby.
+    ModelFit both = fit(1400, 1600);
+    assertThat(both.coatEffects()).hasSize(1);
+    assertThat(both.tau().median()).isCloseTo(thick.tau().median(), within(0.25));
+  }
+
+  /** Two patches that kept their finish, which say little of where it goes. */
+  private static ModelFit fit(double one, double other) {
+    Trials two =
+        Yard.burn(
+            job(Map.of()),
+            (patch, board) -> coat(Optional.empty(), patch % 2 == 0 ? one : other),
+            new Random(3));
+    List<Patch> kept =
+        two.patches().stream()
+            .limit(2)
+            .map(p -> Pieces.withReadings(p, List.of(Pieces.seen("residue", p.readings().get(0)))))
+            .toList();
+    return Fitter.withDefaults().fit(new Trials(two.stratum(), kept, false), Event.CLEARING);
   }
 
   @Test
@@ -234,7 +276,11 @@ class CoatEffectPropertyTest {
     }
     PassesToEvent target =
         new PassesToEvent(
-            patches, 0.1, Prior.usual(Event.CLEARING), List.of(CoatTerm.TONE, CoatTerm.THICKNESS));
+            patches,
+            0.1,
+            Prior.usual(Event.CLEARING, Emission.PULSED),
+            List.of(CoatTerm.TONE, CoatTerm.THICKNESS),
+            0.7);
     double[] x = target.start();
     for (int k = 0; k < x.length; k++) {
       x[k] += 0.3 * random.nextGaussian();

@@ -74,6 +74,25 @@ class ContradictionsTest {
   void a_patch_is_hotter_with_a_tenth_more_dose_at_no_less_fluence(
       double dose, double percent, int agreeing) {
     burn(10, 50, BARE, reading(1, "residue"));
+    burn(dose, percent, BARE, reading(1, "clean"));
+    assertThat(in(Event.CLEARING).agreeing()).isEqualTo(agreeing);
+    assertThat(in(Event.CLEARING).denying()).isZero();
+  }
+
+  /** A fifth more power with only a tenth more dose is a faster hand, which may char less. */
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          11.1, 50, 1
+          10.9, 50, 0
+          11.9, 60, 0
+          12.1, 60, 1
+          11.1, 40, 0
+          """)
+  void for_char_it_also_has_as_much_more_dose_as_fluence(
+      double dose, double percent, int agreeing) {
+    burn(10, 50, BARE, reading(1, "residue"));
     burn(dose, percent, BARE, reading(1, "char"));
     assertThat(in(Event.CHAR).agreeing()).isEqualTo(agreeing);
     assertThat(in(Event.CHAR).denying()).isZero();

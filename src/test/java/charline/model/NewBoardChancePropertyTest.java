@@ -3,6 +3,7 @@ package charline.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import charline.exposure.Emission;
 import charline.stat.distribution.Logistic;
 import charline.stat.sampling.WeightedDraws;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,7 +52,10 @@ class NewBoardChancePropertyTest {
       0, 0, 0, Math.log(SIGMA), new Softplus(0.05).coordinate(omega),
     };
     return new Posterior(
-        new WeightedDraws(new double[][] {draw}, new double[] {1}), 0, new double[0]);
+        new WeightedDraws(new double[][] {draw}, new double[] {1}),
+        0,
+        Prior.usual(Event.CHAR, Emission.PULSED),
+        new double[0]);
   }
 
   private static double overBoards(double unlikeness, double margin) {

@@ -3,6 +3,7 @@ package charline.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import charline.exposure.Emission;
 import charline.stat.distribution.Logistic;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
@@ -45,7 +46,8 @@ class PassesToEventPropertyTest {
   void the_quick_value_and_the_expansion_agree_and_the_derivatives_are_differences(long seed) {
     Random random = new Random(seed);
     PassesToEvent target =
-        new PassesToEvent(randomPatches(random, 20), 0.1, Prior.usual(Event.CLEARING));
+        new PassesToEvent(
+            randomPatches(random, 20), 0.1, Prior.usual(Event.CLEARING, Emission.PULSED));
     double[] x = randomPoint(random);
     TwiceDifferentiableFunction.Local here = target.local(x);
     assertThat(here.value()).isCloseTo(target.value(x), within(1e-9 * Math.abs(here.value())));
@@ -98,11 +100,11 @@ class PassesToEventPropertyTest {
               seen ? 0 : passes,
               seen ? passes : CensoredPasses.NEVER));
     }
-    PassesToEvent target = new PassesToEvent(patches, 0, Prior.usual(Event.CHAR));
-    PassesToEvent empty = new PassesToEvent(List.of(), 0, Prior.usual(Event.CHAR));
+    PassesToEvent target = new PassesToEvent(patches, 0, Prior.usual(Event.CHAR, Emission.PULSED));
+    PassesToEvent empty = new PassesToEvent(List.of(), 0, Prior.usual(Event.CHAR, Emission.PULSED));
     double[] x = randomPoint(random);
     x[PassesToEvent.OMEGA] = -3; // a board spread of e^-60
-    double[] p = PassesToEvent.parameters(x);
+    double[] p = PassesToEvent.parameters(x, Prior.usual(Event.CHAR, Emission.PULSED));
     double logLikelihood = 0;
     for (CensoredPasses d : patches) {
       double passes = d.seen() ? d.passesWith() : d.passesWithout();
@@ -139,10 +141,12 @@ class PassesToEventPropertyTest {
     for (int board = 0; board < 3; board++) {
       expected += plainSum(patches, board, p);
     }
-    double[] x = {p[0], new Softplus(0.15).coordinate(p[1]), 0, Math.log(p[3]), 0};
+    double[] x = {
+      p[0], new Softplus(0.15).coordinate(p[1] - Prior.Weight.OF_POWER), 0, Math.log(p[3]), 0
+    };
     x[PassesToEvent.PSI] = new Softplus(0.15).coordinate(p[2]);
     x[PassesToEvent.OMEGA] = new Softplus(0.05).coordinate(p[4]);
-    Prior prior = Prior.usual(Event.CHAR);
+    Prior prior = Prior.usual(Event.CHAR, Emission.PULSED);
     double prepared = new PassesToEvent(List.of(), 0, prior).value(x);
     PassesToEvent target = new PassesToEvent(patches, 0, prior);
     assertThat(target.value(x) - prepared).isCloseTo(expected, within(1e-5));
@@ -179,7 +183,7 @@ class PassesToEventPropertyTest {
     List<CensoredPasses> patches = randomPatches(new Random(5), 24);
     List<CensoredPasses> turned = new ArrayList<>(patches);
     Collections.shuffle(turned, new Random(6));
-    Prior prior = Prior.usual(Event.CHAR);
+    Prior prior = Prior.usual(Event.CHAR, Emission.PULSED);
     double[] x = randomPoint(new Random(7));
     assertThat(new PassesToEvent(turned, 0, prior).value(x))
         .isCloseTo(new PassesToEvent(patches, 0, prior).value(x), within(1e-9));
@@ -195,7 +199,8 @@ class PassesToEventPropertyTest {
     }
     patches.removeIf(d -> !d.seen() && d.passesWithout() == 0);
     for (Event event : Event.values()) {
-      ModelFit fit = Fitter.withDefaults().fit(patches, 1, event, Prior.usual(event));
+      ModelFit fit =
+          Fitter.withDefaults().fit(patches, 1, event, Prior.usual(event, Emission.PULSED));
       assertThat(fit.tau().high()).isFinite().isGreaterThan(fit.tau().low());
       assertThat(fit.sigma().low()).isPositive();
     }
@@ -229,14 +234,14 @@ class PassesToEventPropertyTest {
     Prior flat =
         new Prior(
             new Prior.Normal(4, 1e4),
-            new Prior.Normal(0.4, 0.4),
-            new Prior.Normal(0.6, 0.35),
+            new Prior.Weight(0.4, 0.4, 0),
+            new Prior.Weight(0.6, 0.35, 0),
             new Prior.Normal(-2, 1e4),
             1e-5);
     PassesToEvent target = new PassesToEvent(patches, 0, flat);
     NewtonMaximizer.Outcome outcome =
         NewtonMaximizer.withDefaults().maximize(target, target.start());
-    double[] mode = PassesToEvent.parameters(((NewtonMaximizer.Maximum) outcome).point());
+    double[] mode = PassesToEvent.parameters(((NewtonMaximizer.Maximum) outcome).point(), flat);
     assertThat(mode[PassesToEvent.TAU])
         .isCloseTo(Math.log(10) * 60.717455 / 34.270326, within(1e-6));
     assertThat(mode[PassesToEvent.SIGMA]).isCloseTo(Math.log(10) / 34.270326, within(1e-6));

@@ -30,7 +30,7 @@ class PosteriorReferenceTest {
     Map<String, Object> expected = ReferenceStrata.expected().get(stratum).get(event);
     String[] words = stratum.split("\\|");
     ModelFit fit =
-        Fitter.withDefaults()
+        ReferenceStrata.fitter()
             .fit(
                 ReferenceStrata.trials(words[0], words[1]),
                 event.equals("char") ? Event.CHAR : Event.CLEARING);

@@ -3,6 +3,7 @@ package charline.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import charline.exposure.Emission;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,7 +15,7 @@ class PromisedDosePropertyTest {
   @CsvSource({"0.05, 0.9, 1", "0.02, 0.8, 3", "0.05, 0.5, 1", "0.2, 0.95, 2"})
   void at_the_dose_promised_against_char_the_cautious_view_has_just_the_asked_risk(
       double risk, double confidence, int passes) {
-    ModelFit fit = Fitter.withDefaults().beforeTrials(Event.CHAR, 1);
+    ModelFit fit = Fitter.withDefaults().beforeTrials(Event.CHAR, Emission.PULSED, 1);
     double dose = Math.exp(fit.lnPromisedDose(risk, confidence, 0, passes));
 
     assertThat(views(fit, dose, passes, confidence).max().orElseThrow())
@@ -25,7 +26,7 @@ class PromisedDosePropertyTest {
   @CsvSource({"0.9, 0.9, 1", "0.8, 0.8, 3", "0.9, 0.5, 1"})
   void at_the_dose_promised_to_clear_the_cautious_view_has_just_the_asked_chance(
       double chance, double confidence, int passes) {
-    ModelFit fit = Fitter.withDefaults().beforeTrials(Event.CLEARING, 1);
+    ModelFit fit = Fitter.withDefaults().beforeTrials(Event.CLEARING, Emission.PULSED, 1);
     double dose = Math.exp(fit.lnPromisedDose(chance, confidence, 0, passes));
 
     assertThat(views(fit, dose, passes, 1 - confidence).min().orElseThrow())
@@ -40,7 +41,10 @@ class PromisedDosePropertyTest {
   @CsvSource({"0.5, 2", "0.5, 5", "0.9, 3"})
   void as_many_passes_are_said_for_a_dose_as_the_dose_is_the_limit_of(double chance, int passes) {
     DoseLimit limit =
-        Fitter.withDefaults().beforeTrials(Event.CLEARING, 1).posterior().doseLimit(chance);
+        Fitter.withDefaults()
+            .beforeTrials(Event.CLEARING, Emission.PULSED, 1)
+            .posterior()
+            .doseLimit(chance);
     double lnIntensity = Math.log(1.5);
 
     assertThat(limit.passes(limit.lnDose(0.5, lnIntensity, passes), lnIntensity).median())

@@ -1,5 +1,6 @@
 package charline.model;
 
+import charline.answer.PriorFile;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -19,6 +20,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -40,6 +42,17 @@ public final class ReferenceStrata {
   public static Map<String, Map<String, Map<String, Object>>> expected() {
     try (InputStream in = ReferenceStrata.class.getResourceAsStream(FOLDER + "expected.json")) {
       return (Map<String, Map<String, Map<String, Object>>>) JSON.std.mapFrom(in).get("strata");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** With the priors that the other software drew from, whatever those of a later release are. */
+  public static Fitter fitter() {
+    try (InputStream in = ReferenceStrata.class.getResourceAsStream(FOLDER + "make.prior")) {
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return Fitter.withDefaults()
+          .with(PriorFile.read(text.lines().toList(), Path.of("make.prior")).set());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

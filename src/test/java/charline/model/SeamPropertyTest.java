@@ -3,6 +3,7 @@ package charline.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import charline.exposure.Emission;
 import charline.stat.distribution.Logistic;
 import charline.stat.sampling.WeightedDraws;
 import java.util.Random;
@@ -100,6 +101,21 @@ class SeamPropertyTest {
     }
   }
 
+  /** Boards that differ much more than patches, and passes that count much: nothing overflows. */
+  @Test
+  void a_dose_limit_is_found_where_boards_differ_and_patches_hardly_do() {
+    for (double sigma : new double[] {8e-4, 1.6e-3, 1.8e-3, 3e-3}) {
+      for (double psi : new double[] {0.5, 1.0, 1.36}) {
+        Posterior steep = oneDraw(0.13, sigma, psi);
+        double dose = Math.exp(steep.doseLimit(0.05, 1.0 / 9).lnDose(0.5, 0, 1));
+
+        assertThat(steep.newBoardChance(dose, 1, 1, 1.0 / 9)[0])
+            .as("sigma %s, psi %s", sigma, psi)
+            .isCloseTo(0.05, within(2e-3));
+      }
+    }
+  }
+
   /** Draws far out in the prior's tails, such as a fit to few patches has. */
   @Test
   void a_dose_limit_is_found_for_every_draw_that_a_prior_may_make() {
@@ -124,15 +140,22 @@ class SeamPropertyTest {
   }
 
   private static Posterior oneDraw(double omega, double sigma) {
+    return oneDraw(omega, sigma, PSI);
+  }
+
+  private static Posterior oneDraw(double omega, double sigma, double psi) {
     double[] draw = {
       TAU,
       new Softplus(0.15).coordinate(0.4),
-      new Softplus(0.15).coordinate(PSI),
+      new Softplus(0.15).coordinate(psi),
       Math.log(sigma),
       new Softplus(0.05).coordinate(omega),
     };
     return new Posterior(
-        new WeightedDraws(new double[][] {draw}, new double[] {1}), 0, new double[0]);
+        new WeightedDraws(new double[][] {draw}, new double[] {1}),
+        0,
+        Prior.usual(Event.CLEARING, Emission.PULSED),
+        new double[0]);
   }
 
   private static double overBoards(double omega, double margin, double share) {

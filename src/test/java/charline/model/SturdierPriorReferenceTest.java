@@ -28,10 +28,10 @@ class SturdierPriorReferenceTest {
   private static final Prior USUAL =
       new Prior(
           new Prior.Normal(3, 0.6),
-          Prior.usual(Event.CHAR).phi(),
-          Prior.usual(Event.CHAR).psi(),
-          Prior.usual(Event.CHAR).lnSigma(),
-          Prior.usual(Event.CHAR).omegaScale());
+          Prior.usual(Event.CHAR, Emission.PULSED).phi(),
+          Prior.usual(Event.CHAR, Emission.PULSED).psi(),
+          Prior.usual(Event.CHAR, Emission.PULSED).lnSigma(),
+          Prior.usual(Event.CHAR, Emission.PULSED).omegaScale());
 
   private static final double SHARE = 0.4;
   private static final int DRAWS = 100_000;
@@ -64,8 +64,8 @@ class SturdierPriorReferenceTest {
   private static Prior lent(double lnSigmaSd) {
     return new Prior(
         new Prior.Normal(2.9, 0.3),
-        new Prior.Normal(0.4, 0.2),
-        new Prior.Normal(0.6, 0.2),
+        new Prior.Weight(0.4, 0.2, Prior.Weight.OF_POWER),
+        new Prior.Weight(0.6, 0.2, 0),
         new Prior.Normal(Math.log(0.25), lnSigmaSd),
         USUAL.omegaScale());
   }
@@ -93,8 +93,8 @@ class SturdierPriorReferenceTest {
         points[i] =
             new double[] {
               normal(from.tau(), random),
-              notNegative(from.phi(), random),
-              notNegative(from.psi(), random),
+              cutOff(from.phi(), random),
+              cutOff(from.psi(), random),
               Math.exp(normal(from.lnSigma(), random)),
               Math.abs(from.omegaScale() * random.nextGaussian())
             };
@@ -110,10 +110,10 @@ class SturdierPriorReferenceTest {
       return of.mean() + of.sd() * random.nextGaussian();
     }
 
-    private static double notNegative(Prior.Normal of, Random random) {
-      double drawn = normal(of, random);
-      while (drawn < 0) {
-        drawn = normal(of, random);
+    private static double cutOff(Prior.Weight of, Random random) {
+      double drawn = normal(of.normal(), random);
+      while (drawn < of.least()) {
+        drawn = normal(of.normal(), random);
       }
       return drawn;
     }

@@ -165,7 +165,7 @@ final class Boathouse {
           List.of(
               new Reason.NoPatchCharred(),
               new Reason.BestMayNotClear(
-                  forecast(42, 17, 2, 0.9), SpeedKnob.Kind.HAND, Requirements.USUAL),
+                  forecast(42, 21, 2, 0.9), SpeedKnob.Kind.HAND, Requirements.USUAL),
               new Reason.CharNotSeen(3));
       case NONE -> List.of(new Reason.CharsWhereItClears(0.04));
       case UNRELIABLE ->
@@ -240,7 +240,7 @@ final class Boathouse {
     RigSetup bench = bench(Emission.PULSED);
     return new Forecast(
         power,
-        power * bench.wattsPerPercent(),
+        bench.watts(power),
         speed,
         passes,
         bench.exposure(power, speed).doseJoulesPerCm2(),

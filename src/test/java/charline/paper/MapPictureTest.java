@@ -39,6 +39,18 @@ class MapPictureTest {
     assertThat(state(false, true, true)).isEqualTo(CellState.UNTRIED);
   }
 
+  /** The zone holds many clean patches: its risk is too high, which is not that it chars. */
+  @Test
+  void zone_and_legend_say_that_the_wood_may_char_as_the_finish_may_not_clear() {
+    assertThat(CellState.CHARS.label()).isEqualTo("may char");
+    assertThat(CellState.CHARS.shortLabel()).isEqualTo("may char");
+    assertThat(CellState.LEAVES.label()).isEqualTo("may not clear");
+    assertThat(CellState.BOTH.label()).isEqualTo("may char, may not clear");
+    for (CellState state : CellState.values()) {
+      assertThat(state.shortLabel()).doesNotContain("chars");
+    }
+  }
+
   @Test
   void blocks_of_all_states_cover_every_cell_once() {
     WindowMap map = Boathouse.map(2, 1.2);

@@ -3,6 +3,7 @@ package charline.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import charline.exposure.Emission;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
@@ -36,8 +37,9 @@ class LadderPropertyTest {
   @BeforeAll
   static void fit_the_prior() {
     double intensity = InventedShop.BENCH.exposure(40, 20).intensity();
-    charring = thinned(Fitter.withDefaults().beforeTrials(Event.CHAR, intensity));
-    clearing = thinned(Fitter.withDefaults().beforeTrials(Event.CLEARING, intensity));
+    charring = thinned(Fitter.withDefaults().beforeTrials(Event.CHAR, Emission.PULSED, intensity));
+    clearing =
+        thinned(Fitter.withDefaults().beforeTrials(Event.CLEARING, Emission.PULSED, intensity));
     lnFirst = outlook().lnSafeDose(Math.log(intensity));
   }
 

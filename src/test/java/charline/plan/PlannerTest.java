@@ -8,6 +8,7 @@ import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Pieces;
 import charline.trial.Reading;
+import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.window.Requirements;
 import charline.window.RigSetup;
@@ -83,6 +84,22 @@ class PlannerTest {
         .isGreaterThan(next.suggestions().get(0).setting().powerPercent());
     assertThat(next.suggestions())
         .allMatch(s -> s.setting().speedMillimetresPerSecond() <= 60, "an easy speed");
+  }
+
+  /** 2 mJ at the rig's rate are far less than its rating. */
+  @Test
+  void no_patch_asks_for_more_than_the_largest_pulse() {
+    RigSetup bench =
+        InventedShop.BENCH.withRig(
+            RigBuilder.like(InventedShop.HERON).largestPulseMillijoules(2).build());
+    double highest = bench.highestPercent();
+    assertThat(highest).isLessThan(60);
+    assertThat(PLANNER.first(bench, Requirements.USUAL, Site.OFFCUT, List.of(), 12).suggestions())
+        .isNotEmpty()
+        .allSatisfy(s -> assertThat(s.setting().powerPercent()).isLessThanOrEqualTo(highest));
+    assertThat(next(climbed(1, 12), bench, Site.OFFCUT, 6).suggestions())
+        .isNotEmpty()
+        .allSatisfy(s -> assertThat(s.setting().powerPercent()).isLessThanOrEqualTo(highest));
   }
 
   @Test
@@ -262,7 +279,7 @@ class PlannerTest {
 
   @Test
   void where_boards_differ_new_ones_are_asked_for_until_there_are_five() {
-    InventedShop shop = InventedShop.draw(2, 0.7, 4);
+    InventedShop shop = InventedShop.draw(1.5, 0.7, 6);
     for (int k = 0; k < 18; k++) {
       double dose = 2 * Math.pow(1.25, k % 9);
       shop.burn(

@@ -53,7 +53,7 @@ final class BoathouseScenarios {
         "pine",
         "solid",
         "wall panel latex",
-        "latex:pale:50um + latex:pale:45um",
+        "latex:pale:50um",
         "latex",
         "pale",
         60,
@@ -68,7 +68,7 @@ final class BoathouseScenarios {
         charring(middle, gap, 0.4, 0.55, 0.14, 0.09),
         clearing(middle, gap, 0.7, 0.8, 0.14, 0.08),
         0.25,
-        new DepthLaw(5.2, 0.45, 95));
+        new DepthLaw(5.2, 0.45, 60));
   }
 
   /** A window on a ring-porous wood, residue holding on in the pores. */

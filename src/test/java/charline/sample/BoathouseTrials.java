@@ -176,7 +176,7 @@ public final class BoathouseTrials {
         cells.put("passes", Integer.toString(pass));
         cells.put("outcome", outcome);
         cells.put("soot", soot(charred));
-        cells.put("depth_um", depth(setting, intensity, pass, cleared || charred));
+        cells.put("depth_um", depth(setting, intensity, pass, cleared || charred || tint));
         cells.put("by", person);
         cells.put(
             "note", note(control && pass == 1, noted && pass == last, charred, cleared, tint));
@@ -210,7 +210,10 @@ public final class BoathouseTrials {
       return draw == 0 ? "yes" : draw == 1 ? "no" : "";
     }
 
-    /** Depth by gauge on patches that still have finish, with a twentieth of reading error. */
+    /**
+     * Depth by gauge on patches that still have finish on them, not a tint alone, with a twentieth
+     * of reading error.
+     */
     private String depth(Setting setting, double intensity, int pass, boolean gone) {
       double error = 1 + 0.05 * random.nextGaussian();
       SampleScenario.DepthLaw law = scenario.depthLaw();

@@ -61,7 +61,7 @@ record SampleScenario(
   /** A board and its meter reading. */
   record SampleBoard(String name, double moisture) {}
 
-  /** Depth per pulse is {@code slope ln(F / threshold)}, up to the film's thickness. */
+  /** Depth per pulse is {@code slope ln(F / threshold)}, up to the film where it is thickest. */
   record DepthLaw(double slopeMicrometres, double thresholdJoulesPerCm2, double filmMicrometres) {}
 
   /** A rig as its line in rigs.csv has it, with metered over nominal power. */

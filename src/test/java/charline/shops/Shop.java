@@ -25,7 +25,8 @@ public record Shop(Law charring, Law clearing, List<Patch> patches) {
     return new Shop(truth.charring(), truth.clearing(), patches(scenario, truth, random));
   }
 
-  private static List<Patch> patches(Scenario s, Truth truth, Random random) {
+  /** What a shop burns and sees where this is true. */
+  static List<Patch> patches(Scenario s, Truth truth, Random random) {
     double[][] shifts = new double[s.boards()][2];
     for (double[] shift : shifts) {
       shift[0] = random.nextGaussian();

@@ -1,5 +1,8 @@
 package charline.shops;
 
+import charline.exposure.Emission;
+import charline.model.Event;
+import charline.model.Prior;
 import charline.shops.Scenario.Weights;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,8 +52,9 @@ public record Truth(Law charring, Law clearing, double misgraded) {
     } else if (s.weights() == Weights.FROM_PRIOR) {
       omega = Math.abs(0.2 * r.nextGaussian());
       sigma = 0.25 * Math.exp(0.6 * r.nextGaussian());
-      phi = aboveZero(charring ? 0.4 : 0.7, 0.4, r);
-      psi = aboveZero(charring ? 0.6 : 0.8, 0.35, r);
+      Prior prior = Prior.usual(charring ? Event.CHAR : Event.CLEARING, Emission.PULSED);
+      phi = drawn(prior.phi(), r);
+      psi = drawn(prior.psi(), r);
     }
     return Law.pinned(
         lnDose, chance, phi, psi, sigma * s.widening(), omega, s.noise(), lnReference);
@@ -60,11 +64,11 @@ public record Truth(Law charring, Law clearing, double misgraded) {
     return low + (high - low) * random.nextDouble();
   }
 
-  private static double aboveZero(double mean, double sd, Random random) {
+  private static double drawn(Prior.Weight weight, Random random) {
     double value;
     do {
-      value = mean + sd * random.nextGaussian();
-    } while (value <= 0);
+      value = weight.mean() + weight.sd() * random.nextGaussian();
+    } while (value <= weight.least());
     return value;
   }
 

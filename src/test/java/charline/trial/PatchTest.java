@@ -20,6 +20,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PatchTest {
+  private static final Optional<Pulses> NO_PULSES = Optional.empty();
+
   private static final OffsetDateTime NOON = OffsetDateTime.parse("2026-06-01T12:00:00+02:00");
 
   private static Reading reading(int passes, String outcome, String note) {
@@ -148,18 +150,91 @@ class PatchTest {
             new PowerCheck(new UUID(0, 3), NOON.plusDays(20), 50, 80),
             new PowerCheck(new UUID(0, 2), NOON, 100, 190));
     PowerSetting sixty = PowerSetting.percent(60);
-    assertThat(rig.deliveredWatts(sixty, NOON.minusSeconds(1))).isCloseTo(120, within(1e-9));
-    assertThat(rig.deliveredWatts(sixty, NOON)).isCloseTo(114, within(1e-9));
-    assertThat(rig.deliveredWatts(sixty, NOON.plusDays(19))).isCloseTo(114, within(1e-9));
-    assertThat(rig.deliveredWatts(sixty, NOON.plusDays(20))).isCloseTo(96, within(1e-9));
-    assertThat(rig.deliveredWatts(PowerSetting.watts(77), NOON)).isEqualTo(77);
+    assertThat(rig.deliveredWatts(sixty, NO_PULSES, NOON.minusSeconds(1)))
+        .isCloseTo(120, within(1e-9));
+    assertThat(rig.deliveredWatts(sixty, NO_PULSES, NOON)).isCloseTo(114, within(1e-9));
+    assertThat(rig.deliveredWatts(sixty, NO_PULSES, NOON.plusDays(19)))
+        .isCloseTo(114, within(1e-9));
+    assertThat(rig.deliveredWatts(sixty, NO_PULSES, NOON.plusDays(20))).isCloseTo(96, within(1e-9));
+    assertThat(rig.deliveredWatts(PowerSetting.watts(77), NO_PULSES, NOON)).isEqualTo(77);
+  }
+
+  @Test
+  void checks_of_one_day_are_interpolated_over_the_setting() {
+    Rig rig =
+        rig(
+            1064,
+            new PowerCheck(new UUID(0, 2), NOON, 30, 48),
+            new PowerCheck(new UUID(0, 3), NOON.plusMinutes(5), 100, 196));
+    OffsetDateTime later = NOON.plusDays(1);
+    assertThat(rig.deliveredWatts(PowerSetting.percent(30), NO_PULSES, later))
+        .isCloseTo(48, within(1e-9));
+    assertThat(rig.deliveredWatts(PowerSetting.percent(100), NO_PULSES, later))
+        .isCloseTo(196, within(1e-9));
+    assertThat(rig.deliveredWatts(PowerSetting.percent(65), NO_PULSES, later))
+        .isCloseTo(122, within(1e-9));
+    assertThat(rig.deliveredWatts(PowerSetting.percent(15), NO_PULSES, later))
+        .isCloseTo(24, within(1e-9));
+  }
+
+  private static PowerCheck pulsedCheck(int id, OffsetDateTime at, double watts, double kHz) {
+    return new PowerCheck(
+        new UUID(0, id), at, 100, watts, OptionalDouble.of(kHz), OptionalDouble.empty());
+  }
+
+  private static Optional<Pulses> at(double kilohertz) {
+    return Optional.of(new Pulses(kilohertz, OptionalDouble.empty()));
+  }
+
+  @Test
+  void of_the_latest_day_the_checks_at_the_nearest_rate_count() {
+    Rig rig =
+        rig(
+            1064,
+            pulsedCheck(2, NOON.minusDays(9), 120, 20),
+            pulsedCheck(3, NOON, 150, 20),
+            pulsedCheck(4, NOON, 190, 60));
+    PowerSetting full = PowerSetting.percent(100);
+    assertThat(rig.deliveredWatts(full, at(20), NOON)).isEqualTo(150);
+    assertThat(rig.deliveredWatts(full, at(30), NOON)).isEqualTo(150);
+    assertThat(rig.deliveredWatts(full, at(40), NOON)).isEqualTo(190);
+    assertThat(rig.deliveredWatts(full, at(80), NOON)).isEqualTo(190);
+    assertThat(rig.checksFor(at(30), NOON))
+        .singleElement()
+        .satisfies(check -> assertThat(rig.meteredOtherwise(check, at(30))).isTrue());
+    assertThat(rig.checksFor(at(20), NOON))
+        .singleElement()
+        .satisfies(check -> assertThat(rig.meteredOtherwise(check, at(20))).isFalse());
+  }
+
+  /** A check that names no pulses was made with the rig's usual 40 kHz. */
+  @Test
+  void a_check_without_pulses_was_made_with_the_usual_ones() {
+    Rig rig =
+        RigBuilder.heron(new UUID(0, 9))
+            .checks(
+                List.of(
+                    new PowerCheck(new UUID(0, 2), NOON, 100, 190), pulsedCheck(3, NOON, 120, 5)))
+            .build();
+    PowerSetting full = PowerSetting.percent(100);
+    assertThat(rig.deliveredWatts(full, at(40), NOON)).isEqualTo(190);
+    assertThat(rig.deliveredWatts(full, at(6), NOON)).isEqualTo(120);
   }
 
   /** USDA Wood Handbook FPL-GTR-190 (2010), Table 5-3a and chapter 4: white oak 0.68 x 1120. */
   @Test
   void density_follows_from_specific_gravity() {
     WoodFacts oak =
-        new WoodFacts("white oak", List.of(), OptionalDouble.of(0.68), "ring", "", "handbook");
+        new WoodFacts(
+            "white oak",
+            List.of(),
+            Optional.of("oak"),
+            "hardwood",
+            OptionalDouble.of(0.68),
+            "ring",
+            "",
+            "handbook",
+            Optional.empty());
     assertThat(oak.densityKilogramsPerCubicMetre().orElseThrow()).isCloseTo(761.600, within(5e-4));
   }
 }

@@ -27,6 +27,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Usual ranges: common practice, no published source. */
 class PlausibilityTest {
+  private static final OffsetDateTime NOON = Pieces.NOON;
+  private static final Rig HERON = rig(Emission.PULSED, 300, 1064, 0.6, 100, 60);
+  private static final Rig OTTER = rig(Emission.CONTINUOUS, 1500, 1080, 0.8, 100, 60);
+
   private static Settings pulsed(double percent, double kilohertz, double spot, DoseForm form) {
     return new Settings(
         PowerSetting.percent(percent),
@@ -49,20 +53,20 @@ class PlausibilityTest {
         pulsed(10, 10, 0.1, new HandPass(100, 60)),
         pulsed(100, 100, 2, new LineScan(15_000, 0.05)),
         pulsed(100, 60, 0.5, new TimedArea(25, 4)),
-        usualWith(PowerSetting.watts(360), 100));
+        usualWith(PowerSetting.watts(315), 100));
   }
 
   @ParameterizedTest
   @MethodSource("usual")
   void usual_settings_raise_no_doubt(Settings settings) {
-    assertThat(Plausibility.about(Emission.PULSED, 300, settings)).isEmpty();
+    assertThat(Plausibility.about(HERON, settings, NOON)).isEmpty();
   }
 
   /** Of a continuous rig the irradiance is looked at, and a power in watts goes as it is. */
   @Test
   void usual_settings_of_a_continuous_rig_raise_no_doubt() {
-    assertThat(Plausibility.about(Emission.CONTINUOUS, 1500, continuous(0.8))).isEmpty();
-    assertThat(knobs(Plausibility.about(Emission.CONTINUOUS, 1500, continuous(0.05))))
+    assertThat(Plausibility.about(OTTER, continuous(0.8), NOON)).isEmpty();
+    assertThat(knobs(Plausibility.about(OTTER, continuous(0.05), NOON)))
         .containsExactly(Knob.IRRADIANCE);
   }
 
@@ -100,7 +104,7 @@ class PlausibilityTest {
   @ParameterizedTest
   @MethodSource("slips")
   void a_slip_of_the_pen_is_doubted_once_or_with_its_consequence(Settings settings, Knob knob) {
-    assertThat(knobs(Plausibility.about(Emission.PULSED, 300, settings))).containsExactly(knob);
+    assertThat(knobs(Plausibility.about(HERON, settings, NOON))).containsExactly(knob);
   }
 
   /** Whatever its definition: 15 mm at half maximum would be 25.5 mm at 1/e2. */
@@ -114,7 +118,7 @@ class PlausibilityTest {
             new Spot(diameter, SpotDefinition.FULL_WIDTH_HALF_MAXIMUM),
             Optional.of(new Pulses(1, OptionalDouble.empty())));
     assertThat(
-            Plausibility.about(Emission.PULSED, 300, settings).stream()
+            Plausibility.about(HERON, settings, NOON).stream()
                 .map(Plausibility.Doubt::sentence)
                 .collect(Collectors.joining()))
         .startsWith(sentence)
@@ -170,5 +174,63 @@ class PlausibilityTest {
             50,
             150 * percent / 100);
     assertThat(Plausibility.about(check, rig)).hasSize(doubted ? 1 : 0);
+  }
+
+  private static PowerCheck check(int id, int days, double percent, double watts) {
+    return new PowerCheck(new UUID(0, id), NOON.plusDays(days), percent, watts);
+  }
+
+  private static Rig with(PowerCheck... checks) {
+    return RigBuilder.heron(new UUID(0, 1)).checks(List.of(checks)).build();
+  }
+
+  private static List<String> sentences(List<Plausibility.Doubt> doubts) {
+    return doubts.stream().map(Plausibility.Doubt::sentence).toList();
+  }
+
+  /** The slip that this catches: metered at 60 %, the setting left at 100 %. */
+  @Test
+  void a_check_whose_setting_was_forgotten_is_asked_about() {
+    assertThat(sentences(Plausibility.about(check(2, 0, 100, 114), with())))
+        .containsExactly(
+            "114 W at 100 % is 57 % of what Heron should give; check both numbers, or say that you"
+                + " are sure.");
+    assertThat(sentences(Plausibility.about(check(3, 9, 100, 140), with(check(2, 0, 95, 180)))))
+        .containsExactly(
+            "140 W at 100 % is 73.9 % of what Heron should give, as metered on 2026-06-01; check"
+                + " both numbers, or say that you are sure.");
+    assertThat(Plausibility.about(check(2, 0, 30, 48), with())).isEmpty();
+    assertThat(Plausibility.about(check(3, 0, 100, 196), with(check(2, 0, 30, 48)))).isEmpty();
+  }
+
+  @Test
+  void power_that_falls_while_the_setting_rises_is_asked_about() {
+    assertThat(sentences(Plausibility.about(check(3, 0, 60, 110), with(check(2, 0, 50, 112)))))
+        .containsExactly(
+            "Power must rise with the setting, and 110 W at 60 % is not more than 112 W at 50 %;"
+                + " check both numbers, or say that you are sure.");
+    assertThat(Plausibility.about(check(3, 9, 52, 110), with(check(2, 0, 50, 112)))).isEmpty();
+  }
+
+  /** 200 W at 5 kHz is 40 mJ a pulse. */
+  @Test
+  void a_pulse_above_the_largest_of_the_rig_is_asked_about() {
+    Settings settings = pulsed(100, 5, 1.5, new HandPass(60, 18));
+    Rig capped = RigBuilder.heron(new UUID(0, 1)).largestPulseMillijoules(10).build();
+    assertThat(sentences(Plausibility.about(capped, settings, NOON)))
+        .containsExactly(
+            "A pulse of 40 mJ (200 W at 5 kHz) is more than rig Heron gives (10 mJ); lower the"
+                + " power or raise the repetition rate, or say that you are sure.");
+    assertThat(Plausibility.about(with(), settings, NOON)).isEmpty();
+    assertThat(Plausibility.about(capped, pulsed(25, 5, 1.5, new HandPass(60, 18)), NOON))
+        .isEmpty();
+  }
+
+  @Test
+  void more_watts_than_the_rig_gives_are_asked_about() {
+    assertThat(sentences(Plausibility.about(HERON, usualWith(PowerSetting.watts(350), 100), NOON)))
+        .containsExactly(
+            "Power of 350 W is more than rig Heron gives (300 W at 100 %); correct it, or say that"
+                + " you are sure.");
   }
 }

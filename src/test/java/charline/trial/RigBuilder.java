@@ -22,6 +22,7 @@ public final class RigBuilder {
   private OptionalDouble repetition = OptionalDouble.of(40);
   private OptionalDouble pulse = OptionalDouble.of(100);
   private OptionalDouble width = OptionalDouble.of(60);
+  private OptionalDouble largestPulse = OptionalDouble.empty();
   private Optional<String> lens = Optional.empty();
   private List<PowerCheck> checks = List.of();
 
@@ -46,6 +47,7 @@ public final class RigBuilder {
     b.repetition = rig.repetitionKilohertz();
     b.pulse = rig.pulseNanoseconds();
     b.width = rig.scanWidthMillimetres();
+    b.largestPulse = rig.largestPulseMillijoules();
     b.lens = rig.lens();
     b.checks = rig.checks();
     return b;
@@ -123,6 +125,11 @@ public final class RigBuilder {
     return scanWidthMillimetres(OptionalDouble.of(millimetres));
   }
 
+  public RigBuilder largestPulseMillijoules(double millijoules) {
+    largestPulse = OptionalDouble.of(millijoules);
+    return this;
+  }
+
   public RigBuilder lens(Optional<String> other) {
     lens = other;
     return this;
@@ -145,6 +152,7 @@ public final class RigBuilder {
         repetition,
         pulse,
         width,
+        largestPulse,
         lens,
         checks);
   }

@@ -65,6 +65,7 @@ class ScriptRulesTest {
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
+          OptionalDouble.empty(),
           Optional.empty(),
           List.of());
 

@@ -150,7 +150,7 @@ class SpoiltRequestPropertyTest {
   /** A spreadsheet runs a cell that begins with one of these, unless it is a number. */
   private void exportsNoFormula() throws IOException {
     StringWriter sheet = new StringWriter();
-    TrialSheetExporter.write(log.patches(Filter.ALL), sheet);
+    TrialSheetExporter.write(log.patches(Filter.ALL), log.ownWords(), sheet);
     assertThat(sheet.toString()).contains("'=");
     for (String cell : sheet.toString().split("[,\n]")) {
       assertThat(cell).doesNotMatch("(?s)\"?([=@\t\r]|[+-](?!\\d)).*");

@@ -21,6 +21,7 @@ import charline.exposure.TimedArea;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -98,7 +99,7 @@ class RigSetupTest {
   void a_dose_and_an_intensity_find_the_speed_and_the_power_that_give_them() {
     Rig weaker = rig(1, "Heron", 200, new PowerCheck(new UUID(9, 1), NOON, 100, 180));
     RigSetup bench = RigSetup.usual(weaker, NOON);
-    assertThat(bench.wattsPerPercent()).isCloseTo(1.8, within(1e-12));
+    assertThat(bench.watts(1)).isCloseTo(1.8, within(1e-12));
     double speed = bench.speedForDose(50, 10);
     assertThat(bench.exposure(50, speed).doseJoulesPerCm2()).isCloseTo(10, within(1e-9));
     double power = bench.powerForIntensity(0.5);
@@ -108,5 +109,36 @@ class RigSetupTest {
       assertThat(knob.speedFor(knob.at(700).areaRate().squareCentimetresPerSecond()))
           .isCloseTo(700, within(1e-9));
     }
+  }
+
+  /** 48 W at 30 %, 196 W at 100 %: 122 W at 65 %, and back. */
+  @Test
+  void powers_and_doses_follow_the_metered_curve_both_ways() {
+    Rig metered =
+        rig(
+            1,
+            "Heron",
+            200,
+            new PowerCheck(new UUID(9, 1), NOON, 30, 48),
+            new PowerCheck(new UUID(9, 2), NOON, 100, 196));
+    RigSetup bench = RigSetup.usual(metered, NOON);
+    assertThat(bench.watts(30)).isEqualTo(48);
+    assertThat(bench.exposure(65, 20).doseJoulesPerCm2())
+        .isCloseTo(122 / (6 * 2.0), within(1e-9)); // W over cm by cm/s
+    assertThat(bench.percent(122)).isCloseTo(65, within(1e-9));
+    double power = bench.powerForIntensity(bench.intensity(65));
+    assertThat(power).isCloseTo(65, within(1e-9));
+    assertThat(bench.exposure(power, bench.speedForDose(power, 10)).doseJoulesPerCm2())
+        .isCloseTo(10, within(1e-9));
+  }
+
+  /** Of 4 mJ at 40 kHz come 160 W, of 2.5 mJ 100 W. */
+  @Test
+  void the_largest_pulse_energy_bounds_the_power_on_the_dial() {
+    Rig capped = RigBuilder.like(HERON).largestPulseMillijoules(4).build();
+    assertThat(RigSetup.usual(capped, NOON).highestPercent()).isCloseTo(80, within(1e-9));
+    assertThat(RigSetup.usual(HERON, NOON).highestPercent()).isEqualTo(100);
+    Rig roomy = RigBuilder.like(HERON).largestPulseMillijoules(40).build();
+    assertThat(RigSetup.usual(roomy, NOON).highestPercent()).isEqualTo(100);
   }
 }

@@ -84,6 +84,11 @@ class SupportingPatchesTest {
     }
   }
 
+  /** At one spot and rate, dose over intensity is the time that the beam stays. */
+  private static double slowness(Exposure exposure) {
+    return exposure.doseJoulesPerCm2() / exposure.intensity();
+  }
+
   private static boolean atLeastAsHot(Patch patch, Forecast corner) {
     return atLeastAsHot(
         patch,
@@ -95,6 +100,7 @@ class SupportingPatchesTest {
   private static boolean atLeastAsHot(Patch patch, Exposure there, int passes) {
     return patch.exposure().doseJoulesPerCm2() >= there.doseJoulesPerCm2() * (1 - 1e-9)
         && patch.exposure().intensity() >= there.intensity() * 0.97
+        && slowness(patch.exposure()) >= slowness(there) * 0.97
         && patch.lastReading().passes() >= passes;
   }
 

@@ -48,6 +48,33 @@ class RenderTest {
     assertThat(table.text().lines()).allMatch(line -> line.length() <= 80).hasSizeGreaterThan(2);
   }
 
+  /** A long name in front gives way at its blanks before the last column breaks its words. */
+  @Test
+  void words_are_not_broken_where_another_column_can_give_way() {
+    Table table = new Table("board", ">moisture", "note");
+    table.row(
+        "gallery stair tread under the boathouse window, second from the left, upper side",
+        "12 %",
+        "weathered");
+
+    assertThat(table.text())
+        .isEqualTo(
+            """
+              board                                                      moisture  note
+              gallery stair tread under the boathouse window, second         12 %  weathered
+              from the left, upper side
+            """);
+  }
+
+  @Test
+  void a_name_without_blanks_breaks_after_a_hyphen() {
+    assertThat(Table.fold("boathouse-gallery-stair-tread-under-window", 20))
+        .containsExactly("boathouse-gallery-", "stair-tread-under-", "window");
+    assertThat(Table.fold("boathousegallerystairtread", 20))
+        .containsExactly("boathousegallerystai", "rtread");
+    assertThat(Table.fold("-5 to -20 degrees", 9)).containsExactly("-5 to -20", "degrees");
+  }
+
   @Test
   void numbers_stand_flush_right() {
     assertThat(new Table("what", ">J/cm2").row("a", "9.09").row("b", "11.1").text())

@@ -33,7 +33,7 @@ public final class FilterOptions {
   @Option(
       names = "--since",
       paramLabel = "DAY",
-      description = "Burned on or after: 2026-06-01, today or yesterday.")
+      description = "Burned on or after: 2026-06-01, yesterday, \"1 june\" or \"last month\".")
   private String since;
 
   @Option(names = "--until", paramLabel = "DAY", description = "Burned on or before this day.")
@@ -63,9 +63,8 @@ public final class FilterOptions {
         both(asked.families(), families, log::family),
         kinds(asked.woods(), woods, log),
         marks,
-        latest(asked.since(), since == null ? Optional.empty() : start(desk, "--since", since, 0)),
-        earliest(
-            asked.until(), until == null ? Optional.empty() : start(desk, "--until", until, 1)),
+        latest(asked.since(), since == null ? Optional.empty() : start(desk, since(desk))),
+        earliest(asked.until(), until == null ? Optional.empty() : start(desk, until(desk))),
         both(asked.rigs(), rigs, name -> log.rig(name).name()),
         both(asked.boards(), boards, name -> log.board(name).name()),
         both(asked.finishes(), finishes, name -> log.finish(name).name()),
@@ -87,9 +86,15 @@ public final class FilterOptions {
     return all;
   }
 
-  private static Optional<OffsetDateTime> start(
-      CommandContext desk, String option, String text, int daysLater) {
-    LocalDate day = TypedTime.day(option, text, desk.now()).plusDays(daysLater);
+  private LocalDate since(CommandContext desk) {
+    return TypedTime.days("--since", since, desk.now()).first();
+  }
+
+  private LocalDate until(CommandContext desk) {
+    return TypedTime.days("--until", until, desk.now()).last().plusDays(1);
+  }
+
+  private static Optional<OffsetDateTime> start(CommandContext desk, LocalDate day) {
     return Optional.of(day.atStartOfDay(desk.clock().getZone()).toOffsetDateTime());
   }
 

@@ -46,9 +46,7 @@ public final class Find extends LogCommand {
       if (found.isEmpty()) {
         String sentence =
             FindReport.nothing(
-                FilterWords.of(filter, log),
-                log.patches(Filter.ALL),
-                log.lastRecorded().isPresent());
+                FilterWords.of(filter, log), log.patches(Filter.ALL), log.hasPatches());
         (reply.forPerson() ? desk.out() : desk.err()).print(sentence);
         if (!reply.forPerson()) {
           reply.print(desk.out(), List.of(), () -> "");

@@ -6,6 +6,8 @@ import charline.log.Logbook;
 import charline.record.Setup;
 import charline.trial.Board;
 import charline.trial.WoodForm;
+import charline.wording.PrecautionText;
+import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -38,8 +40,7 @@ public final class BoardAdd extends LogCommand {
   @Option(
       names = "--form",
       paramLabel = "FORM",
-      defaultValue = "solid",
-      description = "solid, veneer, plywood or mdf. Default: solid.")
+      description = "solid, veneer, plywood or mdf. Default: what the wood is, as mdf; else solid.")
   private String form;
 
   @Mixin private BoardOptions more;
@@ -52,12 +53,13 @@ public final class BoardAdd extends LogCommand {
   @Override
   public Integer call() {
     try (Logbook log = desk.logToWrite()) {
+      String known = log.wood(wood);
       Board board =
           new Board(
               log.newId(),
               name.strip(),
-              log.wood(wood),
-              WoodForm.ofWord(form),
+              known,
+              form == null ? log.usualForm(known) : WoodForm.ofWord(form),
               more.condition(),
               more.moisturePercent(),
               more.job());
@@ -66,6 +68,10 @@ public final class BoardAdd extends LogCommand {
           .println(
               "Board %s is set up: %s, %s."
                   .formatted(board.name(), board.wood(), board.form().word()));
+      // Poison in the wood itself; what it does under the beam comes with every answer.
+      log.cautions(board).stream()
+          .filter(caution -> caution.inShort().isPresent())
+          .forEach(caution -> desk.out().println(Table.paragraph(PrecautionText.inBrief(caution))));
     }
     return DONE;
   }

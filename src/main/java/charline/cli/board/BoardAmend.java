@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
     header = "Correct the record of a board; the old values stay in the history.",
     description =
         "Values that you do not give stay unchanged. The patches on the board follow it: with"
-            + " another wood, they count for that wood. Moisture is in %%.",
+            + " another wood, they count for that wood. The old name keeps finding it. Moisture is"
+            + " in %%.",
     footer = {
       "",
       "Examples:",
@@ -43,12 +44,16 @@ public final class BoardAmend extends LogCommand {
   private String form;
 
   @Mixin private BoardOptions more;
+
+  @Option(names = "--bring-back", description = "Let a void board and its patches count again.")
+  private boolean bringBack;
+
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
 
   @Override
   public Integer call() {
-    String reason = why.reason("a record is amended");
+    String reason = why.reasonIfAny();
     OptionalDouble percent = more.moisturePercent();
     try (Logbook log = desk.logToRead()) {
       Board old = log.board(name);
@@ -61,7 +66,13 @@ public final class BoardAmend extends LogCommand {
               more.condition().or(old::condition),
               percent.isPresent() ? percent : old.moisturePercent(),
               more.job().or(old::job));
-      new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
+      Setup setup = new Setup(log, sure, why.person(desk));
+      if (bringBack) {
+        setup.bringBack(old, reason);
+      }
+      if (!bringBack || !amended.equals(old)) {
+        setup.amend(old, amended, reason);
+      }
       desk.out()
           .println(
               Table.paragraph(

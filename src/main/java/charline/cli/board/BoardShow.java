@@ -30,8 +30,11 @@ public final class BoardShow extends LogCommand {
       List<Change> changes = log.history(board);
       reply.print(
           desk.out(),
-          () -> BoardView.json(board).put("changes", ChangesView.json(changes)),
-          () -> BoardView.text(board) + ChangesView.text(changes));
+          () ->
+              BoardView.json(board)
+                  .put("void", log.voided(board))
+                  .put("changes", ChangesView.json(changes)),
+          () -> BoardView.text(board, log.voided(board)) + ChangesView.text(changes));
     }
     return DONE;
   }

@@ -14,8 +14,9 @@ final class BoardView {
     return Figures.plain(board.moisturePercent(), "%");
   }
 
-  static String text(Board board) {
-    return new Facts("Board " + board.name())
+  static String text(Board board, Optional<String> voided) {
+    return new Facts("Board " + board.name() + voided.map(why -> " (void)").orElse(""))
+        .add("void because", voided)
         .add("wood", board.wood())
         .add("form", board.form().word())
         .add("condition", board.condition())

@@ -1,6 +1,8 @@
 package charline.cli.command;
 
+import charline.log.search.NamedDays;
 import charline.refusal.Refusal;
+import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -11,12 +13,15 @@ import java.time.temporal.ChronoUnit;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads days and moments as a person types them, in the zone of the desk. */
 public final class TypedTime {
   private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
   private static final String CLOCK = "\\d{2}:\\d{2}(:\\d{2}(\\.\\d{1,9})?)?";
   private static final String ZONE = "([Zz]|[+-]\\d{2}:\\d{2})";
+  private static final Pattern TIMED = Pattern.compile("(.+?)[\\sT]+(\\d{1,2}:\\d{2}(?::\\d{2})?)");
   private static final String DAYS = "2026-06-01, today or yesterday";
   private static final String TIMES = "14:30, yesterday, 2026-06-01 or \"2026-06-01 14:30\"";
 
@@ -54,8 +59,13 @@ public final class TypedTime {
       if (iso.matches(DAY + "T" + CLOCK)) {
         return shown(option, LocalDateTime.parse(iso), zone);
       }
-      return noon(
-          day(iso, now).orElseThrow(() -> unread(option, "a time", TIMES, text)), now, zone);
+      Matcher timed = TIMED.matcher(text.strip());
+      if (timed.matches() && !timed.group(1).isBlank()) {
+        LocalTime time = LocalTime.parse(timed.group(2).replaceFirst("^(?=\\d:)", "0"));
+        return shown(
+            option, oneDay(option, timed.group(1), "a time", TIMES, now).atTime(time), zone);
+      }
+      return noon(oneDay(option, text, "a time", TIMES, now), now, zone);
     } catch (DateTimeException e) {
       throw TypedValues.refused(
           option,
@@ -89,13 +99,51 @@ public final class TypedTime {
     return noon.isAfter(now) && day.equals(now.toLocalDate()) ? now : noon;
   }
 
-  /** A day: {@code 2026-06-01}, {@code today} or {@code yesterday}. */
-  public static LocalDate day(String option, String text, OffsetDateTime now) {
+  /**
+   * The days that a text names as a question may name them: {@code 2026-06-01}, {@code yesterday},
+   * {@code 1 june}, {@code last month}.
+   */
+  public static NamedDays days(String option, String text, OffsetDateTime now) {
     try {
-      return day(text.strip(), now).orElseThrow(() -> unread(option, "a day", DAYS, text));
+      return named(option, text, "a day", DAYS, now);
     } catch (DateTimeException e) {
       throw TypedValues.refused(
           option, "\"%s\" is not a valid date; write a day like %s.".formatted(text.strip(), DAYS));
+    }
+  }
+
+  /** A single day, named likewise. */
+  public static LocalDate day(String option, String text, OffsetDateTime now) {
+    try {
+      return oneDay(option, text, "a day", DAYS, now);
+    } catch (DateTimeException e) {
+      throw TypedValues.refused(
+          option, "\"%s\" is not a valid date; write a day like %s.".formatted(text.strip(), DAYS));
+    }
+  }
+
+  private static LocalDate oneDay(
+      String option, String text, String what, String forms, OffsetDateTime now) {
+    NamedDays days = named(option, text, what, forms, now);
+    if (!days.first().equals(days.last())) {
+      throw TypedValues.refused(
+          option,
+          "\"%s\" is several days; name one, such as %s.".formatted(text.strip(), days.first()));
+    }
+    return days.first();
+  }
+
+  private static NamedDays named(
+      String option, String text, String what, String forms, OffsetDateTime now) {
+    Optional<LocalDate> plain = day(text.strip(), now);
+    if (plain.isPresent()) {
+      return new NamedDays(plain.get(), plain.get());
+    }
+    try {
+      return NamedDays.read(text, Clock.fixed(now.toInstant(), now.getOffset()))
+          .orElseThrow(() -> unread(option, what, forms, text));
+    } catch (Refusal e) {
+      throw e.getMessage().startsWith(option) ? e : TypedValues.refused(option, e.getMessage());
     }
   }
 

@@ -5,7 +5,10 @@ import picocli.CommandLine.Option;
 
 /** The reason for a change to a record, and who makes it. */
 public final class WhyOption {
-  @Option(names = "--why", paramLabel = "TEXT", required = true, description = "The reason.")
+  @Option(
+      names = "--why",
+      paramLabel = "TEXT",
+      description = "The reason. Needed where something is void from then on.")
   private String why;
 
   @Option(
@@ -14,13 +17,18 @@ public final class WhyOption {
       description = "Who changes it. Default: $$CHARLINE_BY, else your login name.")
   private String by;
 
+  /** The reason, trimmed; null if none was given. */
+  public String reasonIfAny() {
+    return why == null ? null : reason("a record is amended");
+  }
+
   /**
-   * The reason, trimmed.
+   * The reason, trimmed, where there must be one.
    *
    * @param change what needs one, such as "a record is amended"
    */
   public String reason(String change) {
-    if (why.isBlank()) {
+    if (why == null || why.isBlank()) {
       throw Refusal.usage("--why: %s only with a reason; give one.".formatted(change));
     }
     return why.strip();

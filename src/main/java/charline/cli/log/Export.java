@@ -5,6 +5,7 @@ import charline.cli.command.LogCommand;
 import charline.exposure.PowerSetting;
 import charline.log.Filter;
 import charline.log.Logbook;
+import charline.log.OwnWords;
 import charline.log.PatchEntry;
 import charline.log.sheet.RigSheetExporter;
 import charline.log.sheet.SampleSheet;
@@ -86,7 +87,7 @@ public final class Export extends LogCommand {
         desk.err().println("No patch matches, so there is nothing to export.");
         return NO;
       }
-      writePatches(entries);
+      writePatches(entries, log.ownWords());
       writeRigs(rigsOf(entries));
       writeSamples(log, entries);
     }
@@ -115,13 +116,13 @@ public final class Export extends LogCommand {
     }
   }
 
-  private void writePatches(List<PatchEntry> entries) {
+  private void writePatches(List<PatchEntry> entries, OwnWords words) {
     if (to == null) {
       StringWriter text = new StringWriter();
-      TrialSheetExporter.write(entries, text);
+      TrialSheetExporter.write(entries, words, text);
       desk.out().print(text);
     } else {
-      TrialSheetExporter.write(entries, to);
+      TrialSheetExporter.write(entries, words, to);
       say(Figures.count(entries.size(), "patch", "patches"), to);
     }
     long metered = entries.stream().map(PatchEntry::patch).filter(Export::isMetered).count();

@@ -5,6 +5,7 @@ import charline.log.Logbook;
 import charline.log.merge.Merge;
 import charline.log.merge.Merged;
 import charline.log.merge.Resolution;
+import charline.log.merge.SetUpTwice;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import charline.wording.Table;
@@ -24,7 +25,8 @@ import picocli.CommandLine.Parameters;
             + " nothing. A patch whose code is taken here gets a new code; the old one stays in the"
             + " history. Records amended only in the other log are amended here too. Records"
             + " amended in both are conflicts. Conflicts are listed and left unchanged until you"
-            + " resolve them with --take. Damaged photos are left out. If one trial sheet was"
+            + " resolve them with --take. Rigs, boards and finishes that both logs set up under one"
+            + " name are listed, and joined with --join. Damaged photos are left out. If one trial sheet was"
             + " imported into both logs, its patches would count twice, so the merge is refused."
             + " Exit codes: 0 everything is merged, 1 a conflict remains or something was left"
             + " out.",
@@ -32,7 +34,8 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  charline merge slipway.db",
-      "  charline merge slipway.db --take there"
+      "  charline merge slipway.db --take there",
+      "  charline merge slipway.db --join"
     })
 public final class MergeLog extends LogCommand {
   @Parameters(paramLabel = "OTHER.db", description = "The other log.")
@@ -52,6 +55,13 @@ public final class MergeLog extends LogCommand {
       description = "Who merges. Default: $$CHARLINE_BY, else your login name.")
   private String by;
 
+  @Option(
+      names = "--join",
+      description =
+          "Join rigs, boards and finishes that both logs have under one name and that agree; without"
+              + " it, they are listed.")
+  private boolean join;
+
   @Option(names = "--sure", description = "Import apparent duplicates anyway.")
   private boolean sure;
 
@@ -60,9 +70,15 @@ public final class MergeLog extends LogCommand {
     Resolution side = side();
     try (Logbook log = desk.logToWrite()) {
       Merged merged =
-          Merge.into(log, desk.person(by)).sure(sure).confirmedBy("add --sure").from(other, side);
+          Merge.into(log, desk.person(by))
+              .sure(sure)
+              .joining(join)
+              .confirmedBy("add --sure")
+              .from(other, side);
       line(other.getFileName() + ": " + broughtIn(merged) + ".");
       merged.notes().forEach(this::line);
+      merged.joined().forEach(pair -> line(joined(pair)));
+      merged.twice().forEach(pair -> line(offer(pair)));
       if (merged.settled() > 0) {
         line(
             "%s resolved as %s."
@@ -80,6 +96,26 @@ public final class MergeLog extends LogCommand {
       }
       return merged.conflicts().isEmpty() && merged.damage().isEmpty() ? DONE : NO;
     }
+  }
+
+  private static String joined(SetUpTwice pair) {
+    return "%s %s is joined into %s; both names find it."
+        .formatted(capital(pair.kind().word()), pair.name(), pair.known());
+  }
+
+  private static String offer(SetUpTwice pair) {
+    return "%s %s agrees with %s; if they are one, join them: `charline %s join \"%s\" --into \"%s\"`, or merge again with --join."
+        .formatted(
+            capital(pair.kind().word()),
+            pair.name(),
+            pair.known(),
+            pair.kind().word(),
+            pair.name(),
+            pair.known());
+  }
+
+  private static String capital(String word) {
+    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
   }
 
   private Resolution side() {
@@ -109,6 +145,8 @@ public final class MergeLog extends LogCommand {
         "planned patch given up there",
         "planned patches given up there");
     count(parts, merged.photos(), "new photo", "new photos");
+    count(parts, merged.woods(), "new wood", "new woods");
+    count(parts, merged.families(), "new coating family", "new coating families");
     count(parts, merged.rigs(), "new rig", "new rigs");
     merged
         .powers()

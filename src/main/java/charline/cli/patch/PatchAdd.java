@@ -42,7 +42,9 @@ public final class PatchAdd extends LogCommand {
   @Option(
       names = "--like",
       paramLabel = "CODE",
-      description = "Copy values that you do not give from this patch: last, P-0042 or 42.")
+      description =
+          "Copy values that you do not give from this patch: P-0042, 42, or last for the one that"
+              + " you burned or recorded last.")
   private String like;
 
   @Option(
@@ -99,6 +101,7 @@ public final class PatchAdd extends LogCommand {
           new Patches(log, sure)
               .add(
                   draft,
+                  desk.person(null),
                   () -> plan == null ? log.nextPatchCode() : log.planned().open(plan).code());
       reply.print(desk.out(), () -> PatchView.json(entry), () -> PatchReply.recorded(entry, log));
     }
@@ -109,11 +112,12 @@ public final class PatchAdd extends LogCommand {
   private PatchDraft draft(Logbook log) {
     Optional<PatchEntry> base =
         plan == null
-            ? Optional.ofNullable(like).map(word -> Codes.patch(log, word))
+            ? Optional.ofNullable(like).map(word -> Codes.patch(log, word, desk.person(by)))
             : Optional.of(
                 new PlanBase(log.planned().open(plan), log, desk, sure)
                     .entry(boardName, finishName));
-    Optional<PatchEntry> last = base.isPresent() || !desk.someoneToAsk() ? base : log.lastPatch();
+    Optional<PatchEntry> last =
+        base.isPresent() || !desk.someoneToAsk() ? base : log.lastPatch(desk.person(by));
     Rig rig = rig(log, base, last);
     Board board = board(log, base, last);
     Finish finish = finish(log, base, last);

@@ -97,9 +97,12 @@ public final class PatchAmend extends LogCommand {
 
   @Override
   public Integer call() {
-    String reason = why.reason("a record is amended");
+    String reason = why.reasonIfAny();
     try (Logbook log = desk.logToRead()) {
-      PatchEntry old = bringBack ? Codes.recorded(log, code) : Codes.patch(log, code);
+      PatchEntry old =
+          bringBack
+              ? Codes.recorded(log, code, why.person(desk))
+              : Codes.patch(log, code, why.person(desk));
       if (bringBack && old.voided().isEmpty()) {
         throw Refusal.usage("%s is not void, so it counts already.".formatted(old.patch().code()));
       }

@@ -51,7 +51,7 @@ public final class PatchRead extends LogCommand {
   @Override
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
-      Patch patch = Codes.patch(log, code).patch();
+      Patch patch = Codes.patch(log, code, desk.person(by)).patch();
       seen.ask(desk, Optional.of(patch.lastReading().passes() + 1));
       OffsetDateTime when = at == null ? desk.now() : Judging.at(at, desk.past("--at", at), patch);
       Reading reading = seen.reading(log.newId(), when, desk.person(by), Optional.ofNullable(note));

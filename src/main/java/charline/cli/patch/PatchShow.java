@@ -31,7 +31,7 @@ public final class PatchShow extends LogCommand {
   @Override
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
-      PatchEntry entry = Codes.patch(log, code);
+      PatchEntry entry = Codes.patch(log, code, desk.person(null));
       List<Photo> photos = log.photos(entry.patch().code());
       List<Change> changes = log.history(entry.patch().code());
       reply.print(

@@ -17,6 +17,7 @@ import charline.trial.Reading;
 import charline.trial.Tone;
 import charline.wording.Facts;
 import charline.wording.Json;
+import charline.wording.MeteredText;
 import charline.wording.SettingsJson;
 import charline.wording.SettingsText;
 import charline.wording.Table;
@@ -129,12 +130,15 @@ public final class PatchView {
   private static String power(Patch patch) {
     String dialled = SettingsText.power(patch.settings().power());
     String delivered = Figures.three(patch.exposure().deliveredWatts()) + " W on the work";
-    String why =
-        patch.settings().power().unit() == PowerSetting.Unit.PERCENT
-                && patch.rig().checkAt(patch.burnedAt()).isPresent()
-            ? " by the power check"
-            : "";
-    return dialled + ", " + delivered + why;
+    Optional<String> metered =
+        MeteredText.on(patch.rig(), patch.settings().pulses(), patch.burnedAt());
+    return dialled
+        + ", "
+        + delivered
+        + metered
+            .filter(m -> patch.settings().power().unit() == PowerSetting.Unit.PERCENT)
+            .map(", "::concat)
+            .orElse("");
   }
 
   private static String form(DoseForm form) {

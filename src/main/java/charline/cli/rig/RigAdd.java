@@ -11,6 +11,7 @@ import charline.record.Setup;
 import charline.trial.Rig;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -51,12 +52,6 @@ public final class RigAdd extends LogCommand {
   private String wavelength;
 
   @Option(
-      names = "--spot",
-      paramLabel = "DIAMETER",
-      description = "Usual spot diameter on the work, in mm.")
-  private String spot;
-
-  @Option(
       names = "--spot-means",
       paramLabel = "WORD",
       defaultValue = "1/e2",
@@ -65,23 +60,7 @@ public final class RigAdd extends LogCommand {
               + " different number under each. Default: 1/e2.")
   private String spotMeans;
 
-  @Option(
-      names = "--rep",
-      paramLabel = "RATE",
-      description = "Usual repetition rate of a pulsed rig, in kHz.")
-  private String rep;
-
-  @Option(
-      names = "--pulse",
-      paramLabel = "TIME",
-      description = "Usual pulse duration of a pulsed rig, in ns.")
-  private String pulse;
-
-  @Option(names = "--width", paramLabel = "WIDTH", description = "Usual scan width, in mm.")
-  private String width;
-
-  @Option(names = "--lens", paramLabel = "TEXT", description = "The lens, in your words.")
-  private String lens;
+  @Mixin private RigOptions usual;
 
   @Option(names = "--by", paramLabel = "WHO", description = "Who sets it up.")
   private String by;
@@ -100,11 +79,12 @@ public final class RigAdd extends LogCommand {
               TypedValues.measure("--rated", rated, Quantity.POWER),
               TypedValues.measure("--wavelength", wavelength, Quantity.WAVELENGTH),
               SpotDefinition.ofWord(spotMeans),
-              TypedValues.ifGiven("--spot", spot, Quantity.LENGTH),
-              TypedValues.ifGiven("--rep", rep, Quantity.RATE),
-              TypedValues.ifGiven("--pulse", pulse, Quantity.PULSE_DURATION),
-              TypedValues.ifGiven("--width", width, Quantity.LENGTH),
-              Optional.ofNullable(lens),
+              usual.spot(OptionalDouble.empty()),
+              usual.repetition(OptionalDouble.empty()),
+              usual.pulse(OptionalDouble.empty()),
+              usual.width(OptionalDouble.empty()),
+              usual.largestPulse(OptionalDouble.empty()),
+              usual.lens(Optional.empty()),
               List.of());
       new Setup(log, sure, desk.person(by)).add(rig);
       desk.out().println("Rig %s is set up: %s.".formatted(rig.name(), RigView.inShort(rig)));

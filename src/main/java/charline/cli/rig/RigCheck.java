@@ -20,8 +20,16 @@ import picocli.CommandLine.Parameters;
     header = "Record a power check with a meter.",
     description =
         "Every patch burned from then on counts with the metered power on the work, in W, not with"
-            + " the power on the dial.",
-    footer = {"", "Example:", "  charline rig check Heron --power 100%% --metered 187W"})
+            + " the power on the dial. Meter several settings on one day: straight lines join them,"
+            + " and below the lowest and above the highest its own factor counts. Of the latest day"
+            + " the checks at the nearest repetition rate and pulse duration count. `charline rig"
+            + " check amend` corrects a check, `charline rig check void` excludes one.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline rig check Heron --power 100%% --metered 187W",
+      "  charline rig check Heron --power 30%% --metered 48W --rep 20kHz"
+    })
 public final class RigCheck extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The rig.")
   private String name;
@@ -40,6 +48,18 @@ public final class RigCheck extends LogCommand {
       description = "Meter reading, in W.")
   private String metered;
 
+  @Option(
+      names = "--rep",
+      paramLabel = "RATE",
+      description = "Repetition rate that it was metered at, in kHz. Default: the usual one.")
+  private String rep;
+
+  @Option(
+      names = "--pulse",
+      paramLabel = "TIME",
+      description = "Pulse duration that it was metered at, in ns. Default: the usual one.")
+  private String pulse;
+
   @Option(names = "--at", paramLabel = "TIME", description = "When. Default: now.")
   private String at;
 
@@ -57,7 +77,9 @@ public final class RigCheck extends LogCommand {
               log.newId(),
               desk.past("--at", at),
               TypedValues.percentage("--power", power),
-              TypedValues.measure("--metered", metered, Quantity.POWER));
+              TypedValues.measure("--metered", metered, Quantity.POWER),
+              TypedValues.ifGiven("--rep", rep, Quantity.RATE),
+              TypedValues.ifGiven("--pulse", pulse, Quantity.PULSE_DURATION));
       double factor = check.factor(rig.ratedWatts());
       new Setup(log, sure, desk.person(by)).add(rig, check);
       desk.out()

@@ -1,9 +1,13 @@
 package charline.cli.rig;
 
 import charline.cli.command.LogCommand;
+import charline.cli.render.ChangesView;
 import charline.cli.render.JsonReply;
+import charline.log.Change;
 import charline.log.Logbook;
+import charline.log.VoidCheck;
 import charline.trial.Rig;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -11,7 +15,7 @@ import picocli.CommandLine.Parameters;
 /** {@code rig show}. */
 @Command(
     name = "show",
-    header = "Show a rig with its power checks.",
+    header = "Show a rig with its power checks and changes.",
     description = "Usual settings are in W, nm, mm, kHz and ns; power checks in W.",
     footer = {"", "Example:", "  charline rig show Heron"})
 public final class RigShow extends LogCommand {
@@ -24,7 +28,12 @@ public final class RigShow extends LogCommand {
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
       Rig rig = log.rig(name);
-      reply.print(desk.out(), () -> RigView.jsonWithChecks(rig), () -> RigView.text(rig));
+      List<VoidCheck> voided = log.voidChecks(rig);
+      List<Change> changes = log.history(rig);
+      reply.print(
+          desk.out(),
+          () -> RigView.jsonWithChecks(rig, voided).put("changes", ChangesView.json(changes)),
+          () -> RigView.text(rig, voided) + ChangesView.text(changes));
     }
     return DONE;
   }

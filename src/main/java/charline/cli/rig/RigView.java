@@ -1,12 +1,16 @@
 package charline.cli.rig;
 
 import charline.exposure.Emission;
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.log.VoidCheck;
 import charline.quantity.Figures;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.wording.Facts;
 import charline.wording.Json;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 
 /** A rig as text and as JSON. */
@@ -22,6 +26,24 @@ final class RigView {
             Figures.plain(rig.wavelengthNanometres()));
   }
 
+  /** The same with its usual settings. */
+  static String inFull(Rig rig) {
+    return inShort(rig)
+        + Figures.plain(rig.spotMillimetres(), "mm").map(", spot "::concat).orElse("")
+        + Figures.plain(rig.repetitionKilohertz(), "kHz").map(", "::concat).orElse("")
+        + Figures.plain(rig.pulseNanoseconds(), "ns").map(", "::concat).orElse("")
+        + Figures.plain(rig.scanWidthMillimetres(), "mm").map(", width "::concat).orElse("")
+        + Figures.plain(rig.largestPulseMillijoules(), "mJ")
+            .map(", largest pulse "::concat)
+            .orElse("")
+        + rig.lens().map(", lens "::concat).orElse("");
+  }
+
+  /** "1 patch is", "24 patches are". */
+  static String patches(Logbook log, Rig rig) {
+    return Figures.count(log.patches(Filter.ofRig(rig.name())).size(), "patch is", "patches are");
+  }
+
   static String spot(Rig rig) {
     return rig.spotMillimetres().isEmpty()
         ? "-"
@@ -33,16 +55,18 @@ final class RigView {
     return rig.checkAt(now).map(check -> check(rig, check));
   }
 
-  private static String check(Rig rig, PowerCheck check) {
-    return "%s W at %s %% on %s (%s of the nominal power)"
+  static String check(Rig rig, PowerCheck check) {
+    return "%s W at %s %%%s%s on %s (%s of the nominal power)"
         .formatted(
             Figures.plain(check.meteredWatts()),
             Figures.plain(check.percent()),
+            Figures.plain(check.repetitionKilohertz(), "kHz").map(" and "::concat).orElse(""),
+            Figures.plain(check.pulseNanoseconds(), "ns").map(", "::concat).orElse(""),
             check.at().toLocalDate(),
             Figures.ratio(check.factor(rig.ratedWatts())));
   }
 
-  static String text(Rig rig) {
+  static String text(Rig rig, List<VoidCheck> voided) {
     Facts facts =
         new Facts("Rig " + rig.name())
             .add("kind", rig.emission().word())
@@ -55,12 +79,15 @@ final class RigView {
     if (rig.emission() == Emission.PULSED) {
       facts
           .add("usual rate", Figures.plain(rig.repetitionKilohertz(), "kHz"))
-          .add("usual pulse", Figures.plain(rig.pulseNanoseconds(), "ns"));
+          .add("usual pulse", Figures.plain(rig.pulseNanoseconds(), "ns"))
+          .add("largest pulse", Figures.plain(rig.largestPulseMillijoules(), "mJ"));
     }
     facts
         .add("usual width", Figures.plain(rig.scanWidthMillimetres(), "mm"))
         .add("lens", rig.lens());
     rig.checks().forEach(check -> facts.add("power check", check(rig, check)));
+    voided.forEach(
+        v -> facts.add("void check", check(rig, v.check()) + ", void because: " + v.why()));
     return facts.text();
   }
 
@@ -76,22 +103,26 @@ final class RigView {
         .put("rep_khz", rig.repetitionKilohertz())
         .put("pulse_ns", rig.pulseNanoseconds())
         .put("width_mm", rig.scanWidthMillimetres())
+        .put("max_pulse_mj", rig.largestPulseMillijoules())
         .put("lens", rig.lens());
   }
 
   /** With the power checks, oldest first. */
-  static Json jsonWithChecks(Rig rig) {
+  static Json jsonWithChecks(Rig rig, List<VoidCheck> voided) {
     return json(rig)
+        .put("power_checks", rig.checks().stream().map(c -> json(rig, c)).toList())
         .put(
-            "power_checks",
-            rig.checks().stream()
-                .map(
-                    c ->
-                        new Json()
-                            .put("at", c.at().toString())
-                            .put("power_pct", c.percent())
-                            .put("metered_w", c.meteredWatts())
-                            .put("factor", c.factor(rig.ratedWatts())))
-                .toList());
+            "void_checks",
+            voided.stream().map(v -> json(rig, v.check()).put("void", v.why())).toList());
+  }
+
+  private static Json json(Rig rig, PowerCheck check) {
+    return new Json()
+        .put("at", check.at().toString())
+        .put("power_pct", check.percent())
+        .put("metered_w", check.meteredWatts())
+        .put("rep_khz", check.repetitionKilohertz())
+        .put("pulse_ns", check.pulseNanoseconds())
+        .put("factor", check.factor(rig.ratedWatts()));
   }
 }

@@ -96,12 +96,25 @@ final class QuestionOptions {
           "File of priors to use in place of the usual ones. `charline prior` prints such a file.")
   private Path priorFile;
 
+  @Option(
+      names = "--with-wood",
+      paramLabel = "WOOD",
+      description =
+          "Count trials on this wood too, as if the woods were one; may be repeated. The answer"
+              + " says which were pooled.")
+  private List<String> pooled = List.of();
+
   /** Whether a family and a wood were named. */
   boolean named() {
     return words.size() >= 2;
   }
 
   boolean nothingNamed() {
+    if (!pooled.isEmpty() && words.isEmpty()) {
+      throw TypedValues.refused(
+          "--with-wood",
+          "it pools with the wood that you name, and --all names none; leave one out.");
+    }
     return words.isEmpty();
   }
 
@@ -128,7 +141,7 @@ final class QuestionOptions {
 
   /** The coating family and the wood, in the log's own words. */
   FamilyAndWood about(Logbook log) {
-    return FamilyAndWood.read(words, log);
+    return FamilyAndWood.read(words, log).pooledWith(pooled.stream().map(log::wood).toList());
   }
 
   /** All of the question but what it is about; needs no log. */

@@ -197,7 +197,7 @@ public final class QuoteJob extends LogCommand {
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {
-        return Barred.print(desk, reply, asked, known);
+        return NoBeamReply.print(desk, reply, asked, known);
       }
       QuoteAnswer answer = answers.quote(asked, quoting);
       if (answer.quote().isEmpty()) {
@@ -215,7 +215,7 @@ public final class QuoteJob extends LogCommand {
       reply.print(
           desk.out(),
           () -> validity.json(QuoteReport.json(answer, rates)),
-          () -> validity.text() + QuoteReport.text(answer, rates));
+          () -> validity.text(CommandHints.HINTS) + QuoteReport.text(answer, rates));
       return DONE;
     }
   }

@@ -7,6 +7,7 @@ import charline.answer.TrialQuestion;
 import charline.cli.render.JsonReply;
 import charline.model.Event;
 import charline.wording.AblationText;
+import charline.wording.CoatContradictionText;
 import charline.wording.CoatText;
 import charline.wording.ModelJson;
 import charline.wording.ModelText;
@@ -43,11 +44,15 @@ public final class Removal extends ModelCommand {
                 .put("coat", CoatText.json(model.fit()))
                 .put("coat_um", removal.coatMicrometres())
                 .put("rates", RemovalRateText.json(removal.rates()))
-                .put("ablation_law", AblationText.json(removal.ablation())),
+                .put("ablation_law", AblationText.json(removal.ablation()))
+                .put(
+                    "contradictions",
+                    removal.contradictions().stream().map(CoatContradictionText::json).toList()),
         () ->
             ModelText.of(model).text()
                 + "\n"
                 + RemovalRateText.text(removal.rates())
+                + CoatContradictionText.paragraphs(removal.contradictions())
                 + AblationText.of(removal.ablation()));
     return model.checks().fail() ? DATA : DONE;
   }

@@ -64,17 +64,9 @@ final class ConflictText {
                     .formatted(patch, passes, name, outcome));
   }
 
-  /** Finishes whose coats differ; they carry no identity of their own, so a person must look. */
-  List<String> coats() {
-    return database.query(
-        """
-        SELECT f.name FROM main.finish f JOIN other.finish o ON o.id = f.id
-        WHERE (SELECT group_concat(family || coalesce(tone, '') || coalesce(thickness_um, ''), '/')
-            FROM main.coat WHERE finish_id = f.id)
-          IS NOT (SELECT group_concat(family || coalesce(tone, '') || coalesce(thickness_um, ''), '/')
-            FROM other.coat WHERE finish_id = f.id)
-        """,
-        row -> "Finish %s has other coats in %s.".formatted(row.text("name"), name));
+  /** A finish whose coats differ. */
+  String ofCoats(UUID finish) {
+    return "Finish %s has other coats in %s.".formatted(here("finish", "name", finish), name);
   }
 
   private String whose(String table, UUID id) {
@@ -113,7 +105,9 @@ final class ConflictText {
     ColumnWords words = ColumnWords.of(table + "." + column);
     return "%s is %s here and %s there"
         .formatted(
-            words.name(), value(words, column, here, "main"), value(words, column, there, "other"));
+            words.name(),
+            value(words, table, column, here, "main"),
+            value(words, table, column, there, "other"));
   }
 
   private static String ofVoid(String state, String here, String there) {
@@ -125,12 +119,16 @@ final class ConflictText {
         : "the reason for being %s is %s here and %s there".formatted(state, here, there);
   }
 
-  private String value(ColumnWords words, String column, String stored, String log) {
+  private String value(
+      ColumnWords words, String ofTable, String column, String stored, String log) {
     if (stored == null) {
       return "not given";
     }
-    if (column.endsWith("_id")) {
-      String table = column.substring(0, column.length() - "_id".length());
+    if (column.endsWith("_id") || column.equals("joined_into")) {
+      String table =
+          column.equals("joined_into")
+              ? ofTable
+              : column.substring(0, column.length() - "_id".length());
       return database
           .first(
               "SELECT name FROM %s.%s WHERE id = ?".formatted(log, table),

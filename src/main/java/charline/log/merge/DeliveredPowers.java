@@ -1,5 +1,6 @@
 package charline.log.merge;
 
+import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.SettingsColumns;
 import charline.trial.Rig;
@@ -28,15 +29,16 @@ final class DeliveredPowers {
     log.database()
         .query(
             """
-            SELECT id, rig_id, power_pct, power_w, burned_at_utc, burned_at_offset FROM main.patch
-            WHERE voided_why IS NULL
+            SELECT * FROM main.patch WHERE voided_why IS NULL
             """,
-            row ->
-                watts.put(
-                    row.id("id"),
-                    Optional.ofNullable(byId.get(row.id("rig_id")))
-                        .orElseThrow()
-                        .deliveredWatts(SettingsColumns.power(row), row.moment("burned_at"))));
+            row -> {
+              Settings settings = SettingsColumns.read(row);
+              double delivered =
+                  Optional.ofNullable(byId.get(row.id("rig_id")))
+                      .orElseThrow()
+                      .deliveredWatts(settings.power(), settings.pulses(), row.moment("burned_at"));
+              return watts.put(row.id("id"), delivered);
+            });
     return new DeliveredPowers(watts);
   }
 

@@ -20,12 +20,14 @@ public final class Merge {
   private final Attribution by;
   private final boolean sure;
   private final String confirmation;
+  private final boolean join;
 
-  private Merge(Logbook log, Attribution by, boolean sure, String confirmation) {
+  private Merge(Logbook log, Attribution by, boolean sure, String confirmation, boolean join) {
     this.log = log;
     this.by = by;
     this.sure = sure;
     this.confirmation = confirmation;
+    this.join = join;
   }
 
   /**
@@ -35,12 +37,12 @@ public final class Merge {
    */
   public static Merge into(Logbook log, String by) {
     Attribution decided = new Attribution(log.now(), PlainText.answer(Optional.ofNullable(by)));
-    return new Merge(log, decided, false, "confirm it");
+    return new Merge(log, decided, false, "confirm it", false);
   }
 
   /** The same for a person who knows that patches that look like ones of this log are others. */
   public Merge sure(boolean known) {
-    return new Merge(log, by, known, confirmation);
+    return new Merge(log, by, known, confirmation, join);
   }
 
   /**
@@ -49,7 +51,12 @@ public final class Merge {
    * @param how as in "void it in one of the logs, or HOW if they are different patches"
    */
   public Merge confirmedBy(String how) {
-    return new Merge(log, by, sure, how);
+    return new Merge(log, by, sure, how, join);
+  }
+
+  /** The same that joins rigs, boards and finishes that both logs set up and that agree. */
+  public Merge joining(boolean wanted) {
+    return new Merge(log, by, sure, confirmation, wanted);
   }
 
   /**
@@ -72,7 +79,7 @@ public final class Merge {
       if (!sure) {
         refuseTwins(new OtherLog(database).twins(), name);
       }
-      return database.inTransaction(() -> new OtherRows(log, name, by).bringIn(resolution));
+      return database.inTransaction(() -> new OtherRows(log, name, by, join).bringIn(resolution));
     } finally {
       database.update("DETACH DATABASE other");
     }

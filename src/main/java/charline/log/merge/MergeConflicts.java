@@ -2,6 +2,7 @@ package charline.log.merge;
 
 import charline.log.Change;
 import charline.log.History;
+import charline.log.Joins;
 import charline.log.Logbook;
 import charline.log.database.Database;
 import charline.log.database.SqlFailures;
@@ -9,6 +10,7 @@ import charline.refusal.Refusal;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.BooleanSupplier;
@@ -22,7 +24,17 @@ import java.util.function.BooleanSupplier;
 final class MergeConflicts {
   /** Tables whose rows can be amended; boards and rigs before the patches that refer to them. */
   private static final List<String> TABLES =
-      List.of("rig", "power_check", "board", "finish", "sample", "patch", "reading", "photo");
+      List.of(
+          "own_wood",
+          "own_family",
+          "rig",
+          "power_check",
+          "board",
+          "finish",
+          "sample",
+          "patch",
+          "reading",
+          "photo");
 
   private final Database database;
   private final OtherLog other;
@@ -30,6 +42,7 @@ final class MergeConflicts {
   private final String name;
   private final Attribution attribution;
   private final ConflictText words;
+  private final OtherCoats coats;
   private final List<String> unresolved = new ArrayList<>();
   private int amended;
   private int voided;
@@ -42,6 +55,7 @@ final class MergeConflicts {
     this.name = name;
     this.attribution = attribution;
     words = new ConflictText(database, other, name);
+    coats = new OtherCoats(database, other, attribution, name);
   }
 
   /** Brings together what both logs hold. */
@@ -50,7 +64,28 @@ final class MergeConflicts {
       other.different(table).forEach(id -> reconcile(table, id, take));
       other.copyNewsOfTheSame(table);
     }
-    unresolved.addAll(words.coats());
+    coats.different().forEach(finish -> reconcileCoats(finish, take));
+  }
+
+  private void reconcileCoats(UUID finish, Resolution take) {
+    boolean there = other.hasNews(OtherCoats.CHANGES, finish);
+    boolean here = other.missesNews(OtherCoats.CHANGES, finish);
+    if (here && !there) {
+      return; // the other log has not heard yet of what was amended here
+    }
+    if (there && !here) {
+      coats.follow(finish);
+      other.copyNews(OtherCoats.CHANGES, finish);
+      amended++;
+    } else if (there && take != Resolution.UNDECIDED) {
+      other.copyNews(OtherCoats.CHANGES, finish);
+      String why = (take == Resolution.THERE ? "as in " : "kept against ") + name;
+      amending(
+          why, take == Resolution.THERE ? () -> coats.take(finish, why) : () -> coats.keep(finish));
+      settled++;
+    } else {
+      unresolved.add(words.ofCoats(finish));
+    }
   }
 
   private void reconcile(String table, UUID id, Resolution take) {
@@ -146,9 +181,18 @@ final class MergeConflicts {
     switch (table) {
       case "patch" -> log.patch(id);
       case "reading" -> log.patch(UUID.fromString(other.text("reading", "patch_id", id)));
+      case "rig", "board", "finish" -> requireNoCircle(table, id);
       default -> {
         // Other rows have no rule that the schema does not know.
       }
+    }
+  }
+
+  /** Each log may have joined one of two records into the other, and not the same one. */
+  private void requireNoCircle(String table, UUID id) {
+    if (new Joins(database).isCircle(Joins.Kind.valueOf(table.toUpperCase(Locale.ROOT)), id)) {
+      Refusal circle = Refusal.data("Two records must not be joined into each other.");
+      throw Refusal.data(circle.getMessage(), circle);
     }
   }
 

@@ -9,6 +9,8 @@ import java.util.TreeMap;
 /**
  * What joining another log brought in.
  *
+ * @param woods woods added that somebody had added there
+ * @param families coating families added, likewise
  * @param rigs rigs added
  * @param powers power checks added, and what they and amended rigs do to patches
  * @param boards boards added
@@ -27,8 +29,12 @@ import java.util.TreeMap;
  * @param conflicts what both logs hold differently and nobody has decided, one sentence each; it
  *     stays as it is here
  * @param damage what either log holds damaged and what was therefore left out, one sentence each
+ * @param twice what both logs set up under one name and agree in, left for the person to join
+ * @param joined the same, joined as was asked
  */
 public record Merged(
+    int woods,
+    int families,
     int rigs,
     Powers powers,
     int boards,
@@ -44,7 +50,9 @@ public record Merged(
     int settled,
     List<String> notes,
     List<String> conflicts,
-    List<String> damage) {
+    List<String> damage,
+    List<SetUpTwice> twice,
+    List<SetUpTwice> joined) {
   /**
    * What the power on the work rests on.
    *
@@ -72,12 +80,16 @@ public record Merged(
     notes = List.copyOf(notes);
     conflicts = List.copyOf(conflicts);
     damage = List.copyOf(damage);
+    twice = List.copyOf(twice);
+    joined = List.copyOf(joined);
   }
 
   /** True if nothing came in, nothing was changed and nothing is left to say. */
   public boolean isEmpty() {
     return equals(
         new Merged(
+            0,
+            0,
             0,
             new Powers(Map.of(), 0),
             0,
@@ -91,6 +103,8 @@ public record Merged(
             0,
             0,
             0,
+            List.of(),
+            List.of(),
             List.of(),
             List.of(),
             List.of()));

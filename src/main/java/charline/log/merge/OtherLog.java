@@ -189,6 +189,15 @@ record OtherLog(Database database) {
         .orElseThrow();
   }
 
+  /** Copies what is known of a word that is no word here. */
+  void copyFacts(String table, String name) {
+    String columns = String.join(", ", columns(table, c -> true));
+    database.update(
+        "INSERT INTO main.%1$s (%2$s) SELECT %2$s FROM other.%1$s WHERE name = ?"
+            .formatted(table, columns),
+        name);
+  }
+
   void copy(String table, UUID id) {
     copy(table, id, "id", id.toString());
   }
@@ -197,7 +206,9 @@ record OtherLog(Database database) {
   void copy(String table, UUID id, String column, String value) {
     List<String> columns = columns(table, c -> !c.equals("recorded")); // the order is our own
     String values =
-        columns.stream().map(c -> c.equals(column) ? "?" : c).collect(Collectors.joining(", "));
+        columns.stream()
+            .map(c -> c.equals(column) ? "?" : c.equals("brought_in_by") ? "'merge'" : c)
+            .collect(Collectors.joining(", "));
     database.update(
         "INSERT INTO main.%s (%s) SELECT %s FROM other.%s WHERE id = ?"
             .formatted(table, String.join(", ", columns), values, table),
@@ -212,7 +223,16 @@ record OtherLog(Database database) {
   /** Columns that a person may amend. Names and codes differ because an earlier merge made them. */
   List<String> amendable(String table) {
     List<String> fixed =
-        List.of("id", "patch_id", "recorded", "code", "name", "content", "sha256", "recorded_by");
+        List.of(
+            "id",
+            "patch_id",
+            "recorded",
+            "code",
+            "name",
+            "content",
+            "sha256",
+            "recorded_by",
+            "brought_in_by");
     return columns(table, c -> !fixed.contains(c) && !c.startsWith("recorded_at"));
   }
 

@@ -1,11 +1,15 @@
 package charline.log.merge;
 
+import charline.log.History;
+import charline.log.Joins;
 import charline.log.Logbook;
 import charline.log.database.Database;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 
 /** The rows of the log that is attached as {@code other}, brought into this one. */
@@ -15,15 +19,24 @@ final class OtherRows {
   private final OtherLog other;
   private final MergeConflicts conflicts;
   private final List<String> notes = new ArrayList<>();
+
+  /** Rigs, boards and finishes that this merge brings; of earlier ones the person has read. */
+  private final Set<UUID> newlyNamed = new HashSet<>();
+
   private final MergedCodes codes;
   private final String name;
+  private final Attribution by;
+  private final boolean join;
 
   /**
    * @param name what the person calls the other log
+   * @param join join what both logs set up under one name and agree in
    */
-  OtherRows(Logbook log, String name, Attribution by) {
+  OtherRows(Logbook log, String name, Attribution by, boolean join) {
     this.log = log;
     this.name = name;
+    this.by = by;
+    this.join = join;
     database = log.database();
     other = new OtherLog(database);
     codes = new MergedCodes(log, other, name, by, notes);
@@ -33,6 +46,9 @@ final class OtherRows {
   /** Brings everything in that only the other log has, and joins what both have. */
   Merged bringIn(Resolution take) {
     DeliveredPowers before = DeliveredPowers.of(log);
+    OtherWords words = new OtherWords(database, other, name, notes);
+    int woods = words.bringIn("wood", "wood", "wood_alias");
+    int families = words.bringIn("family", "coating_family", "family_alias");
     List.of("rig", "board", "finish").forEach(this::namesGivenThere);
     int newRigs = named("rig");
     Map<String, Integer> newChecks = powerChecks();
@@ -55,7 +71,11 @@ final class OtherRows {
     Merged.Plans plans = new OtherPlans(log, other, codes, notes).bringIn();
     OtherPhotos photos = new OtherPhotos(database, other, name);
     int newPhotos = photos.bringIn();
+    List<SetUpTwice> twice = SetUpTwice.of(log);
+    joinAll(join ? twice : List.of());
     return new Merged(
+        woods,
+        families,
         newRigs,
         new Merged.Powers(newChecks, before.changedTo(DeliveredPowers.of(log))),
         boards,
@@ -71,7 +91,23 @@ final class OtherRows {
         conflicts.settled(),
         notes,
         conflicts.unresolved(),
-        photos.damage());
+        photos.damage(),
+        join ? List.of() : twice.stream().filter(t -> newlyNamed.contains(t.from())).toList(),
+        join ? twice : List.of());
+  }
+
+  /** Joins what was set up twice, and lets what came in follow what was joined before. */
+  private void joinAll(List<SetUpTwice> twice) {
+    Joins joins = new Joins(database);
+    new History(database)
+        .amending(
+            by.at(),
+            by.by().orElse(null),
+            "joined when %s was merged".formatted(name),
+            () -> {
+              twice.forEach(pair -> joins.join(pair.kind(), pair.from(), pair.into()));
+              joins.settle();
+            });
   }
 
   /** What was renamed there is called so here too, unless it was renamed here as well. */
@@ -137,6 +173,7 @@ final class OtherRows {
 
   private int named(String table) {
     List<UUID> newcomers = other.newcomers(table);
+    newlyNamed.addAll(newcomers);
     for (UUID id : newcomers) {
       String name = other.text(table, "name", id);
       String free = name;

@@ -9,15 +9,20 @@ import charline.trial.TestDemand;
 import charline.trial.WoodForm;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** Cautions and tests that come with the program, and what each is about. */
+/**
+ * Cautions and tests that come with the program, and what each is about. A word that somebody added
+ * calls for all that the one calls for that it is like, and is never without.
+ */
 final class Precepts {
   /**
    * What cautions are asked for.
@@ -79,6 +84,8 @@ final class Precepts {
   private final List<SubstanceFacts> substances;
   private final Map<String, String> kindOfWood = new HashMap<>();
   private final Map<String, String> substanceByWord = new HashMap<>();
+  private final Map<String, String> likeWood = new HashMap<>();
+  private final Map<String, String> likeFamily = new HashMap<>();
 
   Precepts(Database database) {
     Map<Integer, List<Scope>> scopes = new HashMap<>();
@@ -103,6 +110,13 @@ final class Precepts {
                         row.text("substance"), TestDemand.Strictness.ofWord(row.text("demand")))));
     database.query(
         "SELECT name, kind FROM wood", row -> kindOfWood.put(row.text("name"), row.text("kind")));
+    database.query(
+        "SELECT name, like_wood FROM own_wood",
+        row -> likeWood.put(row.text("name"), row.text("like_wood")));
+    kindOfWood.keySet().removeAll(likeWood.keySet()); // theirs is that of the one they are like
+    database.query(
+        "SELECT name, like_family FROM own_family",
+        row -> likeFamily.put(row.text("name"), row.text("like_family")));
     Map<String, List<String>> aliases = new HashMap<>();
     database.query(
         "SELECT alias, substance FROM substance_alias ORDER BY rowid",
@@ -140,8 +154,39 @@ final class Precepts {
         scopes);
   }
 
+  /** Words with all that they are like. */
+  private static Set<String> withLikes(Collection<String> words, Map<String, String> likes) {
+    Set<String> all = new LinkedHashSet<>();
+    for (String word : words) {
+      for (String each = word; each != null && all.add(each); ) {
+        each = likes.get(each);
+      }
+    }
+    return all;
+  }
+
+  /** Those of one family on any wood, most serious first; those of every family are left out. */
+  List<Caution> cautionsOf(String family) {
+    Set<String> families = withLikes(Set.of(family), likeFamily);
+    return cautions.stream()
+        .filter(
+            ruled ->
+                ruled.scopes().stream()
+                    .anyMatch(scope -> scope.family().filter(families::contains).isPresent()))
+        .map(Ruled::caution)
+        .toList();
+  }
+
   /** Those that fit, most serious first. */
-  List<Caution> cautions(Subject subject) {
+  List<Caution> cautions(Subject about) {
+    Subject subject =
+        new Subject(
+            withLikes(about.families(), likeFamily),
+            about.coats(),
+            about.boards(),
+            about.wood(),
+            about.form(),
+            about.emission());
     List<Ruled> fitting =
         cautions.stream()
             .filter(ruled -> ruled.scopes().stream().anyMatch(scope -> fits(scope, subject)))
@@ -162,9 +207,9 @@ final class Precepts {
 
   private boolean fits(Scope scope, Subject subject) {
     return scope.family().stream().allMatch(subject.families()::contains)
-        && scope.wood().stream().allMatch(wood -> subject.wood().filter(wood::equals).isPresent())
+        && scope.wood().stream().allMatch(woods(subject)::contains)
         && scope.woodKind().stream()
-            .allMatch(kind -> subject.wood().map(kindOfWood::get).filter(kind::equals).isPresent())
+            .allMatch(kind -> woods(subject).stream().map(kindOfWood::get).anyMatch(kind::equals))
         && scope.form().stream()
             .allMatch(form -> subject.form().map(WoodForm::word).filter(form::equals).isPresent())
         && scope.emission().stream()
@@ -174,8 +219,13 @@ final class Precepts {
         && scope.boardWord().stream().allMatch(subject.boards()::hold);
   }
 
+  private Set<String> woods(Subject subject) {
+    return withLikes(subject.wood().stream().toList(), likeWood);
+  }
+
   /** One demand for each substance, the strictest; none for what a coat is free of by its name. */
-  List<TestDemand> demands(Set<String> families, CoatWords words) {
+  List<TestDemand> demands(Set<String> named, CoatWords words) {
+    Set<String> families = withLikes(named, likeFamily);
     Map<String, TestDemand> strictest = new LinkedHashMap<>();
     rules.stream()
         .filter(

@@ -9,20 +9,26 @@ import charline.trial.Finish;
 import charline.trial.SubstanceFacts;
 import charline.trial.TestDemand;
 import charline.trial.WoodFacts;
+import charline.trial.WoodForm;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * Woods, coating families and cautions that come with the program. The words are read when one is
- * first asked for, since recording a patch asks for none.
+ * Woods, coating families and cautions: those that come with the program, and words that people
+ * added. The words are read when one is first asked for, since recording a patch asks for none, and
+ * again when somebody added one.
  */
 public final class Reference {
   private final Database database;
-  private volatile Lexicon read;
-  private volatile Precepts kept;
+  private volatile Read<Lexicon> read;
+  private volatile Read<Precepts> kept;
+
+  /** What was read in a state of the log. */
+  private record Read<T>(String state, T what) {}
 
   public Reference(Database database) {
     this.database = database;
@@ -30,10 +36,29 @@ public final class Reference {
 
   /** Two threads may both read it, which is the same twice. */
   private Lexicon lexicon() {
-    if (read == null) {
-      read = new Lexicon(database);
-    }
-    return read;
+    read = current(read, Lexicon::new);
+    return read.what();
+  }
+
+  private <T> Read<T> current(Read<T> known, Function<Database, T> reading) {
+    String state = state();
+    return known != null && known.state().equals(state)
+        ? known
+        : new Read<>(state, reading.apply(database));
+  }
+
+  /** Differs after anyone, in this program or another, added a word or said what it is like. */
+  private String state() {
+    return database
+        .first(
+            """
+            SELECT coalesce((SELECT group_concat(name || ' ' || like_wood) FROM own_wood), '')
+              || ';' || coalesce((SELECT group_concat(name || ' ' || like_family) FROM own_family), '')
+              || ';' || (SELECT count(*) FROM wood_alias) || ' ' || (SELECT count(*) FROM family_alias)
+              AS state
+            """,
+            row -> row.text("state"))
+        .orElseThrow();
   }
 
   public List<WoodFacts> woods() {
@@ -52,6 +77,26 @@ public final class Reference {
     return lexicon().family(word);
   }
 
+  /** What a word means already, as "the wood pine"; empty if it is free. */
+  public Optional<String> meaning(String word) {
+    return lexicon().meaning(word);
+  }
+
+  /** What to say instead of a word that names no wood and no family, if that is known. */
+  public Optional<String> advice(String word) {
+    return lexicon().advice(word);
+  }
+
+  /** Other woods of the same generic wood, that wood included. */
+  public Set<String> near(String wood) {
+    return lexicon().near(wood);
+  }
+
+  /** The form that a wood has where none is given. */
+  public WoodForm usualForm(String wood) {
+    return lexicon().usualForm(wood);
+  }
+
   /** The wood itself and, for a generic wood, its species. */
   public Set<String> kindsOf(String wood) {
     return lexicon().kindsOf(wood);
@@ -64,11 +109,15 @@ public final class Reference {
             new Precepts.Subject(
                 familiesOf(finish),
                 CoatWords.of(finish),
-                CoatWords.of(
-                    Stream.concat(Stream.of(board.name()), board.condition().stream()).toList()),
+                wordsOf(board),
                 Optional.of(board.wood()),
                 Optional.of(board.form()),
                 Optional.of(emission)));
+  }
+
+  /** Cautions that a family calls for on any wood, beside those that every family does. */
+  public List<Caution> cautionsOf(String family) {
+    return precepts().cautionsOf(family(family));
   }
 
   /** Cautions that the coats of a finish bring, whatever they are on. */
@@ -85,6 +134,27 @@ public final class Reference {
         .stream()
         .filter(caution -> !caution.always())
         .toList();
+  }
+
+  /** Cautions that a board brings, whatever is on it. */
+  public List<Caution> cautions(Board board) {
+    return precepts()
+        .cautions(
+            new Precepts.Subject(
+                Set.of(),
+                CoatWords.of(List.of()),
+                wordsOf(board),
+                Optional.of(board.wood()),
+                Optional.of(board.form()),
+                Optional.empty()))
+        .stream()
+        .filter(caution -> !caution.always())
+        .toList();
+  }
+
+  private static CoatWords wordsOf(Board board) {
+    return CoatWords.of(
+        Stream.concat(Stream.of(board.name()), board.condition().stream()).toList());
   }
 
   private static Set<String> familiesOf(Finish finish) {
@@ -133,9 +203,7 @@ public final class Reference {
 
   /** Two threads may both read them, which is the same twice. */
   private Precepts precepts() {
-    if (kept == null) {
-      kept = new Precepts(database);
-    }
-    return kept;
+    kept = current(kept, Precepts::new);
+    return kept.what();
   }
 }

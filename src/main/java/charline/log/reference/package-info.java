@@ -1,6 +1,6 @@
 /**
- * The words that come with the program, woods and coating families with their aliases, and words
- * like a mistyped one.
+ * The words for woods and coating families, those that come with the program and those that people
+ * added, and words like a mistyped one.
  *
  * <p>This package must know no patch.
  */

@@ -82,6 +82,13 @@ final class TimePhrase {
     return named(words, start).map(d -> between(d, 0));
   }
 
+  /** The days that all these words name together. */
+  Optional<NamedDays> whole(List<String> words) {
+    return days(words, 0)
+        .filter(d -> d.length() == words.size())
+        .map(d -> new NamedDays(d.from(), d.to().minusDays(1)));
+  }
+
   /** A bare month or year, which may as well be somebody's name. */
   Optional<Found> bareAt(List<String> words, int start) {
     return monthOrYear(words, start).map(d -> between(d, 0));

@@ -39,20 +39,29 @@ public final class Vocabulary {
   /** A word's meaning: any of the values of a facet. */
   record Term(Facet facet, Set<String> values) {}
 
-  private static final Map<Mark, List<String>> MARK_WORDS =
-      Map.of(
-          Mark.CLEAN, List.of("clean", "cleaned", "cleanly", "worked", "works"),
-          Mark.TINT, List.of("tint", "tinted"),
-          Mark.CHAR, List.of("char", "charred", "burned", "burnt", "scorched"),
-          Mark.RESIDUE, List.of("residue"));
+  /** What people ask for who want clean patches. */
+  private static final List<String> WORKED = List.of("worked", "works");
 
-  /** A log may have very many boards, so only names that a question can mean are learnt. */
+  /**
+   * A log may have very many boards, so only names that a question can mean are learnt: those that
+   * things have, and those that they had before or that was joined into them, unless something else
+   * is called so now.
+   */
   private static final Map<Facet, String> NAMES =
       Map.of(
-          Facet.RIG, "SELECT name FROM rig",
-          Facet.BOARD, "SELECT name FROM board",
-          Facet.FINISH, "SELECT name FROM finish",
-          Facet.JOB, "SELECT DISTINCT job AS name FROM board WHERE job IS NOT NULL");
+          Facet.RIG, named("rig"),
+          Facet.BOARD, named("board"),
+          Facet.FINISH, named("finish"),
+          Facet.JOB, "SELECT DISTINCT job AS name, job AS called FROM board WHERE job IS NOT NULL");
+
+  private static String named(String table) {
+    return """
+        SELECT k.name, t.name AS called FROM %1$s_known_as k JOIN %1$s t ON t.id = k.id
+        WHERE k.former = 0 OR NOT EXISTS
+          (SELECT 1 FROM %1$s_known_as o WHERE o.name = k.name COLLATE NOCASE AND o.former < k.former)
+        """
+        .formatted(table);
+  }
 
   /**
    * Lets a name through that begins as something in the question does; and any that begins with
@@ -88,8 +97,11 @@ public final class Vocabulary {
     for (WoodFacts wood : log.woods()) {
       vocabulary.learn(Facet.WOOD, log.kindsOf(wood.name()), wood.name(), wood.aliases());
     }
-    MARK_WORDS.forEach(
-        (mark, others) -> vocabulary.learn(Facet.MARK, Set.of(mark.word()), mark.word(), others));
+    for (Mark mark : Mark.values()) {
+      vocabulary.learn(Facet.MARK, Set.of(mark.word()), mark.word(), mark.others());
+    }
+    String clean = Mark.CLEAN.word();
+    vocabulary.learn(Facet.MARK, Set.of(clean), clean, WORKED);
     return vocabulary;
   }
 
@@ -99,7 +111,7 @@ public final class Vocabulary {
         (facet, sql) ->
             learnNames(
                 facet,
-                "SELECT name FROM (%s) WHERE %s".formatted(sql, MAY_BE_HELD),
+                "SELECT name, called FROM (%s) WHERE %s".formatted(sql, MAY_BE_HELD),
                 question.toLowerCase(Locale.ROOT)));
   }
 
@@ -117,16 +129,17 @@ public final class Vocabulary {
     learnNames(
         Facet.PERSON,
         """
-        SELECT burned_by AS name FROM patch WHERE burned_by IS NOT NULL
-        UNION SELECT judged_by FROM reading WHERE judged_by IS NOT NULL
+        SELECT burned_by AS name, burned_by AS called FROM patch WHERE burned_by IS NOT NULL
+        UNION SELECT judged_by, judged_by FROM reading WHERE judged_by IS NOT NULL
         """);
     return true;
   }
 
   private void learnNames(Facet facet, String sql, Object... values) {
-    for (String name : database.query(sql, row -> row.text("name"), values)) {
-      learn(facet, Set.of(name), name, List.of());
-    }
+    record Name(String name, String called) {}
+    database
+        .query(sql, row -> new Name(row.text("name"), row.text("called")), values)
+        .forEach(known -> learn(facet, Set.of(known.called()), known.name(), List.of()));
   }
 
   private void learn(Facet facet, Set<String> values, String name, Collection<String> aliases) {

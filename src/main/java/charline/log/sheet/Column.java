@@ -48,7 +48,11 @@ enum Column {
   /** Who burned the patch, where that is not who judged it first. */
   BURNED_BY("burned_by"),
   /** The note on the patch as a whole. */
-  PATCH_NOTE("patch_note");
+  PATCH_NOTE("patch_note"),
+  /** What a wood is like that somebody added: {@code bog oak=oak}. */
+  WOOD_LIKE("wood_like"),
+  /** What families are like that somebody added: {@code deck varnish=varnish}. */
+  FAMILY_LIKE("family_like");
 
   /** Columns that no sheet can do without. */
   static final List<Column> NEEDED = List.of(BURNED_AT, RIG, BOARD, PASSES, OUTCOME);

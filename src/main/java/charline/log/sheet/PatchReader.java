@@ -56,15 +56,15 @@ record PatchReader(
     Optional<Finish> finish = stock.finish(first);
     Optional<Settings> settings = rig.flatMap(r -> knobs.settings(first, r));
     OptionalDouble size = knobs.number(first, PATCH_CM2);
+    Optional<OffsetDateTime> burned = burnedAt(first);
     if (settings.isPresent()) {
       Map<Column, Double> values =
           KnobCells.values(settings.get(), rig.get().spotDefinition(), size);
       rows.stream().skip(1).forEach(r -> mustAgree(first, r, values));
-      doubts.report(
-          first, Plausibility.about(rig.get().emission(), rig.get().ratedWatts(), settings.get()));
+      burned.ifPresent(
+          at -> doubts.report(first, Plausibility.about(rig.get(), settings.get(), at)));
       size.ifPresent(cm2 -> doubts.report(first, Knob.PATCH_AREA.doubts(cm2)));
     }
-    Optional<OffsetDateTime> burned = burnedAt(first);
     List<Reading> readings = readings(rows, burned);
     if (faults.count() > before) {
       return Optional.empty();
@@ -96,6 +96,8 @@ record PatchReader(
     for (SheetRow row : rows) {
       Optional<Reading> reading = reading(row, last, row == rows.get(0));
       if (reading.isPresent()) {
+        Plausibility.about(reading.get(), readings)
+            .forEach(d -> doubts.report(row, d.knob() == null ? OUTCOME : DEPTH_UM, List.of(d)));
         if (!readings.isEmpty()) {
           mustFollow(earlier, readings.get(readings.size() - 1), row, reading.get());
         }

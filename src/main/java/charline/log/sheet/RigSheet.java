@@ -29,8 +29,8 @@ import java.util.stream.Collectors;
  * Rigs and their power checks from two CSV files, to set up a log in one go.
  *
  * <p>Rigs: {@code rig,emission,rated_w,wavelength_nm,spot_mm,spot_definition,rep_khz,pulse_ns,
- * width_mm,lens}. Power checks: {@code rig,checked_at,power_pct,metered_w}. {@link
- * RigSheetExporter} writes them.
+ * width_mm,max_pulse_mj,lens}. Power checks: {@code
+ * rig,checked_at,power_pct,metered_w,rep_khz,pulse_ns}. {@link RigSheetExporter} writes them.
  */
 public final class RigSheet {
   static final List<String> RIG_HEADINGS =
@@ -44,17 +44,21 @@ public final class RigSheet {
           "rep_khz",
           "pulse_ns",
           "width_mm",
+          "max_pulse_mj",
           "lens");
   private static final List<String> RIG_NEEDED =
       List.of("rig", "emission", "rated_w", "wavelength_nm", "spot_definition");
-  static final List<String> CHECK_HEADINGS = List.of("rig", "checked_at", "power_pct", "metered_w");
+  static final List<String> CHECK_HEADINGS =
+      List.of("rig", "checked_at", "power_pct", "metered_w", "rep_khz", "pulse_ns");
+  private static final List<String> CHECK_NEEDED =
+      List.of("rig", "checked_at", "power_pct", "metered_w");
 
   private final TextTable rigs;
   private final Optional<TextTable> checks;
 
   private RigSheet(SheetText rigs, Optional<SheetText> checks) {
     this.rigs = TextTable.read(rigs, RIG_HEADINGS, RIG_NEEDED);
-    this.checks = checks.map(c -> TextTable.read(c, CHECK_HEADINGS, CHECK_HEADINGS));
+    this.checks = checks.map(c -> TextTable.read(c, CHECK_HEADINGS, CHECK_NEEDED));
   }
 
   /** Reads rigs alone. */
@@ -148,7 +152,10 @@ public final class RigSheet {
   }
 
   private static boolean isSameReading(PowerCheck a, PowerCheck b) {
-    return a.at().isEqual(b.at()) && a.percent() == b.percent();
+    return a.at().isEqual(b.at())
+        && a.percent() == b.percent()
+        && a.repetitionKilohertz().equals(b.repetitionKilohertz())
+        && a.pulseNanoseconds().equals(b.pulseNanoseconds());
   }
 
   private List<Rig> rigs(Logbook log, Clock clock, Optional<String> hint) {
@@ -207,6 +214,7 @@ public final class RigSheet {
         number(row, "rep_khz", Quantity.RATE, faults),
         number(row, "pulse_ns", Quantity.PULSE_DURATION, faults),
         number(row, "width_mm", Quantity.LENGTH, faults),
+        number(row, "max_pulse_mj", Quantity.PULSE_ENERGY, faults),
         lens.isBlank() ? Optional.empty() : Optional.of(lens),
         checks);
   }
@@ -241,7 +249,16 @@ public final class RigSheet {
             need(row, "power_pct", t -> Measure.parse(t, Quantity.SHARE).value(), faults);
         double watts =
             need(row, "metered_w", t -> Measure.parse(t, Quantity.POWER).value(), faults);
-        read.add(new Check(key(rig), new PowerCheck(log.newId(), at, percent, watts)));
+        read.add(
+            new Check(
+                key(rig),
+                new PowerCheck(
+                    log.newId(),
+                    at,
+                    percent,
+                    watts,
+                    number(row, "rep_khz", Quantity.RATE, faults),
+                    number(row, "pulse_ns", Quantity.PULSE_DURATION, faults))));
       } catch (BadCell e) {
         // reported to the faults where it was found
       } catch (Refusal e) {

@@ -24,7 +24,11 @@ public final class RigSheetExporter {
    */
   public static void writeRigs(List<Rig> rigs, Path file) {
     CsvFile.write(
-        text(RigSheet.RIG_HEADINGS, rigs.stream().map(RigSheetExporter::line).toList()), file);
+        text(
+            RigSheet.RIG_HEADINGS,
+            List.of("max_pulse_mj"),
+            rigs.stream().map(RigSheetExporter::line).toList()),
+        file);
   }
 
   /**
@@ -36,14 +40,18 @@ public final class RigSheetExporter {
   public static void writeChecks(List<Rig> rigs, Path file) {
     List<List<String>> lines = new ArrayList<>();
     rigs.forEach(rig -> rig.checks().forEach(check -> lines.add(line(rig, check))));
-    CsvFile.write(text(RigSheet.CHECK_HEADINGS, lines), file);
+    CsvFile.write(text(RigSheet.CHECK_HEADINGS, List.of("rep_khz", "pulse_ns"), lines), file);
   }
 
-  private static String text(List<String> headings, List<List<String>> lines) {
+  private static String text(
+      List<String> headings, List<String> leftOutWhereEmpty, List<List<String>> lines) {
     Map<String, List<String>> columns = new LinkedHashMap<>();
     for (int i = 0; i < headings.size(); i++) {
       int column = i;
-      columns.put(headings.get(i), lines.stream().map(line -> line.get(column)).toList());
+      List<String> cells = lines.stream().map(line -> line.get(column)).toList();
+      if (!leftOutWhereEmpty.contains(headings.get(i)) || !cells.stream().allMatch(""::equals)) {
+        columns.put(headings.get(i), cells);
+      }
     }
     return CsvFile.text(columns);
   }
@@ -60,6 +68,7 @@ public final class RigSheetExporter {
         number(rig.repetitionKilohertz()),
         number(rig.pulseNanoseconds()),
         number(rig.scanWidthMillimetres()),
+        number(rig.largestPulseMillijoules()),
         rig.lens().map(FormulaGuard::guard).orElse(""));
   }
 
@@ -68,7 +77,9 @@ public final class RigSheetExporter {
         FormulaGuard.guard(rig.name()),
         SheetTimes.text(check.at()),
         SheetNumbers.text(check.percent()),
-        SheetNumbers.text(check.meteredWatts()));
+        SheetNumbers.text(check.meteredWatts()),
+        number(check.repetitionKilohertz()),
+        number(check.pulseNanoseconds()));
   }
 
   private static String number(OptionalDouble value) {

@@ -3,6 +3,7 @@ package charline.log.sheet;
 import static charline.log.sheet.Column.*;
 
 import charline.log.Logbook;
+import charline.log.OwnWords;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Coat;
@@ -37,6 +38,7 @@ final class SheetStock {
   private final Faults faults;
   private final KnobCells knobs;
   private final CellDoubts doubts;
+  private final SheetWords words;
   private final Map<Column, Map<String, Object>> answers = new EnumMap<>(Column.class);
   private final Map<String, Met<Board>> boards = new HashMap<>();
   private final Map<String, Met<Finish>> finishes = new HashMap<>();
@@ -50,6 +52,7 @@ final class SheetStock {
 
   SheetStock(Logbook log, Faults faults, KnobCells knobs, CellDoubts doubts) {
     this.log = log;
+    words = new SheetWords(log);
     this.faults = faults;
     this.knobs = knobs;
     this.doubts = doubts;
@@ -69,6 +72,7 @@ final class SheetStock {
 
   /** Records the boards and finishes that are new since the last call. */
   void addNew() {
+    words.addNew();
     newBoards.forEach(log::add);
     newBoards.clear();
     newFinishes.forEach(log::add);
@@ -89,7 +93,8 @@ final class SheetStock {
       return Optional.empty();
     }
     int before = faults.count();
-    Optional<String> wood = row.has(WOOD) ? ask(row, WOOD, log::wood) : Optional.empty();
+    learn(row, WOOD_LIKE, OwnWords.Sort.WOOD);
+    Optional<String> wood = row.has(WOOD) ? ask(row, WOOD, words::wood) : Optional.empty();
     Optional<WoodForm> form = row.has(FORM) ? ask(row, FORM, WoodForm::ofWord) : Optional.empty();
     OptionalDouble moisture = knobs.number(row, MOISTURE_PCT);
     moisture.ifPresent(m -> doubts.report(row, Knob.MOISTURE.doubts(m)));
@@ -135,7 +140,7 @@ final class SheetStock {
             log.newId(),
             name,
             wood.get(),
-            form.orElse(WoodForm.SOLID),
+            form.orElseGet(() -> words.usualForm(wood.get())),
             text(row, CONDITION),
             moisture,
             text(row, JOB));
@@ -147,9 +152,10 @@ final class SheetStock {
 
   Optional<Finish> finish(SheetRow row) {
     int before = faults.count();
-    Optional<String> family = row.has(FAMILY) ? ask(row, FAMILY, log::family) : Optional.empty();
+    learn(row, FAMILY_LIKE, OwnWords.Sort.FAMILY);
+    Optional<String> family = row.has(FAMILY) ? ask(row, FAMILY, words::family) : Optional.empty();
     Optional<Tone> tone = row.has(TONE) ? ask(row, TONE, Tone::ofWord) : Optional.empty();
-    UnaryOperator<String> word = log::family;
+    UnaryOperator<String> word = words::family;
     Optional<List<Coat>> coats =
         row.has(COATS) ? ask(row, COATS, text -> Coats.parse(text, word)) : Optional.empty();
     if (faults.count() > before) {
@@ -213,6 +219,13 @@ final class SheetStock {
     newFinishes.put(finish, text(row, BY).orElse(null));
     finishesBrought++;
     return Optional.of(finish);
+  }
+
+  private void learn(SheetRow row, Column column, OwnWords.Sort sort) {
+    if (row.has(column)) {
+      String by = text(row, BY).orElse(null);
+      ask(row, column, cell -> words.learn(sort, cell, by));
+    }
   }
 
   private void must(

@@ -2,6 +2,7 @@ package charline.log.sheet;
 
 import static charline.log.sheet.Column.*;
 
+import charline.log.OwnWords;
 import charline.log.PatchEntry;
 import charline.trial.Board;
 import charline.trial.Finish;
@@ -28,32 +29,47 @@ import java.util.Map;
  * Doses rest on the rigs and their power checks too, which {@link RigSheetExporter} writes.
  */
 public final class TrialSheetExporter {
+  /** What each wood and each family is like that somebody added. */
+  private record Likes(Map<String, String> woods, Map<String, String> families) {
+    static Likes of(OwnWords words) {
+      return new Likes(of(words, OwnWords.Sort.WOOD), of(words, OwnWords.Sort.FAMILY));
+    }
+
+    private static Map<String, String> of(OwnWords words, OwnWords.Sort sort) {
+      Map<String, String> likes = new LinkedHashMap<>();
+      words.all(sort).forEach(each -> likes.put(each.word().name(), each.word().like()));
+      return likes;
+    }
+  }
+
   private TrialSheetExporter() {}
 
   /**
    * Writes a file at once: an existing one is replaced only by a whole sheet.
    *
+   * @param words woods and families that somebody added to the log of the patches
    * @throws charline.refusal.Refusal if the file cannot be written
    */
-  public static void write(List<PatchEntry> entries, Path file) {
-    CsvFile.write(text(entries), file);
+  public static void write(List<PatchEntry> entries, OwnWords words, Path file) {
+    CsvFile.write(text(entries, words), file);
   }
 
   /** Writes to a writer, which stays open. */
-  public static void write(List<PatchEntry> entries, Writer writer) {
+  public static void write(List<PatchEntry> entries, OwnWords words, Writer writer) {
     try {
-      writer.write(text(entries));
+      writer.write(text(entries, words));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static String text(List<PatchEntry> entries) {
+  private static String text(List<PatchEntry> entries, OwnWords words) {
+    Likes likes = Likes.of(words);
     List<Map<Column, String>> lines = new ArrayList<>();
     for (PatchEntry entry : entries) {
       if (entry.voided().isEmpty()) {
         for (int i = 0; i < entry.patch().readings().size(); i++) {
-          lines.add(line(entry, i));
+          lines.add(line(entry, i, likes));
         }
       }
     }
@@ -70,7 +86,7 @@ public final class TrialSheetExporter {
     return CsvFile.text(columns);
   }
 
-  private static Map<Column, String> line(PatchEntry entry, int index) {
+  private static Map<Column, String> line(PatchEntry entry, int index, Likes likes) {
     Map<Column, String> cells = new EnumMap<>(Column.class);
     Patch patch = entry.patch();
     Reading reading = patch.readings().get(index);
@@ -82,6 +98,7 @@ public final class TrialSheetExporter {
     put(cells, RIG, patch.rig().name());
     putBoard(cells, patch.board());
     putFinish(cells, patch.finish());
+    putLikes(cells, patch, likes);
     KnobCells.values(patch.settings(), patch.rig().spotDefinition(), patch.areaSquareCentimetres())
         .forEach(
             (column, value) ->
@@ -100,10 +117,24 @@ public final class TrialSheetExporter {
     return cells;
   }
 
+  private static void putLikes(Map<Column, String> cells, Patch patch, Likes likes) {
+    String wood = SheetWords.text(List.of(patch.board().wood()), likes.woods());
+    if (!wood.isEmpty()) {
+      put(cells, WOOD_LIKE, wood);
+    }
+    List<String> families = new ArrayList<>(List.of(patch.finish().family()));
+    patch.finish().coats().forEach(coat -> families.add(coat.family()));
+    String family = SheetWords.text(families, likes.families());
+    if (!family.isEmpty()) {
+      put(cells, FAMILY_LIKE, family);
+    }
+  }
+
   private static void putBoard(Map<Column, String> cells, Board board) {
     put(cells, BOARD, board.name());
     put(cells, WOOD, board.wood());
-    if (board.form() != WoodForm.SOLID) {
+    // Without a form, an import takes the usual one of the wood, which an older one took for solid.
+    if (board.form() != WoodForm.SOLID || WoodForm.ofPanel(board.wood()).isPresent()) {
       put(cells, FORM, board.form().word());
     }
     board.condition().ifPresent(c -> put(cells, CONDITION, c));

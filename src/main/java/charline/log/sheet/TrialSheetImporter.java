@@ -72,12 +72,12 @@ public final class TrialSheetImporter {
                   (entry, stock) -> {
                     stock.addNew();
                     if (isCoded(entry)) {
-                      log.add(entry);
+                      log.bringIn(entry);
                     } else {
                       uncoded.add(entry);
                     }
                   });
-          uncoded.forEach(e -> log.add(e.with(e.patch().withCode(log.nextPatchCode()))));
+          uncoded.forEach(e -> log.bringIn(e.with(e.patch().withCode(log.nextPatchCode()))));
           return result;
         });
   }
@@ -94,6 +94,7 @@ public final class TrialSheetImporter {
     SheetStock stock = new SheetStock(log, faults, knobs, doubts);
     PatchReader reader = new PatchReader(log, clock, sheet, faults, knobs, stock, doubts);
     Recorded recorded = new Recorded(log, sheet.hasPatchesWithoutCode());
+    Strays strays = new Strays(log);
     int patches = 0;
     int readings = 0;
     int skipped = 0;
@@ -105,12 +106,14 @@ public final class TrialSheetImporter {
         skipped++;
       } else if (read.isPresent()) {
         patches++;
+        strays.take(read.get().patch(), rows.get(0));
         readings += read.get().patch().readings().size();
         if (faults.count() == 0) {
           taker.accept(read.get(), stock);
         }
       }
     }
+    strays.report(doubts);
     faults.refuseIfAny();
     return new ImportResult(
         patches, readings, stock.boardsBrought(), stock.finishesBrought(), skipped);

@@ -98,7 +98,7 @@ public final class Borrowing {
     if (lending.isEmpty()) {
       return Optional.empty();
     }
-    Prior usual = fitter.prior(event);
+    Prior usual = usual(wanted, event);
     double lnIntensity = wanted.lnReferenceIntensity();
     List<List<Word>> words = List.of(list(), list(), list(), list());
     lending.forEach(
@@ -113,11 +113,23 @@ public final class Borrowing {
     Prior lent =
         new Prior(
             lent(words.get(0), usual.tau()),
-            lent(words.get(1), usual.phi()),
-            lent(words.get(2), usual.psi()),
+            new Prior.Weight(lent(words.get(1), usual.phi().normal()), usual.phi().least()),
+            new Prior.Weight(lent(words.get(2), usual.psi().normal()), usual.psi().least()),
             lent(words.get(3), usual.lnSigma()),
             usual.omegaScale());
     return Optional.of(new BorrowedPrior(lent, share, lenders(lending.keySet(), wanted, event)));
+  }
+
+  /** The usual prior for the coat that is wanted. */
+  private Prior usual(Trials wanted, Event event) {
+    OptionalDouble um = wanted.coat().thicknessMicrometres();
+    return fitter
+        .priors()
+        .of(event, wanted.stratum().emission())
+        .forCoats(
+            um.isPresent()
+                ? OptionalDouble.of(Math.log(um.getAsDouble()))
+                : OptionalDouble.empty());
   }
 
   private static List<Word> list() {
@@ -125,22 +137,20 @@ public final class Borrowing {
   }
 
   private static Prior.Normal normal(Prior prior, int k) {
-    return List.of(prior.tau(), prior.phi(), prior.psi(), prior.lnSigma()).get(k);
+    return List.of(prior.tau(), prior.phi().normal(), prior.psi().normal(), prior.lnSigma()).get(k);
   }
 
   /**
    * True if trials of one stratum may lend to another: under the same light, and not part of it.
    */
   public static boolean mayLend(Stratum other, Stratum wanted) {
-    boolean within =
-        other.family().equals(wanted.family())
-            && (other.wood().equals(wanted.wood()) || wanted.wood().equals(Stratum.ANY_WOOD));
+    boolean within = other.family().equals(wanted.family()) && wanted.covers(other.wood());
     return other.sameLight(wanted) && !within;
   }
 
   private static boolean near(Stratum other, Stratum wanted, Event event) {
     return other.family().equals(wanted.family())
-        || (event == Event.CHAR && other.wood().equals(wanted.wood()));
+        || (event == Event.CHAR && wanted.woods().contains(other.wood()));
   }
 
   private Optional<ModelFit> fit(Trials other, Trials wanted, Event event) {

@@ -38,10 +38,11 @@ public record FitChecker(Fitter fitter) {
             CountCheck.byDose(patches, replay, DRAWS),
             CountCheck.byBoard(boardNames, patches, replay, DRAWS),
             CalibrationBin.of(leftOut),
-            BoardCheck.of(boardNames, replay, draws, fitter.prior(event).omegaScale()),
+            BoardCheck.of(boardNames, replay, draws, fitter.prior(trials, event).omegaScale()),
             Contradictions.in(trials, event),
             leftOut.stream().mapToDouble(LeftOut::logDensity).sum());
-    return checks.with(new Diagnosis(checks, trials, patches, fit, fitter.prior(event)).findings());
+    return checks.with(
+        new Diagnosis(checks, trials, patches, fit, fitter.prior(trials, event)).findings());
   }
 
   private static List<String> boardNames(Trials trials) {

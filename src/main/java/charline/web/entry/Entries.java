@@ -47,8 +47,9 @@ public final class Entries {
    * Records a patch with its first reading.
    *
    * @param person who is at the bench, if the device does not say
+   * @param device what the device is called, for which it is the last patch from then on
    */
-  public Receipt patch(Fields fields, String person) {
+  public Receipt patch(Fields fields, String person, String device) {
     return log.inTransaction(
         () -> {
           UUID id = fields.id("id");
@@ -68,7 +69,7 @@ public final class Entries {
                   reading(fields, log.newId(), person),
                   fields.note("note"),
                   dialled.doubts());
-          Patch patch = patches(fields).add(draft, () -> code(fields)).patch();
+          Patch patch = patches(fields).add(draft, device, () -> code(fields)).patch();
           return kept(id, patch, draft.reading(), false);
         });
   }

@@ -51,6 +51,7 @@ public final class SetupForms {
             pulsed ? given(f, "rep", Quantity.RATE) : OptionalDouble.empty(),
             pulsed ? given(f, "pulse", Quantity.PULSE_DURATION) : OptionalDouble.empty(),
             given(f, "width", Quantity.LENGTH),
+            pulsed ? given(f, "max_pulse", Quantity.PULSE_ENERGY) : OptionalDouble.empty(),
             Optional.ofNullable(f.line("lens")),
             List.of());
     setup(f, by).add(rig);
@@ -65,7 +66,9 @@ public final class SetupForms {
             log.newId(),
             OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
             measure(f.need("percent", "The power setting"), Quantity.SHARE),
-            measure(f.need("metered", "The metered power"), Quantity.POWER));
+            measure(f.need("metered", "The metered power"), Quantity.POWER),
+            given(f, "rep", Quantity.RATE),
+            given(f, "pulse", Quantity.PULSE_DURATION));
     setup(f, by).add(rig, check);
   }
 
@@ -87,6 +90,11 @@ public final class SetupForms {
   /** Sets up a finish: coats 1, 2, ..., outermost first; a coat without family is left out. */
   public void finish(UnaryOperator<String> form, String by) {
     Fields f = Fields.of(form);
+    setup(f, by).addFinish(f.need("name", "A name"), f.line("family"), coats(log, f));
+  }
+
+  /** The coats of a form, outermost first. */
+  static List<Coat> coats(Logbook log, Fields f) {
     List<Coat> coats = new ArrayList<>();
     for (int i = 1; i <= MOST_COATS; i++) {
       String family = f.line("coat" + i);
@@ -102,7 +110,7 @@ public final class SetupForms {
                 .formatted(i));
       }
     }
-    setup(f, by).addFinish(f.need("name", "A name"), f.line("family"), coats);
+    return coats;
   }
 
   private Setup setup(Fields f, String by) {

@@ -2,7 +2,6 @@ package charline.web.live;
 
 import charline.answer.Strata;
 import charline.log.Logbook;
-import charline.log.PatchEntry;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Patch;
@@ -21,7 +20,6 @@ import java.util.Optional;
  * @param boards all boards, by name
  * @param finishes all finishes, by name
  * @param trials patches by stratum, oldest first
- * @param last the patch recorded last
  */
 public record LogSnapshot(
     long edition,
@@ -29,12 +27,11 @@ public record LogSnapshot(
     List<Rig> rigs,
     List<Board> boards,
     List<Finish> finishes,
-    Strata trials,
-    Optional<PatchEntry> last) {
+    Strata trials) {
 
   static LogSnapshot read(Logbook log, long edition, String state) {
     return new LogSnapshot(
-        edition, state, log.rigs(), log.boards(), log.finishes(), Strata.of(log), log.lastPatch());
+        edition, state, log.rigs(), log.boards(), log.finishes(), Strata.of(log));
   }
 
   /** Patches of each stratum, oldest first. */

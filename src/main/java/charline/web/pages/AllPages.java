@@ -40,5 +40,6 @@ public final class AllPages {
     new QuotePages(windows, new Asking(models), pages).add(routes);
     new FinishPages(log, new SampleForms(log), person, pages).add(routes);
     new SetUpPages(log, models, new SetupForms(log, clock), person, pages).add(routes);
+    new PutRightPages(log, person, pages).add(routes);
   }
 }

@@ -21,7 +21,9 @@ import java.util.Optional;
 record EntryPages(Entries entries, Photos photos, String person) {
   void add(RoutesConfig routes) {
     routes.get("/pulse", EntryPages::pulse);
-    routes.post("/entries/patch", ctx -> reply(ctx, entries.patch(fields(ctx), person)));
+    routes.post(
+        "/entries/patch",
+        ctx -> reply(ctx, entries.patch(fields(ctx), person, Pages.recorder(ctx, person))));
     routes.post("/entries/reading", ctx -> reply(ctx, entries.reading(fields(ctx), person)));
     routes.post("/entries/undo", ctx -> reply(ctx, entries.undo(fields(ctx), person)));
     routes.post("/photos", this::photo);

@@ -1,6 +1,7 @@
 package charline.web.pages;
 
 import charline.web.security.AccessFilter;
+import charline.web.security.Client;
 import charline.web.security.Headers;
 import com.fasterxml.jackson.jr.ob.JSON;
 import gg.jte.Content;
@@ -22,6 +23,14 @@ record Pages(boolean shared) {
 
   Frame frame(Context ctx, String title, String tab, String... files) {
     return new Frame(title, tab, AccessFilter.seatOf(ctx), shared, List.of(files));
+  }
+
+  /** What the sender of a request is called: a paired device by its name, else the person here. */
+  static String recorder(Context ctx, String person) {
+    return AccessFilter.seatOf(ctx)
+        .filter(client -> !client.here())
+        .map(Client::name)
+        .orElse(person);
   }
 
   /** Sends a page made from a template. */

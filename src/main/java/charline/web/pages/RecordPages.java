@@ -1,11 +1,14 @@
 package charline.web.pages;
 
 import charline.answer.Precautions;
+import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
+import charline.trial.KnobReader;
+import charline.trial.Plausibility;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.web.entry.DialledKnobs;
@@ -43,7 +46,8 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
     }
     Optional<PatchEntry> read = Optional.ofNullable(ctx.queryParam("reading")).map(log::patch);
     Optional<PatchEntry> like =
-        read.or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch)).or(shelf::last);
+        read.or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch))
+            .or(() -> log.lastPatch(Pages.recorder(ctx, person)));
     Frame frame = pages.frame(ctx, "Record", "/record", "live.css", "record.css", "record.js");
     pages.send(
         ctx,
@@ -71,7 +75,8 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
     try {
       DialledKnobs dial = DialledKnobs.read(ctx::queryParam);
       int passes = passes(ctx);
-      var settings = dial.on(rig).orRefuse();
+      KnobReader.Result dialled = dial.on(rig);
+      Settings settings = dialled.orRefuse();
       Stratum stratum =
           new Stratum(
               finish.family(),
@@ -89,6 +94,8 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
               Strokes.SINGLE,
               Requirements.USUAL));
       LiveRiskText.doubt(words, dial.doubts());
+      LiveRiskText.doubt(words, Plausibility.aboutPower(rig, settings, OffsetDateTime.now(clock)));
+      LiveRiskText.doubt(words, log.usual(rig).doubts(settings, dialled.size()));
     } catch (Refusal e) {
       words.put("note", e.getMessage());
     }

@@ -21,7 +21,7 @@ import java.util.function.UnaryOperator;
 
 /** The page where rigs, power checks, boards and finishes are set up. */
 public final class SetUpPages {
-  private static final Map<String, String> PLACES =
+  static final Map<String, String> PLACES =
       Map.of("rig", "rigs", "check", "rigs", "board", "boards", "finish", "finishes");
 
   private final Logbook log;

@@ -32,6 +32,7 @@ import charline.wording.DriftText;
 import charline.wording.NoBeamText;
 import charline.wording.PrecautionText;
 import charline.wording.SheetCautions;
+import charline.wording.VerdictText;
 import gg.jte.Content;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -214,7 +215,9 @@ public final class WindowPages {
       // A window is not shown without knowing whether it still holds.
       return models
           .validity(ready, subject.bench().rig(), LISTED)
-          .map(validity -> row(stratum, patches, verdict(found), DriftText.notValid(validity)))
+          .map(
+              validity ->
+                  row(stratum, patches, VerdictText.of(found), DriftText.notValid(validity)))
           .orElseGet(() -> row(stratum, patches, COMPUTING, Optional.empty()));
     } catch (Refusal e) {
       return row(
@@ -225,11 +228,6 @@ public final class WindowPages {
               : "cannot be judged",
           Optional.empty());
     }
-  }
-
-  private static String verdict(Recommendation found) {
-    return found.verdict().word()
-        + found.standing().map(standing -> ", " + standing.word()).orElse("");
   }
 
   private static Listed row(

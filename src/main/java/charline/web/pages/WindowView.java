@@ -20,6 +20,7 @@ import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
 import charline.wording.SpotsText;
+import charline.wording.VerdictText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -99,8 +100,7 @@ public record WindowView(
         behind,
         notValid,
         poison,
-        found.verdict().word()
-            + found.standing().map(standing -> ", " + standing.word()).orElse(""),
+        VerdictText.of(found),
         ReasonText.of(found),
         nextStep,
         asked(answer),

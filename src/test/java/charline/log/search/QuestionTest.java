@@ -80,7 +80,11 @@ class QuestionTest {
           'polyurethane, please',        varnish
           wax,                           wax/oil
           wax/oil,                       wax/oil
-          bed liner,                     textured coat
+          bed liner,                     bed liner
+          polyurea,                      bed liner
+          textured paint,                textured coat
+          putty,                         filler
+          wood filler,                   filler
           settings for milk paint?,      milk paint
           """)
   void families_are_known_by_all_their_names(String question, String family) {

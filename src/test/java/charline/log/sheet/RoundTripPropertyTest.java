@@ -281,7 +281,7 @@ class RoundTripPropertyTest {
     try (SheetBench bench = new SheetBench(folder, "from.db")) {
       fill(bench, new Random(5));
       Path file = folder.resolve("out.csv");
-      TrialSheetExporter.write(bench.patches(), file);
+      TrialSheetExporter.write(bench.patches(), bench.log.ownWords(), file);
       TrialSheet sheet = TrialSheet.read(file);
       for (SheetRow row : sheet.rows()) {
         assertThat(row.cells().get("passes")).matches("\\d+");

@@ -70,7 +70,7 @@ final class SheetBench implements AutoCloseable {
 
   String export() {
     StringWriter text = new StringWriter();
-    TrialSheetExporter.write(patches(), text);
+    TrialSheetExporter.write(patches(), log.ownWords(), text);
     return text.toString();
   }
 

@@ -70,12 +70,13 @@ class BorrowingPropertyTest {
   @EnumSource(Event.class)
   void others_that_agree_lend_a_narrow_prior_and_one_alone_a_wide_one(Event event) {
     Trials wanted = burn("latex", "larch", 0, 4, 9);
-    double usual = Prior.usual(event).tau().sd();
+    double usual = Prior.usual(event, Emission.PULSED).tau().sd();
     BorrowedPrior many = loan(wanted, fiveOthers(), event);
     BorrowedPrior one = loan(wanted, fiveOthers().subList(0, 1), event);
     assertThat(many.prior().tau().sd()).isLessThan(usual / 3);
     assertThat(one.prior().tau().sd()).isBetween(usual / 2, usual);
-    assertThat(many.prior().omegaScale()).isEqualTo(Prior.usual(event).omegaScale());
+    assertThat(many.prior().omegaScale())
+        .isEqualTo(Prior.usual(event, Emission.PULSED).omegaScale());
   }
 
   @Test
@@ -163,12 +164,12 @@ class BorrowingPropertyTest {
   @ParameterizedTest
   @EnumSource(Event.class)
   void without_trials_the_weight_stays_the_share(Event event) {
-    Prior usual = Prior.usual(event);
+    Prior usual = Prior.usual(event, Emission.PULSED);
     Prior lent =
         new Prior(
             new Prior.Normal(2, 0.3),
-            new Prior.Normal(0.1, 0.5),
-            new Prior.Normal(0.7, 0.2),
+            new Prior.Weight(0.1, 0.5, usual.phi().least()),
+            new Prior.Weight(0.7, 0.2, 0),
             new Prior.Normal(-1.5, 0.3),
             0.2);
     Fitter fitter =

@@ -7,6 +7,7 @@ import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Prior;
+import charline.model.PriorSet;
 import charline.model.Trials;
 import charline.stat.distribution.Logistic;
 import charline.trial.Mark;
@@ -86,11 +87,11 @@ class ChallengerReferenceTest {
     Prior prior =
         new Prior(
             new Prior.Normal(TAU, TAU_SD),
-            new Prior.Normal(0.4, 0.4),
-            new Prior.Normal(0.6, 0.35),
+            new Prior.Weight(0.4, 0.4, 0),
+            new Prior.Weight(0.6, 0.35, 0),
             new Prior.Normal(LN_SIGMA, LN_SIGMA_SD),
             1e-4);
-    Fitter fitter = new Fitter(2026, prior, prior);
+    Fitter fitter = new Fitter(2026, PriorSet.alike(prior, prior));
     Trials flights = flights();
     ModelFit fit = fitter.fit(flights, Event.CHAR);
     FitChecks checks = new FitChecker(fitter).check(flights, fit);

@@ -1,0 +1,108 @@
+package charline.cli.rig;
+
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
+import charline.cli.command.TypedValues;
+import charline.cli.command.WhyOption;
+import charline.log.Logbook;
+import charline.quantity.Measure.Quantity;
+import charline.record.Setup;
+import charline.refusal.Refusal;
+import charline.trial.PowerCheck;
+import charline.trial.Rig;
+import charline.wording.Table;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code rig check amend}. */
+@Command(
+    name = "amend",
+    header = "Correct a power check; the old values stay in the history.",
+    description =
+        "Values that you do not give stay unchanged. Doses, windows and the check for drift follow"
+            + " at once. Power on the dial is in %%, the meter reading in W, rate in kHz, pulse in ns.",
+    footer = {
+      "",
+      "Examples:",
+      "  charline rig check amend Heron last --power 60%% --why \"the dial was at 60 %%\"",
+      "  charline rig check amend Heron \"2026-06-01 60%%\" --metered 114W"
+    })
+public final class RigCheckAmend extends LogCommand {
+  @Parameters(index = "0", paramLabel = "NAME", description = "The rig.")
+  private String name;
+
+  @Parameters(
+      index = "1",
+      paramLabel = "CHECK",
+      description =
+          "The power check: last, its day, its time, or its day and setting in %%, such as"
+              + " \"2026-06-01 60%%\".")
+  private String which;
+
+  @Option(names = "--power", paramLabel = "SHARE", description = "Power on the dial, in %%.")
+  private String power;
+
+  @Option(names = "--metered", paramLabel = "POWER", description = "Meter reading, in W.")
+  private String metered;
+
+  @Option(
+      names = "--rep",
+      paramLabel = "RATE",
+      description = "Repetition rate that it was metered at, in kHz; none for the usual one.")
+  private String rep;
+
+  @Option(
+      names = "--pulse",
+      paramLabel = "TIME",
+      description = "Pulse duration that it was metered at, in ns; none for the usual one.")
+  private String pulse;
+
+  @Option(names = "--at", paramLabel = "TIME", description = "When it was metered.")
+  private String at;
+
+  @Option(names = "--bring-back", description = "Let a void check count again.")
+  private boolean bringBack;
+
+  @Mixin private WhyOption why;
+  @Mixin private SureOption sure;
+
+  @Override
+  public Integer call() {
+    String reason = why.reasonIfAny();
+    try (Logbook log = desk.logToRead()) {
+      Rig rig = log.rig(name);
+      PowerCheck old =
+          (bringBack ? ChecksOfRig.out(rig, log.voidChecks(rig)) : ChecksOfRig.counting(rig))
+              .of(which, desk);
+      PowerCheck amended =
+          new PowerCheck(
+              old.id(),
+              at == null ? old.at() : desk.past("--at", at),
+              power == null ? old.percent() : TypedValues.percentage("--power", power),
+              metered == null
+                  ? old.meteredWatts()
+                  : TypedValues.measure("--metered", metered, Quantity.POWER),
+              RigOptions.value("--rep", rep, Quantity.RATE, old.repetitionKilohertz()),
+              RigOptions.value("--pulse", pulse, Quantity.PULSE_DURATION, old.pulseNanoseconds()));
+      Setup setup = new Setup(log, sure, why.person(desk));
+      if (bringBack && amended.equals(old)) {
+        setup.bringBack(rig, old, reason);
+      } else if (bringBack) {
+        throw Refusal.usage("Bring a void check back first, then amend it.");
+      } else {
+        setup.amend(rig, old, amended, reason);
+      }
+      desk.out()
+          .println(
+              Table.paragraph(
+                  "The power check of rig %s now reads: %s.%s"
+                      .formatted(
+                          rig.name(),
+                          RigView.check(rig, amended),
+                          bringBack ? " It counts again." : "")));
+    }
+    return DONE;
+  }
+}

@@ -1,0 +1,56 @@
+package charline.cli.word;
+
+import charline.cli.command.LogCommand;
+import charline.cli.command.WhyOption;
+import charline.log.Logbook;
+import charline.log.OwnWords;
+import charline.record.Setup;
+import charline.trial.OwnWord;
+import charline.wording.Table;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code family amend}. */
+@Command(
+    name = "amend",
+    header = "Correct what an added family is like; the old value stays in the history.",
+    description = "Cautions, usual film (um) and behaviour follow at once.",
+    footer = {
+      "",
+      "Example:",
+      "  charline family amend \"deck varnish\" --like alkyd --why \"softened in alkali\""
+    })
+public final class FamilyAmend extends LogCommand {
+  @Parameters(paramLabel = "NAME", description = "A coating family that somebody added.")
+  private String name;
+
+  @Option(
+      names = "--like",
+      paramLabel = "FAMILY",
+      required = true,
+      description = "The known family that it is most like.")
+  private String like;
+
+  @Mixin private WhyOption why;
+
+  @Override
+  public Integer call() {
+    String reason = why.reason("a record is amended");
+    try (Logbook log = desk.logToRead()) {
+      OwnWord amended =
+          new Setup(log, doubts -> {}, why.person(desk))
+              .amendWord(OwnWords.Sort.FAMILY, name, like, reason);
+      desk.out()
+          .println(
+              Table.paragraph(
+                  "Coating family %s is like %s now. It carries its cautions: %s."
+                      .formatted(
+                          amended.name(),
+                          amended.like(),
+                          WordsText.topics(log.cautionsOf(amended.name())))));
+    }
+    return DONE;
+  }
+}

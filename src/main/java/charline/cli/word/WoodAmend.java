@@ -1,0 +1,58 @@
+package charline.cli.word;
+
+import charline.cli.command.LogCommand;
+import charline.cli.command.WhyOption;
+import charline.log.Logbook;
+import charline.log.OwnWords;
+import charline.record.Setup;
+import charline.trial.OwnWord;
+import charline.wording.Table;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code wood amend}. */
+@Command(
+    name = "amend",
+    header = "Correct what an added wood is like; the old value stays in the history.",
+    description =
+        "Class, pores, resin and cautions follow at once; a specific gravity at 12 %% moisture it has"
+            + " none.",
+    footer = {
+      "",
+      "Example:",
+      "  charline wood amend morta --like oak --why \"looked at the rays\""
+    })
+public final class WoodAmend extends LogCommand {
+  @Parameters(paramLabel = "NAME", description = "A wood that somebody added.")
+  private String name;
+
+  @Option(
+      names = "--like",
+      paramLabel = "WOOD",
+      required = true,
+      description = "The known wood that it is most like.")
+  private String like;
+
+  @Mixin private WhyOption why;
+
+  @Override
+  public Integer call() {
+    String reason = why.reason("a record is amended");
+    try (Logbook log = desk.logToRead()) {
+      OwnWord amended =
+          new Setup(log, doubts -> {}, why.person(desk))
+              .amendWord(OwnWords.Sort.WOOD, name, like, reason);
+      desk.out()
+          .println(
+              Table.paragraph(
+                  "Wood %s is like %s now: %s."
+                      .formatted(
+                          amended.name(),
+                          amended.like(),
+                          WoodView.summary(WoodView.of(log, amended)))));
+    }
+    return DONE;
+  }
+}

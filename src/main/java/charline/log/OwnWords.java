@@ -1,0 +1,160 @@
+package charline.log;
+
+import charline.log.database.Database;
+import charline.log.database.ResultRow;
+import charline.log.database.RowValues;
+import charline.log.reference.Reference;
+import charline.refusal.Refusal;
+import charline.trial.OwnWord;
+import java.sql.SQLException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+/**
+ * Woods and coating families that people added. Each is a row beside those that come with the
+ * program, so that boards and finishes can refer to it, and one that says what it is like.
+ */
+public final class OwnWords {
+  /** What a word names. */
+  public enum Sort {
+    WOOD("wood", "wood", "own_wood", "like_wood", "wood_alias"),
+    FAMILY("family", "coating_family", "own_family", "like_family", "family_alias");
+
+    private final String word;
+    private final String facts;
+    private final String table;
+    private final String like;
+    private final String aliases;
+
+    Sort(String word, String facts, String table, String like, String aliases) {
+      this.word = word;
+      this.facts = facts;
+      this.table = table;
+      this.like = like;
+      this.aliases = aliases;
+    }
+
+    /** "wood" or "family". */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * A word with who added it.
+   *
+   * @param by who added it, if noted
+   */
+  public record Added(OwnWord word, Optional<String> by) {}
+
+  private final Database database;
+  private final Reference reference;
+
+  OwnWords(Database database, Reference reference) {
+    this.database = database;
+    this.reference = reference;
+  }
+
+  /** All of one sort, by name. */
+  public List<Added> all(Sort sort) {
+    List<Added> all = new ArrayList<>();
+    database.query(
+        "SELECT * FROM %s ORDER BY name".formatted(sort.table),
+        row -> all.add(new Added(read(sort, row), row.optionalText("recorded_by"))));
+    return all;
+  }
+
+  /** The word of that name, if somebody added it. */
+  public Optional<Added> find(Sort sort, String name) {
+    return all(sort).stream().filter(added -> added.word().name().equals(name)).findAny();
+  }
+
+  private OwnWord read(Sort sort, ResultRow row) throws SQLException {
+    return new OwnWord(
+        row.id("id"),
+        row.text("name"),
+        database.query(
+            "SELECT alias FROM %s WHERE %s = ? ORDER BY rowid".formatted(sort.aliases, sort.word),
+            alias -> alias.text("alias"),
+            row.text("name")),
+        row.text(sort.like));
+  }
+
+  /** Records a word, in a transaction. */
+  void add(Sort sort, OwnWord word, OffsetDateTime now, String by) {
+    requireFree(word);
+    addFacts(
+        sort,
+        word,
+        "added by %s on %s".formatted(by == null ? "somebody" : by, now.toLocalDate().toString()));
+    database.insert(
+        sort.table,
+        new RowValues()
+            .put("id", word.id())
+            .put("name", word.name())
+            .put(sort.like, word.like())
+            .moment("recorded_at", now)
+            .put("recorded_by", by));
+  }
+
+  private void addFacts(Sort sort, OwnWord word, String source) {
+    RowValues values = new RowValues().put("name", word.name()).put("source", source);
+    if (sort == Sort.WOOD) {
+      String kind =
+          database
+              .first("SELECT kind FROM wood WHERE name = ?", row -> row.text("kind"), word.like())
+              .orElseThrow();
+      values.put("kind", kind).put("pores", "").put("resin", "");
+    } else {
+      values.put("usual_film", "").put("clue", "").put("behaviour", "");
+    }
+    database.insert(sort.facts, values);
+    for (String alias : word.aliases()) {
+      database.insert(
+          sort.aliases, new RowValues().put("alias", alias).put(sort.word, word.name()));
+    }
+  }
+
+  private void requireFree(OwnWord word) {
+    Set<String> seen = new HashSet<>();
+    List<String> words = new ArrayList<>(List.of(word.name()));
+    words.addAll(word.aliases());
+    for (String each : words) {
+      reference
+          .advice(each)
+          .ifPresent(
+              advice -> {
+                throw Refusal.usage(advice);
+              });
+      reference
+          .meaning(each)
+          .ifPresent(
+              meaning -> {
+                throw Refusal.usage(
+                    "The word \"%s\" means %s already; choose another.".formatted(each, meaning));
+              });
+      if (!seen.add(each.toLowerCase(Locale.ROOT))) {
+        throw Refusal.usage("The word \"%s\" is given twice; leave one out.".formatted(each));
+      }
+    }
+  }
+
+  /** Says anew what a word is like; to be called where changes are kept. */
+  void amend(Sort sort, UUID id, String name, String like) {
+    for (Optional<Added> next = find(sort, like); next.isPresent(); ) {
+      if (next.get().word().name().equals(name) || next.get().word().like().equals(name)) {
+        throw Refusal.usage(
+            "A %s cannot be like itself; %s is like %s."
+                .formatted(sort.word, next.get().word().name(), next.get().word().like()));
+      }
+      next = find(sort, next.get().word().like());
+    }
+    database.update("UPDATE %s SET %s = ? WHERE id = ?".formatted(sort.table, sort.like), like, id);
+  }
+}

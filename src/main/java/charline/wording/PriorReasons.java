@@ -1,0 +1,99 @@
+package charline.wording;
+
+import charline.answer.PriorLine;
+import charline.exposure.Emission;
+import charline.model.Event;
+
+/**
+ * What each line of the priors means, why the usual one is as it is, and where that comes from.
+ *
+ * @param why the reason
+ * @param source where it stands
+ */
+record PriorReasons(String why, String source) {
+  private static final String PRACTICE = "common practice, no published source";
+  private static final String OWN = "own reasoning, no published source";
+
+  /** What a parameter is. */
+  static String meaning(PriorLine parameter) {
+    return switch (parameter) {
+      case DOSE -> "J/cm2 of one pass with an even chance, times or divided by a factor";
+      case PHI ->
+          "weight of ln fluence (cw: irradiance) beside ln dose; below 0 more fluence at equal dose"
+              + " chars less, and -1 is the least, as more power at the same speed never chars less";
+      case PSI -> "weight of ln passes beside ln dose, not below 0";
+      case SIGMA ->
+          "spread from patch to patch in ln dose, times or divided by a factor; at 0.25 it takes"
+              + " 4.4 times the dose to go from 5 to 95 % of patches";
+      case OMEGA ->
+          "spread from board to board in ln dose, the upper half of this normal; promises must also"
+              + " hold at one and a half times this";
+    };
+  }
+
+  /** Why a usual prior is as it is. */
+  static PriorReasons of(PriorLine parameter, Event event, Emission emission) {
+    boolean charring = event == Event.CHAR;
+    return switch (parameter) {
+      case DOSE ->
+          charring ? charDose(emission == Emission.PULSED) : clearDose(emission == Emission.PULSED);
+      case PHI -> charring ? charIntensity() : clearIntensity();
+      case PSI ->
+          charring
+              ? new PriorReasons(
+                  "1 would mean that two passes do as much as one of twice the dose; the wood cools"
+                      + " between passes, so it is less",
+                  PRACTICE)
+              : new PriorReasons(
+                  "each pass lifts about its share of the film, a little less as fume and residue"
+                      + " shade the rest",
+                  PRACTICE);
+      case SIGMA -> new PriorReasons("grain and hand rarely allow less", PRACTICE);
+      case OMEGA ->
+          new PriorReasons("boards of one wood mostly lie within a fifth of each other", PRACTICE);
+    };
+  }
+
+  private static PriorReasons charDose(boolean pulsed) {
+    return pulsed
+        ? new PriorReasons(
+            "wood browns at tens of J/cm2, soot and residue bring that down several times and clean"
+                + " pale wood goes higher, so one in three lies outside a factor of 4.5",
+            PRACTICE + "; the doses of the study named for cw lie inside one spread of it")
+        : new PriorReasons(
+            "beech under a continuous 10.6 um laser ran from apparently unaffected at 7.8 J/cm2 to"
+                + " totally dark at 75; the middle of that, and as much either way, as wood takes up"
+                + " less of the light near 1 um and residue more",
+            "Vidholdova, Reinprecht and Igaz 2017, BioResources 12(2):4177-4186");
+  }
+
+  private static PriorReasons clearDose(boolean pulsed) {
+    String thickness =
+        "; a coat twice as thick takes 1.8 times as much, where its thickness is known";
+    return pulsed
+        ? new PriorReasons(
+            "published figures for paint run from 0.64 to 3.3 kJ for each cm3 lifted; their middle"
+                + " makes 10 J/cm2 for 70 um"
+                + thickness,
+            "Brygo and others 2006, Appl. Surf. Sci. 252:2131-2138 (0.3 mm3/J); Paint removal using"
+                + " lasers, 1995, Appl. Opt. 34:4409; the weight of thickness: "
+                + OWN)
+        : new PriorReasons(
+            "twice that of pulses: the film chars before it leaves, and the fume of a longer dwell"
+                + " takes up part of the beam"
+                + thickness,
+            "the fume: Madhukar and others 2013, Appl. Surf. Sci. 264:892-901; the factor: " + OWN);
+  }
+
+  private static PriorReasons charIntensity() {
+    return new PriorReasons(
+        "dose alone ordered the colour of beech in published trials, which is 0; soot and residue"
+            + " that more fluence lights speak for more, the trade's rule that pulses burn less than"
+            + " continuous light of the same dose for less",
+        "Kudela, Kubovsky and Andrejko 2024, Forests 15:2211 (10.6 um); the rule: " + PRACTICE);
+  }
+
+  private static PriorReasons clearIntensity() {
+    return new PriorReasons("lifting a film needs fluence above a threshold", PRACTICE);
+  }
+}
