@@ -45,7 +45,7 @@ INSERT INTO coating_family (name, usual_film, clue, behaviour, source) VALUES
     'Asbestos: US EPA list of products that may contain asbestos; clue and lead: common practice, no published source');
 
 UPDATE family_alias SET family = 'chlorinated film' WHERE alias IN ('pvc film', 'vinyl film');
-UPDATE family_alias SET family = 'filler' WHERE alias = 'filler';
+DELETE FROM family_alias WHERE alias = 'filler';
 
 INSERT INTO family_alias (alias, family) VALUES
   ('pvc', 'chlorinated film'),

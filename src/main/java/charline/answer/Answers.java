@@ -26,6 +26,8 @@ import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Rig;
+import charline.trial.Sample;
+import charline.trial.SampleResult;
 import charline.trial.Stratum;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
@@ -50,8 +52,7 @@ public final class Answers {
   /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
   private static final int ENOUGH_OF_ITS_OWN = 18;
 
-  /** Cautions of coats that may hold lead. */
-  private static final Set<String> LEAD = Set.of("Lead", "Older coats");
+  private static final String LEAD = "lead";
 
   private final Logbook log;
   private final Strata strata;
@@ -235,12 +236,14 @@ public final class Answers {
 
   private WindowAnswer window(
       TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
+    Precautions known = Precautions.of(log, found.patches());
+    requireOpen(known);
     return new WindowAnswer(
         subject,
         found,
         applicability,
         next,
-        Precautions.of(log, found.patches()),
+        known,
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject),
         nearWoods(subject));
@@ -443,11 +446,19 @@ public final class Answers {
         window, window.isWindow() ? Optional.of(known.of(window.found())) : Optional.empty());
   }
 
-  /** Where a caution speaks of lead, nobody knows before a test. */
+  /** What tests say of lead; coats that need none hold none. */
   private static Lead lead(WindowAnswer window) {
-    return window.cautions().stream().anyMatch(caution -> LEAD.contains(caution.topic()))
-        ? Lead.NOT_TESTED
-        : Lead.FREE;
+    List<Optional<SampleResult>> results =
+        window.precautions().tests().stream()
+            .filter(tested -> tested.substance().equalsIgnoreCase(LEAD))
+            .map(tested -> tested.sample().map(Sample::result))
+            .toList();
+    if (results.contains(Optional.of(SampleResult.FOUND))) {
+      return Lead.FOUND;
+    }
+    return results.stream().allMatch(Optional.of(SampleResult.FREE)::equals)
+        ? Lead.FREE
+        : Lead.NOT_TESTED;
   }
 
   /** The burn-onset model. */

@@ -24,7 +24,7 @@ public record Exposure(
    * The exposure of one pass.
    *
    * @param emission kind of source
-   * @param deliveredWatts mean power on the work, as the latest power check has it
+   * @param deliveredWatts mean power on the work, as the power checks have it
    * @param settings what was dialled in; pulsed sources need {@link Settings#pulses()}
    * @throws Refusal if a pulsed source has no repetition rate
    */

@@ -374,6 +374,11 @@ public final class Logbook implements AutoCloseable {
     return reference.cautions(finish);
   }
 
+  /** Cautions that a board brings, whatever is on it; most serious first. */
+  public List<Caution> cautions(Board board) {
+    return reference.cautions(board);
+  }
+
   /** What the coats of a finish must be tested for before the beam is on. */
   public List<TestDemand> demands(Finish finish) {
     return reference.demands(finish);

@@ -20,6 +20,13 @@
  * keeps it, because what is on the tape must not change later. Rejected: promising the next P- code
  * to two devices at once.
  *
+ * <p>The last patch is one's own: burned or recorded by that person or device in this log.
+ * Rejected: the last to enter the log, which after a merge or an import is anybody's.
+ *
+ * <p>Two records of one thing are joined by moving what refers to the one, and the row stays and
+ * says where it has gone, so that a merge moves what another bench still burns on it. Rejected:
+ * taking both for one in every query, which each of them would have to mind.
+ *
  * <p>Identities come from a generator that SQLite seeds. They are no secrets, and a generator for
  * secrets costs every start 10 ms.
  */

@@ -68,7 +68,7 @@ final class Seam {
    */
   Mean mean(double margin, double omega, NormalTrapezoid rule, double[] wing) {
     // Odds that are cut off would be raised again by a wide wing and by twice the passes.
-    if (wing[0] >= OUT_OF_RANGE || rise > STEEPEST || Math.abs(margin) / sigma > CAP) {
+    if (wing[0] >= OUT_OF_RANGE || rise > STEEPEST || Math.abs(margin) > CAP * sigma) {
       return meanOfSteps(margin, omega, rule);
     }
     double odds = Math.exp(margin / sigma);

@@ -9,6 +9,7 @@ import charline.window.Recommendation;
 import charline.window.RigSetup;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /** Repeats of the start setting of a window that stands. */
 public final class ConfirmingRun {
@@ -52,10 +53,16 @@ public final class ConfirmingRun {
         });
   }
 
+  /** At the start's power, or at the next lower one where no hand is fast enough at it. */
   private Optional<DialSetting> rungTowards(DialSetting start) {
+    return Stream.iterate(start.powerPercent(), power -> power >= 1, power -> power - 1)
+        .flatMap(power -> rungTowards(start, power).stream())
+        .findFirst();
+  }
+
+  private Optional<DialSetting> rungTowards(DialSetting start, double power) {
     DialSetting best = null;
-    for (DialSetting s :
-        new Dial(bench).settings(start.powerPercent(), start.lnDose() - 2, start.lnDose())) {
+    for (DialSetting s : new Dial(bench).settings(power, start.lnDose() - 2, start.lnDose())) {
       if (ladder.permitsDose(s.lnDose()) && (best == null || s.lnDose() > best.lnDose())) {
         best = s;
       }

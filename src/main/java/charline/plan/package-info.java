@@ -21,6 +21,12 @@
  * boards differ. Rejected: three, which need half as many patches again where the window is narrow;
  * eight, which gain nothing.
  *
+ * <p>A list keeps its patches more than 5 % apart in power or speed, as no hand tells them apart
+ * closer, and puts at most half of them on one board. Control patches stay on one board, because on
+ * several a drift would hide among the boards. Where everything charred, the list goes down by a
+ * quarter a patch from three rungs below. Rejected: the score alone, which asked for 92, 91 and 90
+ * mm/s on one new board, and for one setting six times where all had charred.
+ *
  * <p>A patch is read up to eight times, never past the first brown. A pass costs minutes, a patch
  * costs wood, and where a patch clears and chars is what the model learns from. Rejected: four
  * passes, with which half of the shops found no window in 40 patches.

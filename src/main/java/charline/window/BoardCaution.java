@@ -19,12 +19,10 @@ record BoardCaution(double lnHot, double lnCold) {
   private static final double USUAL_SPREAD = 0.15;
 
   /**
-   * On three boards a window keeps back by four times what the spread is above the usual, on five
-   * by one and a half times. These numbers were chosen by simulated shops (package description).
+   * On three boards a window keeps back by twice what the spread is above the usual, on five by
+   * once that. Both numbers were chosen by simulated shops (package description).
    */
-  private static final double ON_TWO_BOARDS = 12;
-
-  private static final double FALLS_WITH_BOARDS = 1.5;
+  private static final double ON_TWO_BOARDS = 4;
 
   /**
    * The caution that fits two models.
@@ -38,9 +36,7 @@ record BoardCaution(double lnHot, double lnCold) {
 
   /** How far to keep back from one limit, in ln dose. */
   static double stepBack(Estimate spread, int boards) {
-    return ON_TWO_BOARDS
-        / Math.pow(Math.max(1, boards - 1), FALLS_WITH_BOARDS)
-        * Math.max(0, spread.median() - USUAL_SPREAD);
+    return ON_TWO_BOARDS / Math.max(1, boards - 1) * Math.max(0, spread.median() - USUAL_SPREAD);
   }
 
   /** The same, and so much more on both sides. */

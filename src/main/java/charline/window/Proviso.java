@@ -5,8 +5,8 @@ import charline.model.CoatContradiction;
 /** What a person has to know to use an answer as it is meant. */
 public sealed interface Proviso {
   /**
-   * The limit asked for is below one patch in all that were burned, so that no count of patches
-   * bears on it: the answer hangs on the shape that the model gives the tail of the risk.
+   * The limit asked for is below half a patch in all that were burned, so that most likely none of
+   * them would show it: the answer hangs on the shape that the model gives the tail of the risk.
    *
    * @param charRisk the limit
    * @param patches patches behind the answer

@@ -58,6 +58,12 @@ public record Recommendation(
     patches = List.copyOf(patches);
   }
 
+  /** Expected charred patches below which most likely none is seen. */
+  private static final double SHOWN = 0.5;
+
+  /** With fewer patches than this it is their number that has to be said, not their tail. */
+  private static final int FEW = 10;
+
   /** Size of the area that a risk is about, in cm²: as recorded, else the usual one. */
   public double patchSquareCentimetres() {
     return medianPatchSquareCentimetres.orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES);
@@ -72,7 +78,7 @@ public record Recommendation(
   /** What has to be known beside the verdict, the weightiest first. */
   public List<Proviso> provisos() {
     List<Proviso> all = new ArrayList<>();
-    if (asked.charRisk() * evidence.patches() < 1) {
+    if (asked.charRisk() * Math.max(evidence.patches(), FEW) < SHOWN) {
       all.add(new Proviso.HangsOnTail(asked.charRisk(), evidence.patches()));
     }
     chosen

@@ -182,13 +182,9 @@ public record RigSetup(
     return new RigSetup(rig, at, spot, pulses, speed, other);
   }
 
-  /**
-   * True if the lines that a scanner draws lie farther apart than the spot is wide (1/e²), so that
-   * they leave stripes. How far apart those of a head led by hand lie is not known here.
-   */
+  /** True if lines lie so far apart at these fixed knobs that they leave stripes. */
   public boolean linesApart() {
-    return speed.kind() == SpeedKnob.Kind.SCAN
-        && speed.acrossMillimetres() > spot.oneOverESquaredMillimetres() * (1 + 1e-9);
+    return settings(1, 1).linesApart();
   }
 
   /** Power on the work at a setting, in W, by the power checks that count for these pulses. */

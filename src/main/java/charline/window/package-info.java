@@ -21,8 +21,19 @@
  * third of the good windows gone), a heavy-tailed prior on boards (the same), twice the spread on
  * all (windows gone, promises no better).
  *
- * <p>Boards that differ by more than 0.2 in ln dose make no window until there are five, by more
- * than 0.3 none at all. Three boards cannot tell 0.2 from 0.5.
+ * <p>Where boards are seen to differ, a window keeps back from both limits, in proportion to how
+ * far the median of their spread lies above 0.15 in ln dose: twice that on three boards, once on
+ * five. Rejected: no window above 0.2 on fewer than five boards and above 0.3 at all, which the
+ * window of one day failed on the next.
+ *
+ * <p>A window that would be gone if both limits moved by 0.15 in ln dose is provisional. Rejected:
+ * the number of patches or boards, which says nothing of how much room a window has; the upper
+ * bound of the boards' spread, by which every window on three boards is provisional.
+ *
+ * <p>A knob that stands outside the trials does not close a window, but marks it as untried, as
+ * another rig does: a person may have no other lens. Hand and scan speed are axes of the box, so
+ * they are kept to what was tried. Rejected: no answer at all, which leaves the person without the
+ * patches that would try it; extrapolating in silence.
  *
  * <p>A limit that no patch crossed applies as far as six patches support it. Without a charred
  * patch the prior alone sets the hot side, and in simulated shops whose passes hardly count most

@@ -20,7 +20,7 @@ public final class NextStepText {
     }
     if (step instanceof NextStep.ConfirmOnPiece) {
       return "Before the piece itself, burn three patches at the start setting on a hidden spot of"
-          + " it. Judge each patch cold and wiped; at the first brown stop and ask again.";
+          + " it. Judge them cold and wiped; stop at the first brown.";
     }
     if (step instanceof NextStep.UseAnotherMethod) {
       return "Use another method for this finish on this wood. Another pulse length, spot or"

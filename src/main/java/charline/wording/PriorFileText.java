@@ -23,7 +23,8 @@ public final class PriorFileText {
         text,
         "What the models assume before any patch. You may change or leave out lines; "
             + use
-            + ". A line that begins with pulsed or cw counts for that light alone. These alone never make a window: it takes patches.");
+            + ". A line that begins with pulsed or cw counts for that light alone. These alone"
+            + " never make a window: it takes patches.");
     for (PriorLine parameter : PriorLine.values()) {
       text.append('\n');
       remark(text, parameter.word() + ": " + PriorReasons.meaning(parameter) + ".");

@@ -16,7 +16,7 @@ public final class ProvisoText {
 
   private static String of(Proviso proviso) {
     if (proviso instanceof Proviso.HangsOnTail tail) {
-      return "A char risk of %s is less than one patch in the %d burned, so no patch can show it: this answer hangs on the tail that the model assumes. Take it as a guess, and watch every area."
+      return "At a char risk of %s, %d patches most likely show no char at all: this answer hangs on the tail that the model assumes, which no patch has tested. Take it as a guess, and watch every area."
           .formatted(Figures.share(tail.charRisk()), tail.patches());
     }
     if (proviso instanceof Proviso.CoatContradicted coat) {

@@ -56,9 +56,7 @@ public final class ReasonText {
               other.speed().words(), Figures.inward(other.tried().low(), other.tried().high()));
     }
     if (reason instanceof Reason.LinesApart apart) {
-      return "The lines lie %s mm apart under a spot of %s mm: they do not touch, so they leave stripes of finish."
-          .formatted(
-              Figures.three(apart.spacingMillimetres()), Figures.three(apart.spotMillimetres()));
+      return StripesText.of(apart.spacingMillimetres(), apart.spotMillimetres());
     }
     if (reason instanceof Reason.KeptBack back) {
       return "%s. The window therefore keeps %s."

@@ -24,9 +24,7 @@ public final class WindowList {
     /** A verdict that no window hangs on is not marked. */
     private String verdict() {
       String mark = found.chosen().isPresent() ? validity.mark() : "";
-      return found.verdict().word()
-          + found.standing().map(standing -> ", " + standing.word()).orElse("")
-          + (mark.isEmpty() ? "" : ", " + mark);
+      return VerdictText.of(found) + (mark.isEmpty() ? "" : ", " + mark);
     }
   }
 

@@ -1,4 +1,4 @@
-// Poison and fire of the chosen finish, shown without asking the bench: a dropped connection hides no caution.
+// Poison and fire of the chosen finish, with the way to its full cautions, shown without asking the bench: a dropped connection hides no caution.
 import { at } from "./elements.js";
 
 let shown = null;
@@ -10,5 +10,5 @@ export function showPoison() {
   const text = finish.selectedOptions.length ? finish.selectedOptions[0].dataset.poison : "";
   at("live-poison").textContent = text;
   at("live-poison").hidden = !text;
-  at("poison-full").href = "/finish?" + new URLSearchParams({ name: shown });
+  at("live-poison").href = "/finish?" + new URLSearchParams({ name: shown });
 }

@@ -32,7 +32,8 @@ class HelpTest {
       Pattern.compile("\\b(mm/s|mm|um|nm|kHz|ns|W|J/cm2|cm2|m2)\\b|%");
 
   /** Commands that neither take nor show a quantity. */
-  private static final List<String> WITHOUT_QUANTITIES = List.of("merge", "backup");
+  private static final List<String> WITHOUT_QUANTITIES =
+      List.of("merge", "backup", "rig join", "board join", "board void", "finish join");
 
   @TempDir Path folder;
 

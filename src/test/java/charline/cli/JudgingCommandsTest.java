@@ -57,10 +57,12 @@ class JudgingCommandsTest {
     assertThat(result.code()).isZero();
     assertThat(result.err()).isEmpty();
     assertThat(result.out())
-        .startsWith("latex on pine, pulsed 1064 nm, rig heron: a window.\nCounted: 24 patches on 4")
+        .startsWith(
+            "latex on pine, pulsed 1064 nm, rig heron: a window, provisional.\n"
+                + "BEFORE THE BEAM: lead: not tested.\nCounted: 24 patches on 4")
         .contains("START  ", "STAY   power ", "FIXED  spot ", "char risk", "clearing chance")
         .contains("Job of 4.45935 m2, ")
-        .contains("Cautions: class 4 laser, eyewear");
+        .contains("Caution, older coats: ", "With every patch: class 4 laser, eyewear");
     assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
   }
 
@@ -114,7 +116,8 @@ class JudgingCommandsTest {
     Map<String, Object> json = json("window latex pine --json");
 
     assertThat(json.keySet())
-        .containsSequence("stratum", "rig", "asked", "evidence", "verdict", "reason")
+        .containsSequence("stratum", "rig", "overlap", "asked")
+        .containsSequence("evidence", "verdict", "reason")
         .contains("chance_any_window", "start", "ranges", "hot_corner", "cold_corner", "models");
     assertThat(part(json, "stratum"))
         .containsEntry("family", "latex")
@@ -137,6 +140,7 @@ class JudgingCommandsTest {
             "fluence_j_cm2",
             "char_risk_mean",
             "char_risk_upper",
+            "charred_spots_per_m2",
             "clear_chance_mean",
             "clear_chance_lower",
             "area_rate_cm2_min");
@@ -169,6 +173,33 @@ class JudgingCommandsTest {
     assertThat(json).containsEntry("verdict", "none").containsEntry("start", null);
   }
 
+  /** A limit that is tightened makes a window provisional before it takes it away. */
+  @Test
+  void a_window_that_more_patches_may_take_away_is_provisional_on_every_face() throws IOException {
+    String limit = "";
+    for (int risk : new int[] {5, 4, 3, 2}) {
+      limit = " --risk " + risk + "%";
+      if ("provisional".equals(json("window latex pine --json" + limit).get("standing"))) {
+        break;
+      }
+    }
+    assertThat(json("window latex pine --json" + limit))
+        .containsEntry("verdict", "window")
+        .containsEntry("standing", "provisional");
+    assertThat(answer("window latex pine" + limit).out().replaceAll("\\s+", " "))
+        .contains("rig heron: a window, provisional.")
+        .contains("The window is provisional: more patches may still move its limits by ");
+    assertThat(shell.run("window --all" + limit).out()).contains("window, provisional");
+    assertThat(shell.run("quote latex pine --area 4.5m2" + limit).out())
+        .contains("The window behind these hours is provisional.");
+    Path sheet = folder.resolve("provisional.html");
+    assertThat(shell.run("sheet latex pine --to " + sheet + limit).out())
+        .contains("verdict window, provisional.");
+    assertThat(Files.readString(sheet))
+        .contains("<dt>Standing</dt><dd>provisional: more patches may still take it away.");
+    assertThat(json("window clear coat larch --json")).containsEntry("standing", null);
+  }
+
   @Test
   void too_few_patches_are_a_not_yet_with_a_next_step() {
     Shell.Result result = shell.run("window shellac over oak");
@@ -176,7 +207,7 @@ class JudgingCommandsTest {
     assertThat(result.code()).isEqualTo(1);
     assertThat(result.out())
         .startsWith("shellac on oak, pulsed 1064 nm, rig heron: no window yet.")
-        .contains("Next: Burn at ");
+        .contains("Next: Burn them in this order", "  1  ", "next rung up");
   }
 
   @Test
@@ -235,7 +266,7 @@ class JudgingCommandsTest {
           """
           window | 2 | Name a coating family and a wood, such as `charline window latex pine`, or give --all.
           window latex pine --all | 2 | Name a coating family and a wood, such as `charline window latex pine`, or give --all.
-          window latex pine --risk 90% | 2 | --risk: the share must be between 0.1 and 50 %, not "90%".
+          window latex pine --risk 90% | 2 | --risk: the share must be between 0.0001 and 50 %, not "90%".
           window latex pine --risk 0.5 | 2 | --risk: a share of 1 or less needs its % sign, as 0.5 can mean 50% or 0.5%; type 50% or 0.5%.
           window latex pine --risk 0.05 | 2 | --risk: a share of 1 or less needs its % sign, as 0.05 can mean 5% or 0.05%; type 5% or 0.05%.
           window latex pine --risk 1 | 2 | --risk: a share of 1 or less needs its % sign, as 1 can mean 100% or 1%; type 100% or 1%.
@@ -244,8 +275,16 @@ class JudgingCommandsTest {
           next latex pine --risk 0.05 | 2 | --risk: a share of 1 or less needs its % sign, as 0.05 can mean 5% or 0.05%; type 5% or 0.05%.
           onset latex pine --classical firth --risk 0.02 | 2 | --risk: a share of 1 or less needs its % sign, as 0.02 can mean 2% or 0.02%; type 2% or 0.02%.
           quote latex pine --area 2 --efficiency 0.55 | 2 | --efficiency: a share of 1 or less needs its % sign, as 0.55 can mean 55% or 0.55%; type 55% or 0.55%.
-          window latex pine --risk 0 | 2 | --risk: the share must be between 0.1 and 50 %, not "0".
-          window latex pine --risk 0.05% | 2 | --risk: the share must be between 0.1 and 50 %, not "0.05%".
+          window latex pine --risk 0 | 2 | --risk: the share must be between 0.0001 and 50 %, not "0".
+          window latex pine --risk 0.00005% | 2 | --risk: the share must be between 0.0001 and 50 %, not "0.00005%".
+          window latex pine --overlap 60% | 2 | --overlap: the share must be between 0 and 50 %, not "60%".
+          window latex pine --job-risk 10% | 2 | --job-risk: the job's area is missing; give it with --job-area.
+          window latex pine --job-area 4 --job-risk 10% --risk 5% | 2 | --job-risk: give --risk for one area or --job-risk for the whole job, not both.
+          window latex pine --job-area 400000 --job-risk 0.1% | 2 | A job of 400000 m2 at 0.1 % is a char risk of 0.00000000075 % for each of its 133333334 patch-sized areas, below the 0.0001 % that can be asked; ask for less area, or allow more.
+          quote latex pine --area 2 --lead maybe | 2 | --lead: Lead must be one of free, found, untested, not "maybe".
+          quote latex pine --area 2 --lead free --clearance 30 | 2 | --lead: where it is free, nothing is contained or cleared; leave those times out.
+          quote latex pine --area 2 --second-rate 30 | 2 | --second-rate: there is no second person; give their share with --second-person.
+          quote latex pine --area 2 --day 4h | 2 | A day of 4 h has no time for the work: set-up, waste and fire watch alone take up to 4 h. Make the day longer, or name shorter times for them.
           window latex pine --clear 101% | 2 | --clear: the share must be between 5 and 99.9 %, not "101%".
           window latex pine --job-area -4m2 | 2 | Area of the job must be above 0 m2, not -4 m2.
           window lates pine | 2 | No coating family "lates" in this log; nearest: latex.
@@ -329,7 +368,8 @@ class JudgingCommandsTest {
     Shell.Result written = shell.run("sheet latex pine --to " + file);
 
     assertThat(written.out())
-        .isEqualTo(file + " written: latex on pine, pulsed 1064 nm, verdict window.\n");
+        .isEqualTo(
+            file + " written: latex on pine, pulsed 1064 nm, verdict window, provisional.\n");
     assertThat(Files.readString(file)).startsWith("<!DOCTYPE html>");
     assertThat(shell.run("sheet latex pine --to " + file).err())
         .isEqualTo(file + " already exists; give another name, or --replace to overwrite it.\n");
@@ -379,8 +419,10 @@ class JudgingCommandsTest {
   void the_printed_priors_are_a_file_that_changes_nothing(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("usual.prior");
     Files.writeString(file, shell.run("prior").out());
-    assertThat(unfolded("window latex pine --prior " + file).replace("from usual.prior", ""))
-        .isEqualTo(unfolded("window latex pine").replace("the usual", ""));
+    // Printed priors are rounded, so a speed on the very edge of its rounding might turn.
+    String single = "window latex pine --overlap 0";
+    assertThat(unfolded(single + " --prior " + file).replace("from usual.prior", ""))
+        .isEqualTo(unfolded(single).replace("the usual", ""));
   }
 
   private static String unfolded(String command) {

@@ -1,13 +1,22 @@
 package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import charline.log.Logbook;
+import charline.log.PatchEntry;
 import charline.log.Photo;
+import charline.record.Patches;
+import charline.refusal.Refusal;
+import charline.trial.Outcome;
+import charline.trial.Patch;
+import charline.trial.Reading;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -199,7 +208,7 @@ class PatchCommandsTest {
           --power high --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "high".
           --power low --outcome clean | --power: the power must be a number in %, W or kW, such as 60% or 120W, not "low".
           --power 140% --outcome clean | Power must be between 0 and 100 %, not 140 %.
-          --power 900W --outcome clean | Power of 900 W is more than a fifth above the rig's rating of 200 W; correct it, or add --sure.
+          --power 900W --outcome clean | Power of 900 W is more than rig Heron gives (200 W at 100 %); correct it, or add --sure.
           --outcome clean+char | Clean must be the only mark of an outcome; it came with char.
           --outcome chra | An outcome is clean, or tint, char and residue joined by +, not "chra".
           --outcome clean --passes 0 | --passes: passes must be a whole number, 1 or more, not "0".
@@ -373,6 +382,36 @@ class PatchCommandsTest {
     shell.mustDo("patch read 1 --passes 2 --outcome clean --at \"2026-05-04 9:30\"");
     shell.mustDo("patch read 1 --passes 3 --outcome clean --at \"2026-05-04T8:31+01:00\"");
     assertThat(shell.run("check").out()).contains("nothing looks mistyped");
+  }
+
+  /** The rule belongs to recording, so that no face is without it. */
+  @Test
+  void a_reading_from_before_the_burning_is_refused_whoever_records_it() {
+    shell.mustDo(FIRST + " --at 2026-05-04");
+    try (Logbook log = Logbook.openExisting(folder.resolve("boathouse.db"), Clock.systemUTC())) {
+      Patches patches = new Patches(log, doubts -> {});
+      Patch patch = log.patch("P-0001").patch();
+      Reading early =
+          new Reading(
+              log.newId(),
+              2,
+              Outcome.parse("clean"),
+              Optional.empty(),
+              OptionalDouble.empty(),
+              patch.burnedAt().minusDays(1),
+              Optional.of("Bo"),
+              Optional.empty());
+
+      assertThatThrownBy(() -> patches.read(patch, early))
+          .isInstanceOf(Refusal.class)
+          .hasMessage(
+              "A patch must be judged after it was burned, and P-0001 was burned on 2026-05-04;"
+                  + " correct the day.");
+      PatchEntry old = log.patch("P-0001");
+      PatchEntry amended = old.with(patch.withReadings(List.of(patch.lastReading(), early)));
+      assertThatThrownBy(() -> patches.amend(old, amended, "Bo", "forgotten"))
+          .hasMessageStartingWith("A patch must be judged after it was burned");
+    }
   }
 
   /** Otherwise a check names what nobody can put right. */
@@ -569,7 +608,7 @@ class PatchCommandsTest {
   void who_burned_it_comes_from_the_command_the_shell_or_the_login() {
     shell.mustDo(FIRST + " --by Bea");
     shell.mustDo("patch add --like last --outcome clean");
-    shell.unset("CHARLINE_BY").mustDo("patch add --like last --outcome clean");
+    shell.unset("CHARLINE_BY").mustDo("patch add --like 2 --outcome clean");
 
     assertThat(shell.run("patch show 1").out()).contains("burned          2026-06-01 14:30 by Bea");
     assertThat(shell.run("patch show 2").out()).contains("by Ada");

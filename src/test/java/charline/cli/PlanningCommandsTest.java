@@ -34,6 +34,7 @@ class PlanningCommandsTest {
         .startsWith(
             "latex on pine, pulsed 1064 nm, rig Heron, on an offcut: 3 patches to burn\n"
                 + "  next.\n"
+                + "BEFORE THE BEAM: lead: not tested.\n"
                 + "Why: ")
         .contains("lowest rung", "only if 1 did not char", "new board 1")
         .contains("boathouse-1", "boathouse-2");
@@ -195,11 +196,25 @@ class PlanningCommandsTest {
 
     assertThat(json.keySet())
         .containsExactly(
-            "stratum", "rig", "on", "verdict", "reason", "advice", "borrowed", "prior", "patches");
+            "stratum",
+            "rig",
+            "on",
+            "verdict",
+            "reason",
+            "advice",
+            "borrowed",
+            "prior",
+            "overlap",
+            "provisos",
+            "patches",
+            "before_the_beam",
+            "tests",
+            "cautions");
     Map<?, ?> first = (Map<?, ?>) ((List<?>) json.get("patches")).get(0);
     assertThat(first.get("purpose")).isEqualTo("confirm");
     assertThat(first.keySet().stream().map(String::valueOf))
-        .contains("power_pct", "hand_mm_s", "passes", "char_risk_upper", "only_after", "effect");
+        .contains("power_pct", "hand_mm_s", "passes", "char_risk_upper", "charred_spots_per_m2")
+        .contains("only_after", "effect");
   }
 
   @Test
@@ -217,6 +232,8 @@ class PlanningCommandsTest {
     assertThat(result.code()).isZero();
     assertThat(result.out())
         .contains("beam and handling", "cooling", "test patches", "set-up", "masking", "fire watch")
+        .contains("rework of char", "sanding after", "lead containment", "lead clearance")
+        .contains("contingency", "waste and filters", "on site", "CAUTION: Lead: not tested.")
         .contains("at 65 an hour", "edges x 1.4", "Assumed: ");
     assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
   }
@@ -228,12 +245,14 @@ class PlanningCommandsTest {
         json(
             shell,
             "quote latex pine --area 2 --setup 30 --masking 12min --cooling .1h --fire-watch 1.2e2"
-                + " --json");
+                + " --lead free --json");
 
-    assertThat(part(json, "set-up")).containsEntry("low_h", 0.5).containsEntry("high_h", 0.5);
+    assertThat(part(json, "masking")).containsEntry("key", "masking");
+    assertThat(part(json, "set-up").get("how"))
+        .isEqualTo("30 min a day, extraction and clean-up included");
     assertThat(part(json, "masking")).containsEntry("low_h", 0.4).containsEntry("high_h", 0.4);
-    assertThat(part(json, "fire watch")).containsEntry("usual_h", 2);
-    assertThat(json).containsEntry("warnings", List.of());
+    assertThat(part(json, "fire watch").get("how")).asString().startsWith("120 min a day");
+    assertThat(json).containsEntry("warnings", List.of()).containsEntry("lead", "free");
 
     Shell.Result hasty = shell.run("quote latex pine --area 2 --fire-watch 20 --tone pale");
     assertThat(hasty.out().replaceAll("\\s+", " "))
@@ -349,9 +368,10 @@ class PlanningCommandsTest {
     assertThat(window.code()).isZero();
     assertThat(window.out())
         .startsWith("UNTRIED: Rig Tern has burned none of these trials")
-        .contains("rig Tern: a window.", "width 80 mm");
+        .contains("UNTRIED: No trial had a spot diameter of 0.6 mm (tried: 0.5 mm) or a scan")
+        .contains("rig Tern: a window", "width 80 mm");
     assertThat(shell.run("next latex pine --rig Tern --count 6").out())
-        .contains("climbs to the start setting on this rig", "confirms the start setting")
+        .contains("climbs to the start setting", "confirms the start setting")
         .contains("only if 1 did not char");
   }
 

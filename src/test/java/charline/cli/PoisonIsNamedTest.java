@@ -114,17 +114,13 @@ class PoisonIsNamedTest {
     burned("latex", "wall panel latex");
     assertThat(shell.run(line).out().lines().limit(3))
         .anyMatch(words -> words.startsWith("BEFORE THE BEAM: lead: not tested"));
-    assertThat(said(line + " --json"))
-        .contains("\"before_the_beam\" : \"lead: not tested\"", "\"topic\" : \"Class 4 laser\"");
 
     shell.mustDo(
         "sample add lead found --finish \"wall panel latex\" --on 2026-10-30 --reference L-17"
             + " --value \"1.8 mg/cm2\"");
-    assertThat(said(line)).contains("BEFORE THE BEAM: lead: found (2026-10-30, L-17, 1.8 mg/cm2).");
-
-    shell.mustDo("sample void S-0001 --why \"another door\"");
-    shell.mustDo("sample add lead free --job boathouse --on 2026-10-31");
-    assertThat(said(line)).contains("BEFORE THE BEAM: lead: not found (2026-10-31, S-0002).");
+    assertThat(said(line + " --json"))
+        .contains("\"before_the_beam\" : \"lead: found (2026-10-30, L-17, 1.8 mg/cm2)\"")
+        .contains("\"topic\" : \"Class 4 laser\"", "\"result\" : \"found\"");
   }
 
   @Test
@@ -147,6 +143,9 @@ class PoisonIsNamedTest {
 
   @Test
   void wood_brings_its_own_poison() throws IOException {
+    assertThat(said("board add \"jetty pile\" --wood pine --condition \"CCA, greenish\""))
+        .contains("Caution, preserved wood: Preserved wood (CCA, creosote, pentachlorophenol)");
+    assertThat(said("board add shelf --wood pine --form mdf")).contains("Caution, formaldehyde: ");
     burned("latex", "wall panel latex");
     shell.mustDo(
         "board amend \"wall panel offcut 1\" --condition \"old railway sleeper, creosoted\" --why"

@@ -15,11 +15,13 @@ import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.window.Box;
+import charline.window.CharredSpots;
 import charline.window.Forecast;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
+import charline.window.Strokes;
 import charline.window.WindowFinder;
 import charline.wording.Printed;
 import com.fasterxml.jackson.jr.ob.JSON;
@@ -151,7 +153,10 @@ class PrintedBoundsPropertyTest {
             Trials trials = new Trials(stratum, patches, false);
             Recommendation found =
                 new WindowFinder(Fitter.withDefaults(), true)
-                    .recommend(trials, RigSetup.of(rig, patches, NOW), Requirements.USUAL);
+                    .recommend(
+                        trials,
+                        RigSetup.of(rig, patches, NOW).withStrokes(Strokes.USUAL),
+                        Requirements.USUAL);
             String words = stratum.family() + " " + stratum.wood() + " --rig " + rig.name();
             ANSWERS.put(where + ", " + words, new Seen(shell, words, trials, found));
           });
@@ -192,9 +197,11 @@ class PrintedBoundsPropertyTest {
 
     List<BigDecimal> upper = Printed.only(text, " at most # % # % # %", 3);
     List<BigDecimal> lower = Printed.only(text, " at least # % # % # %", 3);
+    List<BigDecimal> spots = Printed.only(text, " at most # # # clearing chance", 3);
     for (int k = 0; k < 3; k++) {
       Printed.percentAtMost(answer, upper.get(k), three.get(k).charRiskUpper());
       Printed.percentAtLeast(answer, lower.get(k), three.get(k).clearChanceLower());
+      Printed.atMost(answer, spots.get(k), seen.found().charredSpots(three.get(k)).upper());
     }
     List<BigDecimal> stay =
         Printed.only(text, "STAY power # to # %, (?:hand|scan) speed # to # mm/s", 4);
@@ -242,9 +249,9 @@ class PrintedBoundsPropertyTest {
     assertThat(json.get("start") == null).isEqualTo(box.isEmpty());
     box.ifPresent(
         b -> {
-          forecast(answer, part(json, "start"), b.start());
-          forecast(answer, part(json, "hot_corner"), b.hotCorner());
-          forecast(answer, part(json, "cold_corner"), b.coldCorner());
+          forecast(answer, part(json, "start"), b.start(), seen.found());
+          forecast(answer, part(json, "hot_corner"), b.hotCorner(), seen.found());
+          forecast(answer, part(json, "cold_corner"), b.coldCorner(), seen.found());
           List<?> power = (List<?>) part(json, "ranges").get("power_pct");
           Printed.inside(
               answer,
@@ -263,7 +270,12 @@ class PrintedBoundsPropertyTest {
         .ifPresent(fit -> model(answer, part(part(json, "models"), "clearing"), fit));
   }
 
-  private static void forecast(String answer, Map<String, Object> json, Forecast exact) {
+  private static void forecast(
+      String answer, Map<String, Object> json, Forecast exact, Recommendation found) {
+    Printed.atMost(
+        answer,
+        number(part(json, "charred_spots_per_m2").get("upper")),
+        found.charredSpots(exact).upper());
     Printed.atMost(answer, number(json.get("char_risk_upper")), exact.charRiskUpper());
     Printed.atLeast(answer, number(json.get("clear_chance_lower")), exact.clearChanceLower());
   }
@@ -361,6 +373,15 @@ class PrintedBoundsPropertyTest {
         list(json, "patches").stream().map(p -> number(p.get("char_risk_upper"))).toList();
     String text = seen.shell().run(next).out().replaceAll("\\s+", " ");
     compare(answer, Printed.numbers(text, "char risk [^;]*?, at most # %"), exact);
+    List<BigDecimal> spots = Printed.numbers(text, "charred spots per m2, at most #");
+    assertThat(spots).hasSameSizeAs(exact);
+    for (int k = 0; k < spots.size(); k++) {
+      Printed.atMost(
+          answer,
+          spots.get(k),
+          CharredSpots.of(seen.found().patchSquareCentimetres(), 0, exact.get(k).doubleValue())
+              .upper());
+    }
     if (exact.isEmpty()) {
       return;
     }
@@ -387,13 +408,19 @@ class PrintedBoundsPropertyTest {
     Box box = seen.found().chosen().orElseThrow();
 
     List<BigDecimal> start =
-        Printed.only(html, "char [^;<]*, at most # %; clears [^;<]*, at least # %", 2);
+        Printed.only(
+            html,
+            "char [^;<]*, at most # % \\([^)]*, at most #\\); clears [^;<]*, at least # %",
+            3);
     Printed.percentAtMost(answer, start.get(0), box.start().charRiskUpper());
-    Printed.percentAtLeast(answer, start.get(1), box.start().clearChanceLower());
+    Printed.atMost(answer, start.get(1), seen.found().charredSpots(box.start()).upper());
+    Printed.percentAtLeast(answer, start.get(2), box.start().clearChanceLower());
     List<BigDecimal> inside =
-        Printed.only(html, "char at most # % \\([^)]*\\); clears at least # %", 2);
+        Printed.only(
+            html, "char at most # %, at most # spots per m² \\([^)]*\\); clears at least # %", 3);
     Printed.percentAtMost(answer, inside.get(0), box.hotCorner().charRiskUpper());
-    Printed.percentAtLeast(answer, inside.get(1), box.coldCorner().clearChanceLower());
+    Printed.atMost(answer, inside.get(1), seen.found().charredSpots(box.hotCorner()).upper());
+    Printed.percentAtLeast(answer, inside.get(2), box.coldCorner().clearChanceLower());
     List<BigDecimal> stay = new ArrayList<>(Printed.only(html, "stay in # to # %", 2));
     stay.addAll(Printed.only(html, "stay in # to # mm/s", 2));
     inside(answer, stay, box);

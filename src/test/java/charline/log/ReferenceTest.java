@@ -195,6 +195,66 @@ class ReferenceTest {
   }
 
   @Test
+  void a_year_in_a_caution_is_that_of_a_country_and_paper_gets_a_shorter_text() {
+    for (Caution caution : log.everyCaution()) {
+      assertThat(caution.source()).as(caution.topic()).isNotBlank();
+      assertThat(caution.onPaper().length()).as(caution.topic()).isLessThanOrEqualTo(175);
+      for (String sentence : caution.text().split("(?<=\\.) ")) {
+        if (sentence.matches(".*\\b(18|19|20)\\d\\d\\b.*")) {
+          assertThat(sentence).containsAnyOf("USA", "UK", "Canada", "Australia", "France");
+        }
+      }
+    }
+    assertThat(log.substances())
+        .allSatisfy(s -> assertThat(s.source()).as(s.name()).isNotBlank())
+        .allSatisfy(s -> assertThat(s.foundMeans()).as(s.name()).endsWith("."));
+  }
+
+  private Finish finish(String name, String family, String called) {
+    return new Finish(
+        log.newId(),
+        name,
+        family,
+        List.of(new Coat(family, Optional.empty(), OptionalDouble.empty(), Optional.of(called))));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          wall            | latex            | latex                | lead SAY
+          hall            | textured coat    | textured paint       | lead SAY, asbestos FREE_FIRST
+          sash            | filler           | window putty         | lead SAY, asbestos FREE_FIRST
+          old putty, sash | alkyd            | alkyd                | lead SAY, asbestos FREE_FIRST
+          shelf           | laminate         | foil                 | lead SAY, chlorinated film FREE_FIRST
+          shelf           | laminate         | high-pressure laminate | lead SAY
+          HPL worktop     | laminate         | laminate             | lead SAY
+          shelf, no pvc   | laminate         | melamine             | lead SAY
+          PVC-free shelf  | laminate         | laminate             | lead SAY, chlorinated film FREE_FIRST
+          pvc door        | laminate         | melamine             | lead SAY, chlorinated film NEVER
+          "Door (PVC)"    | latex            | latex                | lead SAY, chlorinated film NEVER
+          hull            | alkyd            | Chlorinated-rubber paint | lead SAY, chlorinated film NEVER
+          hall            | chlorinated film | vinyl wallpaper      | lead SAY, chlorinated film NEVER
+          wall            | latex            | vinyl paint          | lead SAY
+          hull            | alkyd            | anti-fouling         | lead SAY, organotin SAY
+          stem            | primer           | zinc chromate        | lead SAY, chromate SAY
+          """)
+  void tests_are_demanded_by_family_and_by_what_a_person_calls_a_coat(
+      String name, String family, String called, String demanded) {
+    assertThat(log.demands(finish(name, family, called)))
+        .extracting(d -> d.substance() + " " + d.strictness())
+        .containsExactlyInAnyOrder(demanded.split(", "));
+  }
+
+  @Test
+  void a_word_for_a_substance_means_one_of_the_logs_or_is_the_persons_own() {
+    assertThat(log.substance("Pb")).contains("lead");
+    assertThat(log.substance("Hexavalent-Chromium")).contains("chromate");
+    assertThat(log.substance("barium")).isEmpty();
+  }
+
+  @Test
   void a_coat_under_the_outermost_brings_its_own_cautions_and_so_does_veneer() {
     Finish finish =
         new Finish(

@@ -116,6 +116,25 @@ class SeamPropertyTest {
     }
   }
 
+  /** Draws far out in the prior's tails, such as a fit to few patches has. */
+  @Test
+  void a_dose_limit_is_found_for_every_draw_that_a_prior_may_make() {
+    Random random = new Random(4);
+    for (int k = 0; k < 2000; k++) {
+      double sigma = Math.exp(Math.log(1e-4) + random.nextDouble() * Math.log(1e7));
+      double omega = Math.exp(Math.log(1e-6) + random.nextDouble() * Math.log(3e7));
+      double share = random.nextDouble();
+      Posterior draw = oneDraw(omega, sigma);
+      double lnDose = draw.doseLimit(0.05, share).lnDose(0.5, 0, 1);
+
+      if (Math.abs(lnDose) < 700) {
+        assertThat(draw.newBoardChance(Math.exp(lnDose), 1, 1, share)[0])
+            .as("sigma %s, omega %s, share %s", sigma, omega, share)
+            .isCloseTo(0.05, within(0.02));
+      }
+    }
+  }
+
   private static Posterior oneDraw(double omega) {
     return oneDraw(omega, SIGMA);
   }

@@ -279,7 +279,7 @@ class PlannerTest {
 
   @Test
   void where_boards_differ_new_ones_are_asked_for_until_there_are_five() {
-    InventedShop shop = InventedShop.draw(2, 0.7, 4);
+    InventedShop shop = InventedShop.draw(1.5, 0.7, 6);
     for (int k = 0; k < 18; k++) {
       double dose = 2 * Math.pow(1.25, k % 9);
       shop.burn(

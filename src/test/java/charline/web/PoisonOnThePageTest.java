@@ -43,11 +43,13 @@ class PoisonOnThePageTest {
   void record_shows_the_poison_of_the_chosen_finish_before_it_is_fired() throws Exception {
     String record = served.page("record?like=LP-24");
     assertThat(record)
-        .contains("<p id=\"live-poison\" class=\"poison\">BEFORE THE BEAM: lead: not tested.</p>")
-        .contains("data-poison=\"NO BEAM: Finish hall texture may hold asbestos")
-        .contains("id=\"poison-full\"");
+        .contains(
+            "<a id=\"live-poison\" class=\"poison\""
+                + " href=\"/finish?name=wall%20panel%20latex\">BEFORE THE BEAM: lead: not"
+                + " tested.</a>")
+        .contains("data-poison=\"NO BEAM: Finish hall texture may hold asbestos");
     assertThat(served.page("record?like=TX-24"))
-        .contains("<p id=\"live-poison\" class=\"poison\">NO BEAM: Finish hall texture may hold");
+        .contains("href=\"/finish?name=hall%20texture\">NO BEAM: Finish hall texture may hold");
   }
 
   @Test
@@ -108,7 +110,7 @@ class PoisonOnThePageTest {
     assertThat(
             served.post(
                 "finish/sample?name=hall%20texture", "substance=lead&result=found&on=yesterday"))
-        .contains("The day of a sample must read like 2026-05-04, not &#34;yesterday&#34;.");
+        .contains("The day of a sample must read like 2026-05-04, not \"yesterday\".");
     assertThat(served.log().samples().all()).isEmpty();
   }
 }

@@ -73,7 +73,9 @@ class RecordStartTest {
   @Test
   void a_doubtful_power_check_and_half_a_coat_are_not_taken() throws Exception {
     assertThat(served.post("set-up/check", "rig=heron&percent=50&metered=900"))
-        .contains("900 W at 50 % is 600 % of what heron should give", "I am sure of these values");
+        .contains(
+            "900 W at 50 % is 623.3 % of what heron should give, as metered on 2026-10-14",
+            "I am sure of these values");
     assertThat(served.log().rig("heron").checks()).hasSize(2);
     assertThat(served.post("set-up/finish", "name=wall&coat1=&thickness1=40&coat2=latex"))
         .contains("Coat 1 has a tone or a thickness but no coating");

@@ -220,7 +220,7 @@ class FindingsTest {
     double before = 0;
     for (double spread = 0; spread < 0.8; spread += 0.001) {
       double now = BoardCaution.stepBack(new Estimate(spread, 0, 1), boards);
-      assertThat(now - before).isBetween(0.0, 0.0125);
+      assertThat(now - before).isBetween(0.0, 0.0041);
       assertThat(now)
           .isGreaterThanOrEqualTo(BoardCaution.stepBack(new Estimate(spread, 0, 1), boards + 1));
       before = now;

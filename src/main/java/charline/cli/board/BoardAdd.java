@@ -6,6 +6,8 @@ import charline.log.Logbook;
 import charline.record.Setup;
 import charline.trial.Board;
 import charline.trial.WoodForm;
+import charline.wording.PrecautionText;
+import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -66,6 +68,10 @@ public final class BoardAdd extends LogCommand {
           .println(
               "Board %s is set up: %s, %s."
                   .formatted(board.name(), board.wood(), board.form().word()));
+      // Poison in the wood itself; what it does under the beam comes with every answer.
+      log.cautions(board).stream()
+          .filter(caution -> caution.inShort().isPresent())
+          .forEach(caution -> desk.out().println(Table.paragraph(PrecautionText.inBrief(caution))));
     }
     return DONE;
   }

@@ -36,7 +36,9 @@ public final class RigCheckAmend extends LogCommand {
   @Parameters(
       index = "1",
       paramLabel = "CHECK",
-      description = "The power check: last, its day, its time, or its day and setting.")
+      description =
+          "The power check: last, its day, its time, or its day and setting in %%, such as"
+              + " \"2026-06-01 60%%\".")
   private String which;
 
   @Option(names = "--power", paramLabel = "SHARE", description = "Power on the dial, in %%.")

@@ -29,7 +29,9 @@ public final class RigCheckVoid extends LogCommand {
   @Parameters(
       index = "1",
       paramLabel = "CHECK",
-      description = "The power check: last, its day, its time, or its day and setting.")
+      description =
+          "The power check: last, its day, its time, or its day and setting in %%, such as"
+              + " \"2026-06-01 60%%\".")
   private String which;
 
   @Mixin private WhyOption why;

@@ -16,7 +16,8 @@ import picocli.CommandLine.Option;
 @Command(
     name = "list",
     header = "List the results of samples.",
-    description = "By day; void ones only with --all. Values are as you typed them.",
+    description =
+        "By day; void ones only with --all. Values keep the unit that you typed, such as mg/cm2.",
     footer = {
       "",
       "Examples:",

@@ -16,7 +16,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "show",
     header = "Show the result of a sample and its changes.",
-    description = "The value is as you typed it, with its unit.",
+    description = "The value keeps the unit that you typed, such as mg/cm2.",
     footer = {"", "Example:", "  charline sample show S-0003"})
 public final class SampleShow extends LogCommand {
   @Parameters(paramLabel = "CODE", description = "The sample: S-0003 or 3.")

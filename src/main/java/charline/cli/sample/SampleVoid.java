@@ -13,7 +13,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "void",
     header = "Take the result of a sample out of every answer.",
-    description = "It stays in the log with the reason.",
+    description =
+        "It stays in the log with its value (in mg/cm2, %% or as you typed it) and the reason.",
     footer = {"", "Example:", "  charline sample void S-0003 --why \"wrong finish\""})
 public final class SampleVoid extends LogCommand {
   @Parameters(paramLabel = "CODE", description = "The sample: S-0003 or 3.")

@@ -107,7 +107,7 @@ public final class Next extends LogCommand {
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {
-        return Barred.print(desk, reply, asked, known);
+        return NoBeamReply.print(desk, reply, asked, known);
       }
       NextAnswer answer =
           answers.next(

@@ -38,8 +38,9 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  charline quote latex pine --area 4.5m2",
       "  charline quote latex pine --area 48ft2 --edges 1.4 --efficiency 55%% --rate 65",
-      "  charline quote latex pine --area 4.5m2 --masking 15 --fire-watch 2h --lead free",
-      "  charline quote latex pine --area 20m2 --second-person 100%% --rate 65 --machine-day 240"
+      "  charline quote latex pine --area 4.5m2 --masking 15 --fire-watch 2h",
+      "  charline quote latex pine --area 20m2 --lead free --second-person 100%%",
+      "  charline quote latex pine --area 20m2 --rate 65 --machine-day 240"
     })
 public final class QuoteJob extends LogCommand {
   @Option(names = "--area", paramLabel = "AREA", required = true, description = "Area, in m2.")
@@ -196,7 +197,7 @@ public final class QuoteJob extends LogCommand {
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {
-        return Barred.print(desk, reply, asked, known);
+        return NoBeamReply.print(desk, reply, asked, known);
       }
       QuoteAnswer answer = answers.quote(asked, quoting);
       if (answer.quote().isEmpty()) {

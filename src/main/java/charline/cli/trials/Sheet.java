@@ -11,6 +11,7 @@ import charline.paper.Paper;
 import charline.paper.SheetStamp;
 import charline.paper.WindowSheet;
 import charline.wording.SheetCautions;
+import charline.wording.VerdictText;
 import java.nio.file.Path;
 import java.util.Locale;
 import picocli.CommandLine.Command;
@@ -60,7 +61,7 @@ public final class Sheet extends LogCommand {
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {
-        desk.out().print(Barred.text(asked, known));
+        desk.out().print(NoBeamReply.text(asked, known));
         desk.err()
             .println(
                 "%s was not written: there is no sheet for a coat that the beam stays off."
@@ -73,8 +74,7 @@ public final class Sheet extends LogCommand {
       desk.out()
           .println(
               "%s written: %s, verdict %s."
-                  .formatted(
-                      to, window.found().stratum().words(), window.found().verdict().word()));
+                  .formatted(to, window.found().stratum().words(), VerdictText.of(window.found())));
     }
     return DONE;
   }

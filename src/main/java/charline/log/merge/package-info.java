@@ -21,6 +21,10 @@
  * copy of the other at once, the first to merge again gives a third code. Rejected: codes by log,
  * where P-0003 is one patch here and another there.
  *
+ * <p>Rigs, boards and finishes that both benches set up under one name and that agree are offered
+ * to be joined, never joined unasked: two shops may each own such a laser, and a board of the same
+ * wood. Rejected: joining what agrees, which would make one board of two.
+ *
  * <p>A board's new name travels in a merge as long as only one bench renamed it. Names that gave
  * way in a merge do not count as renamed.
  */

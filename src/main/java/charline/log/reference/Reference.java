@@ -109,8 +109,7 @@ public final class Reference {
             new Precepts.Subject(
                 familiesOf(finish),
                 CoatWords.of(finish),
-                CoatWords.of(
-                    Stream.concat(Stream.of(board.name()), board.condition().stream()).toList()),
+                wordsOf(board),
                 Optional.of(board.wood()),
                 Optional.of(board.form()),
                 Optional.of(emission)));
@@ -135,6 +134,27 @@ public final class Reference {
         .stream()
         .filter(caution -> !caution.always())
         .toList();
+  }
+
+  /** Cautions that a board brings, whatever is on it. */
+  public List<Caution> cautions(Board board) {
+    return precepts()
+        .cautions(
+            new Precepts.Subject(
+                Set.of(),
+                CoatWords.of(List.of()),
+                wordsOf(board),
+                Optional.of(board.wood()),
+                Optional.of(board.form()),
+                Optional.empty()))
+        .stream()
+        .filter(caution -> !caution.always())
+        .toList();
+  }
+
+  private static CoatWords wordsOf(Board board) {
+    return CoatWords.of(
+        Stream.concat(Stream.of(board.name()), board.condition().stream()).toList());
   }
 
   private static Set<String> familiesOf(Finish finish) {

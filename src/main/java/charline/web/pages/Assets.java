@@ -23,7 +23,8 @@ final class Assets {
       print.js queue.js record.js refusal.js requests.js sending.js steps.js storage.js
       record/bars.js record/begin.js record/draft.js record/elements.js record/entry.js
       record/keeping.js record/kept.js record/limits.js record/outcome.js record/pad.js
-      record/passes.js record/person.js record/photo.js record/risk.js record/settings.js
+      record/passes.js record/person.js record/photo.js record/poison.js
+      record/risk.js record/settings.js
       record/stopwatch.js record/tapes.js record/trouble.js record/waiting.js record/words.js
       """
           .split("\\s+");

@@ -2,6 +2,7 @@ package charline.web.pages;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
+import charline.exposure.LineScan;
 import charline.exposure.Settings;
 import charline.model.Evidence;
 import charline.quantity.Figures;
@@ -15,6 +16,7 @@ import charline.window.Requirements;
 import charline.window.Strokes;
 import charline.wording.BeyondText;
 import charline.wording.SpotsText;
+import charline.wording.StripesText;
 import charline.wording.UntriedText;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
@@ -50,7 +52,7 @@ final class LiveRiskText {
         Exposure.of(
             rig.emission(), rig.deliveredWatts(settings.power(), settings.pulses(), at), settings);
     Map<String, Object> words = new LinkedHashMap<>();
-    words.put("does", does(stratum.emission(), exposure, passes, strokes));
+    words.put("does", does(stratum.emission(), exposure, passes, strokes) + stripes(settings));
     words.put("renewing", known.renewing());
     if (known.models().isEmpty()) {
       words.put(
@@ -152,6 +154,14 @@ final class LiveRiskText {
                     .netOf(passes)
                     .squareCentimetresPerMinute(),
                 2));
+  }
+
+  private static String stripes(Settings settings) {
+    return settings.form() instanceof LineScan lines && settings.linesApart()
+        ? " "
+            + StripesText.of(
+                lines.lineSpacingMillimetres(), settings.spot().oneOverESquaredMillimetres())
+        : "";
   }
 
   private static String rests(

@@ -139,6 +139,11 @@ public record RecordView(
     return new Option(name, hint, "", "", "", "", "", "");
   }
 
+  /** The page of the finish that stands, with its cautions in full. */
+  public String poisonLink() {
+    return "/finish?name=" + Links.escaped(choices.get(1).chosen());
+  }
+
   private static Option finish(Finish finish, Precautions known) {
     return new Option(finish.name(), finish.family(), "", "", "", "", "", PoisonLine.of(known));
   }

@@ -22,7 +22,19 @@ import java.util.function.UnaryOperator;
 /** The page where rigs, power checks, boards and finishes are set up. */
 public final class SetUpPages {
   static final Map<String, String> PLACES =
-      Map.of("rig", "rigs", "check", "rigs", "board", "boards", "finish", "finishes");
+      Map.of(
+          "rig",
+          "rigs",
+          "check",
+          "rigs",
+          "board",
+          "boards",
+          "finish",
+          "finishes",
+          "wood",
+          "words",
+          "family",
+          "words");
 
   private final Logbook log;
   private final LiveModels models;
@@ -44,6 +56,8 @@ public final class SetUpPages {
     routes.post("/set-up/check", taking("check", setUps::check));
     routes.post("/set-up/board", taking("board", setUps::board));
     routes.post("/set-up/finish", taking("finish", setUps::finish));
+    routes.post("/set-up/wood", taking("wood", setUps::wood));
+    routes.post("/set-up/family", taking("family", setUps::family));
   }
 
   /**

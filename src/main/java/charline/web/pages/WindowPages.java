@@ -32,6 +32,7 @@ import charline.wording.DriftText;
 import charline.wording.NoBeamText;
 import charline.wording.PrecautionText;
 import charline.wording.SheetCautions;
+import charline.wording.VerdictText;
 import gg.jte.Content;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -127,7 +128,7 @@ public final class WindowPages {
   }
 
   /** Says why the beam stays off, if it does, in place of a window or a sheet. */
-  private boolean barred(Context ctx, Answers answers, Stratum stratum, HttpStatus status) {
+  boolean barred(Context ctx, Answers answers, Stratum stratum, HttpStatus status) {
     Precautions known = answers.precautions(stratum);
     if (!known.barred()) {
       return false;
@@ -160,7 +161,7 @@ public final class WindowPages {
   public record LightChoice(String link, String words, int patches) {}
 
   /** Trials with different light are never judged together: the person says which. */
-  private void chooseLight(Context ctx, String path, List<Stratum> candidates) {
+  void chooseLight(Context ctx, String path, List<Stratum> candidates) {
     Strata trials = models.shelf().trials();
     pages.send(
         ctx,
@@ -172,15 +173,10 @@ public final class WindowPages {
                 .map(
                     stratum ->
                         new LightChoice(
-                            path + "?" + Links.of(stratum) + rest(ctx),
+                            path + "?" + Links.of(stratum) + Asking.rest(ctx),
                             stratum.words(),
                             trials.of(stratum).size()))
                 .toList()));
-  }
-
-  /** What else the address asks, so that a choice of light loses none of it. */
-  private static String rest(Context ctx) {
-    return Asking.rest(ctx, List.of("by"));
   }
 
   private void list(Context ctx) {
@@ -219,7 +215,9 @@ public final class WindowPages {
       // A window is not shown without knowing whether it still holds.
       return models
           .validity(ready, subject.bench().rig(), LISTED)
-          .map(validity -> row(stratum, patches, verdict(found), DriftText.notValid(validity)))
+          .map(
+              validity ->
+                  row(stratum, patches, VerdictText.of(found), DriftText.notValid(validity)))
           .orElseGet(() -> row(stratum, patches, COMPUTING, Optional.empty()));
     } catch (Refusal e) {
       return row(
@@ -232,22 +230,17 @@ public final class WindowPages {
     }
   }
 
-  private static String verdict(Recommendation found) {
-    return found.verdict().word()
-        + found.standing().map(standing -> ", " + standing.word()).orElse("");
-  }
-
   private static Listed row(
       Stratum stratum, int patches, String verdict, Optional<Caution> notValid) {
     return new Listed("/window?" + Links.of(stratum), stratum.words(), patches, verdict, notValid);
   }
 
-  private Answers answers() {
+  Answers answers() {
     // To the hour, so that the same question keeps its answer.
     return models.answers(OffsetDateTime.now(clock).truncatedTo(ChronoUnit.HOURS).plusHours(1));
   }
 
-  private static List<Stratum> candidates(Answers answers, TrialQuestion question) {
+  static List<Stratum> candidates(Answers answers, TrialQuestion question) {
     try {
       return answers.candidates(question);
     } catch (Refusal e) {
@@ -260,12 +253,11 @@ public final class WindowPages {
    *
    * @param behind what it does not hold yet, in a line, while a newer one is worked out
    */
-  private record Answer(WindowAnswer window, Optional<String> behind) {}
+  record Answer(WindowAnswer window, Optional<String> behind) {}
 
-  private Answer answer(Answers answers, TrialQuestion question) {
+  Answer answer(Answers answers, TrialQuestion question) {
     TrialCase subject = answers.choose(question);
-    LiveModels.Known known =
-        models.of(subject.trials().stratum(), question.asked().acceptTint(), models.longest());
+    LiveModels.Known known = models.of(subject.trials().stratum(), question, models.longest());
     LiveForecast ready = known.models().orElseThrow(WindowPages::notYet);
     return new Answer(
         models.window(answers, subject, ready, models.longest()).orElseThrow(WindowPages::notYet),
@@ -311,7 +303,7 @@ public final class WindowPages {
     Map<String, Object> words =
         LiveRiskText.of(
             stratum,
-            models.of(stratum, asked.acceptTint(), models.longest()),
+            models.of(stratum, question, models.longest()),
             bench.rig(),
             settings,
             bench.at(),

@@ -182,40 +182,38 @@ class MergeConflictTest {
 
   @Test
   void two_readings_after_the_same_passes_are_a_conflict_that_either_side_may_win() {
-    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "tint"));
-    other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(2, "residue"));
-    String sentence = "P-0001 after 2 passes was read here (tint) and in slipway.db (residue).";
+    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "char"));
+    other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(2, "clean"));
+    String sentence = "P-0001 after 2 passes was read here (char) and in slipway.db (clean).";
     assertThat(merge(log, other, Resolution.UNDECIDED).conflicts()).containsExactly(sentence);
     assertThat(merge(other, log, Resolution.UNDECIDED).conflicts())
-        .containsExactly(
-            "P-0001 after 2 passes was read here (residue) and in boathouse.db (tint).");
+        .containsExactly("P-0001 after 2 passes was read here (clean) and in boathouse.db (char).");
     assertThat(merge(log, other, Resolution.THERE).readings()).isEqualTo(1);
-    assertThat(outcome(log)).isEqualTo("residue");
+    assertThat(outcome(log)).isEqualTo("clean");
     assertThat(log.history("P-0001"))
         .containsExactly(
             new Change(
                 Boathouse.MORNING,
                 Optional.of("Cy"),
                 "reading",
-                Optional.of("tint after 2 passes"),
+                Optional.of("char after 2 passes"),
                 Optional.empty(),
                 Optional.of("as in slipway.db")));
-    settledOnBothSides("residue");
+    settledOnBothSides("clean");
   }
 
   @Test
   void a_reading_kept_against_the_other_log_stays_kept() {
-    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "tint"));
-    other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(2, "residue"));
+    log.addReading("P-0001", Boathouse.alreadySetUp(log).reading(2, "char"));
+    other.addReading("P-0001", Boathouse.alreadySetUp(other).reading(2, "clean"));
     Merged merged = merge(log, other, Resolution.HERE);
     assertThat(merged.settled()).isEqualTo(1);
     assertThat(merged.readings()).isZero();
     assertThat(log.history("P-0001"))
         .extracting(Change::words, Change::why)
         .containsExactly(
-            tuple(
-                "reading struck: residue after 2 passes", Optional.of("kept against slipway.db")));
-    settledOnBothSides("tint");
+            tuple("reading struck: clean after 2 passes", Optional.of("kept against slipway.db")));
+    settledOnBothSides("char");
   }
 
   @Test

@@ -236,11 +236,11 @@ class MergeTest {
     assertThat(log.check())
         .extracting(Finding::text)
         .containsExactly(
-            "Rig shop-200 metered 18 W at 100 % on 2026-03-10, 0.09 times what its rating says;"
-                + " record a new power check if that was wrong.",
+            "Rig shop-200, power check on 2026-03-10: 18 W at 100 % is 9 % of what shop-200 should"
+                + " give; amend it if it was mistyped.",
             "P-0001 has a hand speed of 3000 mm/s, far from the usual 5 to 60 mm/s; amend it if it"
                 + " was mistyped.",
-            "P-0001 has a power of 900 W, more than rig shop-200 is rated for (200 W); amend it if"
+            "P-0001: Power of 900 W is more than rig shop-200 gives (200 W at 100 %); amend it if"
                 + " it was mistyped.",
             "P-0001 was burned in the future (2026-03-12T09:30+01:00); amend the time.");
   }

@@ -78,6 +78,7 @@ class BadCellsTest {
           coats=latex:pale:90mm ~ coats "latex:pale:90mm": Coat thickness of 90000 um is outside 1 to 5000 um (usual: 20 to 200); correct it, or say that you are sure.
           burned_at= ~ burned_at (empty): Give the time of burning, such as 2026-09-14.
           burned_at=14/9/26 ~ burned_at "14/9/26": A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not "14/9/26".
+          read_at=2026-08-03 ~ read_at "2026-08-03": The reading of 2026-08-03 12:00 is from before the burning on 2026-09-03 12:00; correct it, or say that you are sure.
           burned_at=2026-13-01 ~ burned_at "2026-13-01": A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not "2026-13-01".
           burned_at=2206-09-03 ~ burned_at "2206-09-03": The year 2206 is too early or too late for trials with these lasers; correct it, or say that you are sure.
           power_pct= ~ power_pct (empty): The power (power_pct or power_w) is not set; give it in % or W.
@@ -85,7 +86,7 @@ class BadCellsTest {
           power_pct=140 ~ power_pct "140": Power must be between 0 and 100 %, not 140 %.
           power_pct=0 ~ power_pct "0": Power must be above 0 %, not 0 %.
           power_pct=lots ~ power_pct "lots": A percentage must be a number with an optional unit, such as 30%, not "lots".
-          power_pct=|power_w=900 ~ power_w "900": Power of 900 W is more than a fifth above the rig's rating of 300 W; correct it, or say that you are sure.
+          power_pct=|power_w=900 ~ power_w "900": Power of 900 W is more than rig heron gives (300 W at 100 %); correct it, or say that you are sure.
           hand_mm_s= ~ hand_mm_s (empty): The speed is missing: give hand_mm_s with width_mm, scan_mm_s with spacing_mm, or area_cm2 with seconds.
           scan_mm_s=4000 ~ scan_mm_s "4000": The dose must be given in one form: hand_mm_s with width_mm, scan_mm_s with spacing_mm, or area_cm2 with seconds; hand_mm_s and scan_mm_s are of different forms.
           hand_mm_s=|scan_mm_s=4000 ~ spacing_mm (empty): spacing_mm is not set; give it in mm.

@@ -11,8 +11,8 @@ import charline.wording.Json;
 import charline.wording.NoBeamText;
 
 /** The answer where the beam stays off: the same for a list, a window, a quote and a sheet. */
-final class Barred {
-  private Barred() {}
+final class NoBeamReply {
+  private NoBeamReply() {}
 
   /** Prints it and gives the exit code: the answer is no. */
   static int print(CommandContext desk, JsonReply reply, TrialQuestion asked, Precautions known) {

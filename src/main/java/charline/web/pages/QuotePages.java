@@ -1,0 +1,75 @@
+package charline.web.pages;
+
+import charline.answer.Answers;
+import charline.answer.TrialQuestion;
+import charline.answer.WindowAnswer;
+import charline.quote.Quoting;
+import charline.trial.Caution;
+import charline.trial.Stratum;
+import charline.wording.DriftText;
+import charline.wording.PrecautionText;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The page of a job's hours, with every part and every field that they hang on. */
+record QuotePages(WindowPages windows, Asking asking, Pages pages) {
+  /** Any job: only its usual times are looked at. */
+  private static final double ANY_AREA = 1;
+
+  void add(RoutesConfig routes) {
+    routes.get("/quote", this::quote);
+  }
+
+  private void quote(Context ctx) {
+    Answers answers = windows.answers();
+    TrialQuestion question = asking.question(ctx);
+    List<Stratum> candidates = WindowPages.candidates(answers, question);
+    if (candidates.size() > 1) {
+      windows.chooseLight(ctx, "/quote", candidates);
+      return;
+    }
+    Stratum stratum = candidates.get(0);
+    if (windows.barred(ctx, answers, stratum, HttpStatus.OK)) {
+      return;
+    }
+    TrialQuestion asked = question.with(Asking.width(ctx));
+    String query = Asking.query(stratum, asked);
+    QuoteForm form = new QuoteForm(ctx);
+    QuoteView.Form fields =
+        new QuoteView.Form(form.times(Quoting.usual(ANY_AREA)), form.prices(), form.lead());
+    Map<String, Object> values = new HashMap<>();
+    Optional<Caution> notValid = Optional.empty();
+    Optional<String> behind = Optional.empty();
+    Optional<String> poison = PrecautionText.headline(answers.precautions(stratum));
+    QuoteView view;
+    if (asked.job().isEmpty()) {
+      view = QuoteView.asking(stratum, query, Limits.of(asked), fields);
+    } else {
+      WindowPages.Answer answer = windows.answer(answers, asked);
+      WindowAnswer window = answer.window();
+      behind = answer.behind();
+      notValid = DriftText.notValid(window.applicability().validity());
+      view =
+          QuoteView.of(
+              answers.quote(window, form.quoting(asked.job().get().areaSquareMetres())),
+              form.rates(),
+              query,
+              Limits.of(asked),
+              fields);
+    }
+    values.put("view", view);
+    values.put("notValid", notValid);
+    values.put("behind", behind);
+    values.put("poison", poison);
+    pages.send(
+        ctx,
+        "quote",
+        pages.frame(ctx, "Quote, " + stratum.words(), "/window", "window.css"),
+        values);
+  }
+}
