@@ -2,7 +2,9 @@ package charline.web.pages;
 
 import charline.answer.Precautions;
 import charline.log.Logbook;
+import charline.log.VoidCheck;
 import charline.refusal.Refusal;
+import charline.trial.Board;
 import charline.trial.FamilyFacts;
 import charline.trial.WoodFacts;
 import charline.web.entry.Doubtful;
@@ -64,6 +66,8 @@ public final class SetUpPages {
    * The page's content.
    *
    * @param known what must be known of each finish before the beam is on, by its name
+   * @param voidBoards boards that count no more
+   * @param voidChecks power checks that count no more, by the name of the rig
    * @param form which form was refused, blank for none
    * @param trouble why
    * @param doubtful true if the person may say that they are sure
@@ -74,6 +78,8 @@ public final class SetUpPages {
       List<WoodFacts> woods,
       List<FamilyFacts> families,
       Map<String, Precautions> known,
+      List<Board> voidBoards,
+      Map<String, List<VoidCheck>> voidChecks,
       String form,
       String trouble,
       boolean doubtful,
@@ -133,9 +139,17 @@ public final class SetUpPages {
                 log.woods(),
                 log.families(),
                 Precautions.ofEach(log, models.shelf().finishes()),
+                log.voidBoards(),
+                voidChecks(),
                 form,
                 trouble,
                 doubtful,
                 given)));
+  }
+
+  private Map<String, List<VoidCheck>> voidChecks() {
+    Map<String, List<VoidCheck>> byRig = new HashMap<>();
+    models.shelf().rigs().forEach(rig -> byRig.put(rig.name(), log.voidChecks(rig)));
+    return byRig;
   }
 }

@@ -27,7 +27,6 @@ import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
-import charline.wording.BriefList;
 import charline.wording.DriftText;
 import charline.wording.NoBeamText;
 import charline.wording.PrecautionText;
@@ -112,7 +111,6 @@ public final class WindowPages {
               "view",
               WindowView.of(
                   window,
-                  BriefList.paragraph(window.next()),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
                   PrecautionText.headline(window.precautions()),

@@ -18,8 +18,10 @@ import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
 import charline.wording.BorrowText;
+import charline.wording.BriefList;
 import charline.wording.CoatText;
 import charline.wording.NearWoodText;
+import charline.wording.PlanText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
@@ -41,6 +43,7 @@ import java.util.stream.Stream;
  * @param provisos what has to be known beside the verdict
  * @param woods which woods were pooled, and which near ones were not counted
  * @param poison poison and fire in short, if the coat or the wood brings any
+ * @param nextPatches the patches to burn next, those alike in one line
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
  * @param query part of the address that asks the same again
@@ -54,6 +57,7 @@ public record WindowView(
     String verdict,
     String reason,
     String nextStep,
+    List<BriefList.Line> nextPatches,
     List<String> asked,
     List<String> provisos,
     Woods woods,
@@ -118,7 +122,6 @@ public record WindowView(
 
   static WindowView of(
       WindowAnswer answer,
-      String nextStep,
       Optional<String> behind,
       Optional<Caution> notValid,
       Optional<String> poison,
@@ -134,7 +137,8 @@ public record WindowView(
         poison,
         VerdictText.of(found),
         ReasonText.of(found),
-        nextStep,
+        PlanText.advice(answer.next().advice()),
+        BriefList.lines(answer.next()),
         asked(answer),
         ProvisoText.of(found),
         Woods.of(answer),
