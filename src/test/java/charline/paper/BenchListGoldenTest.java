@@ -62,7 +62,7 @@ class BenchListGoldenTest {
   @Test
   void a_board_still_to_be_found_has_a_line_for_its_name() {
     assertThat(page(LATEX))
-        .contains("<b>new board 1</b> <i class=\"blank\"></i>", "charline board add");
+        .contains("<b>new board 1</b> <i class=\"blank\"></i>", "Set up a new board before");
   }
 
   @Test
