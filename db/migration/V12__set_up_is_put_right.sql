@@ -180,6 +180,7 @@ BEGIN
     SELECT 'coat ' || OLD.position || '.family' AS what, OLD.family AS before, NEW.family AS after
     UNION ALL SELECT 'coat ' || OLD.position || '.tone', OLD.tone, NEW.tone
     UNION ALL SELECT 'coat ' || OLD.position || '.thickness_um', OLD.thickness_um, NEW.thickness_um
+    UNION ALL SELECT 'coat ' || OLD.position || '.called', OLD.called, NEW.called
     UNION ALL SELECT 'coat ' || OLD.position || '.voided_why', OLD.voided_why, NEW.voided_why
   ) c LEFT JOIN amending a ON a.only = 1
   WHERE c.before IS NOT c.after;
@@ -194,6 +195,7 @@ BEGIN
     SELECT 'coat ' || NEW.position || '.family' AS what, NEW.family AS after
     UNION ALL SELECT 'coat ' || NEW.position || '.tone', NEW.tone
     UNION ALL SELECT 'coat ' || NEW.position || '.thickness_um', NEW.thickness_um
+    UNION ALL SELECT 'coat ' || NEW.position || '.called', NEW.called
   ) c JOIN amending a ON a.only = 1
   WHERE c.after IS NOT NULL;
 END;

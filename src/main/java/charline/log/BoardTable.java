@@ -26,6 +26,13 @@ record BoardTable(Database database) {
         "SELECT * FROM board WHERE joined_into IS NULL ORDER BY name", BoardTable::read);
   }
 
+  /** Those that are void, by name. */
+  List<Board> voidOnes() {
+    return database.query(
+        "SELECT * FROM board WHERE joined_into IS NULL AND voided_why IS NOT NULL ORDER BY name",
+        BoardTable::read);
+  }
+
   /** Why a board is void, if it is. */
   Optional<String> voided(UUID id) {
     return database.first(

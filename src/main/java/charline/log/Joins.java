@@ -44,6 +44,7 @@ public final class Joins {
     for (Kind kind : Kind.values()) {
       follow("patch", kind, "1 = 1");
     }
+    follow("sample", Kind.FINISH, "1 = 1");
     follow("power_check", Kind.RIG, "1 = 1");
     follow("planned_patch", Kind.RIG, "patch_id IS NULL AND voided_why IS NULL");
     follow("planned_patch", Kind.BOARD, "patch_id IS NULL AND voided_why IS NULL");

@@ -227,6 +227,11 @@ public final class Logbook implements AutoCloseable {
     return stock.board(name);
   }
 
+  /** Boards that are void, by name. */
+  public List<Board> voidBoards() {
+    return boards.voidOnes();
+  }
+
   /** Why a board is void; empty if it counts. */
   public Optional<String> voided(Board board) {
     return boards.voided(board.id());

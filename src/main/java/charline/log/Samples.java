@@ -37,7 +37,11 @@ public final class Samples {
     return database.inSnapshot(
         () -> {
           Map<UUID, Finish> byId = new HashMap<>();
-          finishes.all().forEach(finish -> byId.put(finish.id(), finish));
+          finishes.alsoJoined().forEach(finish -> byId.put(finish.id(), finish));
+          // A result goes with its finish into the one that it was joined into.
+          database.query(
+              "SELECT id, target FROM joined_finish",
+              row -> byId.put(row.id("id"), byId.get(row.id("target"))));
           return database.query(
               "SELECT * FROM sample ORDER BY taken_on, length(code), code", row -> read(row, byId));
         });

@@ -20,28 +20,41 @@ record PageRoom(int plotHeight, boolean tight) {
   private static final double HEADER = 16;
   private static final double START = 41;
   private static final double MAP_WITHOUT_PLOT = 28;
-  private static final double LOWER = 35;
+  private static final double LOWER = 38;
   private static final double FOOTER = 10;
   private static final double GAPS = 5 * 1.8;
 
-  private static final int LOWEST = 340;
+  private static final int LOWEST = 240;
   private static final int TIGHT_BELOW = 420;
   private static final int HIGHEST = 720;
   private static final int FEWEST_LINES = 4;
 
   static PageRoom of(SheetPage page, Paper paper) {
+    long plot = plot(page, paper, false);
+    boolean tight = plot < TIGHT_BELOW;
+    long height = tight ? Math.min(TIGHT_BELOW, plot(page, paper, true)) : plot;
+    return new PageRoom((int) Math.max(LOWEST, Math.min(HIGHEST, height)), tight);
+  }
+
+  private static long plot(SheetPage page, Paper paper, boolean tight) {
     double others =
         HEADER
             + 9 * (lines(page.title(), 32) - 1)
-            + page.before().map(w -> 5 + 4.3 * lines(w, 98)).orElse(0.0)
+            + page.before().map(w -> 5.6 + 4.3 * lines(w, 98)).orElse(0.0)
             + page.warning().map(w -> 6 + 4.7 * lines(w, 95)).orElse(0.0)
-            + page.refusal().map(PageRoom::refusal).orElse(START)
+            + page.refusal().map(refusal -> refusal(refusal, tight)).orElseGet(() -> start(page))
             + LOWER
             + cautions(page)
             + FOOTER
             + GAPS;
-    long plot = Math.round(10 * (paper.usableMillimetres() - SPARE - others - MAP_WITHOUT_PLOT));
-    return new PageRoom((int) Math.max(LOWEST, Math.min(HIGHEST, plot)), plot < TIGHT_BELOW);
+    return Math.round(10 * (paper.usableMillimetres() - SPARE - others - MAP_WITHOUT_PLOT));
+  }
+
+  private static double start(SheetPage page) {
+    return START
+        + page.start()
+            .map(s -> 4.4 * (lines("Leave as it is: " + s.fixed() + ". " + s.gives(), 115) - 1))
+            .orElse(0.0);
   }
 
   /** The lines that have room beside the map: the last go first, never the first four. */
@@ -58,10 +71,15 @@ record PageRoom(int plotHeight, boolean tight) {
         + lines.stream().mapToDouble(l -> 3.6 * lines(l.label() + ": " + l.text(), 49) + 0.7).sum();
   }
 
-  private static double refusal(Refusal refusal) {
-    return 24
-        + 5.4 * (lines("Why: " + refusal.reason(), 92) + lines("Now: " + refusal.nextStep(), 92))
-        + 4.5 * refusal.rules().stream().mapToInt(r -> lines(r, 108)).sum();
+  private static double refusal(Refusal refusal, boolean tight) {
+    double line = tight ? 4.4 : 5.4;
+    int across = tight ? 108 : 92;
+    return (tight ? 20 : 24)
+        + line
+            * (lines("Why: " + refusal.reason(), across)
+                + lines("Now: " + refusal.nextStep(), across))
+        + (tight ? 4.1 : 4.5)
+            * refusal.rules().stream().mapToInt(r -> lines(r, tight ? 116 : 108)).sum();
   }
 
   private static double cautions(SheetPage page) {

@@ -62,9 +62,12 @@ public final class Patches {
     if (doubts.isEmpty()) {
       doubts.addAll(log.usual(patch.rig(), patch).doubtsOfPasses(reading.passes()));
     }
-    clash(patch, reading).map(Plausibility::about).ifPresent(doubts::add);
+    if (doubts.stream().noneMatch(doubt -> doubt.knob() == Knob.DEPTH)) {
+      clash(patch, reading).map(Plausibility::about).ifPresent(doubts::add);
+    }
     sure.require(doubts);
     Patch.requireFollows(patch.code(), patch.lastReading(), reading);
+    Patch.requireJudgedAfter(patch.burnedAt(), patch.code(), reading);
     log.addReading(patch.code(), reading);
     return log.patch(patch.code());
   }
@@ -85,12 +88,21 @@ public final class Patches {
       throw Refusal.usage(
           "Nothing in %s would change; say what to amend.".formatted(old.patch().code()));
     }
+    requireJudgedAfterBurning(old.patch(), amended.patch());
     List<Doubt> doubts = new ArrayList<>(Plausibility.about(amended.patch()));
     doubts.addAll(far(amended.patch()));
     doubts.removeAll(Plausibility.about(old.patch()));
     doubts.removeAll(far(old.patch()));
     sure.require(doubts);
     log.amend(amended, by, why);
+  }
+
+  /** Looks at what is new alone: an older log may hold a reading that nobody can put right. */
+  private static void requireJudgedAfterBurning(Patch old, Patch amended) {
+    boolean sameBurning = amended.burnedAt().isEqual(old.burnedAt());
+    amended.readings().stream()
+        .filter(reading -> !sameBurning || !old.readings().contains(reading))
+        .forEach(reading -> Patch.requireJudgedAfter(amended.burnedAt(), amended.code(), reading));
   }
 
   /**

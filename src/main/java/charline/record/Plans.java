@@ -36,6 +36,15 @@ public final class Plans {
     return log.finishes().stream().filter(f -> f.family().equals(plan.family())).toList();
   }
 
+  /**
+   * Gives planned patches up, all of them or none; they stay in the log with the reason.
+   *
+   * @return the plans that were open and are void now
+   */
+  public List<PlannedPatch> giveUp(List<String> codes, String by, String why) {
+    return log.voidPlans(codes, by, why);
+  }
+
   /** A doubt about a board of another wood. */
   public static List<Doubt> doubts(PlannedPatch plan, Board board) {
     boolean planned = plan.board().filter(own -> own.id().equals(board.id())).isPresent();

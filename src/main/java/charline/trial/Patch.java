@@ -5,6 +5,8 @@ import charline.exposure.Settings;
 import charline.quantity.Invariant;
 import charline.refusal.Refusal;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.UUID;
@@ -32,6 +34,8 @@ public record Patch(
     Settings settings,
     OptionalDouble areaSquareCentimetres,
     List<Reading> readings) {
+  private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+
   public Patch {
     areaSquareCentimetres.ifPresent(a -> Invariant.positive("Patch size", a, "cm2"));
     readings = List.copyOf(readings);
@@ -85,6 +89,29 @@ public record Patch(
                   earlier.passes() == 1 ? "1 pass" : earlier.passes() + " passes",
                   later.passes()));
     }
+  }
+
+  /**
+   * Refuses a reading from before the burning. Seconds do not count, as people type minutes.
+   *
+   * @throws Refusal in one sentence for the person
+   */
+  public static void requireJudgedAfter(OffsetDateTime burned, String code, Reading reading) {
+    if (!isJudgedBefore(burned, reading.at())) {
+      return;
+    }
+    boolean sameDay = reading.at().toLocalDate().equals(burned.toLocalDate());
+    throw Refusal.usage(
+        "A patch must be judged after it was burned, and %s was burned on %s; correct the %s."
+            .formatted(
+                code,
+                sameDay ? MINUTE.format(burned) : burned.toLocalDate(),
+                sameDay ? "time" : "day"));
+  }
+
+  /** Whether a moment of judging is before the minute of the burning. */
+  public static boolean isJudgedBefore(OffsetDateTime burned, OffsetDateTime judged) {
+    return judged.isBefore(burned.truncatedTo(ChronoUnit.MINUTES));
   }
 
   /** Power delivered, dose per pass and intensity, by the rig's power checks at the time. */

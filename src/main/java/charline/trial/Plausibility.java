@@ -12,6 +12,7 @@ import charline.exposure.Settings;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -313,7 +314,10 @@ public final class Plausibility {
       doubts.addAll(about(patch.readings().get(i)));
       doubts.addAll(about(patch.readings().get(i), patch.readings().subList(0, i)));
     }
-    DepthClash.of(patch).ifPresent(clash -> doubts.add(about(clash)));
+    if (doubts.stream().noneMatch(doubt -> doubt.knob() == Knob.DEPTH)) {
+      // A depth that is doubted as it stands would repeat the same slip.
+      DepthClash.of(patch).ifPresent(clash -> doubts.add(about(clash)));
+    }
     return List.copyOf(doubts);
   }
 
@@ -387,5 +391,17 @@ public final class Plausibility {
 
   private static void addIfPresent(List<Doubt> doubts, Knob knob, OptionalDouble value) {
     value.ifPresent(v -> doubts.addAll(knob.doubts(v)));
+  }
+
+  /** A doubt about a reading from before the burning, as a sheet may bring it. */
+  public static List<Doubt> aboutJudging(OffsetDateTime burned, OffsetDateTime judged) {
+    DateTimeFormatter minute = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+    return Patch.isJudgedBefore(burned, judged)
+        ? List.of(
+            new Doubt(
+                null,
+                "The reading of %s is from before the burning on %s"
+                    .formatted(minute.format(judged), minute.format(burned))))
+        : List.of();
   }
 }

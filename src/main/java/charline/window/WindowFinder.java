@@ -22,9 +22,9 @@ public record WindowFinder(Fitter fitter, boolean wary) {
   static final double HOPELESS = 0.2;
 
   /**
-   * How far a limit may still move as patches come, in ln dose. Of simulated windows on 12 to 24
-   * patches that a move by so much would close, one in four was gone a few patches later; of the
-   * others one in seventeen (package description).
+   * How far a limit may still move as patches come, in ln dose: simulated windows that a move by so
+   * much would close were gone a few patches later more than twice as often as the others (package
+   * description).
    */
   static final double LIMITS_MOVE = 0.15;
 

@@ -9,13 +9,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What an answer borrowed from other trials of the log, and how far these trials bear it out. */
-final class BorrowText {
+public final class BorrowText {
   private static final int NAMED = 3;
 
   private BorrowText() {}
 
-  /** One sentence, where {@code --borrow} found lenders. */
-  static Optional<String> of(ModelFit fit) {
+  /** One sentence, where lenders were found. */
+  public static Optional<String> of(ModelFit fit) {
     return fit.borrowed()
         .map(
             used ->

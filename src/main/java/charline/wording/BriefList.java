@@ -18,10 +18,10 @@ public final class BriefList {
    * @param numbers "1" or "1, 3"
    * @param words "60 %, hand 27 mm/s, up to 8 passes, on new board 1: narrows the hot side"
    */
-  record Line(String numbers, String words) {}
+  public record Line(String numbers, String words) {}
 
   /** The lines, by the number of the first patch of each. */
-  static List<Line> lines(NextPatches next) {
+  public static List<Line> lines(NextPatches next) {
     Map<String, List<Suggestion>> alike = new LinkedHashMap<>();
     next.suggestions().forEach(s -> alike.computeIfAbsent(key(s), k -> new ArrayList<>()).add(s));
     return alike.values().stream().map(BriefList::line).toList();
@@ -62,7 +62,7 @@ public final class BriefList {
   public static String paragraph(NextPatches next) {
     return PlanText.advice(next.advice())
         + lines(next).stream()
-            .map(line -> " (%s) %s.".formatted(line.numbers(), line.words()))
-            .collect(Collectors.joining());
+            .map(line -> "(%s) %s".formatted(line.numbers(), line.words()))
+            .collect(Collectors.joining("; ", lines(next).isEmpty() ? "" : " ", ""));
   }
 }

@@ -19,7 +19,7 @@ public final class CoatText {
   private CoatText() {}
 
   /** One paragraph, where the trials hold more than one kind of coat. */
-  static Optional<String> of(ModelFit clearing, List<Patch> patches) {
+  public static Optional<String> of(ModelFit clearing, List<Patch> patches) {
     if (clearing.coatEffects().isEmpty()) {
       return Optional.empty();
     }

@@ -21,10 +21,17 @@ public final class WindowList {
    * @param validity whether it may be used
    */
   record Line(Recommendation found, ApplicabilityText validity) {
-    /** A verdict that no window hangs on is not marked. */
+    /**
+     * A verdict that no window hangs on is not marked, and one that is not valid any more has no
+     * standing.
+     */
     private String verdict() {
       String mark = found.chosen().isPresent() ? validity.mark() : "";
-      return VerdictText.of(found) + (mark.isEmpty() ? "" : ", " + mark);
+      String verdict =
+          validity.validity().drifted().isPresent()
+              ? found.verdict().word()
+              : VerdictText.of(found);
+      return verdict + (mark.isEmpty() ? "" : ", " + mark);
     }
   }
 

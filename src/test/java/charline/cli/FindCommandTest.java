@@ -157,4 +157,41 @@ class FindCommandTest {
         .asString()
         .startsWith("patch,burned_at,rig,board,wood,finish,family,tone,power_pct,power_w,rep_khz");
   }
+
+  /**
+   * Whoever takes a list into a sheet wants to know who did it, for which job, and what was noted.
+   */
+  @Test
+  void csv_and_json_name_the_person_the_note_and_the_job(@TempDir Path other) {
+    Shell bench = Shell.withBench(other);
+    bench.mustDo(
+        "patch add --board boathouse-1 --finish wall-latex --power 60 --hand 22 --passes 1"
+            + " --outcome clean --by Bo --note \"near the hinge\"");
+
+    assertThat(bench.run("find --csv").out().lines().toList())
+        .satisfies(
+            lines -> {
+              assertThat(lines.get(0)).endsWith(",by,note,job");
+              assertThat(lines.get(1)).endsWith(",Bo,near the hinge,boathouse");
+            });
+    assertThat(bench.run("find --json").out())
+        .contains("\"job\" : \"boathouse\"", "\"by\" : \"Bo\"", "\"note\" : \"near the hinge\"");
+  }
+
+  @Test
+  void a_list_of_finishes_keeps_the_thickness_of_every_coat(@TempDir Path other) {
+    Shell bench = Shell.withBench(other);
+    bench.mustDo("finish add sill --coat latex:pale:90um --coat primer:pale --coat alkyd::1.5mil");
+
+    assertThat(bench.run("finish list --csv").out())
+        .contains("sill,latex,pale,,latex:pale:90um + primer:pale + alkyd::38.1um\n");
+    assertThat(bench.run("finish list --json").out())
+        .contains("\"thickness_um\" : 90", "\"thickness_um\" : 38.1");
+  }
+
+  @Test
+  void priors_are_listed_as_json_too() {
+    assertThat(shell.run("prior --json").out())
+        .contains("\"parameter\" : \"dose\"", "\"line\" : \"", "\"why\" : \"", "\"source\" : \"");
+  }
 }

@@ -117,7 +117,8 @@ class JudgingCommandsTest {
 
     assertThat(json.keySet())
         .containsSequence("stratum", "rig", "overlap", "asked")
-        .containsSequence("evidence", "verdict", "reason")
+        .containsSubsequence("evidence", "verdict", "standing", "reason")
+        .contains("next_step", "next_patches", "tried", "untried")
         .contains("chance_any_window", "start", "ranges", "hot_corner", "cold_corner", "models");
     assertThat(part(json, "stratum"))
         .containsEntry("family", "latex")

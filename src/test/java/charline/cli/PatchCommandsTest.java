@@ -1,13 +1,22 @@
 package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import charline.log.Logbook;
+import charline.log.PatchEntry;
 import charline.log.Photo;
+import charline.record.Patches;
+import charline.refusal.Refusal;
+import charline.trial.Outcome;
+import charline.trial.Patch;
+import charline.trial.Reading;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -373,6 +382,36 @@ class PatchCommandsTest {
     shell.mustDo("patch read 1 --passes 2 --outcome clean --at \"2026-05-04 9:30\"");
     shell.mustDo("patch read 1 --passes 3 --outcome clean --at \"2026-05-04T8:31+01:00\"");
     assertThat(shell.run("check").out()).contains("nothing looks mistyped");
+  }
+
+  /** The rule belongs to recording, so that no face is without it. */
+  @Test
+  void a_reading_from_before_the_burning_is_refused_whoever_records_it() {
+    shell.mustDo(FIRST + " --at 2026-05-04");
+    try (Logbook log = Logbook.openExisting(folder.resolve("boathouse.db"), Clock.systemUTC())) {
+      Patches patches = new Patches(log, doubts -> {});
+      Patch patch = log.patch("P-0001").patch();
+      Reading early =
+          new Reading(
+              log.newId(),
+              2,
+              Outcome.parse("clean"),
+              Optional.empty(),
+              OptionalDouble.empty(),
+              patch.burnedAt().minusDays(1),
+              Optional.of("Bo"),
+              Optional.empty());
+
+      assertThatThrownBy(() -> patches.read(patch, early))
+          .isInstanceOf(Refusal.class)
+          .hasMessage(
+              "A patch must be judged after it was burned, and P-0001 was burned on 2026-05-04;"
+                  + " correct the day.");
+      PatchEntry old = log.patch("P-0001");
+      PatchEntry amended = old.with(patch.withReadings(List.of(patch.lastReading(), early)));
+      assertThatThrownBy(() -> patches.amend(old, amended, "Bo", "forgotten"))
+          .hasMessageStartingWith("A patch must be judged after it was burned");
+    }
   }
 
   /** Otherwise a check names what nobody can put right. */

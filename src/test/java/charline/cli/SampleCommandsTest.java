@@ -184,6 +184,33 @@ class SampleCommandsTest {
   }
 
   @Test
+  void a_result_goes_with_its_finish_into_another_record_of_it() {
+    shell
+        .mustDo("finish add \"wall latex\" --coat latex:pale:90um")
+        .mustDo("sample add lead found --finish \"wall latex\" --reference L-17")
+        .mustDo("finish join \"wall latex\" --into wall-latex --why \"one and the same\"");
+    assertThat(shell.run("finish show wall-latex").out()).contains("lead: found", "L-17");
+    assertThat(shell.run("sample list").out()).contains("finish wall-latex");
+    assertThat(shell.run("check").code()).isZero();
+  }
+
+  @Test
+  void what_a_coat_is_called_may_be_amended_and_travels() throws IOException {
+    Path copy = folder.resolve("copy.db");
+    shell.mustDo("backup " + copy);
+    Shell other = new Shell(folder).set("CHARLINE_LOG", copy.toString());
+    assertThat(
+            unfolded(
+                other.run("finish amend wall-latex --coat \"vinyl film:pale\" --why seen").out()))
+        .contains("vinyl film (chlorinated film)", "NO BEAM: ");
+    assertThat(unfolded(other.run("finish show wall-latex").out()))
+        .contains("from nothing to vinyl film (seen)");
+
+    shell.mustDo("merge " + copy);
+    assertThat(shell.run("finish show wall-latex").out()).contains("vinyl film", "NO BEAM: ");
+  }
+
+  @Test
   void results_amended_on_both_benches_are_a_conflict() throws IOException {
     shell.mustDo("sample add lead free --finish wall-latex");
     Path copy = folder.resolve("copy.db");

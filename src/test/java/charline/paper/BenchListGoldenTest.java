@@ -24,14 +24,15 @@ class BenchListGoldenTest {
 
   private static NextPatches threePatches() {
     RigSetup bench =
-        RigSetup.usual(Boathouse.rig("Heron & son", Emission.PULSED), Boathouse.BURNED);
+        RigSetup.usual(BoathousePapers.rig("Heron & son", Emission.PULSED), BoathousePapers.BURNED);
     return Planner.withDefaults().first(bench, Requirements.USUAL, Site.OFFCUT, List.of(), 3);
   }
 
   @Test
   void the_first_list_of_a_finish_is_unchanged() throws IOException {
     String html =
-        new BenchList(LATEX, threePatches(), List.of("P-0051", "P-0052", "P-0053"), Boathouse.STAMP)
+        new BenchList(
+                LATEX, threePatches(), List.of("P-0051", "P-0052", "P-0053"), BoathousePapers.STAMP)
             .html();
     if (Boolean.getBoolean(REGENERATE)) {
       Files.writeString(GOLDEN, html);
@@ -55,14 +56,16 @@ class BenchListGoldenTest {
   }
 
   private static String page(Stratum stratum) {
-    return new BenchList(stratum, threePatches(), List.of("P-1", "P-2", "P-3"), Boathouse.STAMP)
+    return new BenchList(
+            stratum, threePatches(), List.of("P-1", "P-2", "P-3"), BoathousePapers.STAMP)
         .html();
   }
 
   @Test
   void a_board_still_to_be_found_has_a_line_for_its_name() {
     assertThat(page(LATEX))
-        .contains("<b>new board 1</b> <i class=\"blank\"></i>", "Set up a new board before");
+        .contains(
+            "<b>new board 1</b> <i class=\"blank\"></i>", "Set up a new board before you record");
   }
 
   @Test
@@ -70,7 +73,7 @@ class BenchListGoldenTest {
     NextPatches next = threePatches();
 
     assertThatExceptionOfType(IllegalArgumentException.class)
-        .isThrownBy(() -> new BenchList(LATEX, next, List.of("P-0051"), Boathouse.STAMP))
+        .isThrownBy(() -> new BenchList(LATEX, next, List.of("P-0051"), BoathousePapers.STAMP))
         .withMessage("A bench list needs one code for each patch, not 1 for 3.");
   }
 }

@@ -28,7 +28,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 class MapPictureTest {
-  private static final Patch ANY = Boathouse.latexOnPine(Verdict.WINDOW).patches().get(0);
+  private static final Patch ANY = BoathousePapers.latexOnPine(Verdict.WINDOW).patches().get(0);
 
   @Test
   void a_cell_says_which_promise_fails() {
@@ -53,7 +53,7 @@ class MapPictureTest {
 
   @Test
   void blocks_of_all_states_cover_every_cell_once() {
-    WindowMap map = Boathouse.map(2, 1.2);
+    WindowMap map = BoathousePapers.map(2, 1.2);
     CellRegions regions = CellRegions.of(map);
     int[][] covered = new int[map.powersPercent().size()][map.speedsMillimetresPerSecond().size()];
     int blocks = 0;
@@ -145,7 +145,7 @@ class MapPictureTest {
   @Test
   void box_start_and_words_keep_inside_the_frame_and_off_each_other() {
     MapPicture picture =
-        MapPicture.of(Boathouse.latexOnPine(Verdict.WINDOW), MapPicture.USUAL_PLOT_HEIGHT)
+        MapPicture.of(BoathousePapers.latexOnPine(Verdict.WINDOW), MapPicture.USUAL_PLOT_HEIGHT)
             .orElseThrow();
 
     assertThat(picture.box().orElseThrow().inside(picture.frame())).isTrue();
@@ -158,7 +158,7 @@ class MapPictureTest {
 
   @Test
   void no_region_is_drawn_from_a_model_that_cannot_be_trusted() {
-    Recommendation unreliable = Boathouse.latexOnPine(Verdict.UNRELIABLE);
+    Recommendation unreliable = BoathousePapers.latexOnPine(Verdict.UNRELIABLE);
 
     assertThat(MapPicture.of(unreliable, 500).orElseThrow().regions()).isEmpty();
     assertThat(MapPicture.of(unreliable, 500).orElseThrow().signs()).isNotEmpty();
@@ -179,7 +179,7 @@ class MapPictureTest {
   }
 
   private static charline.window.RigSetup bench() {
-    return Boathouse.bench(Emission.PULSED);
+    return BoathousePapers.bench(Emission.PULSED);
   }
 
   private static PatchPlaces places(Settings settings) {
@@ -210,18 +210,18 @@ class MapPictureTest {
 
   private static Reading reading(int passes, Mark first, Mark... rest) {
     return new Reading(
-        Boathouse.id("r" + passes),
+        BoathousePapers.id("r" + passes),
         passes,
         Outcome.of(first, rest),
         Optional.empty(),
         OptionalDouble.empty(),
-        Boathouse.BURNED,
+        BoathousePapers.BURNED,
         Optional.empty(),
         Optional.empty());
   }
 
   private static MapPicture picture(List<Patch> patches) {
-    Recommendation r = Boathouse.latexOnPine(Verdict.NOT_YET);
+    Recommendation r = BoathousePapers.latexOnPine(Verdict.NOT_YET);
     return MapPicture.of(
             new Recommendation(
                 r.stratum(),

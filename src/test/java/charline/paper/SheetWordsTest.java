@@ -40,12 +40,12 @@ class SheetWordsTest {
 
   @Test
   void a_job_says_what_a_small_risk_adds_up_to() {
-    Recommendation window = Boathouse.latexOnPine(Verdict.WINDOW);
+    Recommendation window = BoathousePapers.latexOnPine(Verdict.WINDOW);
     WindowSheet sheet =
         new WindowSheet(
             window,
             List.of(),
-            Boathouse.STAMP,
+            BoathousePapers.STAMP,
             Optional.of(JobRisk.of(4.5, 25, 0.002, 0.01)),
             Optional.empty(),
             Optional.empty());
@@ -115,9 +115,9 @@ class SheetWordsTest {
   void long_cautions_take_height_from_the_map_and_never_the_counts() {
     WindowSheet lengthy =
         new WindowSheet(
-            Boathouse.latexOnPine(Verdict.WINDOW),
+            BoathousePapers.latexOnPine(Verdict.WINDOW),
             List.of(new Caution("Long", "Look, cool, wipe. ".repeat(150), "")),
-            Boathouse.STAMP);
+            BoathousePapers.STAMP);
     SheetPage tight = lengthy.page(Paper.LETTER);
     SheetPage roomy = page(Verdict.WINDOW);
 
@@ -130,7 +130,7 @@ class SheetWordsTest {
   }
 
   private static String codes(String... codes) {
-    Patch any = Boathouse.latexOnPine(Verdict.WINDOW).patches().get(0);
+    Patch any = BoathousePapers.latexOnPine(Verdict.WINDOW).patches().get(0);
     return PatchCodes.words(
         Arrays.stream(codes)
             .map(
@@ -149,7 +149,7 @@ class SheetWordsTest {
   }
 
   private static SheetPage page(Verdict verdict) {
-    return new WindowSheet(Boathouse.latexOnPine(verdict), List.of(), Boathouse.STAMP)
+    return new WindowSheet(BoathousePapers.latexOnPine(verdict), List.of(), BoathousePapers.STAMP)
         .page(Paper.ANY);
   }
 }

@@ -19,14 +19,14 @@ class WindowSheetGoldenTest {
   @ParameterizedTest
   @EnumSource(Verdict.class)
   void a_sheet_of_every_verdict_is_unchanged(Verdict verdict) throws IOException {
-    Recommendation recommendation = Boathouse.latexOnPine(verdict);
+    Recommendation recommendation = BoathousePapers.latexOnPine(verdict);
     String html =
         new WindowSheet(
                 recommendation,
-                Boathouse.LATEX,
-                Boathouse.STAMP,
+                BoathousePapers.LATEX,
+                BoathousePapers.STAMP,
                 JobRisk.of(recommendation, 4.5),
-                Boathouse.next(recommendation),
+                BoathousePapers.next(recommendation),
                 Optional.empty())
             .html();
     String name = verdict.word().replace(' ', '-') + ".html";

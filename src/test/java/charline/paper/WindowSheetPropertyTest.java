@@ -41,7 +41,7 @@ class WindowSheetPropertyTest {
   @ParameterizedTest
   @EnumSource(Verdict.class)
   void a_sheet_loads_nothing_and_runs_nothing(Verdict verdict) {
-    assertThat(sheet(Boathouse.latexOnPine(verdict)))
+    assertThat(sheet(BoathousePapers.latexOnPine(verdict)))
         .doesNotContain("http:", "https:", "//", "@import", "<link", "<script", "src=", "<img");
   }
 
@@ -50,9 +50,9 @@ class WindowSheetPropertyTest {
   void text_from_the_log_is_never_read_as_markup(Verdict verdict) {
     String html =
         new WindowSheet(
-                hostile(Boathouse.latexOnPine(verdict)),
+                hostile(BoathousePapers.latexOnPine(verdict)),
                 List.of(new Caution(HOSTILE, HOSTILE, HOSTILE)),
-                new SheetStamp(HOSTILE, HOSTILE, Boathouse.BURNED, Optional.of(HOSTILE)))
+                new SheetStamp(HOSTILE, HOSTILE, BoathousePapers.BURNED, Optional.of(HOSTILE)))
             .html();
 
     assertThat(html)
@@ -66,7 +66,10 @@ class WindowSheetPropertyTest {
   void every_paper_and_verdict_stays_light(Verdict verdict) {
     for (Paper paper : Paper.values()) {
       String html =
-          new WindowSheet(Boathouse.latexOnPine(verdict), Boathouse.LATEX, Boathouse.STAMP)
+          new WindowSheet(
+                  BoathousePapers.latexOnPine(verdict),
+                  BoathousePapers.LATEX,
+                  BoathousePapers.STAMP)
               .html(paper);
       assertThat(html.getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(60_000);
       assertThat(html).contains("@page{size:" + paper.pageSize());
@@ -76,8 +79,9 @@ class WindowSheetPropertyTest {
   @ParameterizedTest
   @EnumSource(value = Verdict.class, names = "WINDOW", mode = EnumSource.Mode.EXCLUDE)
   void without_a_window_there_is_no_start_setting_even_if_a_box_is_passed(Verdict verdict) {
-    Recommendation window = Boathouse.latexOnPine(Verdict.WINDOW);
-    Recommendation muddled = with(Boathouse.latexOnPine(verdict), window.chosen(), window.map());
+    Recommendation window = BoathousePapers.latexOnPine(Verdict.WINDOW);
+    Recommendation muddled =
+        with(BoathousePapers.latexOnPine(verdict), window.chosen(), window.map());
 
     assertThat(sheet(muddled))
         .doesNotContain("START", "stay inside", "stay in ", "start at", "At the start", "Or 1 pass")
@@ -86,7 +90,7 @@ class WindowSheetPropertyTest {
 
   @Test
   void numbers_that_are_missing_are_named_and_never_printed_as_nan() {
-    Recommendation window = Boathouse.latexOnPine(Verdict.WINDOW);
+    Recommendation window = BoathousePapers.latexOnPine(Verdict.WINDOW);
     double none = Double.NaN;
     Box box = window.chosen().orElseThrow();
     Forecast blank =
@@ -125,7 +129,7 @@ class WindowSheetPropertyTest {
   @ParameterizedTest
   @EnumSource(Verdict.class)
   void a_sheet_without_trials_or_map_still_says_why(Verdict verdict) {
-    Recommendation full = Boathouse.latexOnPine(verdict);
+    Recommendation full = BoathousePapers.latexOnPine(verdict);
     Recommendation bare =
         new Recommendation(
             full.stratum(),
@@ -154,7 +158,7 @@ class WindowSheetPropertyTest {
 
   @Test
   void the_map_alone_carries_its_style_legend_and_counts() {
-    String map = WindowSheet.mapHtml(Boathouse.latexOnPine(Verdict.WINDOW)).orElseThrow();
+    String map = WindowSheet.mapHtml(BoathousePapers.latexOnPine(Verdict.WINDOW)).orElseThrow();
 
     assertThat(map)
         .startsWith("<figure")
@@ -164,8 +168,8 @@ class WindowSheetPropertyTest {
 
   @Test
   void a_continuous_beam_is_warned_of_before_anything_else() {
-    Recommendation pulsed = Boathouse.latexOnPine(Verdict.NOT_YET);
-    RigSetup bench = Boathouse.bench(Emission.CONTINUOUS);
+    Recommendation pulsed = BoathousePapers.latexOnPine(Verdict.NOT_YET);
+    RigSetup bench = BoathousePapers.bench(Emission.CONTINUOUS);
     Recommendation continuous =
         new Recommendation(
             new Stratum("latex", "pine", Emission.CONTINUOUS, 1064),
@@ -194,8 +198,8 @@ class WindowSheetPropertyTest {
   private static String sheet(Recommendation recommendation) {
     return new WindowSheet(
             recommendation,
-            Boathouse.LATEX,
-            Boathouse.STAMP,
+            BoathousePapers.LATEX,
+            BoathousePapers.STAMP,
             recommendation
                 .chosen()
                 .filter(b -> Double.isFinite(b.start().charRiskMean()))

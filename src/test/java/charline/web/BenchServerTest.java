@@ -222,6 +222,20 @@ class BenchServerTest {
     assertThat(recorded().get(0).patch().burnedAt()).isEqualTo("2026-11-02T09:00:00Z");
   }
 
+  /** A tablet whose clock is slow must not lose what was seen. */
+  @Test
+  void a_reading_of_a_slow_clock_counts_from_the_burning() throws IOException {
+    post("/entries/patch", entry(1, ",\"at\":\"2026-11-02T09:59:00+01:00\""));
+    Answer read =
+        post(
+            "/entries/reading",
+            "{\"id\":\"%s7\",\"of_patch\":\"%s1\",\"passes\":\"3\",\"outcome\":\"char\",\"at\":\"2026-11-02T09:30:00+01:00\"}"
+                .formatted(PATCH, PATCH));
+    assertThat(read.status()).as(read.body()).isEqualTo(200);
+    assertThat(recorded().get(0).patch().lastReading().at())
+        .isEqualTo(recorded().get(0).patch().burnedAt());
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -49,6 +49,7 @@ class PutRightPagesTest {
     assertThat(served.log().rig("heron").checks()).hasSize(1);
     assertThat(served.page("put-right/check?rig=heron&of=" + id))
         .contains("Void: cold.", "Let it count again");
+    assertThat(served.page("set-up")).contains("Void: 2026-10-14, 140 W at 50 %");
     served.post("put-right/check/bring-back", "rig=heron&of=" + id);
     assertThat(served.log().rig("heron").checks()).hasSize(2);
   }
@@ -72,7 +73,9 @@ class PutRightPagesTest {
     served.post("put-right/board/join", "of=" + of + "&into=" + other.replace(" ", "+"));
     assertThat(served.log().board(board).name()).isEqualTo(other);
     served.post("put-right/board/void", "of=" + other.replace(" ", "+") + "&why=treated");
-    assertThat(served.page("set-up")).doesNotContain("<b>" + other + "</b>");
+    assertThat(served.page("set-up"))
+        .doesNotContain("<b>" + other + "</b>")
+        .contains(other + "</a>: void, no analysis uses it");
 
     String finish = served.log().finishes().get(0).name();
     String named = finish.replace(" ", "+");

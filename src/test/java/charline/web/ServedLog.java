@@ -79,11 +79,20 @@ final class ServedLog implements AutoCloseable {
 
   /** A page; it must be there. */
   String page(String path) throws IOException, InterruptedException {
+    return got(path, 200);
+  }
+
+  /** What stands in place of a page that was asked for wrongly. */
+  String refusal(String path) throws IOException, InterruptedException {
+    return got(path, 422);
+  }
+
+  private String got(String path, int status) throws IOException, InterruptedException {
     var answer =
         client.send(
             HttpRequest.newBuilder(URI.create(server.address() + path)).build(),
             BodyHandlers.ofString());
-    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(status);
     return answer.body();
   }
 

@@ -19,9 +19,16 @@ import org.junit.jupiter.api.Test;
 /**
  * What becomes of a window as patches are added, in simulated shops whose boards differ by 0.3,
  * against a rule that gave none at all where boards are seen to differ by more than 0.2.
+ *
+ * <p>These are the first twelve of ninety shops with 12, 18 and 24 patches on three boards that
+ * took no part in choosing the rule: 40 with boards 0.3, 25 with 0.15, 25 with 0.5. Over all of
+ * them 9 of 66 windows were gone at the next look, where under the threshold 16 of 61 were; 24 of
+ * 115 broke a promise, where 25 of 100 did; and 7 of 39 provisional windows were gone against 2 of
+ * 27 others.
  */
 class ShrinkingWindowPropertyTest {
-  private static final int SHOPS = 14;
+  private static final int FIRST = 300;
+  private static final int SHOPS = 12;
   private static final int[] SIZES = {12, 18, 24};
   private static final double THRESHOLD = 0.2;
 
@@ -68,13 +75,13 @@ class ShrinkingWindowPropertyTest {
 
   @Test
   void fewer_windows_go_as_patches_are_added_and_no_more_promises_break() {
-    Scenario unlike = Scenario.usual().withBoardSpread(0.3).burning(24, 3).named("shrinking", "");
+    Scenario unlike = Scenario.usual().withBoardSpread(0.3).burning(24, 3).named("fresh-0.3-3", "");
     Fate smooth = new Fate();
     Fate hard = new Fate();
     int provisional = 0;
     int provisionalGone = 0;
-    for (int number = 0; number < SHOPS; number++) {
-      Shop shop = Shop.draw(unlike, number);
+    for (int k = 0; k < SHOPS; k++) {
+      Shop shop = Shop.draw(unlike, FIRST + k);
       Optional<Recommendation> before = Optional.empty();
       Optional<Box> hardBefore = Optional.empty();
       for (int size : SIZES) {

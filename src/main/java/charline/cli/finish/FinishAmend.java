@@ -1,5 +1,6 @@
 package charline.cli.finish;
 
+import charline.answer.Precautions;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
@@ -78,6 +79,7 @@ public final class FinishAmend extends LogCommand {
                           FinishView.stack(amended),
                           amended.family(),
                           Figures.count(patches, "patch is", "patches are"))));
+      desk.out().print(FinishView.warning(Precautions.of(log, amended)));
     }
     return DONE;
   }

@@ -24,7 +24,9 @@ public final class FinishList extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       List<Finish> finishes = log.finishes();
       reply.print(
-          desk.out(), finishes.stream().map(FinishView::flat).toList(), () -> table(finishes));
+          desk.out(),
+          finishes.stream().map(reply.csv() ? FinishView::flat : FinishView::json).toList(),
+          () -> table(finishes));
       return finishes.isEmpty() ? NO : DONE;
     }
   }

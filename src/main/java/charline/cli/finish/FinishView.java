@@ -70,13 +70,23 @@ final class FinishView {
         .put("coats", coats);
   }
 
-  /** The same in one line per finish, for CSV. */
+  /** A coat as it may be typed again: "latex:pale:90um". */
+  private static String typed(Coat coat) {
+    String tone = coat.tone().map(Tone::word).orElse("");
+    String thickness =
+        coat.thicknessMicrometres().isPresent()
+            ? ":" + Figures.shortest(coat.thicknessMicrometres().getAsDouble()) + "um"
+            : "";
+    return coat.name() + (tone.isEmpty() && thickness.isEmpty() ? "" : ":" + tone) + thickness;
+  }
+
+  /** The same in one line per finish, for CSV; each coat with its own thickness. */
   static Json flat(Finish finish) {
     return new Json()
         .put("finish", finish.name())
         .put("family", finish.family())
         .put("tone", finish.tone().map(Tone::word))
         .put("thickness_um", finish.thicknessMicrometres())
-        .put("coats", stack(finish));
+        .put("coats", String.join(" + ", finish.coats().stream().map(FinishView::typed).toList()));
   }
 }

@@ -40,6 +40,6 @@ final class TypedCoats {
         tone = Optional.of(Tone.ofWord(part));
       }
     }
-    return new Coat(family, tone, thickness);
+    return new Coat(family, tone, thickness, Optional.of(parts[0]));
   }
 }

@@ -39,7 +39,10 @@ public final class PatchView {
   public static Json json(PatchEntry entry) {
     Json json = head(entry);
     new BeamView(entry.patch()).putInto(json);
-    json.put("by", entry.by()).put("note", entry.note()).put("void", entry.voided());
+    json.put("by", entry.by())
+        .put("note", entry.note())
+        .put("job", entry.patch().board().job())
+        .put("void", entry.voided());
     json.put("typed", new Json().putAll(new TreeMap<>(entry.typed())));
     List<Json> readings = entry.patch().readings().stream().map(PatchView::reading).toList();
     return json.put("readings", readings);
@@ -48,7 +51,13 @@ public final class PatchView {
   /** Flat, one for each reading. */
   public static List<Json> lines(PatchEntry entry) {
     return entry.patch().readings().stream()
-        .map(reading -> head(entry).putAll(reading(reading).parts()))
+        .map(
+            reading ->
+                head(entry)
+                    .putAll(reading(reading).parts())
+                    .put("by", entry.by())
+                    .put("note", entry.note())
+                    .put("job", entry.patch().board().job()))
         .toList();
   }
 

@@ -17,7 +17,7 @@ final class OtherCoats {
   private static final String STACK =
       """
       (SELECT group_concat(c, '/') FROM (SELECT family || ':' || coalesce(tone, '') || ':'
-          || coalesce(thickness_um, '') AS c
+          || coalesce(thickness_um, '') || coalesce(':' || called, '') AS c
         FROM %s.coat WHERE finish_id = f.id AND voided_why IS NULL ORDER BY position))
       """;
 
@@ -53,8 +53,8 @@ final class OtherCoats {
   void take(UUID finish, String why) {
     database.update(
         """
-        UPDATE main.coat SET (family, tone, thickness_um, voided_why) =
-          (SELECT o.family, o.tone, o.thickness_um, o.voided_why FROM other.coat o
+        UPDATE main.coat SET (family, tone, thickness_um, called, voided_why) =
+          (SELECT o.family, o.tone, o.thickness_um, o.called, o.voided_why FROM other.coat o
            WHERE o.finish_id = coat.finish_id AND o.position = coat.position)
         WHERE finish_id = ?1
           AND position IN (SELECT position FROM other.coat WHERE finish_id = ?1)
@@ -69,8 +69,8 @@ final class OtherCoats {
         why);
     database.update(
         """
-        INSERT INTO main.coat (finish_id, position, family, tone, thickness_um, voided_why)
-        SELECT finish_id, position, family, tone, thickness_um, voided_why FROM other.coat
+        INSERT INTO main.coat (finish_id, position, family, tone, thickness_um, called, voided_why)
+        SELECT finish_id, position, family, tone, thickness_um, called, voided_why FROM other.coat
         WHERE finish_id = ?1
           AND position NOT IN (SELECT position FROM main.coat WHERE finish_id = ?1)
         """,

@@ -95,6 +95,7 @@ record PatchReader(
     SheetRow earlier = null;
     for (SheetRow row : rows) {
       Optional<Reading> reading = reading(row, last, row == rows.get(0));
+      burned.ifPresent(b -> reading.ifPresent(r -> doubtEarly(row, b, r)));
       if (reading.isPresent()) {
         Plausibility.about(reading.get(), readings)
             .forEach(d -> doubts.report(row, d.knob() == null ? OUTCOME : DEPTH_UM, List.of(d)));
@@ -107,6 +108,13 @@ record PatchReader(
       }
     }
     return readings;
+  }
+
+  private void doubtEarly(SheetRow row, OffsetDateTime burned, Reading reading) {
+    doubts.report(
+        row,
+        row.has(READ_AT) ? READ_AT : BURNED_AT,
+        Plausibility.aboutJudging(burned, reading.at()));
   }
 
   private Optional<Reading> reading(SheetRow row, Optional<OffsetDateTime> last, boolean isFirst) {

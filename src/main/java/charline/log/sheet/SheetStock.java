@@ -38,7 +38,7 @@ final class SheetStock {
   private final Faults faults;
   private final KnobCells knobs;
   private final CellDoubts doubts;
-  private final SheetWords words;
+  private final SheetVocabulary words;
   private final Map<Column, Map<String, Object>> answers = new EnumMap<>(Column.class);
   private final Map<String, Met<Board>> boards = new HashMap<>();
   private final Map<String, Met<Finish>> finishes = new HashMap<>();
@@ -52,7 +52,7 @@ final class SheetStock {
 
   SheetStock(Logbook log, Faults faults, KnobCells knobs, CellDoubts doubts) {
     this.log = log;
-    words = new SheetWords(log);
+    words = new SheetVocabulary(log);
     this.faults = faults;
     this.knobs = knobs;
     this.doubts = doubts;

@@ -118,13 +118,13 @@ public final class TrialSheetExporter {
   }
 
   private static void putLikes(Map<Column, String> cells, Patch patch, Likes likes) {
-    String wood = SheetWords.text(List.of(patch.board().wood()), likes.woods());
+    String wood = SheetVocabulary.text(List.of(patch.board().wood()), likes.woods());
     if (!wood.isEmpty()) {
       put(cells, WOOD_LIKE, wood);
     }
     List<String> families = new ArrayList<>(List.of(patch.finish().family()));
     patch.finish().coats().forEach(coat -> families.add(coat.family()));
-    String family = SheetWords.text(families, likes.families());
+    String family = SheetVocabulary.text(families, likes.families());
     if (!family.isEmpty()) {
       put(cells, FAMILY_LIKE, family);
     }

@@ -102,7 +102,8 @@ public final class Entries {
           if (log.holds(id)) {
             return kept(id, entry.patch(), entry.patch().lastReading(), true);
           }
-          Reading reading = reading(fields, id, person, fields.note("note"));
+          Reading reading =
+              notBefore(entry.patch().burnedAt(), reading(fields, id, person, fields.note("note")));
           patches(fields).read(entry.patch(), reading);
           return kept(id, entry.patch(), reading, false);
         });
@@ -117,6 +118,21 @@ public final class Entries {
           boolean undone = patches(fields).undo(entry, of, by(fields, person), UNDONE);
           return kept(of, entry.patch(), entry.patch().lastReading(), !undone);
         });
+  }
+
+  /** The clock of one device may be slower than that of the other; nothing seen is lost by it. */
+  private static Reading notBefore(OffsetDateTime burned, Reading r) {
+    return r.at().isBefore(burned)
+        ? new Reading(
+            r.id(),
+            r.passes(),
+            r.outcome(),
+            r.soot(),
+            r.depthMicrometres(),
+            burned,
+            r.by(),
+            r.note())
+        : r;
   }
 
   private PatchEntry entry(UUID patch) {

@@ -9,10 +9,13 @@ import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
 import charline.refusal.Refusal;
 import charline.trial.Board;
+import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.trial.WoodForm;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -100,8 +103,22 @@ public final class PutRightForms {
             old.id(),
             f.need("name", "A name"),
             log.family(f.need("family", "The family that it counts as")),
-            SetupForms.coats(log, f));
+            withWords(SetupForms.coats(log, f), old.coats()));
     setup(f, by).amend(old, amended, f.line("why"));
+  }
+
+  /** A form shows the family of a coat; what the person called it stays while the family does. */
+  private static List<Coat> withWords(List<Coat> coats, List<Coat> old) {
+    List<Coat> worded = new ArrayList<>();
+    for (int i = 0; i < coats.size(); i++) {
+      Coat coat = coats.get(i);
+      Optional<String> called =
+          i < old.size() && old.get(i).family().equals(coat.family())
+              ? coat.called().or(old.get(i)::called)
+              : coat.called();
+      worded.add(new Coat(coat.family(), coat.tone(), coat.thicknessMicrometres(), called));
+    }
+    return worded;
   }
 
   /** Takes a power check or a board out, for a reason. */

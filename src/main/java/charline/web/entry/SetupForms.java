@@ -3,6 +3,7 @@ package charline.web.entry;
 import charline.exposure.Emission;
 import charline.exposure.SpotDefinition;
 import charline.log.Logbook;
+import charline.log.OwnWords;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
@@ -17,6 +18,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -75,16 +77,41 @@ public final class SetupForms {
   /** Sets up a board. */
   public void board(UnaryOperator<String> form, String by) {
     Fields f = Fields.of(form);
+    String wood = log.wood(f.need("wood", "The wood"));
+    String said = f.line("form");
     Board board =
         new Board(
             log.newId(),
             f.need("name", "A name"),
-            log.wood(f.need("wood", "The wood")),
-            WoodForm.ofWord(f.need("form", "The form of the board")),
+            wood,
+            said == null ? log.usualForm(wood) : WoodForm.ofWord(said),
             Optional.ofNullable(f.line("condition")),
             given(f, "moisture", Quantity.SHARE),
             Optional.ofNullable(f.line("job")));
     setup(f, by).add(board);
+  }
+
+  /** Adds a wood. */
+  public void wood(UnaryOperator<String> form, String by) {
+    word(OwnWords.Sort.WOOD, form, by);
+  }
+
+  /** Adds a coating family. */
+  public void family(UnaryOperator<String> form, String by) {
+    word(OwnWords.Sort.FAMILY, form, by);
+  }
+
+  private void word(OwnWords.Sort sort, UnaryOperator<String> form, String by) {
+    Fields f = Fields.of(form);
+    String also = f.line("also");
+    setup(f, by)
+        .addWord(
+            sort,
+            f.need("name", "A name"),
+            also == null
+                ? List.of()
+                : Arrays.stream(also.split(",")).filter(word -> !word.isBlank()).toList(),
+            f.need("like", "What it is like"));
   }
 
   /** Sets up a finish: coats 1, 2, ..., outermost first; a coat without family is left out. */

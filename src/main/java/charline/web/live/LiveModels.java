@@ -3,11 +3,14 @@ package charline.web.live;
 import charline.answer.Answers;
 import charline.answer.Applicability;
 import charline.answer.TrialCase;
+import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
 import charline.drift.Validity;
 import charline.log.Logbook;
+import charline.model.Coating;
 import charline.model.Fitter;
 import charline.model.Trials;
+import charline.model.borrow.Borrowing;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
@@ -30,6 +33,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Models of every stratum that was asked for, fitted once per change of its patches. While a fit
@@ -72,7 +76,8 @@ public final class LiveModels implements AutoCloseable {
     return longest;
   }
 
-  private record Subject(Stratum stratum, boolean acceptTint) {}
+  /** What a fit hangs on beside the patches. */
+  private record Subject(Stratum stratum, boolean acceptTint, Coating coat, boolean borrow) {}
 
   /** Models are the same object for as long as their patches stay the same. */
   private record Question(LiveForecast models, RigSetup bench, Requirements asked) {}
@@ -142,16 +147,27 @@ public final class LiveModels implements AutoCloseable {
     return of(shelf(), stratum, acceptTint, patience);
   }
 
+  /** The same as a question asks for them: for its coat, and borrowing where it says so. */
+  public Known of(Stratum stratum, TrialQuestion question, Duration patience) {
+    return of(
+        shelf(),
+        new Subject(stratum, question.asked().acceptTint(), question.coat(), question.borrow()),
+        patience);
+  }
+
   /** The same for a request that saw the log as it was then; never older than others saw it. */
   Known of(LogSnapshot seen, Stratum stratum, boolean acceptTint, Duration patience) {
-    List<Patch> patches = seen.trials().of(stratum);
-    if (patches.isEmpty()) {
+    return of(seen, new Subject(stratum, acceptTint, Coating.UNSAID, false), patience);
+  }
+
+  private Known of(LogSnapshot seen, Subject subject, Duration patience) {
+    Stratum stratum = subject.stratum();
+    if (seen.trials().of(stratum).isEmpty()) {
       return new Known(Optional.empty(), false);
     }
-    Subject subject = new Subject(stratum, acceptTint);
     long deadline = System.nanoTime() + patience.toNanos();
     while (true) {
-      Fitting fitting = fitting(subject, seen.edition(), patches);
+      Fitting fitting = fitting(subject, seen);
       try {
         long left = Math.max(0, deadline - System.nanoTime());
         return new Known(Optional.of(fitting.now().get(left, TimeUnit.NANOSECONDS)), false);
@@ -169,7 +185,11 @@ public final class LiveModels implements AutoCloseable {
   }
 
   /** The fit for these patches, or for those of a newer edition where there is one already. */
-  private synchronized Fitting fitting(Subject subject, long edition, List<Patch> patches) {
+  private synchronized Fitting fitting(Subject subject, LogSnapshot seen) {
+    long edition = seen.edition();
+    List<Patch> own = seen.trials().of(subject.stratum());
+    // What is borrowed hangs on the patches of others too.
+    List<Patch> patches = subject.borrow() ? seen.trials().patches() : own;
     Fitting known = fittings.get(subject);
     if (known != null && known.edition() >= edition) {
       return known;
@@ -179,18 +199,30 @@ public final class LiveModels implements AutoCloseable {
       fittings.put(subject, same);
       return same;
     }
-    Trials trials = new Trials(subject.stratum(), patches, subject.acceptTint());
+    Trials trials = new Trials(subject.stratum(), own, subject.acceptTint(), subject.coat());
+    Supplier<LiveForecast> work =
+        subject.borrow()
+            ? () -> LiveForecast.fitted(borrowing(seen, subject).fitterFor(trials), trials)
+            : () -> fit.apply(trials);
     Fitting fresh =
         new Fitting(
             edition,
             patches,
             known == null ? Optional.empty() : newest(known),
-            CompletableFuture.supplyAsync(() -> fit.apply(trials), worker));
+            CompletableFuture.supplyAsync(work, worker));
     fittings.put(subject, fresh);
     if (known != null) {
       known.now().cancel(false); // only now, so that whoever waits for it finds the fresh one
     }
     return fresh;
+  }
+
+  private Borrowing borrowing(LogSnapshot seen, Subject subject) {
+    return new Borrowing(
+        fitter,
+        seen.trials().byStratum().entrySet().stream()
+            .map(e -> new Trials(e.getKey(), e.getValue(), subject.acceptTint()))
+            .toList());
   }
 
   private static Optional<LiveForecast> newest(Fitting fitting) {

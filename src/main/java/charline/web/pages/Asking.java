@@ -3,6 +3,7 @@ package charline.web.pages;
 import charline.answer.FixedKnobs;
 import charline.answer.Light;
 import charline.answer.TrialQuestion;
+import charline.model.Coating;
 import charline.quantity.Figures;
 import charline.quantity.Invariant;
 import charline.quantity.Measure;
@@ -11,6 +12,7 @@ import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Knob;
 import charline.trial.Stratum;
+import charline.trial.Tone;
 import charline.web.live.LiveModels;
 import charline.window.JobLimit;
 import charline.window.Requirements;
@@ -19,13 +21,25 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** Questions as the address of a page asks them, and as an address that asks them again. */
 record Asking(LiveModels models) {
   private static final List<String> LIMITS =
-      List.of("risk", "confidence", "clear", "tint", "overlap", "job", "jobrisk", "width");
+      List.of(
+          "risk",
+          "confidence",
+          "clear",
+          "tint",
+          "overlap",
+          "job",
+          "jobrisk",
+          "width",
+          "tone",
+          "thickness",
+          "borrow");
 
   /** What the address asks, but for the scan width. */
   TrialQuestion question(Context ctx) {
@@ -48,7 +62,9 @@ record Asking(LiveModels models) {
                     share(ctx, "confidence", Requirements.USUAL.confidence()),
                     share(ctx, "clear", Requirements.USUAL.clearChance()),
                     "yes".equals(ctx.queryParam("tint"))))
-            .with(new Strokes(share(ctx, "overlap", Strokes.USUAL.overlap())));
+            .with(new Strokes(share(ctx, "overlap", Strokes.USUAL.overlap())))
+            .with(coat(ctx))
+            .borrowing("yes".equals(ctx.queryParam("borrow")));
     String area = text(ctx, "job");
     boolean limited = !text(ctx, "jobrisk").isEmpty();
     if (area.isEmpty()) {
@@ -61,6 +77,16 @@ record Asking(LiveModels models) {
         new JobLimit(
             Measure.parse(area, Quantity.SURFACE).value(),
             limited ? OptionalDouble.of(share(ctx, "jobrisk", 0)) : OptionalDouble.empty()));
+  }
+
+  private static Coating coat(Context ctx) {
+    String tone = text(ctx, "tone");
+    String thickness = text(ctx, "thickness");
+    return new Coating(
+        tone.isEmpty() ? Optional.empty() : Optional.of(Tone.ofWord(tone)),
+        thickness.isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(Measure.parse(thickness, Quantity.THICKNESS).value()));
   }
 
   /** A text of the address, blank where there is none. */
@@ -133,6 +159,14 @@ record Asking(LiveModels models) {
         .fixed()
         .of(Knob.WIDTH)
         .ifPresent(width -> parts.add("width=" + Figures.shortest(width)));
+    question.coat().tone().ifPresent(tone -> parts.add("tone=" + tone.word()));
+    question
+        .coat()
+        .thicknessMicrometres()
+        .ifPresent(thickness -> parts.add("thickness=" + Figures.shortest(thickness)));
+    if (question.borrow()) {
+      parts.add("borrow=yes");
+    }
     return String.join("&", parts);
   }
 

@@ -3,6 +3,7 @@ package charline.web.pages;
 import charline.answer.TrialQuestion;
 import charline.quantity.Figures;
 import charline.trial.Knob;
+import charline.trial.Tone;
 import charline.window.JobLimit;
 import charline.window.Requirements;
 import java.util.List;
@@ -18,18 +19,38 @@ import java.util.stream.Stream;
  * @param job area of a job in m², blank where none was given
  * @param jobRisk its limit in percent, blank where it has none
  * @param width scan width in mm, blank where it was not typed
+ * @param tone of the coat that the answer is for, blank for that of most patches
+ * @param thickness of its coats in µm, blank for the middle of those tried
+ * @param borrow whether the log's other trials lend what they know
  */
-public record Limits(Requirements asked, String overlap, String job, String jobRisk, String width) {
+public record Limits(
+    Requirements asked,
+    String overlap,
+    String job,
+    String jobRisk,
+    String width,
+    String tone,
+    String thickness,
+    boolean borrow) {
   static Limits of(TrialQuestion question) {
     Optional<JobLimit> job = question.job();
     OptionalDouble risk = job.map(JobLimit::charRisk).orElse(OptionalDouble.empty());
     OptionalDouble width = question.fixed().of(Knob.WIDTH);
+    OptionalDouble thickness = question.coat().thicknessMicrometres();
     return new Limits(
         question.asked(),
         Asking.percent(question.strokes().overlap()),
         job.map(limit -> Figures.shortest(limit.areaSquareMetres())).orElse(""),
         risk.isPresent() ? Asking.percent(risk.getAsDouble()) : "",
-        width.isPresent() ? Figures.shortest(width.getAsDouble()) : "");
+        width.isPresent() ? Figures.shortest(width.getAsDouble()) : "",
+        question.coat().tone().map(Tone::word).orElse(""),
+        thickness.isPresent() ? Figures.shortest(thickness.getAsDouble()) : "",
+        question.borrow());
+  }
+
+  /** Tones to choose from. */
+  public List<String> tones() {
+    return Stream.of(Tone.values()).map(Tone::word).toList();
   }
 
   /** Shares to choose from, in percent, with the one that was asked. */

@@ -2,7 +2,9 @@ package charline.web.pages;
 
 import charline.answer.Precautions;
 import charline.log.Logbook;
+import charline.log.VoidCheck;
 import charline.refusal.Refusal;
+import charline.trial.Board;
 import charline.trial.FamilyFacts;
 import charline.trial.WoodFacts;
 import charline.web.entry.Doubtful;
@@ -22,7 +24,19 @@ import java.util.function.UnaryOperator;
 /** The page where rigs, power checks, boards and finishes are set up. */
 public final class SetUpPages {
   static final Map<String, String> PLACES =
-      Map.of("rig", "rigs", "check", "rigs", "board", "boards", "finish", "finishes");
+      Map.of(
+          "rig",
+          "rigs",
+          "check",
+          "rigs",
+          "board",
+          "boards",
+          "finish",
+          "finishes",
+          "wood",
+          "words",
+          "family",
+          "words");
 
   private final Logbook log;
   private final LiveModels models;
@@ -44,12 +58,16 @@ public final class SetUpPages {
     routes.post("/set-up/check", taking("check", setUps::check));
     routes.post("/set-up/board", taking("board", setUps::board));
     routes.post("/set-up/finish", taking("finish", setUps::finish));
+    routes.post("/set-up/wood", taking("wood", setUps::wood));
+    routes.post("/set-up/family", taking("family", setUps::family));
   }
 
   /**
    * The page's content.
    *
    * @param known what must be known of each finish before the beam is on, by its name
+   * @param voidBoards boards that count no more
+   * @param voidChecks power checks that count no more, by the name of the rig
    * @param form which form was refused, blank for none
    * @param trouble why
    * @param doubtful true if the person may say that they are sure
@@ -60,6 +78,8 @@ public final class SetUpPages {
       List<WoodFacts> woods,
       List<FamilyFacts> families,
       Map<String, Precautions> known,
+      List<Board> voidBoards,
+      Map<String, List<VoidCheck>> voidChecks,
       String form,
       String trouble,
       boolean doubtful,
@@ -119,9 +139,17 @@ public final class SetUpPages {
                 log.woods(),
                 log.families(),
                 Precautions.ofEach(log, models.shelf().finishes()),
+                log.voidBoards(),
+                voidChecks(),
                 form,
                 trouble,
                 doubtful,
                 given)));
+  }
+
+  private Map<String, List<VoidCheck>> voidChecks() {
+    Map<String, List<VoidCheck>> byRig = new HashMap<>();
+    models.shelf().rigs().forEach(rig -> byRig.put(rig.name(), log.voidChecks(rig)));
+    return byRig;
   }
 }

@@ -27,7 +27,6 @@ import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
-import charline.wording.BriefList;
 import charline.wording.DriftText;
 import charline.wording.NoBeamText;
 import charline.wording.PrecautionText;
@@ -112,7 +111,6 @@ public final class WindowPages {
               "view",
               WindowView.of(
                   window,
-                  BriefList.paragraph(window.next()),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
                   PrecautionText.headline(window.precautions()),
@@ -257,8 +255,7 @@ public final class WindowPages {
 
   Answer answer(Answers answers, TrialQuestion question) {
     TrialCase subject = answers.choose(question);
-    LiveModels.Known known =
-        models.of(subject.trials().stratum(), question.asked().acceptTint(), models.longest());
+    LiveModels.Known known = models.of(subject.trials().stratum(), question, models.longest());
     LiveForecast ready = known.models().orElseThrow(WindowPages::notYet);
     return new Answer(
         models.window(answers, subject, ready, models.longest()).orElseThrow(WindowPages::notYet),
@@ -304,7 +301,7 @@ public final class WindowPages {
     Map<String, Object> words =
         LiveRiskText.of(
             stratum,
-            models.of(stratum, asked.acceptTint(), models.longest()),
+            models.of(stratum, question, models.longest()),
             bench.rig(),
             settings,
             bench.at(),

@@ -1,5 +1,6 @@
 package charline.web.pages;
 
+import charline.answer.NearWood;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
 import charline.exposure.Pulses;
@@ -16,6 +17,11 @@ import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
+import charline.wording.BorrowText;
+import charline.wording.BriefList;
+import charline.wording.CoatText;
+import charline.wording.NearWoodText;
+import charline.wording.PlanText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
@@ -25,6 +31,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * One window as the page shows it.
@@ -34,7 +41,9 @@ import java.util.OptionalDouble;
  * @param notValid why the window must not be used any more, if so
  * @param asked what the window keeps, over a job too where one was asked about
  * @param provisos what has to be known beside the verdict
+ * @param woods which woods were pooled, and which near ones were not counted
  * @param poison poison and fire in short, if the coat or the wood brings any
+ * @param nextPatches the patches to burn next, those alike in one line
  * @param start the start setting, only where there is a window
  * @param map the map with where its edges lie
  * @param query part of the address that asks the same again
@@ -48,13 +57,40 @@ public record WindowView(
     String verdict,
     String reason,
     String nextStep,
+    List<BriefList.Line> nextPatches,
     List<String> asked,
     List<String> provisos,
+    Woods woods,
     Optional<Start> start,
     Optional<Map> map,
     List<Caution> cautions,
     String speedWords,
     String query) {
+
+  /**
+   * Which woods count.
+   *
+   * @param sentences what was pooled and what was left out
+   * @param pool part of the address that counts the near woods too, if there are any
+   */
+  public record Woods(List<String> sentences, Optional<String> pool) {
+    static Woods of(WindowAnswer answer) {
+      Stratum stratum = answer.found().stratum();
+      List<NearWood> near = answer.nearWoods();
+      List<String> all = new ArrayList<>(stratum.woods());
+      near.forEach(wood -> all.add(wood.wood()));
+      return new Woods(
+          Stream.of(
+                  NearWoodText.pooled(stratum, answer.found().patches()),
+                  NearWoodText.notCounted(near))
+              .flatMap(Optional::stream)
+              .toList(),
+          near.isEmpty()
+              ? Optional.empty()
+              : Optional.of(
+                  Asking.query(stratum.over(Stratum.pooled(all)), answer.subject().question())));
+    }
+  }
 
   /** The start setting with the ranges to stay in. */
   public record Start(List<Line> lines, String risk, String fixed, String recordLink) {}
@@ -86,7 +122,6 @@ public record WindowView(
 
   static WindowView of(
       WindowAnswer answer,
-      String nextStep,
       Optional<String> behind,
       Optional<Caution> notValid,
       Optional<String> poison,
@@ -102,9 +137,11 @@ public record WindowView(
         poison,
         VerdictText.of(found),
         ReasonText.of(found),
-        nextStep,
+        PlanText.advice(answer.next().advice()),
+        BriefList.lines(answer.next()),
         asked(answer),
         ProvisoText.of(found),
+        Woods.of(answer),
         box.map(b -> start(b, found)),
         WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
         cautions,
@@ -118,6 +155,11 @@ public record WindowView(
     sentences.add("Asked: " + AskedText.of(found));
     AskedText.of(found, answer.subject().question().job()).ifPresent(sentences::add);
     answer.job().map(AskedText::of).ifPresent(sentences::add);
+    found.clearingFit().flatMap(fit -> CoatText.of(fit, found.patches())).ifPresent(sentences::add);
+    Stream.of(found.charFit(), found.clearingFit())
+        .flatMap(Optional::stream)
+        .flatMap(fit -> BorrowText.of(fit).stream())
+        .forEach(sentences::add);
     return sentences;
   }
 

@@ -1,6 +1,6 @@
 package charline.model.classical;
 
-import static charline.model.classical.Bench.seen;
+import static charline.model.classical.ClassicalTrials.seen;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -20,7 +20,7 @@ class ClassicalBadInputTest {
   @ParameterizedTest
   @EnumSource(Method.class)
   void one_patch_is_no_curve(Method method) {
-    assertThat(reason(new Bench().burn(10, 1, seen(1, "char")), method))
+    assertThat(reason(new ClassicalTrials().burn(10, 1, seen(1, "char")), method))
         .isEqualTo(
             "A curve needs patches that charred and some that did not, but there is only one patch;"
                 + " burn more, at different doses.");
@@ -29,8 +29,8 @@ class ClassicalBadInputTest {
   @ParameterizedTest
   @EnumSource(Method.class)
   void outcomes_that_are_all_alike_give_a_share_and_no_curve(Method method) {
-    Bench never = new Bench();
-    Bench always = new Bench();
+    ClassicalTrials never = new ClassicalTrials();
+    ClassicalTrials always = new ClassicalTrials();
     for (int i = 0; i < 10; i++) {
       never.burn(5 + i, 1, seen(1, "clean"));
       always.burn(5 + i, 1, seen(1, "char"));
@@ -51,7 +51,7 @@ class ClassicalBadInputTest {
 
   @Test
   void settings_that_are_all_alike_give_a_share_and_no_curve() {
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     for (int i = 0; i < 6; i++) {
       bench.burn(10, 1, seen(2, i < 2 ? "char" : "clean"));
     }
@@ -64,7 +64,8 @@ class ClassicalBadInputTest {
 
   @Test
   void fewer_rows_than_coefficients_are_refused() {
-    Bench bench = new Bench().burn(10, 1, seen(1, "clean")).burn(20, 1.5, seen(2, "char"));
+    ClassicalTrials bench =
+        new ClassicalTrials().burn(10, 1, seen(1, "clean")).burn(20, 1.5, seen(2, "char"));
 
     assertThat(reason(bench, Method.FIRTH))
         .isEqualTo(
@@ -73,7 +74,7 @@ class ClassicalBadInputTest {
 
   @Test
   void passes_that_never_change_are_left_out_and_the_dose_is_for_that_many() {
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     for (int i = 0; i < 20; i++) {
       bench.burn(5 + 2 * i, 1 + i % 3 * 0.2, seen(2, i % 4 + i > 12 ? "char" : "clean"));
     }
@@ -88,7 +89,7 @@ class ClassicalBadInputTest {
 
   @Test
   void fluence_that_moves_with_dose_only_is_left_out() {
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     for (int i = 0; i < 12; i++) {
       bench.burn(5 * (1 + 0.2 * i), 1 + 0.2 * i, seen(1, i == 4 || i > 6 ? "char" : "clean"));
     }
@@ -120,7 +121,8 @@ class ClassicalBadInputTest {
   @ParameterizedTest
   @EnumSource(Method.class)
   void doses_a_million_times_apart_leave_finite_numbers(Method method) {
-    Bench bench = mixed(1).burn(1e-5, 1.1, seen(1, "clean")).burn(1e7, 1.3, seen(1, "char"));
+    ClassicalTrials bench =
+        mixed(1).burn(1e-5, 1.1, seen(1, "clean")).burn(1e7, 1.3, seen(1, "char"));
 
     ClassicalOutcome outcome = outcome(bench, method);
 
@@ -131,7 +133,7 @@ class ClassicalBadInputTest {
 
   @Test
   void a_wild_patch_that_turns_the_slope_is_not_given_a_safe_dose() {
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     for (int i = 0; i < 12; i++) {
       bench.burn(5 + i, 1, seen(1, i % 3 == 0 || i < 5 ? "char" : "clean"));
     }
@@ -141,7 +143,7 @@ class ClassicalBadInputTest {
 
   @Test
   void separation_is_named_and_told_in_words() {
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     for (int i = 0; i < 8; i++) {
       bench.burn(5 + i, 1, seen(1, i > 3 ? "char" : "clean"));
     }
@@ -164,7 +166,7 @@ class ClassicalBadInputTest {
 
   @Test
   void a_tie_at_one_dose_is_quasi_complete_separation() {
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     for (int i = 0; i < 8; i++) {
       bench.burn(5 + i, 1, seen(1, i > 3 ? "char" : "clean"));
     }
@@ -180,14 +182,14 @@ class ClassicalBadInputTest {
 
   @Test
   void depths_that_bear_no_law_are_refused_in_a_sentence() {
-    Bench none = new Bench().burn(5, 1, seen(1, "residue"));
-    Bench alike = new Bench();
-    Bench falling = new Bench();
-    Bench few = new Bench();
+    ClassicalTrials none = new ClassicalTrials().burn(5, 1, seen(1, "residue"));
+    ClassicalTrials alike = new ClassicalTrials();
+    ClassicalTrials falling = new ClassicalTrials();
+    ClassicalTrials few = new ClassicalTrials();
     for (int i = 0; i < 5; i++) {
-      alike.burn(5, 1, new Bench.Seen(1, "residue", 10 + i));
-      falling.burn(5 + i, 1 + 0.2 * i, new Bench.Seen(1, "residue", 10 - i));
-      few.burn(5, 1 + 0.2 * i, new Bench.Seen(1, i < 2 ? "residue" : "clean", 10 + i));
+      alike.burn(5, 1, new ClassicalTrials.Seen(1, "residue", 10 + i));
+      falling.burn(5 + i, 1 + 0.2 * i, new ClassicalTrials.Seen(1, "residue", 10 - i));
+      few.burn(5, 1 + 0.2 * i, new ClassicalTrials.Seen(1, i < 2 ? "residue" : "clean", 10 + i));
     }
 
     assertThat(law(none)).isEmpty();
@@ -212,8 +214,8 @@ class ClassicalBadInputTest {
   }
 
   /** Overlapping outcomes at settings that all move. */
-  private static Bench mixed(int times) {
-    Bench bench = new Bench();
+  private static ClassicalTrials mixed(int times) {
+    ClassicalTrials bench = new ClassicalTrials();
     for (int t = 0; t < times; t++) {
       for (int i = 0; i < 18; i++) {
         boolean hot = 6 + i + 3 * (i % 4) > 20 ^ i % 7 == 0;
@@ -221,26 +223,26 @@ class ClassicalBadInputTest {
             4 + 1.5 * i,
             1 + i * 7 % 5 * 0.15,
             hot && i % 2 == 0
-                ? new Bench.Seen[] {seen(1 + i % 3, "clean"), seen(3 + i % 3, "char")}
-                : new Bench.Seen[] {seen(1 + i % 3, hot ? "char" : "clean")});
+                ? new ClassicalTrials.Seen[] {seen(1 + i % 3, "clean"), seen(3 + i % 3, "char")}
+                : new ClassicalTrials.Seen[] {seen(1 + i % 3, hot ? "char" : "clean")});
       }
     }
     return bench;
   }
 
-  private static ClassicalOutcome outcome(Bench bench, Method method) {
+  private static ClassicalOutcome outcome(ClassicalTrials bench, Method method) {
     return ClassicalRegression.by(method).fit(bench.trials(), Event.CHAR);
   }
 
-  private static ClassicalFit fit(Bench bench, Method method) {
+  private static ClassicalFit fit(ClassicalTrials bench, Method method) {
     return (ClassicalFit) outcome(bench, method);
   }
 
-  private static String reason(Bench bench, Method method) {
+  private static String reason(ClassicalTrials bench, Method method) {
     return ((NoClassicalFit) outcome(bench, method)).reason();
   }
 
-  private static List<String> law(Bench bench) {
+  private static List<String> law(ClassicalTrials bench) {
     return AblationRegression.withDefaults().fit(bench.patches()).stream()
         .map(outcome -> ((NoAblation) outcome).reason())
         .toList();

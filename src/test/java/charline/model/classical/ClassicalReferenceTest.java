@@ -43,10 +43,11 @@ class ClassicalReferenceTest {
     ReferenceCase reference = ReferenceCase.load(folder);
     double[] log10Fluence = reference.numbers("log10_fluence");
     int[] charred = reference.counts("charred");
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     for (int i : reference.rowsWhere("family", family)) {
       double fluence = Math.pow(10, log10Fluence[i]);
-      bench.burn(PULSES * fluence, fluence, Bench.seen(1, charred[i] == 1 ? "char" : "clean"));
+      bench.burn(
+          PULSES * fluence, fluence, ClassicalTrials.seen(1, charred[i] == 1 ? "char" : "clean"));
     }
 
     ClassicalFit fit =
@@ -116,14 +117,14 @@ class ClassicalReferenceTest {
         unbounded
             ? narrow.numbers("removal_um_per_pass")
             : reference.numbers("removal_um_per_pass");
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     for (int i = 0; i < fluence.length; i++) {
       int passes = 1 + i % 4; // passes and pulses differ, depth per pulse does not
       double pulses = 1 + i % 3;
       bench.burn(
           pulses * fluence[i],
           fluence[i],
-          new Bench.Seen(passes, "residue", passes * pulses * depth[i]));
+          new ClassicalTrials.Seen(passes, "residue", passes * pulses * depth[i]));
     }
 
     AblationFit law = (AblationFit) new AblationRegression(0.95).fit(bench.patches()).orElseThrow();

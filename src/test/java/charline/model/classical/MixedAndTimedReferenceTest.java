@@ -1,6 +1,6 @@
 package charline.model.classical;
 
-import static charline.model.classical.Bench.seen;
+import static charline.model.classical.ClassicalTrials.seen;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -30,7 +30,7 @@ class MixedAndTimedReferenceTest {
     int[] animals = reference.counts("size");
     List<String> herds = reference.labels("herd");
     List<String> periods = reference.labels("period");
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     for (int i = 0; i < events.length; i++) {
       int period = Integer.parseInt(periods.get(i));
       for (int k = 0; k < animals[i]; k++) {
@@ -78,7 +78,7 @@ class MixedAndTimedReferenceTest {
     List<Object> after = reference.column("left");
     List<Object> by = reference.column("right");
     int[] chemo = reference.counts("chemo");
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     for (int i = 0; i < chemo.length; i++) {
       double dose = Math.exp(chemo[i]);
       int without = after.get(i) == null ? 0 : MONTH * ((Number) after.get(i)).intValue();
@@ -152,7 +152,7 @@ class MixedAndTimedReferenceTest {
   /** Brackets stay: were its rows independent the slopes would be flatter than the plain fit's. */
   @Test
   void where_boards_do_not_differ_a_mixed_fit_is_the_plain_one() {
-    Bench bench = new Bench();
+    ClassicalTrials bench = new ClassicalTrials();
     double[] doses = {6, 8, 10, 12, 14, 16};
     int[][] lastWithout = {{6, 3, 3, 2, 1, 1}, {4, 5, 2, 3, 2, 1}, {5, 3, 4, 2, 1, 2}};
     IntStream.range(0, 18)

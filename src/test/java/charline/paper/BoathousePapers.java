@@ -60,7 +60,7 @@ import java.util.stream.IntStream;
  * A lakeside boathouse being restored, with made-up trials and a made-up logistic law in place of
  * the models: enough to print every kind of sheet.
  */
-final class Boathouse {
+final class BoathousePapers {
   static final OffsetDateTime BURNED = OffsetDateTime.parse("2026-04-13T09:00:00+02:00");
   static final SheetStamp STAMP =
       new SheetStamp(
@@ -93,7 +93,7 @@ final class Boathouse {
 
   private static final double DOSE_AT_ONE_PERCENT_AND_ONE_MM_S = 3.0 * 100 / 60;
 
-  private Boathouse() {}
+  private BoathousePapers() {}
 
   static Rig rig(String name, Emission emission) {
     return RigBuilder.heron(id(name))

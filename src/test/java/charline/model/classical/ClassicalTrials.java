@@ -25,7 +25,7 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 
 /** Patches of latex on a boathouse's pine, at whatever dose and fluence a test wants. */
-final class Bench {
+final class ClassicalTrials {
   private static final OffsetDateTime DAY = OffsetDateTime.parse("2026-06-01T10:00:00+02:00");
   private static final double SPOT_MM = 0.5;
   private static final double REP_KHZ = 60;
@@ -40,12 +40,13 @@ final class Bench {
   }
 
   /** Burns a patch; power follows from the fluence, hand speed from the dose. */
-  Bench burn(double doseJoulesPerCm2, double fluenceJoulesPerCm2, Seen... seen) {
+  ClassicalTrials burn(double doseJoulesPerCm2, double fluenceJoulesPerCm2, Seen... seen) {
     return burnOn("b" + patches.size() % 3, doseJoulesPerCm2, fluenceJoulesPerCm2, seen);
   }
 
   /** As {@link #burn}, on a board of one's own. */
-  Bench burnOn(String board, double doseJoulesPerCm2, double fluenceJoulesPerCm2, Seen... seen) {
+  ClassicalTrials burnOn(
+      String board, double doseJoulesPerCm2, double fluenceJoulesPerCm2, Seen... seen) {
     String code = "P-%04d".formatted(patches.size() + 1);
     double spotArea = Math.PI * SPOT_MM * SPOT_MM / 400; // cm2
     double watts = fluenceJoulesPerCm2 * spotArea * REP_KHZ * 1000;

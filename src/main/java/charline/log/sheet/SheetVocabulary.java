@@ -18,14 +18,14 @@ import java.util.Optional;
  * the log which the sheet comes from. A sheet says of each what it is like: {@code bog oak=oak},
  * and several with semicolons between them.
  */
-final class SheetWords {
+final class SheetVocabulary {
   private final Logbook log;
   private final Map<Sort, Map<String, OwnWord>> fresh = new EnumMap<>(Sort.class);
 
   /** Those still to be recorded, with who used them first, null where not noted. */
   private final Map<OwnWord, String> waiting = new LinkedHashMap<>();
 
-  SheetWords(Logbook log) {
+  SheetVocabulary(Logbook log) {
     this.log = log;
     for (Sort sort : Sort.values()) {
       fresh.put(sort, new LinkedHashMap<>());
