@@ -421,7 +421,7 @@ class JudgingCommandsTest {
     Path file = folder.resolve("usual.prior");
     Files.writeString(file, shell.run("prior").out());
     assertThat(unfolded("window latex pine --prior " + file).replace("from usual.prior", ""))
-        .isEqualTo(unfolded("window latex pine").replace("the usual (`charline prior`)", ""));
+        .isEqualTo(unfolded("window latex pine").replace("the usual", ""));
   }
 
   private static String unfolded(String command) {
