@@ -12,6 +12,7 @@ import charline.model.Event;
 import charline.model.ModelFit;
 import charline.model.check.FitChecks;
 import charline.quantity.Figures;
+import charline.window.JobRisk;
 import charline.window.Requirements;
 import java.util.DoubleSummaryStatistics;
 
@@ -102,14 +103,22 @@ public record ModelText(TrialCase judged, ModelFit fit, FitChecks checks) {
         text,
         (forChar
                 ? "Up to %s J/cm2 in one pass there, char risk on a new board is at most %s with %s"
-                    + " confidence%s."
+                    + " confidence%s: in single strokes %s."
                 : "From %s J/cm2 in one pass there, a patch on a new board clears in at least %s of"
-                    + " cases with %s confidence%s.")
+                    + " cases with %s confidence%s.%s")
             .formatted(
                 forChar ? Figures.threeDown(dose) : Figures.threeUp(dose),
                 Figures.percent(share),
                 Figures.percent(asked.confidence()),
-                untried(dose)));
+                untried(dose),
+                forChar ? SpotsText.atMost(share, patchSquareCentimetres()) : ""));
+  }
+
+  private double patchSquareCentimetres() {
+    return judged
+        .trials()
+        .medianPatchSquareCentimetres()
+        .orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES);
   }
 
   /** Says so where a dose lies outside what was burned: there the model only extends its line. */

@@ -159,8 +159,8 @@ class KeepingCommandsTest {
   void a_power_check_of_the_other_bench_is_counted_with_the_patches_whose_power_it_changes()
       throws IOException {
     Shell bo = atTheSlipway();
-    bo.mustDo("rig check Heron --at 2026-05-10 --power 80% --metered 110W");
-    bo.mustDo("rig check Heron --at 2026-05-20 --power 80% --metered 120W");
+    bo.mustDo("rig check Heron --at 2026-05-10 --power 80% --metered 110W --sure");
+    bo.mustDo("rig check Heron --at 2026-05-20 --power 80% --metered 120W --sure");
     shell.mustDo(BURN + "residue --at 2026-05-02");
     assertThat(shell.run("patch show 1 --json").out()).contains("\"delivered_w\" : 120");
     Shell.Result merged = merge("");

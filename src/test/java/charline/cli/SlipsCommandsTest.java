@@ -148,7 +148,7 @@ class SlipsCommandsTest {
         .isEqualTo(
             "Depth removed of 30 um after 3 passes is less than the 40 um before; correct the wrong"
                 + " one, or add --sure.\n");
-    shell.mustDo("patch read last --passes 3 --outcome clean --depth 50um");
+    shell.mustDo("patch read last --passes 3 --outcome clean --depth 90um");
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.Fitter;
+import charline.model.Posterior;
 import charline.model.Trials;
 import charline.trial.Patch;
 import charline.trial.Stratum;
@@ -48,6 +49,26 @@ class IntensityWeightPropertyTest {
                 .count();
     Share kept = new Share(within, shops);
     assertThat(kept.upper()).as("90 %% intervals: %s", kept.words()).isGreaterThanOrEqualTo(0.9);
+  }
+
+  /** Two corners bound a box: no draw says that more power at the same speed chars less. */
+  @Test
+  void in_every_draw_risk_rises_with_power_at_one_speed() {
+    List<Patch> patches = Shop.draw(Scenario.usual().burning(6, 3), 1).patches();
+    Posterior posterior =
+        Fitter.withDefaults()
+            .fit(new Trials(Stratum.of(patches.get(0)), patches, false), Event.CHAR)
+            .posterior();
+    double[] less = posterior.newBoardChance(ShopBench.dose(40, 20), ShopBench.intensity(40), 2);
+    double[] more = posterior.newBoardChance(ShopBench.dose(80, 20), ShopBench.intensity(80), 2);
+    double[] atOneDose =
+        posterior.newBoardChance(ShopBench.dose(40, 20), ShopBench.intensity(80), 2);
+    boolean someFall = false;
+    for (int i = 0; i < less.length; i++) {
+      assertThat(more[i]).isGreaterThanOrEqualTo(less[i]);
+      someFall |= atOneDose[i] < less[i];
+    }
+    assertThat(someFall).as("more intensity at one dose may char less").isTrue();
   }
 
   /** Few patches leave most of the word to the prior's middle, 0; many that char take it. */

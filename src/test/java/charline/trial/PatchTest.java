@@ -66,11 +66,12 @@ class PatchTest {
     assertThat(Outcome.parse("residue, char").text()).isEqualTo("char+residue");
     assertThat(Outcome.parse("tint").cleared(false)).isFalse();
     assertThat(Outcome.parse("tint").cleared(true)).isTrue();
+    assertThat(Outcome.parse("burnt, residue").text()).isEqualTo("char+residue");
     assertThat(Outcome.parse("char").cleared(false)).isTrue();
     assertThatThrownBy(() -> Outcome.parse("clean+char"))
         .hasMessage("Clean must be the only mark of an outcome; it came with char.");
-    assertThatThrownBy(() -> Outcome.parse("burnt"))
-        .hasMessage("An outcome is clean, or tint, char and residue joined by +, not \"burnt\".");
+    assertThatThrownBy(() -> Outcome.parse("browned"))
+        .hasMessage("An outcome is clean, or tint, char and residue joined by +, not \"browned\".");
     assertThatThrownBy(() -> Outcome.parse(" "))
         .hasMessage("An outcome must name clean, tint, char or residue; nothing was given.");
   }
