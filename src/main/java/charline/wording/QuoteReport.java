@@ -119,11 +119,7 @@ public final class QuoteReport {
     StringBuilder text = new StringBuilder();
     line(text, headline(answer));
     PrecautionText.headline(answer.window().precautions()).ifPresent(words -> line(text, words));
-    found
-        .standing()
-        .ifPresent(
-            standing ->
-                line(text, "The window behind these hours is %s.".formatted(standing.word())));
+    standing(found).ifPresent(words -> line(text, words));
     QuoteText.warnings(quote).forEach(warning -> line(text, "CAUTION: " + warning));
     ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));
     coat(subject, found).ifPresent(words -> line(text, words));
@@ -149,12 +145,19 @@ public final class QuoteReport {
     return text.toString();
   }
 
+  /** How settled the window is that the hours rest on, where it is not. */
+  public static Optional<String> standing(Recommendation found) {
+    return found
+        .standing()
+        .map(standing -> "The window behind these hours is %s.".formatted(standing.word()));
+  }
+
   /** The job and its hours in a sentence. */
   public static String headline(QuoteAnswer answer) {
     Recommendation found = answer.window().found();
     Quote quote = answer.quote().orElseThrow();
     Span total = quote.total();
-    return "%s, rig %s, %s m2 in strokes overlapping %s: %s h, from %s to %s h; %s."
+    return "%s, rig %s, %s m2 in strokes overlapping %s: %s h, from %s to %s h%s; %s."
         .formatted(
             found.stratum().words(),
             found.bench().rig().name(),
@@ -163,6 +166,7 @@ public final class QuoteReport {
             QuoteText.hundredths(total.usual()),
             QuoteText.hundredths(total.low()),
             QuoteText.hundredths(total.high()),
+            quote.secondPerson().isPresent() ? ", the second person's included" : "",
             QuoteText.days(quote));
   }
 

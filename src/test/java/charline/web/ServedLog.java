@@ -96,6 +96,15 @@ final class ServedLog implements AutoCloseable {
     return answer.body();
   }
 
+  /** A page, whatever its status. */
+  String answer(String path) throws IOException, InterruptedException {
+    return client
+        .send(
+            HttpRequest.newBuilder(URI.create(server.address() + path)).build(),
+            BodyHandlers.ofString())
+        .body();
+  }
+
   /** What comes back when a form is sent, whatever its status. */
   String post(String path, String form) throws IOException, InterruptedException {
     Matcher token =

@@ -79,6 +79,7 @@ public record QuoteView(
     }
     Quote quote = answer.quote().get();
     warnings.addAll(0, QuoteText.warnings(quote));
+    QuoteReport.standing(window.found()).ifPresent(warnings::add);
     return new QuoteView(
         window.found().stratum(),
         "/window?" + query,
