@@ -195,10 +195,11 @@ public final class Answers {
     return subject;
   }
 
-  /** Each face says why the beam stays off before it asks further. */
+  /** Each face says why before it asks further; models from before a sample may still come here. */
   private static void requireOpen(Precautions known) {
     if (known.barred()) {
-      throw new IllegalArgumentException("The beam stays off: " + known.bars());
+      throw Refusal.nothingFound(
+          "The beam stays off some of these coats; look at their finishes, then ask again.");
     }
   }
 

@@ -1,5 +1,6 @@
 package charline.wording;
 
+import charline.drift.Validity;
 import charline.window.Recommendation;
 
 /** A verdict in a word or two. */
@@ -10,5 +11,10 @@ public final class VerdictText {
   public static String of(Recommendation found) {
     return found.verdict().word()
         + found.standing().map(standing -> ", " + standing.word()).orElse("");
+  }
+
+  /** The same in a list: a window that is not valid any more has no standing. */
+  public static String of(Recommendation found, Validity validity) {
+    return validity.drifted().isPresent() ? found.verdict().word() : of(found);
   }
 }

@@ -27,11 +27,7 @@ public final class WindowList {
      */
     private String verdict() {
       String mark = found.chosen().isPresent() ? validity.mark() : "";
-      String verdict =
-          validity.validity().drifted().isPresent()
-              ? found.verdict().word()
-              : VerdictText.of(found);
-      return verdict + (mark.isEmpty() ? "" : ", " + mark);
+      return VerdictText.of(found, validity.validity()) + (mark.isEmpty() ? "" : ", " + mark);
     }
   }
 

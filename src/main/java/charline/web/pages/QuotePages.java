@@ -48,7 +48,7 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
     Optional<String> poison = PrecautionText.headline(answers.precautions(stratum));
     QuoteView view;
     if (asked.job().isEmpty()) {
-      view = QuoteView.asking(stratum, query, Limits.of(asked), fields);
+      view = QuoteView.asking(stratum, query, LimitFields.of(asked), fields);
     } else {
       WindowPages.Answer answer = windows.answer(answers, asked);
       WindowAnswer window = answer.window();
@@ -59,7 +59,7 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
               answers.quote(window, form.quoting(asked.job().get().areaSquareMetres())),
               form.rates(),
               query,
-              Limits.of(asked),
+              LimitFields.of(asked),
               fields);
     }
     values.put("view", view);

@@ -40,7 +40,7 @@ public record QuoteView(
     List<Row> hours,
     List<Row> prices,
     List<String> assumptions,
-    Limits limits,
+    LimitFields limits,
     Form form) {
 
   /**
@@ -59,7 +59,8 @@ public record QuoteView(
   }
 
   /** The hours, where there is a window. */
-  static QuoteView of(QuoteAnswer answer, Rates rates, String query, Limits limits, Form form) {
+  static QuoteView of(
+      QuoteAnswer answer, Rates rates, String query, LimitFields limits, Form form) {
     WindowAnswer window = answer.window();
     List<String> warnings = new ArrayList<>(ProvisoText.of(window.found()));
     if (answer.quote().isEmpty()) {
@@ -94,7 +95,7 @@ public record QuoteView(
   }
 
   /** Only the fields, where no area was given yet. */
-  static QuoteView asking(Stratum stratum, String query, Limits limits, Form form) {
+  static QuoteView asking(Stratum stratum, String query, LimitFields limits, Form form) {
     return new QuoteView(
         stratum,
         "/window?" + query,

@@ -215,7 +215,11 @@ public final class WindowPages {
           .validity(ready, subject.bench().rig(), LISTED)
           .map(
               validity ->
-                  row(stratum, patches, VerdictText.of(found), DriftText.notValid(validity)))
+                  row(
+                      stratum,
+                      patches,
+                      VerdictText.of(found, validity),
+                      DriftText.notValid(validity)))
           .orElseGet(() -> row(stratum, patches, COMPUTING, Optional.empty()));
     } catch (Refusal e) {
       return row(

@@ -50,7 +50,7 @@ import java.util.stream.Stream;
  */
 public record WindowView(
     Stratum stratum,
-    Limits limits,
+    LimitFields limits,
     Optional<String> behind,
     Optional<Caution> notValid,
     Optional<String> poison,
@@ -131,7 +131,7 @@ public record WindowView(
     Optional<Box> box = found.chosen().filter(b -> found.verdict() == Verdict.WINDOW);
     return new WindowView(
         found.stratum(),
-        Limits.of(question),
+        LimitFields.of(question),
         behind,
         notValid,
         poison,

@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  * @param thickness of its coats in µm, blank for the middle of those tried
  * @param borrow whether the log's other trials lend what they know
  */
-public record Limits(
+public record LimitFields(
     Requirements asked,
     String overlap,
     String job,
@@ -32,12 +32,12 @@ public record Limits(
     String tone,
     String thickness,
     boolean borrow) {
-  static Limits of(TrialQuestion question) {
+  static LimitFields of(TrialQuestion question) {
     Optional<JobLimit> job = question.job();
     OptionalDouble risk = job.map(JobLimit::charRisk).orElse(OptionalDouble.empty());
     OptionalDouble width = question.fixed().of(Knob.WIDTH);
     OptionalDouble thickness = question.coat().thicknessMicrometres();
-    return new Limits(
+    return new LimitFields(
         question.asked(),
         Asking.percent(question.strokes().overlap()),
         job.map(limit -> Figures.shortest(limit.areaSquareMetres())).orElse(""),
