@@ -142,14 +142,14 @@ class TrialSheetImporterTest {
   void twenty_faults_are_shown_and_the_rest_counted_by_their_true_lines() {
     StringBuilder sheet = new StringBuilder(HEAD).append(A1).append(A2);
     for (int i = 0; i < 23; i++) {
-      sheet.append(A1.replaceFirst("A", "B" + i).replace(",1,residue", ",1,burnt"));
+      sheet.append(A1.replaceFirst("A", "B" + i).replace(",1,residue", ",1,browned"));
     }
     assertThatThrownBy(() -> bench.add(sheet.toString()))
         .isInstanceOf(Refusal.class)
         .hasMessageStartingWith(
             "Nothing was imported: 23 places in the trial sheet must be corrected.\n"
-                + "  line 5, outcome \"burnt\": An outcome is clean, or tint, char and residue"
-                + " joined by +, not \"burnt\".\n"
+                + "  line 5, outcome \"browned\": An outcome is clean, or tint, char and residue"
+                + " joined by +, not \"browned\".\n"
                 + "  line 6, ")
         .hasMessageEndingWith("\n  and 3 more");
   }

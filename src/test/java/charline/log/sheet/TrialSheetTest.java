@@ -92,7 +92,7 @@ class TrialSheetTest {
       "patch, burned_at, rig, board, wood, finish, family, tone, power_pct, power_w, rep_khz,"
           + " pulse_ns, spot_mm, scan_mm_s, spacing_mm, width_mm, hand_mm_s, area_cm2, seconds,"
           + " passes, outcome, soot, depth_um, by, note, patch_cm2, form, condition, moisture_pct,"
-          + " job, coats, read_at, burned_by, patch_note";
+          + " job, coats, read_at, burned_by, patch_note, wood_like, family_like";
   private static final String NO_NAMES =
       "Line %d of the trial sheet must name the columns, not read \"%s\"; remove any title above"
           + " the names, and name at least burned_at, rig, board, passes, outcome, of %s.";
