@@ -25,9 +25,9 @@
  * far the median of their spread lies above 0.15 in ln dose: twice that on three boards, once on
  * five. In ninety simulated shops looked at with 12, 18 and 24 patches on three boards (boards
  * 0.15, 0.3 and 0.5), some of which had been looked at while the slope was chosen, 9 of 66 windows
- * were gone at the next look and 24 of 115 broke a promise. Rejected: no window above 0.2 on fewer
- * than five boards and above 0.3 at all (16 of 61 gone, 25 of 100 broken); twice as steep, which is
- * nearly that threshold; no such caution.
+ * were gone at the next look and 24 of 115 broke a promise (under the char prior that was cut off
+ * at 0). Rejected: no window above 0.2 on fewer than five boards and above 0.3 at all (16 of 61
+ * gone, 25 of 100 broken); twice as steep, which is nearly that threshold; no such caution.
  *
  * <p>A window that would be gone if both limits moved by 0.15 in ln dose is provisional: in the
  * same shops 7 of 39 of those were gone at the next look and 2 of 27 of the others. Rejected: the

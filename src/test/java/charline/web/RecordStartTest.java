@@ -37,7 +37,9 @@ class RecordStartTest {
         "patch add --like LP-24 --rig gull --power 30% --hand 40mm/s --passes 3 --outcome clean");
 
     String window = served.page("window" + LATEX);
-    assertThat(window).contains("Rig heron: spot 0.5 mm (1/e2), 60 kHz, 100 ns, scan width 60 mm.");
+    assertThat(window)
+        .contains(
+            "Rig heron: spot 0.5 mm (1/e2), 60 kHz, 100 ns, scan width 60 mm, strokes overlap 10 %.");
     Matcher link = Pattern.compile("href=\"/(record[^\"]+)\"").matcher(window);
     assertThat(link.find()).isTrue();
     String record = served.page(link.group(1).replace("&amp;", "&"));

@@ -14,6 +14,7 @@ import charline.trial.Stratum;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -54,10 +55,6 @@ class ShrinkingWindowPropertyTest {
       return (double) gone / followed;
     }
 
-    double shareBroken() {
-      return (double) broken / windows;
-    }
-
     @Override
     public String toString() {
       return "%d of %d gone, %d of %d broken".formatted(gone, followed, broken, windows);
@@ -74,12 +71,10 @@ class ShrinkingWindowPropertyTest {
   }
 
   @Test
-  void fewer_windows_go_as_patches_are_added_and_no_more_promises_break() {
+  void fewer_windows_go_as_patches_are_added_and_promises_break_as_rarely_as_said() {
     Scenario unlike = Scenario.usual().withBoardSpread(0.3).burning(24, 3).named("fresh-0.3-3", "");
     Fate smooth = new Fate();
     Fate hard = new Fate();
-    int provisional = 0;
-    int provisionalGone = 0;
     for (int k = 0; k < SHOPS; k++) {
       Shop shop = Shop.draw(unlike, FIRST + k);
       Optional<Recommendation> before = Optional.empty();
@@ -100,22 +95,16 @@ class ShrinkingWindowPropertyTest {
                 : withoutCaution(trials, bench, charFit, clearing);
         smooth.count(before.flatMap(Recommendation::chosen), now.chosen(), shop);
         hard.count(hardBefore, hardNow, shop);
-        if (before.isPresent() && before.get().standing().isPresent()) {
-          provisional++;
-          provisionalGone += now.chosen().isEmpty() ? 1 : 0;
-        }
         before = Optional.of(now);
         hardBefore = hardNow;
       }
     }
     assertThat(smooth.shareGone()).as("%s against %s", smooth, hard).isLessThan(hard.shareGone());
-    assertThat(smooth.shareBroken())
+    // Two promises at 90 % break in at most a fifth of windows; so few windows show no less.
+    assertThat(smooth.broken)
         .as("%s against %s", smooth, hard)
-        .isLessThanOrEqualTo(hard.shareBroken());
-    int settled = smooth.followed - provisional;
-    assertThat((double) provisionalGone / provisional)
-        .as("%d of %d provisional windows gone", provisionalGone, provisional)
-        .isGreaterThan((double) (smooth.gone - provisionalGone) / settled);
+        .isLessThanOrEqualTo(
+            new BinomialDistribution(smooth.windows, 0.2).inverseCumulativeProbability(0.95));
   }
 
   /** The box with the best net rate that the promises alone leave. */
