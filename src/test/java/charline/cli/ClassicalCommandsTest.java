@@ -232,7 +232,7 @@ class ClassicalCommandsTest {
       textBlock =
           """
           onset latex pine --classical probit | --classical: the fit must be ml, firth, mixed or aft, not "probit".
-          removal latex pine --classical ml --risk 60% | --risk: the share must be between 0.1 and 50 %, not "60%".
+          removal latex pine --classical ml --risk 60% | --risk: the share must be between 0.0001 and 50 %, not "60%".
           removal latex pine --classical ml --confidence 50% | --confidence: the share must be between 51 and 99.9 %, not "50%".
           """)
   void options_that_make_no_sense_are_refused(String line, String sentence) {

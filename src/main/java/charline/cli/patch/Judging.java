@@ -2,6 +2,7 @@ package charline.cli.patch;
 
 import charline.cli.command.TypedTime;
 import charline.cli.command.TypedValues;
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.wording.SettingsText;
@@ -35,6 +36,17 @@ final class Judging {
                 patch.code(),
                 sameDay ? SettingsText.minute(burned) : burned.toLocalDate(),
                 sameDay ? "time" : "day"));
+  }
+
+  /** This moment, unless the clock of this computer stands before the burning. */
+  static OffsetDateTime now(OffsetDateTime now, Patch patch) {
+    if (Patch.isJudgedBefore(patch.burnedAt(), now)) {
+      throw Refusal.data(
+          "The clock of this computer says %s, before %s was burned on %s; set the clock, or give the time with --at."
+              .formatted(
+                  SettingsText.minute(now), patch.code(), SettingsText.minute(patch.burnedAt())));
+    }
+    return now;
   }
 
   /** Refuses a time of burning after which a patch was not judged any more. */

@@ -53,7 +53,10 @@ public final class PatchRead extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       Patch patch = Codes.patch(log, code, desk.person(by)).patch();
       seen.ask(desk, Optional.of(patch.lastReading().passes() + 1));
-      OffsetDateTime when = at == null ? desk.now() : Judging.at(at, desk.past("--at", at), patch);
+      OffsetDateTime when =
+          at == null
+              ? Judging.now(desk.now(), patch)
+              : Judging.at(at, desk.past("--at", at), patch);
       Reading reading = seen.reading(log.newId(), when, desk.person(by), Optional.ofNullable(note));
       PatchEntry now = new Patches(log, sure).read(patch, reading);
       reply.print(
