@@ -289,7 +289,7 @@ class BenchLooksJourneyTest {
       browser.type("#form-finish [name=name]", HOSTILE);
       browser.type("[name=coat1]", "latex");
       browser.tap("#form-finish button.main");
-      browser.untilSays("main", HOSTILE + ", counted as latex");
+      browser.untilSays("main", HOSTILE + ": samples and cautions, put right, counted as latex");
       browser.open(other.address() + "record");
       browser.tap("#place summary");
       for (String field : List.of("#c-board", "#c-finish")) {
