@@ -1014,7 +1014,7 @@ class BenchJourneyTest {
     tablet.type("[name=coat1]", "latex");
     tablet.type("#form-finish [name=thickness1]", "90");
     tablet.tap("#form-finish button.main");
-    tablet.untilSays("main", "sill latex, counted as latex");
+    tablet.untilSays("main", "sill latex: samples and cautions, put right, counted as latex");
     tablet.open(bench.address() + "record");
     tablet.type("#k-power", "30");
     tablet.type("#k-hand", "40");

@@ -302,6 +302,9 @@ class BenchLooksJourneyTest {
       browser.type("#by", HOSTILE);
       browser.tapText("Note, photo, depth");
       browser.type("#note", HOSTILE);
+      browser.type("#k-power", "60");
+      browser.type("#k-hand", "22");
+      browser.tap("#count");
       browser.tap("input[value=clean]");
       browser.tap("#keep");
       browser.untilSays("#kept-code", "P-0001");
