@@ -1,18 +1,11 @@
 package charline.cli.board;
 
-import charline.cli.command.LogCommand;
-import charline.cli.command.SureOption;
-import charline.cli.command.WhyOption;
+import charline.cli.command.JoinCommand;
 import charline.log.Filter;
 import charline.log.Logbook;
-import charline.quantity.Figures;
 import charline.record.Setup;
 import charline.trial.Board;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code board join}. */
 @Command(
@@ -22,37 +15,17 @@ import picocli.CommandLine.Parameters;
         "Patches and open plans of the one count for the other from then on, whose values hold. The history"
             + " keeps where they were, and both names find the board.",
     footer = {"", "Example:", "  charline board join \"sill-offcut (2)\" --into sill-offcut"})
-public final class BoardJoin extends LogCommand {
-  @Parameters(paramLabel = "NAME", description = "The record that goes.")
-  private String name;
-
-  @Option(
-      names = "--into",
-      paramLabel = "NAME",
-      required = true,
-      description = "The record that stays.")
-  private String into;
-
-  @Mixin private WhyOption why;
-  @Mixin private SureOption sure;
+public final class BoardJoin extends JoinCommand {
+  @Override
+  protected String thing() {
+    return "Board";
+  }
 
   @Override
-  public Integer call() {
-    String reason = why.reasonIfAny();
-    try (Logbook log = desk.logToRead()) {
-      Board from = log.board(name);
-      Board to = log.board(into);
-      new Setup(log, sure, why.person(desk)).join(from, to, reason);
-      int patches = log.patches(Filter.onBoard(to.name())).size();
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Board %s is joined into %s: %s counted for it now. Both names find it."
-                      .formatted(
-                          from.name(),
-                          to.name(),
-                          Figures.count(patches, "patch is", "patches are"))));
-    }
-    return DONE;
+  protected Joined join(Logbook log, Setup setup, String name, String into, String reason) {
+    Board from = log.board(name);
+    Board to = log.board(into);
+    setup.join(from, to, reason);
+    return new Joined(from.name(), to.name(), log.patches(Filter.onBoard(to.name())).size());
   }
 }

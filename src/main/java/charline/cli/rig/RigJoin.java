@@ -1,16 +1,11 @@
 package charline.cli.rig;
 
-import charline.cli.command.LogCommand;
-import charline.cli.command.SureOption;
-import charline.cli.command.WhyOption;
+import charline.cli.command.JoinCommand;
+import charline.log.Filter;
 import charline.log.Logbook;
 import charline.record.Setup;
 import charline.trial.Rig;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code rig join}. */
 @Command(
@@ -20,33 +15,17 @@ import picocli.CommandLine.Parameters;
         "Patches, power checks and open plans of the one count for the other from then on, whose"
             + " values hold. The history keeps where they were, and both names find the rig.",
     footer = {"", "Example:", "  charline rig join \"Heron (2)\" --into Heron"})
-public final class RigJoin extends LogCommand {
-  @Parameters(paramLabel = "NAME", description = "The record that goes.")
-  private String name;
-
-  @Option(
-      names = "--into",
-      paramLabel = "NAME",
-      required = true,
-      description = "The record that stays.")
-  private String into;
-
-  @Mixin private WhyOption why;
-  @Mixin private SureOption sure;
+public final class RigJoin extends JoinCommand {
+  @Override
+  protected String thing() {
+    return "Rig";
+  }
 
   @Override
-  public Integer call() {
-    String reason = why.reasonIfAny();
-    try (Logbook log = desk.logToRead()) {
-      Rig from = log.rig(name);
-      Rig to = log.rig(into);
-      new Setup(log, sure, why.person(desk)).join(from, to, reason);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Rig %s is joined into %s: %s counted for it now. Both names find it."
-                      .formatted(from.name(), to.name(), RigView.patches(log, to))));
-    }
-    return DONE;
+  protected Joined join(Logbook log, Setup setup, String name, String into, String reason) {
+    Rig from = log.rig(name);
+    Rig to = log.rig(into);
+    setup.join(from, to, reason);
+    return new Joined(from.name(), to.name(), log.patches(Filter.ofRig(to.name())).size());
   }
 }
