@@ -6,6 +6,7 @@ import charline.trial.Board;
 import charline.trial.DepthClash;
 import charline.trial.Knob;
 import charline.trial.KnobValues;
+import charline.trial.MeteredPlausibility;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
@@ -63,7 +64,7 @@ final class Doubts {
     range(who, Knob.WAVELENGTH, rig.wavelengthNanometres());
     range(who, "rated power", Knob.ratedPower(rig.emission()), rig.ratedWatts());
     for (PowerCheck check : rig.checks()) {
-      for (Doubt doubt : Plausibility.about(check, rig)) {
+      for (Doubt doubt : MeteredPlausibility.about(check, rig)) {
         doubt(
             "%s, power check on %s: %s; amend it if it was mistyped."
                 .formatted(who, check.at().toLocalDate(), doubt.finding()));

@@ -11,6 +11,7 @@ import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.GivenName;
 import charline.trial.Knob;
+import charline.trial.MeteredPlausibility;
 import charline.trial.OwnWord;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
@@ -67,7 +68,7 @@ public final class Setup {
   /** Records a metered power of a rig. */
   public void add(Rig rig, PowerCheck check) {
     requireFit(rig, check);
-    sure.require(Plausibility.about(check, rig));
+    sure.require(MeteredPlausibility.about(check, rig));
     log.addCheck(rig.name(), check, by);
   }
 
@@ -75,13 +76,13 @@ public final class Setup {
   public void amend(Rig rig, PowerCheck old, PowerCheck amended, String why) {
     requireChange(old, amended, "this power check");
     requireFit(rig, amended);
-    sure.require(Plausibility.about(amended, rig));
+    sure.require(MeteredPlausibility.about(amended, rig));
     log.amend(rig, amended, by, why);
   }
 
   /** Lets a void power check count again. */
   public void bringBack(Rig rig, PowerCheck check, String why) {
-    sure.require(Plausibility.about(check, rig));
+    sure.require(MeteredPlausibility.about(check, rig));
     log.bringBack(rig, check, by, why);
   }
 

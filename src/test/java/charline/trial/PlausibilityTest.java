@@ -173,7 +173,7 @@ class PlausibilityTest {
             OffsetDateTime.parse("2026-06-01T12:00:00+02:00"),
             50,
             150 * percent / 100);
-    assertThat(Plausibility.about(check, rig)).hasSize(doubted ? 1 : 0);
+    assertThat(MeteredPlausibility.about(check, rig)).hasSize(doubted ? 1 : 0);
   }
 
   private static PowerCheck check(int id, int days, double percent, double watts) {
@@ -191,25 +191,29 @@ class PlausibilityTest {
   /** The slip that this catches: metered at 60 %, the setting left at 100 %. */
   @Test
   void a_check_whose_setting_was_forgotten_is_asked_about() {
-    assertThat(sentences(Plausibility.about(check(2, 0, 100, 114), with())))
+    assertThat(sentences(MeteredPlausibility.about(check(2, 0, 100, 114), with())))
         .containsExactly(
             "114 W at 100 % is 57 % of what Heron should give; check both numbers, or say that you"
                 + " are sure.");
-    assertThat(sentences(Plausibility.about(check(3, 9, 100, 140), with(check(2, 0, 95, 180)))))
+    assertThat(
+            sentences(MeteredPlausibility.about(check(3, 9, 100, 140), with(check(2, 0, 95, 180)))))
         .containsExactly(
             "140 W at 100 % is 73.9 % of what Heron should give, as metered on 2026-06-01; check"
                 + " both numbers, or say that you are sure.");
-    assertThat(Plausibility.about(check(2, 0, 30, 48), with())).isEmpty();
-    assertThat(Plausibility.about(check(3, 0, 100, 196), with(check(2, 0, 30, 48)))).isEmpty();
+    assertThat(MeteredPlausibility.about(check(2, 0, 30, 48), with())).isEmpty();
+    assertThat(MeteredPlausibility.about(check(3, 0, 100, 196), with(check(2, 0, 30, 48))))
+        .isEmpty();
   }
 
   @Test
   void power_that_falls_while_the_setting_rises_is_asked_about() {
-    assertThat(sentences(Plausibility.about(check(3, 0, 60, 110), with(check(2, 0, 50, 112)))))
+    assertThat(
+            sentences(MeteredPlausibility.about(check(3, 0, 60, 110), with(check(2, 0, 50, 112)))))
         .containsExactly(
             "Power must rise with the setting, and 110 W at 60 % is not more than 112 W at 50 %;"
                 + " check both numbers, or say that you are sure.");
-    assertThat(Plausibility.about(check(3, 9, 52, 110), with(check(2, 0, 50, 112)))).isEmpty();
+    assertThat(MeteredPlausibility.about(check(3, 9, 52, 110), with(check(2, 0, 50, 112))))
+        .isEmpty();
   }
 
   /** 200 W at 5 kHz is 40 mJ a pulse. */

@@ -6,6 +6,7 @@ import charline.log.Logbook;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;
+import charline.trial.MeteredPlausibility;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.PowerCheck;
@@ -191,7 +192,7 @@ public final class RigSheet {
 
   private static List<Doubt> doubts(Rig rig) {
     List<Doubt> doubts = new ArrayList<>(Plausibility.about(rig));
-    rig.checks().forEach(check -> doubts.addAll(Plausibility.about(check, rig)));
+    rig.checks().forEach(check -> doubts.addAll(MeteredPlausibility.about(check, rig)));
     return doubts;
   }
 
