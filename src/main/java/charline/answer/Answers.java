@@ -18,7 +18,6 @@ import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Comparison;
 import charline.plan.NextPatches;
 import charline.plan.Planner;
-import charline.quantity.Figures;
 import charline.quote.Lead;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
@@ -31,11 +30,9 @@ import charline.trial.SampleResult;
 import charline.trial.Stratum;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
-import charline.window.RigSetup;
 import charline.window.WindowFinder;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -58,6 +55,7 @@ public final class Answers {
   private final Strata strata;
   private final OffsetDateTime at;
   private final List<Rig> rigs;
+  private final TrialChoice choice;
 
   /** Fits of other trials are kept for the next question that borrows. */
   private final Map<Lenders, Borrowing> lendings = new ConcurrentHashMap<>();
@@ -76,6 +74,7 @@ public final class Answers {
     this.rigs = List.copyOf(rigs);
     this.strata = strata;
     this.at = at;
+    choice = new TrialChoice(log, this.rigs, strata, at);
   }
 
   /** Answers from what a log holds now. */
@@ -90,33 +89,7 @@ public final class Answers {
    * @throws Refusal if nothing of that kind was tried, saying what was
    */
   public List<Stratum> candidates(TrialQuestion question) {
-    return List.copyOf(fitting(question).keySet());
-  }
-
-  private Map<Stratum, List<Patch>> fitting(TrialQuestion question) {
-    FamilyAndWood about = question.named();
-    Optional<Rig> rig = question.rig().map(this::rig);
-    Map<Stratum, List<Patch>> all = strata.of(about);
-    String what = about.family() + " over " + (about.anyWood() ? "any wood" : about.wood());
-    if (all.isEmpty()) {
-      throw Refusal.nothingFound(
-          "The log has no patches of %s; it has %s."
-              .formatted(what, inventory(strata.byStratum())));
-    }
-    Optional<Light> light = rig.map(Light::of).or(question::light);
-    Map<Stratum, List<Patch>> fitting = new LinkedHashMap<>(all);
-    fitting.keySet().removeIf(s -> light.isPresent() && !light.get().equals(Light.of(s)));
-    if (fitting.isEmpty()) {
-      throw Refusal.nothingFound(
-          "%s was not tried with light %s(%s, %d nm), and trials with other light do not apply; the log has %s."
-              .formatted(
-                  what,
-                  rig.map(r -> "like that of rig %s ".formatted(r.name())).orElse("of that kind "),
-                  light.get().emission().word(),
-                  light.get().wavelengthNanometres(),
-                  inventory(all)));
-    }
-    return fitting;
+    return List.copyOf(choice.fitting(question).keySet());
   }
 
   /**
@@ -126,23 +99,7 @@ public final class Answers {
    *     is known from nowhere
    */
   public TrialCase choose(TrialQuestion question) {
-    Map<Stratum, List<Patch>> fitting = fitting(question);
-    if (fitting.size() > 1) {
-      throw Refusal.lacking(
-          Missing.LIGHT,
-          "Trials with different light are never judged together, and the log has %s."
-              .formatted(inventory(fitting)));
-    }
-    Map.Entry<Stratum, List<Patch>> only = fitting.entrySet().iterator().next();
-    return subject(question, only.getKey(), only.getValue());
-  }
-
-  private TrialCase subject(TrialQuestion question, Stratum stratum, List<Patch> patches) {
-    Rig rig = rig(question.rig().orElseGet(() -> RigSetup.mostUsedRig(patches).name()));
-    return new TrialCase(
-        question,
-        new Trials(stratum, patches, question.asked().acceptTint(), question.coat()),
-        question.fixed().bench(rig, patches, at).withStrokes(question.strokes()));
+    return choice.choose(question);
   }
 
   /** Fits trials as a question asks: from its priors, and borrowing where it says so. */
@@ -267,7 +224,7 @@ public final class Answers {
     if (strata.patches().isEmpty()) {
       throw Refusal.nothingFound("The log has no patches yet, so there is nothing to judge.");
     }
-    Optional<Light> light = question.rig().map(this::rig).map(Light::of).or(question::light);
+    Optional<Light> light = question.rig().map(choice::rig).map(Light::of).or(question::light);
     List<AllWindows.Skipped> skipped = new ArrayList<>();
     List<TrialCase> subjects = new ArrayList<>();
     List<AllWindows.Barred> barred = new ArrayList<>();
@@ -282,7 +239,7 @@ public final class Answers {
                 return;
               }
               try {
-                subjects.add(subject(question, e.getKey(), e.getValue()));
+                subjects.add(choice.subject(question, e.getKey(), e.getValue()));
               } catch (Refusal reason) {
                 skipped.add(new AllWindows.Skipped(e.getKey(), reason));
               }
@@ -343,19 +300,8 @@ public final class Answers {
   /** The patches to burn next, or to begin with where nothing was burned with this light. */
   public NextAnswer next(TrialQuestion question, PatchesWanted wanted) {
     requireOpen(precautions(question));
-    Optional<TrialCase> tried = tried(question);
+    Optional<TrialCase> tried = choice.tried(question);
     return tried.isPresent() ? furtherPatches(tried.get(), wanted) : firstPatches(question, wanted);
-  }
-
-  private Optional<TrialCase> tried(TrialQuestion question) {
-    try {
-      return Optional.of(choose(question));
-    } catch (Refusal nothing) {
-      if (nothing.kind() != Refusal.Kind.NOTHING_FOUND) {
-        throw nothing;
-      }
-      return Optional.empty();
-    }
   }
 
   private NextAnswer furtherPatches(TrialCase subject, PatchesWanted wanted) {
@@ -407,7 +353,7 @@ public final class Answers {
 
   private Rig rigToBeginWith(TrialQuestion question) {
     if (question.rig().isPresent()) {
-      return rig(question.rig().get());
+      return choice.rig(question.rig().get());
     }
     if (rigs.isEmpty()) {
       throw Refusal.lacking(Missing.ANY_RIG, "A patch needs a rig, and the log has none.");
@@ -502,7 +448,7 @@ public final class Answers {
 
   /** Whether a rig still does what it did, from its control patches and power checks. */
   public Drift drift(String rigName) {
-    Rig rig = rig(rigName);
+    Rig rig = choice.rig(rigName);
     return Drift.of(
         rig,
         strata.byStratum().entrySet().stream()
@@ -510,26 +456,5 @@ public final class Answers {
             .map(e -> new Trials(e.getKey(), e.getValue(), false, Coating.UNSAID))
             .toList(),
         Fitter.withDefaults());
-  }
-
-  /** The rig of that name; the log refuses an unknown one and offers the nearest. */
-  private Rig rig(String name) {
-    return rigs.stream()
-        .filter(r -> r.name().equals(name.strip()))
-        .findAny()
-        .orElseGet(() -> log.rig(name));
-  }
-
-  private static String inventory(Map<Stratum, List<Patch>> strata) {
-    if (strata.isEmpty()) {
-      return "no patches at all yet";
-    }
-    return strata.entrySet().stream()
-        .map(
-            e ->
-                "%s (%s)"
-                    .formatted(
-                        e.getKey().words(), Figures.count(e.getValue().size(), "patch", "patches")))
-        .collect(Collectors.joining("; "));
   }
 }
