@@ -2,6 +2,7 @@ package charline.answer;
 
 import charline.exposure.Emission;
 import charline.model.Event;
+import charline.model.HalfNormalSpread;
 import charline.model.Prior;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
@@ -27,7 +28,7 @@ public enum PriorLine {
   /** Spread from patch to patch in ln dose. */
   SIGMA("sigma", "x/", Prior::lnSigma),
   /** Spread from board to board in ln dose. */
-  OMEGA("omega", "0 +/-", p -> new Prior.Normal(0, p.omegaScale()));
+  OMEGA("omega", "0 +/-", p -> new Prior.Normal(0, p.omega().rootMeanSquare()));
 
   private static final double DOSE_J_CM2 = 1e5;
   private static final double WIDTH = 100;
@@ -218,13 +219,18 @@ public enum PriorLine {
   Prior put(Prior p, Value v) {
     Prior.Normal n = v.normal();
     return switch (this) {
-      case DOSE -> new Prior(n, p.phi(), p.psi(), p.lnSigma(), p.omegaScale(), v.atMicrometres());
-      case PHI ->
-          new Prior(p.tau(), weight(v), p.psi(), p.lnSigma(), p.omegaScale(), p.atMicrometres());
-      case PSI ->
-          new Prior(p.tau(), p.phi(), weight(v), p.lnSigma(), p.omegaScale(), p.atMicrometres());
-      case SIGMA -> new Prior(p.tau(), p.phi(), p.psi(), n, p.omegaScale(), p.atMicrometres());
-      case OMEGA -> new Prior(p.tau(), p.phi(), p.psi(), p.lnSigma(), n.sd(), p.atMicrometres());
+      case DOSE -> new Prior(n, p.phi(), p.psi(), p.lnSigma(), p.omega(), v.atMicrometres());
+      case PHI -> new Prior(p.tau(), weight(v), p.psi(), p.lnSigma(), p.omega(), p.atMicrometres());
+      case PSI -> new Prior(p.tau(), p.phi(), weight(v), p.lnSigma(), p.omega(), p.atMicrometres());
+      case SIGMA -> new Prior(p.tau(), p.phi(), p.psi(), n, p.omega(), p.atMicrometres());
+      case OMEGA ->
+          new Prior(
+              p.tau(),
+              p.phi(),
+              p.psi(),
+              p.lnSigma(),
+              new HalfNormalSpread(n.sd()),
+              p.atMicrometres());
     };
   }
 

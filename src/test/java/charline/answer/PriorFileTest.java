@@ -36,7 +36,7 @@ class PriorFileTest {
     close(ours.psi().normal(), usual.psi().normal());
     assertThat(ours.psi().least()).isEqualTo(usual.psi().least());
     close(ours.lnSigma(), usual.lnSigma());
-    assertThat(ours.omegaScale()).isCloseTo(usual.omegaScale(), within(1e-5));
+    assertThat(ours.omega()).isEqualTo(usual.omega());
     assertThat(ours.atMicrometres()).isEqualTo(usual.atMicrometres());
   }
 
@@ -58,8 +58,8 @@ class PriorFileTest {
         .isCloseTo(Math.log(2), within(1e-12));
     assertThat(read.set().of(Event.CHAR, Emission.PULSED).phi())
         .isEqualTo(Prior.usual(Event.CHAR, Emission.PULSED).phi());
-    assertThat(read.set().of(Event.CLEARING, Emission.PULSED).omegaScale()).isEqualTo(0.3);
-    assertThat(read.set().of(Event.CHAR, Emission.PULSED).omegaScale()).isEqualTo(0.2);
+    assertThat(read.set().of(Event.CLEARING, Emission.PULSED).omega()).isEqualTo(0.3);
+    assertThat(read.set().of(Event.CHAR, Emission.PULSED).omega()).isEqualTo(0.2);
   }
 
   /** Files from before a weight could be negative said nothing of where it is cut off. */
