@@ -61,7 +61,7 @@ public final class BoardAmend extends LogCommand {
           new Board(
               old.id(),
               newName == null ? old.name() : newName.strip(),
-              wood == null ? old.wood() : log.wood(wood),
+              wood == null ? old.wood() : log.reference().wood(wood),
               form == null ? old.form() : WoodForm.ofWord(form),
               more.condition().or(old::condition),
               percent.isPresent() ? percent : old.moisturePercent(),

@@ -66,7 +66,7 @@ public final class FinishAmend extends LogCommand {
           new Finish(
               old.id(),
               newName == null ? old.name() : newName.strip(),
-              family == null ? family(old, stack) : log.family(family),
+              family == null ? family(old, stack) : log.reference().family(family),
               stack);
       new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
       int patches = log.patches(Filter.onFinish(amended.name())).size();

@@ -50,7 +50,7 @@ public final class FamilyAdd extends LogCommand {
                       .formatted(
                           added.name(),
                           added.like(),
-                          WordsText.topics(log.cautionsOf(added.name())))));
+                          WordsText.topics(log.reference().cautionsOf(added.name())))));
     }
     return DONE;
   }

@@ -49,7 +49,7 @@ public final class FamilyAmend extends LogCommand {
                       .formatted(
                           amended.name(),
                           amended.like(),
-                          WordsText.topics(log.cautionsOf(amended.name())))));
+                          WordsText.topics(log.reference().cautionsOf(amended.name())))));
     }
     return DONE;
   }

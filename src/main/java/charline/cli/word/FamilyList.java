@@ -32,7 +32,7 @@ public final class FamilyList extends LogCommand {
     reply.check();
     try (Logbook log = desk.logToRead()) {
       List<FamilyFacts> families =
-          log.families().stream().filter(f -> !own || f.like().isPresent()).toList();
+          log.reference().families().stream().filter(f -> !own || f.like().isPresent()).toList();
       Map<String, String> people = new HashMap<>();
       log.ownWords()
           .all(OwnWords.Sort.FAMILY)

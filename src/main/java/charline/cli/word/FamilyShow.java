@@ -33,11 +33,14 @@ public final class FamilyShow extends LogCommand {
   @Override
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
-      String name = log.family(String.join(" ", words));
+      String name = log.reference().family(String.join(" ", words));
       FamilyFacts family =
-          log.families().stream().filter(f -> f.name().equals(name)).findAny().orElseThrow();
+          log.reference().families().stream()
+              .filter(f -> f.name().equals(name))
+              .findAny()
+              .orElseThrow();
       Optional<OwnWords.Added> added = log.ownWords().find(OwnWords.Sort.FAMILY, name);
-      List<Change> changes = added.map(a -> log.history(a.word())).orElse(List.of());
+      List<Change> changes = added.map(a -> log.ownWords().history(a.word())).orElse(List.of());
       reply.print(
           desk.out(),
           () ->

@@ -49,9 +49,9 @@ public final class WoodList extends LogCommand {
       Optional<Set<String>> wanted =
           words.isEmpty()
               ? Optional.empty()
-              : Optional.of(log.kindsOf(log.wood(String.join(" ", words))));
+              : Optional.of(log.reference().kindsOf(log.reference().wood(String.join(" ", words))));
       List<WoodFacts> woods =
-          log.woods().stream()
+          log.reference().woods().stream()
               .filter(w -> wanted.isEmpty() || wanted.get().contains(w.name()))
               .filter(w -> !own || w.like().isPresent())
               .toList();

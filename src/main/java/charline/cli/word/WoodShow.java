@@ -30,9 +30,9 @@ public final class WoodShow extends LogCommand {
   @Override
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
-      WoodFacts wood = WoodView.of(log, log.wood(String.join(" ", words)));
+      WoodFacts wood = WoodView.of(log, log.reference().wood(String.join(" ", words)));
       Optional<OwnWords.Added> added = log.ownWords().find(OwnWords.Sort.WOOD, wood.name());
-      List<Change> changes = added.map(a -> log.history(a.word())).orElse(List.of());
+      List<Change> changes = added.map(a -> log.ownWords().history(a.word())).orElse(List.of());
       reply.print(
           desk.out(),
           () ->

@@ -16,7 +16,10 @@ final class WoodView {
 
   /** What is known of a wood. */
   static WoodFacts of(Logbook log, String name) {
-    return log.woods().stream().filter(w -> w.name().equals(name)).findAny().orElseThrow();
+    return log.reference().woods().stream()
+        .filter(w -> w.name().equals(name))
+        .findAny()
+        .orElseThrow();
   }
 
   static WoodFacts of(Logbook log, OwnWord word) {

@@ -273,7 +273,10 @@ public final class PutRightPages {
         List.of(
             text("name", "Name", board.name(), true),
             choice(
-                "wood", "Wood", board.wood(), log.woods().stream().map(WoodFacts::name).toList()),
+                "wood",
+                "Wood",
+                board.wood(),
+                log.reference().woods().stream().map(WoodFacts::name).toList()),
             choice(
                 "form",
                 "Form",
@@ -288,7 +291,7 @@ public final class PutRightPages {
   }
 
   private PutRightView finish(Finish finish) {
-    List<String> families = log.families().stream().map(FamilyFacts::name).toList();
+    List<String> families = log.reference().families().stream().map(FamilyFacts::name).toList();
     List<String> orNone = Stream.concat(Stream.of(""), families.stream()).toList();
     List<String> tones =
         Stream.concat(Stream.of(""), Arrays.stream(Tone.values()).map(Tone::word)).toList();

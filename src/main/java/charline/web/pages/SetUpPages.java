@@ -136,8 +136,8 @@ public final class SetUpPages {
             "view",
             new SetUpView(
                 models.shelf(),
-                log.woods(),
-                log.families(),
+                log.reference().woods(),
+                log.reference().families(),
                 Precautions.ofEach(log, models.shelf().finishes()),
                 log.voidBoards(),
                 voidChecks(),
