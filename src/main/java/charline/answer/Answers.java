@@ -173,23 +173,23 @@ public final class Answers {
 
   /** What the patches of the piece changed. */
   private Optional<PieceAnswer> piece(TrialCase subject, Recommendation found) {
-    return found
-        .piece()
+    return found.piece().map(fits -> new PieceAnswer(fits, general(subject, found)));
+  }
+
+  /** The answer for any board from all boards but the piece; empty where there are none. */
+  private Optional<Recommendation> general(TrialCase subject, Recommendation found) {
+    PieceFits fits = found.piece().orElseThrow();
+    return subject
+        .otherBoards()
         .map(
-            fits ->
-                new PieceAnswer(
-                    fits,
-                    subject
-                        .otherBoards()
-                        .map(
-                            others ->
-                                new WindowFinder(fitter(subject))
-                                    .recommend(
-                                        others,
-                                        subject.bench(),
-                                        subject.asked(),
-                                        fits.charring().general(),
-                                        fits.clearing().general()))));
+            others ->
+                new WindowFinder(fitter(subject))
+                    .recommend(
+                        others,
+                        subject.bench(),
+                        subject.asked(),
+                        fits.charring().general(),
+                        fits.clearing().general()));
   }
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
@@ -200,6 +200,9 @@ public final class Answers {
 
   /** What follows a recommendation: the same list as the question what to burn next gets. */
   private NextPatches next(TrialCase subject, Recommendation found, List<Board> boards) {
+    if (found.piece().isPresent()) {
+      return onPiece(subject, Optional.of(found), PatchesWanted.USUAL.onPiece());
+    }
     return planner(fitter(subject), PatchesWanted.USUAL)
         .next(
             subject.trials(),
@@ -325,9 +328,11 @@ public final class Answers {
   }
 
   private NextAnswer furtherPatches(TrialCase subject, PatchesWanted wanted) {
-    TrialQuestion question = subject.question();
-    Stratum stratum = subject.trials().stratum();
-    NextPatches next =
+    if (subject.piece().isPresent()) {
+      return answer(subject, onPiece(subject, wanted));
+    }
+    return answer(
+        subject,
         planner(fitter(subject), wanted)
             .next(
                 subject.trials(),
@@ -335,10 +340,37 @@ public final class Answers {
                 subject.asked(),
                 wanted.site(),
                 boards(subject, wanted),
-                wanted.count());
+                wanted.count()));
+  }
+
+  private NextPatches onPiece(TrialCase subject, PatchesWanted wanted) {
+    Optional<Recommendation> known =
+        subject.patchesOnPiece() == 0 ? Optional.empty() : Optional.of(recommend(subject));
+    return onPiece(subject, known, wanted.onPiece());
+  }
+
+  private NextPatches onPiece(
+      TrialCase subject, Optional<Recommendation> known, PatchesWanted wanted) {
+    WindowFinder finder = new WindowFinder(fitter(subject));
+    Recommendation general =
+        known
+            .flatMap(found -> general(subject, found))
+            .or(() -> known)
+            .orElseGet(() -> finder.recommend(subject.trials(), subject.bench(), subject.asked()));
+    return planner(finder.fitter(), wanted)
+        .onPiece(
+            subject.trials(),
+            subject.piece().orElseThrow(),
+            general,
+            known,
+            wanted.site(),
+            wanted.count());
+  }
+
+  private NextAnswer answer(TrialCase subject, NextPatches next) {
     return new NextAnswer(
-        question,
-        stratum,
+        subject.question(),
+        subject.trials().stratum(),
         Optional.of(subject),
         next,
         Precautions.of(log, subject.trials().patches()));
