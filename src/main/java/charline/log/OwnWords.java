@@ -9,9 +9,11 @@ import charline.trial.OwnWord;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -72,6 +74,13 @@ public final class OwnWords {
         "SELECT * FROM %s ORDER BY name".formatted(sort.table),
         row -> all.add(new Added(read(sort, row), row.optionalText("recorded_by"))));
     return all;
+  }
+
+  /** Who added each word of one sort, by its name; null where not noted. */
+  public Map<String, String> people(Sort sort) {
+    Map<String, String> people = new HashMap<>();
+    all(sort).forEach(added -> people.put(added.word().name(), added.by().orElse(null)));
+    return people;
   }
 
   /** The word of that name, if somebody added it. */

@@ -7,7 +7,6 @@ import charline.record.Setup;
 import charline.trial.Board;
 import charline.trial.WoodForm;
 import charline.wording.PrecautionText;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -71,7 +70,7 @@ public final class BoardAdd extends LogCommand {
       // Poison in the wood itself; what it does under the beam comes with every answer.
       log.reference().cautions(board).stream()
           .filter(caution -> caution.inShort().isPresent())
-          .forEach(caution -> desk.out().println(Table.paragraph(PrecautionText.inBrief(caution))));
+          .forEach(caution -> say(PrecautionText.inBrief(caution)));
     }
     return DONE;
   }

@@ -9,7 +9,6 @@ import charline.quantity.Figures;
 import charline.record.Setup;
 import charline.trial.Board;
 import charline.trial.WoodForm;
-import charline.wording.Table;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -73,10 +72,7 @@ public final class BoardAmend extends LogCommand {
       if (!bringBack || !amended.equals(old)) {
         setup.amend(old, amended, reason);
       }
-      desk.out()
-          .println(
-              Table.paragraph(
-                  sentence(amended, log.patches(Filter.onBoard(amended.name())).size())));
+      say(sentence(amended, log.patches(Filter.onBoard(amended.name())).size()));
     }
     return DONE;
   }

@@ -83,6 +83,18 @@ public final class Reference {
     return lexicon().family(word);
   }
 
+  /** What is known of a wood, by any of its names. */
+  public WoodFacts woodFacts(String word) {
+    String wood = wood(word);
+    return woods().stream().filter(w -> w.name().equals(wood)).findAny().orElseThrow();
+  }
+
+  /** What is known of a coating family, by any of its names. */
+  public FamilyFacts familyFacts(String word) {
+    String family = family(word);
+    return families().stream().filter(f -> f.name().equals(family)).findAny().orElseThrow();
+  }
+
   /** What a word means already, as "the wood pine"; empty if it is free. */
   public Optional<String> meaning(String word) {
     return lexicon().meaning(word);
