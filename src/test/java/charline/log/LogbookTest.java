@@ -57,7 +57,7 @@ class LogbookTest {
 
   @BeforeEach
   void open() {
-    log = Logbook.open(folder.resolve("boathouse.db"), CLOCK);
+    log = EmptyLog.open(folder.resolve("boathouse.db"), CLOCK);
     boathouse = new Boathouse(log);
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.cli.Main;
 import charline.fault.FaultFiles;
+import charline.log.EmptyLog;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
@@ -88,6 +89,7 @@ class BenchServerTest {
   @BeforeEach
   void serve() throws IOException {
     Path file = folder.resolve("boathouse.db");
+    EmptyLog.open(file, clock).close();
     for (String line :
         List.of(
             "rig add heron --kind pulsed --rated 300W --spot 0.5mm --rep 60kHz --width 60mm",
