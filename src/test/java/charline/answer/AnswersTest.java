@@ -199,7 +199,7 @@ class AnswersTest {
     assertThat(window.cautions()).isNotEmpty().doesNotHaveDuplicates();
     Patch first = subject.trials().patches().get(0);
     assertThat(window.cautions())
-        .containsAll(log.cautions(first.finish(), first.board(), Emission.PULSED));
+        .containsAll(log.reference().cautions(first.finish(), first.board(), Emission.PULSED));
     assertThat(window.offer()).as("24 patches are enough of its own").isEmpty();
 
     PriorSensitivity priors = answers.priorSensitivity(window);

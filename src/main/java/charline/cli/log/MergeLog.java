@@ -8,7 +8,6 @@ import charline.log.merge.Resolution;
 import charline.log.merge.SetUpTwice;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
-import charline.wording.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -191,6 +190,6 @@ public final class MergeLog extends LogCommand {
   }
 
   private void line(String sentence) {
-    desk.out().println(Table.paragraph(sentence));
+    say(sentence);
   }
 }
