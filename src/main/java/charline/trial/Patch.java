@@ -1,6 +1,7 @@
 package charline.trial;
 
 import charline.exposure.Exposure;
+import charline.exposure.Figure;
 import charline.exposure.Settings;
 import charline.quantity.Invariant;
 import charline.refusal.Refusal;
@@ -8,6 +9,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
 
@@ -21,6 +23,7 @@ import java.util.UUID;
  * @param board the wood
  * @param finish the coats
  * @param settings what was dialled in
+ * @param circumstances how it was burned beside that, as far as it is known
  * @param areaSquareCentimetres size of the patch, if known
  * @param readings one or more, passes rising
  */
@@ -32,6 +35,7 @@ public record Patch(
     Board board,
     Finish finish,
     Settings settings,
+    Circumstances circumstances,
     OptionalDouble areaSquareCentimetres,
     List<Reading> readings) {
   private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
@@ -47,6 +51,30 @@ public record Patch(
     }
   }
 
+  /** A patch of whose circumstances nothing is known. */
+  public Patch(
+      UUID id,
+      String code,
+      OffsetDateTime burnedAt,
+      Rig rig,
+      Board board,
+      Finish finish,
+      Settings settings,
+      OptionalDouble areaSquareCentimetres,
+      List<Reading> readings) {
+    this(
+        id,
+        code,
+        burnedAt,
+        rig,
+        board,
+        finish,
+        settings,
+        Circumstances.UNKNOWN,
+        areaSquareCentimetres,
+        readings);
+  }
+
   /**
    * The same without notes on readings of which nothing can be seen.
    *
@@ -60,13 +88,37 @@ public record Patch(
   /** The same under a code. */
   public Patch withCode(String given) {
     return new Patch(
-        id, given, burnedAt, rig, board, finish, settings, areaSquareCentimetres, readings);
+        id,
+        given,
+        burnedAt,
+        rig,
+        board,
+        finish,
+        settings,
+        circumstances,
+        areaSquareCentimetres,
+        readings);
   }
 
   /** The same with other readings. */
   public Patch withReadings(List<Reading> others) {
     return new Patch(
-        id, code, burnedAt, rig, board, finish, settings, areaSquareCentimetres, others);
+        id,
+        code,
+        burnedAt,
+        rig,
+        board,
+        finish,
+        settings,
+        circumstances,
+        areaSquareCentimetres,
+        others);
+  }
+
+  /** The same burned otherwise. */
+  public Patch with(Circumstances others) {
+    return new Patch(
+        id, code, burnedAt, rig, board, finish, settings, others, areaSquareCentimetres, readings);
   }
 
   /**
@@ -120,6 +172,16 @@ public record Patch(
         rig.emission(),
         rig.deliveredWatts(settings.power(), settings.pulses(), burnedAt),
         settings);
+  }
+
+  /** The figure that it was burned with: its own, else the usual one of the rig. */
+  public Optional<Figure> figure() {
+    return circumstances.head().figure().or(() -> rig.usual().head().figure());
+  }
+
+  /** Where on the board it lies: the face where nothing else is noted. */
+  public Place place() {
+    return circumstances.conditions().place().orElse(Place.FACE);
   }
 
   /** The latest reading. */

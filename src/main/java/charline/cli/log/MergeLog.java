@@ -158,6 +158,15 @@ public final class MergeLog extends LogCommand {
                     checks,
                     "new power check of rig " + rig,
                     "new power checks of rig " + rig));
+    merged
+        .upkeep()
+        .forEach(
+            (rig, entries) ->
+                count(
+                    parts,
+                    entries,
+                    "new upkeep entry of rig " + rig,
+                    "new upkeep entries of rig " + rig));
     count(parts, merged.boards(), "new board", "new boards");
     count(parts, merged.finishes(), "new finish", "new finishes");
     count(parts, merged.samples(), "new sample result", "new sample results");

@@ -15,6 +15,7 @@ import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Tone;
+import charline.wording.BeamText;
 import charline.wording.Facts;
 import charline.wording.Json;
 import charline.wording.MeteredText;
@@ -38,7 +39,7 @@ public final class PatchView {
   /** With a list of readings, passes rising. */
   public static Json json(PatchEntry entry) {
     Json json = head(entry);
-    new BeamView(entry.patch()).putInto(json);
+    new BeamText(entry.patch()).putInto(json);
     json.put("by", entry.by())
         .put("note", entry.note())
         .put("job", entry.patch().board().job())
@@ -120,7 +121,7 @@ public final class PatchView {
             .add("pulses", settings.pulses().map(PatchView::pulses))
             .add("typed as", typed(entry))
             .add("dose", SettingsText.dose(patch));
-    new BeamView(patch)
+    new BeamText(patch)
         .addTo(facts)
         .add("patch size", plain(patch.areaSquareCentimetres(), "cm2"))
         .add("judged", judged(entry))

@@ -50,7 +50,10 @@ public final class PutRightForms {
             given(f, "width", Quantity.LENGTH),
             given(f, "max_pulse", Quantity.PULSE_ENERGY),
             Optional.ofNullable(f.line("lens")),
-            old.checks());
+            SetupForms.usual(f),
+            SetupForms.optics(f),
+            old.checks(),
+            old.upkeep());
     setup(f, by).amend(old, amended, f.line("why"));
   }
 

@@ -1,4 +1,4 @@
-package charline.cli.render;
+package charline.wording;
 
 import charline.exposure.AreaRate;
 import charline.exposure.ContinuousBeam;
@@ -9,12 +9,10 @@ import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.quantity.Figures;
 import charline.trial.Patch;
-import charline.wording.Facts;
-import charline.wording.Json;
 import java.util.Optional;
 
 /** The effect of one pass at a point on the wood, computed from the settings. */
-final class BeamView {
+public final class BeamText {
   private final Spot spot;
   private final AreaRate rate;
   private final Optional<Pulses> pulses;
@@ -22,7 +20,7 @@ final class BeamView {
   private final Optional<ContinuousBeam> continuous;
   private final Optional<LineScan> lines;
 
-  BeamView(Patch patch) {
+  public BeamText(Patch patch) {
     Settings settings = patch.settings();
     double watts = patch.exposure().deliveredWatts();
     spot = settings.spot();
@@ -39,8 +37,8 @@ final class BeamView {
     return 1000 * pulses.repetitionKilohertz();
   }
 
-  /** Adds a line for each kind of figure. */
-  Facts addTo(Facts facts) {
+  /** Adds a line for each kind of number. */
+  public Facts addTo(Facts facts) {
     return facts
         .add("each pulse", pulsed.map(this::eachPulse))
         .add(
@@ -57,8 +55,8 @@ final class BeamView {
         .add("covers", Figures.three(rate.squareCentimetresPerMinute()) + " cm2/min in one pass");
   }
 
-  /** Puts the same figures; what such a beam or pass does not have is null. */
-  void putInto(Json json) {
+  /** Puts the same numbers; what such a beam or pass does not have is null. */
+  public void putInto(Json json) {
     json.put("area_rate_cm2_min", rate.squareCentimetresPerMinute())
         .put("pulse_energy_mj", pulsed.map(beam -> 1000 * beam.pulseEnergyJoules()))
         .put("pulse_peak_kw", peakKilowatts())
