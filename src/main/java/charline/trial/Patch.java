@@ -1,7 +1,6 @@
 package charline.trial;
 
 import charline.exposure.Exposure;
-import charline.exposure.Figure;
 import charline.exposure.Settings;
 import charline.quantity.Invariant;
 import charline.refusal.Refusal;
@@ -9,7 +8,6 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
 
@@ -174,14 +172,9 @@ public record Patch(
         settings);
   }
 
-  /** The figure that it was burned with: its own, else the usual one of the rig. */
-  public Optional<Figure> figure() {
-    return circumstances.head().figure().or(() -> rig.usual().head().figure());
-  }
-
-  /** Where on the board it lies: the face where nothing else is noted. */
-  public Place place() {
-    return circumstances.conditions().place().orElse(Place.FACE);
+  /** With which figure and on what place it was burned. */
+  public Manner manner() {
+    return Manner.of(this);
   }
 
   /** The latest reading. */

@@ -2,9 +2,11 @@ package charline.wording;
 
 import charline.exposure.AreaRate;
 import charline.exposure.ContinuousBeam;
+import charline.exposure.Head;
 import charline.exposure.LineScan;
 import charline.exposure.PulsedBeam;
 import charline.exposure.Pulses;
+import charline.exposure.ScanFigure;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.quantity.Figures;
@@ -18,6 +20,8 @@ public final class BeamText {
   private final Optional<Pulses> pulses;
   private final Optional<PulsedBeam> pulsed;
   private final Optional<ContinuousBeam> continuous;
+  private final boolean scanner;
+  private final Optional<ScanFigure> path;
   private final Optional<LineScan> lines;
 
   public BeamText(Patch patch) {
@@ -29,8 +33,10 @@ public final class BeamText {
     pulsed = pulses.map(p -> new PulsedBeam(watts, hertz(p), spot));
     continuous =
         pulses.isPresent() ? Optional.empty() : Optional.of(new ContinuousBeam(watts, spot));
-    lines =
-        Optional.of(settings.form()).filter(LineScan.class::isInstance).map(LineScan.class::cast);
+    Head head = patch.circumstances().head();
+    scanner = settings.form() instanceof LineScan;
+    path = head.path(settings.form());
+    lines = head.lines(settings.form());
   }
 
   private static double hertz(Pulses pulses) {
@@ -51,7 +57,9 @@ public final class BeamText {
         .add(
             "dwells",
             dwellMilliseconds().map(ms -> Figures.three(ms) + " ms on a point, each line"))
+        .add("spot runs at", lines.filter(scan -> !scanner).map(this::run))
         .add("overlap", lines.map(this::overlaps))
+        .add("rims", rims().map(this::hot))
         .add("covers", Figures.three(rate.squareCentimetresPerMinute()) + " cm2/min in one pass");
   }
 
@@ -66,7 +74,28 @@ public final class BeamText {
         .put("dwell_ms", dwellMilliseconds())
         .put("pulse_pitch_mm", pitchMillimetres())
         .put("pulse_overlap_pct", pulseOverlap().map(share -> 100 * share))
-        .put("line_overlap_pct", lines.map(l -> 100 * l.lineOverlap(spot)));
+        .put("line_overlap_pct", lines.map(l -> 100 * l.lineOverlap(spot)))
+        .put("spot_speed_mm_s", lines.map(LineScan::spotSpeedMillimetresPerSecond))
+        .put("line_spacing_mm", lines.map(LineScan::lineSpacingMillimetres))
+        .put("middle_dose_ratio", rims().map(track -> track.relativeDose(0)))
+        .put("rim_dose_ratio", rims().map(track -> track.rimDose(spot)));
+  }
+
+  private Optional<ScanFigure.HotRims> rims() {
+    return path.filter(ScanFigure.HotRims.class::isInstance).map(ScanFigure.HotRims.class::cast);
+  }
+
+  private String run(LineScan scan) {
+    return "%s mm/s, %s %s mm apart"
+        .formatted(
+            Figures.three(scan.spotSpeedMillimetresPerSecond()),
+            path.filter(ScanFigure.Circle.class::isInstance).isPresent() ? "turns" : "lines",
+            Figures.three(scan.lineSpacingMillimetres()));
+  }
+
+  private String hot(ScanFigure.HotRims track) {
+    return "%s times the mean dose along either rim, as wide as the spot; %s times in the middle"
+        .formatted(Figures.two(track.rimDose(spot)), Figures.two(track.relativeDose(0)));
   }
 
   private String eachPulse(PulsedBeam beam) {

@@ -315,7 +315,9 @@ class RoundTripPropertyTest {
       TrialSheet sheet = TrialSheet.read(file);
       for (SheetRow row : sheet.rows()) {
         assertThat(row.cells().get("passes")).matches("\\d+");
-        assertThat(row.cells().values()).noneMatch(c -> c.matches("(?s)[=+\\-@\\t].*"));
+        assertThat(row.cells().values())
+            .filteredOn(c -> !c.matches("-[0-9.]+")) // a negative number is no formula
+            .noneMatch(c -> c.matches("(?s)[=+\\-@\\t].*"));
       }
       assertThat(Files.readString(file)).isEqualTo(bench.export());
       assertThat(Files.list(folder).map(Path::toString)).noneMatch(f -> f.endsWith(".part"));
