@@ -20,10 +20,7 @@ public record Circumstances(Head head, Conditions conditions, Optional<TimedStro
   public static final Circumstances UNKNOWN =
       new Circumstances(Head.UNKNOWN, Conditions.UNKNOWN, Optional.empty());
 
-  /**
-   * What is known, by knob: a number in the knob's unit, a truth or a word; the rest is absent. The
-   * order is that of the list of knobs.
-   */
+  /** What is known, by knob: a number in the knob's unit, a truth or a word; the rest is absent. */
   public Map<Knob, Object> values() {
     Map<Knob, Object> values = new EnumMap<>(Knob.class);
     head.figure().ifPresent(figure -> values.put(Knob.FIGURE, figure.word()));

@@ -141,9 +141,9 @@ public final class Plausibility {
                   new Doubt(
                       scanner ? Knob.SPACING : Knob.HAND,
                       "Lines %s mm apart are farther apart than the spot is wide (%s mm), so that they leave stripes"
-                          .formatted(plain(lines.lineSpacingMillimetres()), plain(spot)),
+                          .formatted(three(lines.lineSpacingMillimetres()), three(spot)),
                       scanner
-                          ? "give a spacing of %s mm or less".formatted(plain(spot))
+                          ? "give a spacing of %s mm or less".formatted(three(spot))
                           : "lower the hand speed or raise the lines per second"));
             });
     return List.copyOf(doubts);

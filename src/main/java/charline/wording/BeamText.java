@@ -11,6 +11,8 @@ import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.quantity.Figures;
 import charline.trial.Patch;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /** The effect of one pass at a point on the wood, computed from the settings. */
@@ -45,7 +47,7 @@ public final class BeamText {
 
   /** Adds a line for each kind of number. */
   public Facts addTo(Facts facts) {
-    return facts
+    facts
         .add("each pulse", pulsed.map(this::eachPulse))
         .add(
             "at its centre",
@@ -56,11 +58,19 @@ public final class BeamText {
             pulsed.map(beam -> Figures.three(beam.pulsesPerPoint(rate)) + " pulses in one pass"))
         .add(
             "dwells",
-            dwellMilliseconds().map(ms -> Figures.three(ms) + " ms on a point, each line"))
-        .add("spot runs at", lines.filter(scan -> !scanner).map(this::run))
-        .add("overlap", lines.map(this::overlaps))
-        .add("rims", rims().map(this::hot))
-        .add("covers", Figures.three(rate.squareCentimetresPerMinute()) + " cm2/min in one pass");
+            dwellMilliseconds().map(ms -> Figures.three(ms) + " ms on a point, each line"));
+    ofLines().forEach(facts::add);
+    return facts.add(
+        "covers", Figures.three(rate.squareCentimetresPerMinute()) + " cm2/min in one pass");
+  }
+
+  /** How the spot runs and overlaps along its lines, by what it is about; empty if not known. */
+  public Map<String, String> ofLines() {
+    Map<String, String> facts = new LinkedHashMap<>();
+    lines.filter(scan -> !scanner).ifPresent(scan -> facts.put("spot runs at", run(scan)));
+    lines.ifPresent(scan -> facts.put("overlap", overlaps(scan)));
+    rims().ifPresent(track -> facts.put("rims", hot(track)));
+    return facts;
   }
 
   /** Puts the same numbers; what such a beam or pass does not have is null. */

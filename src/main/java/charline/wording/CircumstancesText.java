@@ -55,7 +55,10 @@ public final class CircumstancesText {
   /** All in one line, such as "circle 100/s, arris, wetted"; blank if nothing is known. */
   public static String brief(Circumstances known) {
     List<String> words = new ArrayList<>();
-    known.values().forEach((knob, value) -> brief(knob, value).ifPresent(words::add));
+    Map<Knob, Object> values = known.values();
+    Knob.CIRCUMSTANCES.stream()
+        .filter(values::containsKey)
+        .forEach(knob -> brief(knob, values.get(knob)).ifPresent(words::add));
     return String.join(", ", words);
   }
 
