@@ -63,7 +63,7 @@ public final class KnobReader {
   }
 
   /** Takes out a value that would be copied or is usual. */
-  private static final String NONE = "none";
+  public static final String NONE = "none";
 
   /** Strokes say the same as a hand speed that is given with them, within 1 %. */
   private static final double SAME = 0.01;
@@ -172,7 +172,7 @@ public final class KnobReader {
       boolean ofHead = Knob.USUAL_OF_RIG.contains(knob);
       if (given.containsKey(knob)) {
         String text = given.get(knob).strip();
-        if (!text.isEmpty() && !text.equalsIgnoreCase(NONE)) {
+        if (!text.isEmpty() && !isTakenOut(knob)) {
           typed.put(knob.key(), text);
           read(knob, text);
         }
@@ -214,7 +214,7 @@ public final class KnobReader {
     if (times != circumstances.containsKey(Knob.STROKE)) {
       circumstances.remove(Knob.STROKE);
       circumstances.remove(Knob.STROKES);
-      if (problems.isEmpty() && given.values().stream().noneMatch(NONE::equalsIgnoreCase)) {
+      if (problems.isEmpty() && !isTakenOut(Knob.STROKES) && !isTakenOut(Knob.STROKE)) {
         problem(
             times ? Knob.STROKE : Knob.STROKES,
             "Timed strokes need their times and the length of a stroke; give %s with %s."
@@ -223,6 +223,10 @@ public final class KnobReader {
     } else if (times && timedNow) {
       paceOf(Circumstances.of(circumstances).strokes().orElseThrow());
     }
+  }
+
+  private boolean isTakenOut(Knob knob) {
+    return given.getOrDefault(knob, "").strip().equalsIgnoreCase(NONE);
   }
 
   private void paceOf(TimedStrokes strokes) {

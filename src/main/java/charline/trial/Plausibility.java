@@ -129,6 +129,13 @@ public final class Plausibility {
    */
   public static List<Doubt> about(Circumstances circumstances, Settings settings) {
     List<Doubt> doubts = new ArrayList<>(aboutNumbers(circumstances));
+    doubts.addAll(aboutLines(circumstances, settings));
+    return List.copyOf(doubts);
+  }
+
+  /** A doubt about lines so far apart that they leave stripes. */
+  public static List<Doubt> aboutLines(Circumstances circumstances, Settings settings) {
+    List<Doubt> doubts = new ArrayList<>();
     double spot = settings.spot().oneOverESquaredMillimetres();
     circumstances
         .head()

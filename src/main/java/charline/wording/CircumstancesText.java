@@ -154,7 +154,10 @@ public final class CircumstancesText {
     return words;
   }
 
-  /** "3 of 300 mm in 4.1, 3.9, 4.3 s; dose from stroke to stroke varies by 4.88 % (sd)". */
+  /**
+   * "3 of 300 mm in 4.1, 3.9, 4.3 s; dose from stroke to stroke varies from stroke to stroke by
+   * 4.88 %".
+   */
   private static String strokes(TimedStrokes strokes) {
     OptionalDouble spread = strokes.spread();
     return "%d of %s mm in %s s%s"
@@ -165,6 +168,6 @@ public final class CircumstancesText {
             spread.isEmpty()
                 ? ""
                 : "; the dose varies from stroke to stroke by %s %% (standard deviation)"
-                    .formatted(Figures.two(100 * spread.getAsDouble())));
+                    .formatted(Figures.three(100 * spread.getAsDouble())));
   }
 }

@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  charline rig upkeep Heron --what window-cleaned",
-      "  charline rig upkeep Heron --what service --at 2026-06-01 --hours 412 --note \"new fan\""
+      "  charline rig upkeep Heron --what service --at 2026-06-01 --hours 412"
     })
 public final class RigUpkeep extends LogCommand {
   @Parameters(paramLabel = "NAME", description = "The rig.")

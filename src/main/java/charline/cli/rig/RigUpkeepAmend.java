@@ -26,7 +26,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Example:",
-      "  charline rig upkeep amend Heron last --what window-changed --why \"read the receipt\""
+      "  charline rig upkeep amend Heron last --hours 421 --why \"misread\""
     })
 public final class RigUpkeepAmend extends LogCommand {
   @Parameters(index = "0", paramLabel = "NAME", description = "The rig.")

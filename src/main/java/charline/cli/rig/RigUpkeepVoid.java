@@ -16,8 +16,7 @@ import picocli.CommandLine.Parameters;
     name = "void",
     header = "Exclude upkeep that was not done.",
     description =
-        "It stays in the log with the reason; `charline rig upkeep amend` can make it count again."
-            + " Times are in your zone.",
+        "It stays in the log with the reason; `charline rig upkeep amend` can make it count again.",
     footer = {
       "",
       "Example:",

@@ -62,6 +62,9 @@ final class KnobCells implements KnobDialect {
     pass()
         .filter(column -> column != Column.PATCH_CM2 && row.has(column))
         .forEach(column -> given.put(column.knob(), row.text(column)));
+    // What a sheet leaves out is not known; what its rig usually does now may not have been so
+    // then.
+    Knob.USUAL_OF_RIG.forEach(knob -> given.putIfAbsent(knob, KnobReader.NONE));
     KnobReader.Result read = KnobReader.read(this, given, rig, Optional.empty());
     read.problems().forEach(p -> faults.add(row, Column.of(p.knob()), p.sentence()));
     return read;

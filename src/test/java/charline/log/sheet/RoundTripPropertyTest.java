@@ -360,6 +360,7 @@ class RoundTripPropertyTest {
                       b.job()),
                   new Finish(NO_ID, f.name(), f.family(), f.coats()),
                   p.settings(),
+                  p.circumstances(),
                   p.areaSquareCentimetres(),
                   readings,
                   e.by(),
