@@ -8,6 +8,7 @@ import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
+import charline.model.PieceFits;
 import charline.model.Trials;
 import charline.model.borrow.Borrowing;
 import charline.model.check.FitChecker;
@@ -40,7 +41,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -56,30 +56,28 @@ public final class Answers {
   private final OffsetDateTime at;
   private final List<Rig> rigs;
   private final TrialChoice choice;
-
-  /** Fits of other trials are kept for the next question that borrows. */
-  private final Map<Lenders, Borrowing> lendings = new ConcurrentHashMap<>();
-
-  private record Lenders(Priors priors, boolean acceptTint) {}
+  private final LogFitter fitting;
 
   /**
    * Answers from trials that were read already.
    *
    * @param log knows the boards and the cautions
    * @param rigs all rigs of the log
+   * @param fitting fits those trials
    * @param at moment whose power checks count
    */
-  public Answers(Logbook log, List<Rig> rigs, Strata strata, OffsetDateTime at) {
+  public Answers(Logbook log, List<Rig> rigs, LogFitter fitting, OffsetDateTime at) {
     this.log = log;
+    this.fitting = fitting;
     this.rigs = List.copyOf(rigs);
-    this.strata = strata;
+    strata = fitting.strata();
     this.at = at;
     choice = new TrialChoice(log, this.rigs, strata, at);
   }
 
   /** Answers from what a log holds now. */
   public static Answers of(Logbook log, OffsetDateTime at) {
-    return new Answers(log, log.rigs(), Strata.of(log), at);
+    return new Answers(log, log.rigs(), new LogFitter(Strata.of(log)), at);
   }
 
   /**
@@ -105,21 +103,7 @@ public final class Answers {
   /** Fits trials as a question asks: from its priors, and borrowing where it says so. */
   private Fitter fitter(TrialCase subject) {
     TrialQuestion question = subject.question();
-    Fitter fitter = question.priors().fitter();
-    return question.borrow()
-        ? lendings
-            .computeIfAbsent(
-                new Lenders(question.priors(), question.asked().acceptTint()),
-                lenders -> new Borrowing(fitter, everyStratum(question)))
-            .fitterFor(subject.trials())
-        : fitter;
-  }
-
-  /** The trials of every stratum, for the coat that most of each had. */
-  private List<Trials> everyStratum(TrialQuestion question) {
-    return strata.byStratum().entrySet().stream()
-        .map(e -> new Trials(e.getKey(), e.getValue(), question.asked().acceptTint()))
-        .toList();
+    return fitting.fitter(subject.trials(), question.priors(), question.borrow());
   }
 
   /**
@@ -167,8 +151,45 @@ public final class Answers {
   }
 
   private Recommendation recommend(TrialCase subject) {
-    return new WindowFinder(fitter(subject))
-        .recommend(subject.trials(), subject.bench(), subject.asked());
+    return recommend(new WindowFinder(fitter(subject)), subject);
+  }
+
+  private static Recommendation recommend(WindowFinder finder, TrialCase subject) {
+    return subject.piece().isEmpty()
+        ? finder.recommend(subject.trials(), subject.bench(), subject.asked())
+        : finder.recommend(
+            subject.trials(), subject.bench(), subject.asked(), pieceFits(finder, subject));
+  }
+
+  private static PieceFits pieceFits(WindowFinder finder, TrialCase subject) {
+    Board piece = subject.piece().orElseThrow();
+    if (subject.patchesOnPiece() == 0) {
+      throw Refusal.nothingFound(
+          "A window for a piece rests on patches burned on it, and %s has none of %s yet; plan them first."
+              .formatted(piece.name(), subject.trials().stratum().family()));
+    }
+    return PieceFits.of(finder.fitter(), subject.trials(), piece);
+  }
+
+  /** What the patches of the piece changed. */
+  private Optional<PieceAnswer> piece(TrialCase subject, Recommendation found) {
+    return found.piece().map(fits -> new PieceAnswer(fits, general(subject, found)));
+  }
+
+  /** The answer for any board from all boards but the piece; empty where there are none. */
+  private Optional<Recommendation> general(TrialCase subject, Recommendation found) {
+    PieceFits fits = found.piece().orElseThrow();
+    return subject
+        .otherBoards()
+        .map(
+            others ->
+                new WindowFinder(fitter(subject))
+                    .recommend(
+                        others,
+                        subject.bench(),
+                        subject.asked(),
+                        fits.charring().general(),
+                        fits.clearing().general()));
   }
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
@@ -179,6 +200,9 @@ public final class Answers {
 
   /** What follows a recommendation: the same list as the question what to burn next gets. */
   private NextPatches next(TrialCase subject, Recommendation found, List<Board> boards) {
+    if (found.piece().isPresent()) {
+      return onPiece(subject, Optional.of(found), PatchesWanted.USUAL.onPiece());
+    }
     return planner(fitter(subject), PatchesWanted.USUAL)
         .next(
             subject.trials(),
@@ -204,7 +228,8 @@ public final class Answers {
         known,
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject),
-        nearWoods(subject));
+        nearWoods(subject),
+        piece(subject, found));
   }
 
   /** Trials of the same coat and light on near woods, which are not counted. */
@@ -276,9 +301,7 @@ public final class Answers {
     return new PriorSensitivity(
         subject.question().priors(),
         window.found(),
-        new WindowFinder(fitter(subject))
-            .halfAsSure()
-            .recommend(subject.trials(), subject.bench(), subject.asked()));
+        recommend(new WindowFinder(fitter(subject)).halfAsSure(), subject));
   }
 
   private Optional<BorrowOffer> offer(TrialCase subject) {
@@ -305,9 +328,11 @@ public final class Answers {
   }
 
   private NextAnswer furtherPatches(TrialCase subject, PatchesWanted wanted) {
-    TrialQuestion question = subject.question();
-    Stratum stratum = subject.trials().stratum();
-    NextPatches next =
+    if (subject.piece().isPresent()) {
+      return answer(subject, onPiece(subject, wanted));
+    }
+    return answer(
+        subject,
         planner(fitter(subject), wanted)
             .next(
                 subject.trials(),
@@ -315,10 +340,37 @@ public final class Answers {
                 subject.asked(),
                 wanted.site(),
                 boards(subject, wanted),
-                wanted.count());
+                wanted.count()));
+  }
+
+  private NextPatches onPiece(TrialCase subject, PatchesWanted wanted) {
+    Optional<Recommendation> known =
+        subject.patchesOnPiece() == 0 ? Optional.empty() : Optional.of(recommend(subject));
+    return onPiece(subject, known, wanted.onPiece());
+  }
+
+  private NextPatches onPiece(
+      TrialCase subject, Optional<Recommendation> known, PatchesWanted wanted) {
+    WindowFinder finder = new WindowFinder(fitter(subject));
+    Recommendation general =
+        known
+            .flatMap(found -> general(subject, found))
+            .or(() -> known)
+            .orElseGet(() -> finder.recommend(subject.trials(), subject.bench(), subject.asked()));
+    return planner(finder.fitter(), wanted)
+        .onPiece(
+            subject.trials(),
+            subject.piece().orElseThrow(),
+            general,
+            known,
+            wanted.site(),
+            wanted.count());
+  }
+
+  private NextAnswer answer(TrialCase subject, NextPatches next) {
     return new NextAnswer(
-        question,
-        stratum,
+        subject.question(),
+        subject.trials().stratum(),
         Optional.of(subject),
         next,
         Precautions.of(log, subject.trials().patches()));
@@ -331,7 +383,7 @@ public final class Answers {
     Stratum stratum =
         new Stratum(about.family(), about.wood(), light.emission(), light.wavelengthNanometres());
     NextPatches next =
-        planner(question.priors().fitter(), wanted)
+        planner(fitting.fitter(stratum, question.priors(), question.asked().acceptTint()), wanted)
             .first(
                 question.fixed().bench(rig, at).withStrokes(question.strokes()),
                 question.asked(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),

@@ -15,6 +15,11 @@ public record Priors(PriorSet set, Optional<Path> file) {
   /** Those that count where a question brings none of its own. */
   public static final Priors USUAL = new Priors(PriorSet.USUAL, Optional.empty());
 
+  /** True if nothing is learned beside them, so that anybody can compute an answer again. */
+  boolean pinned() {
+    return file.isPresent();
+  }
+
   /** A fitter that starts from these. */
   Fitter fitter() {
     return Fitter.withDefaults().with(set);

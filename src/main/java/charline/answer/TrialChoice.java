@@ -5,6 +5,7 @@ import charline.model.Trials;
 import charline.quantity.Figures;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
+import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
@@ -75,7 +76,20 @@ record TrialChoice(Logbook log, List<Rig> rigs, Strata strata, OffsetDateTime at
     return new TrialCase(
         question,
         new Trials(stratum, patches, question.asked().acceptTint(), question.coat()),
-        question.fixed().bench(rig, patches, at).withStrokes(question.strokes()));
+        question.fixed().bench(rig, patches, at).withStrokes(question.strokes()),
+        question.piece().map(name -> piece(name, stratum)));
+  }
+
+  /** The board of that name, which must be of the wood that is asked about. */
+  Board piece(String name, Stratum stratum) {
+    Board board = log.board(name);
+    if (!stratum.covers(board.wood())) {
+      throw Refusal.usage(
+          "The piece must be of %s, and board %s is of %s; ask about %s over %s."
+              .formatted(
+                  stratum.wood(), board.name(), board.wood(), stratum.family(), board.wood()));
+    }
+    return board;
   }
 
   /** The same as {@link #choose}, empty where nothing of the kind was tried. */

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param borrow whether other trials of the log lend what they know
  * @param strokes how strokes are laid over the work
  * @param job a job whose risk is asked for
+ * @param piece name of the board that the answer is for; empty for a board not seen yet
  */
 public record TrialQuestion(
     Optional<FamilyAndWood> about,
@@ -31,7 +32,8 @@ public record TrialQuestion(
     Priors priors,
     boolean borrow,
     Strokes strokes,
-    Optional<JobLimit> job) {
+    Optional<JobLimit> job,
+    Optional<String> piece) {
 
   /** Every stratum, with nothing said of the rest. */
   public static final TrialQuestion OF_ALL =
@@ -45,6 +47,7 @@ public record TrialQuestion(
           Priors.USUAL,
           false,
           Strokes.USUAL,
+          Optional.empty(),
           Optional.empty());
 
   /** The trials of one coating family on one wood, or on {@link Stratum#ANY_WOOD}. */
@@ -55,55 +58,67 @@ public record TrialQuestion(
   /** The same about one coating family and wood. */
   public TrialQuestion about(FamilyAndWood other) {
     return new TrialQuestion(
-        Optional.of(other), rig, light, fixed, asked, coat, priors, borrow, strokes, job);
+        Optional.of(other), rig, light, fixed, asked, coat, priors, borrow, strokes, job, piece);
   }
 
   /** The same for a rig. */
   public TrialQuestion onRig(String name) {
     return new TrialQuestion(
-        about, Optional.of(name), light, fixed, asked, coat, priors, borrow, strokes, job);
+        about, Optional.of(name), light, fixed, asked, coat, priors, borrow, strokes, job, piece);
   }
 
   /** The same with one kind of light. */
   public TrialQuestion with(Light other) {
     return new TrialQuestion(
-        about, rig, Optional.of(other), fixed, asked, coat, priors, borrow, strokes, job);
+        about, rig, Optional.of(other), fixed, asked, coat, priors, borrow, strokes, job, piece);
   }
 
   /** The same with knobs fixed. */
   public TrialQuestion with(FixedKnobs other) {
-    return new TrialQuestion(about, rig, light, other, asked, coat, priors, borrow, strokes, job);
+    return new TrialQuestion(
+        about, rig, light, other, asked, coat, priors, borrow, strokes, job, piece);
   }
 
   /** The same with other limits. */
   public TrialQuestion with(Requirements other) {
-    return new TrialQuestion(about, rig, light, fixed, other, coat, priors, borrow, strokes, job);
+    return new TrialQuestion(
+        about, rig, light, fixed, other, coat, priors, borrow, strokes, job, piece);
   }
 
   /** The same for a coat. */
   public TrialQuestion with(Coating other) {
-    return new TrialQuestion(about, rig, light, fixed, asked, other, priors, borrow, strokes, job);
+    return new TrialQuestion(
+        about, rig, light, fixed, asked, other, priors, borrow, strokes, job, piece);
   }
 
   /** The same from other priors. */
   public TrialQuestion with(Priors other) {
-    return new TrialQuestion(about, rig, light, fixed, asked, coat, other, borrow, strokes, job);
+    return new TrialQuestion(
+        about, rig, light, fixed, asked, coat, other, borrow, strokes, job, piece);
   }
 
   /** The same, with the log's other trials lending what they know. */
   public TrialQuestion borrowing(boolean lend) {
-    return new TrialQuestion(about, rig, light, fixed, asked, coat, priors, lend, strokes, job);
+    return new TrialQuestion(
+        about, rig, light, fixed, asked, coat, priors, lend, strokes, job, piece);
   }
 
   /** The same for work in other strokes. */
   public TrialQuestion with(Strokes other) {
-    return new TrialQuestion(about, rig, light, fixed, asked, coat, priors, borrow, other, job);
+    return new TrialQuestion(
+        about, rig, light, fixed, asked, coat, priors, borrow, other, job, piece);
   }
 
   /** The same with the risk over a whole job. */
   public TrialQuestion with(JobLimit other) {
     return new TrialQuestion(
-        about, rig, light, fixed, asked, coat, priors, borrow, strokes, Optional.of(other));
+        about, rig, light, fixed, asked, coat, priors, borrow, strokes, Optional.of(other), piece);
+  }
+
+  /** The same for one piece. */
+  public TrialQuestion forPiece(String board) {
+    return new TrialQuestion(
+        about, rig, light, fixed, asked, coat, priors, borrow, strokes, job, Optional.of(board));
   }
 
   /**

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param job risk over the job that was asked about, where there is a start setting
  * @param offer what could be borrowed, where nothing was
  * @param nearWoods trials on near woods that were not counted
+ * @param piece what the patches of the piece changed, where the question names one
  */
 public record WindowAnswer(
     TrialCase subject,
@@ -28,7 +29,8 @@ public record WindowAnswer(
     Precautions precautions,
     Optional<JobRisk> job,
     Optional<BorrowOffer> offer,
-    List<NearWood> nearWoods) {
+    List<NearWood> nearWoods,
+    Optional<PieceAnswer> piece) {
 
   /** Cautions of every finish, board and kind of light behind it, most serious first. */
   public List<Caution> cautions() {

@@ -7,11 +7,14 @@ import charline.stat.sampling.ImportanceSampler;
 import charline.stat.sampling.MarkovChain;
 import charline.stat.sampling.ParetoSmoothing;
 import charline.stat.sampling.WeightedDraws;
+import charline.trial.Patch;
+import charline.trial.Stratum;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import org.apache.commons.math3.linear.MatrixUtils;
 
 /**
@@ -36,7 +39,8 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
 
   private static final int PILOT_DRAWS = 4096;
   private static final int DRAWS = 8192;
-  private static final int LEAVE_ONE_OUT_THINNING = 4;
+  private static final int FEWER = 4;
+  private static final long MULTIPLIER = 0x9E3779B97F4A7C15L;
   private static final double AGREED = 1.02;
 
   public Fitter {
@@ -73,13 +77,38 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
 
   /** The posterior of one event. */
   public ModelFit fit(Trials trials, Event event) {
-    return fit(
-        trials.censored(event),
-        trials.lnReferenceIntensity(),
-        event,
-        given(trials, event),
-        trials.coats(event),
-        1);
+    return fit(trials, event, patch -> true);
+  }
+
+  /** The posterior of one event from some of the patches, with F0 and the coat's terms of all. */
+  ModelFit fit(Trials trials, Event event, Predicate<Patch> chosen) {
+    return fit(trials, trials.censored(event, chosen), event, 1);
+  }
+
+  /** The posterior of one event from a quarter of the usual draws, where only its gist is asked. */
+  public ModelFit sketch(Trials trials, Event event) {
+    return fit(trials, trials.censored(event), event, FEWER);
+  }
+
+  private ModelFit fit(Trials trials, List<CensoredPasses> seen, Event event, int thinning) {
+    return seededFor(trials.stratum(), event)
+        .fit(
+            seen,
+            trials.lnReferenceIntensity(),
+            event,
+            given(trials, event),
+            trials.coats(event),
+            thinning);
+  }
+
+  /**
+   * The same with a seed of this stratum and event: the error that the draws of one seed have in
+   * common then is not that of every answer.
+   */
+  private Fitter seededFor(Stratum stratum, Event event) {
+    // String.hashCode is the same on every Java.
+    long own = 31L * stratum.words().hashCode() + event.word().hashCode();
+    return new Fitter(seed * MULTIPLIER + own, priors, loans);
   }
 
   /**
@@ -92,13 +121,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
   public ModelFit fitWithout(Trials trials, Event event, int leftOut) {
     List<CensoredPasses> others = new ArrayList<>(trials.censored(event));
     others.remove(leftOut);
-    return fit(
-        others,
-        trials.lnReferenceIntensity(),
-        event,
-        given(trials, event),
-        trials.coats(event),
-        LEAVE_ONE_OUT_THINNING);
+    return fit(trials, others, event, FEWER);
   }
 
   /**
@@ -127,8 +150,9 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
     if (loan.isEmpty()) {
       return own.fit(event, lnReference, coats, Optional.empty());
     }
-    Views borrowed = views(data, lnReference, loan.get().prior(), coats, thinning);
-    if (loan.get().prior().phi().least() != prior.phi().least()) {
+    Prior lent = loan.get().prior().with(prior.omega());
+    Views borrowed = views(data, lnReference, lent, coats, thinning);
+    if (lent.phi().least() != prior.phi().least()) {
       throw new IllegalArgumentException(
           "A loan must cut the weight of intensity off as the prior does.");
     }

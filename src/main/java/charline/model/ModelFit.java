@@ -116,6 +116,28 @@ public record ModelFit(
     return (highest ? doses.min() : doses.max()).orElseThrow();
   }
 
+  /** The same fit with its draws seen for a piece, which no second prior is asked about. */
+  public ModelFit with(Posterior piece) {
+    return new ModelFit(
+        event,
+        piece.tau(),
+        piece.phi(),
+        piece.psi(),
+        piece.sigma(),
+        piece.omega(),
+        piece.evenDoseJoulesPerCm2(),
+        referenceIntensity,
+        paretoK,
+        draws,
+        piece.effectiveDraws(),
+        method,
+        coat,
+        coatEffects,
+        borrowed,
+        piece,
+        piece);
+  }
+
   public boolean reliable() {
     return paretoK <= PARETO_K_LIMIT;
   }

@@ -136,7 +136,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     x[PHI] = WEIGHT.coordinate(Math.max(prior.phi().mean() - prior.phi().least(), 0.1));
     x[PSI] = WEIGHT.coordinate(Math.max(prior.psi().mean() - prior.psi().least(), 0.1));
     x[SIGMA] = prior.lnSigma().mean();
-    x[OMEGA] = SPREAD.coordinate(prior.omegaScale());
+    x[OMEGA] = SPREAD.coordinate(prior.omega().rootMeanSquare());
     for (int k = COAT; k < size; k++) {
       x[k] = coatTerms.get(k - COAT).prior().centre();
       x[TAU] += tauSlope[k - COAT] * x[k];
@@ -239,7 +239,6 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   /** Log prior with what the change of coordinates adds. */
   private double logPrior(double[] x, double[] p) {
-    double omega = p[OMEGA] / prior.omegaScale();
     double coats = 0;
     for (int k = COAT; k < size; k++) {
       coats += coatTerms.get(k - COAT).prior().logDensity(p[k]);
@@ -250,7 +249,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
         + prior.psi().logDensity(p[PSI])
         + WEIGHT.logJacobian(x[PSI])
         + prior.lnSigma().logDensity(x[SIGMA])
-        - omega * omega / 2
+        + prior.omega().logDensity(p[OMEGA])
         + SPREAD.logJacobian(x[OMEGA])
         + coats;
   }
@@ -295,7 +294,9 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     expandNormal(PHI, prior.phi().normal(), p[PHI], total);
     expandNormal(PSI, prior.psi().normal(), p[PSI], total);
     expandNormal(SIGMA, prior.lnSigma(), lnSigma, total);
-    expandNormal(OMEGA, new Prior.Normal(0, prior.omegaScale()), p[OMEGA], total);
+    total.value += prior.omega().logDensity(p[OMEGA]);
+    total.gradient[OMEGA] += prior.omega().slope(p[OMEGA]);
+    total.hessian[OMEGA][OMEGA] += prior.omega().bend(p[OMEGA]);
     for (int k = COAT; k < size; k++) {
       HeavyTailedNormal weight = coatTerms.get(k - COAT).prior();
       total.value += weight.logDensity(p[k]);

@@ -1,36 +1,22 @@
 package charline.model;
 
-import charline.stat.distribution.Logistic;
-import charline.stat.quadrature.NormalTrapezoid;
+import charline.stat.sampling.ParetoSmoothing;
 import charline.stat.sampling.WeightedDraws;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
- * Weighted draws of one event's parameters, and what follows from them for a board not seen yet.
+ * Weighted draws of one event's parameters, and what follows from them for a board not seen yet, or
+ * for a piece with patches of its own.
  *
- * <p>On a new board the event's chance at a setting is the mean over the board's shift, E Λ((m - u)
+ * <p>On a board the event's chance at a setting is the mean over what its shift may be, E Λ((m - u)
  * / σ) with m = ln D + φ ln(F/F0) + ψ ln n - τ. It rises with m, so each draw has one margin at
  * which the chance is a given number, and with it one dose: limits on risk become limits on dose
  * without any further integral.
  */
 public final class Posterior {
-  /** A normal of variance 8 / pi looks like the logistic; only a start hangs on it. */
-  private static final double NORMAL_FOR_LOGISTIC = Math.PI / 8;
-
-  private static final int NEWTON_STEPS = 12;
-
-  /** Steps shrink to their square, so what is left after one of this size is rounding. */
-  private static final double NEWTON_ACCURACY = 1e-6;
-
-  /** Largest exponent kept; its exponential and the inverse of that are still ordinary numbers. */
-  private static final double CAP = 700;
-
-  private static final double OUT_OF_RANGE = Math.exp(CAP);
-
   private final double lnReference;
   private final double[] tau;
   private final double[] phi;
@@ -40,17 +26,8 @@ public final class Posterior {
   private final double[][] coatWeights;
   private final double[] weights;
 
-  /**
-   * The rule over the board's shift, draw by draw: as fine as a single patch needs it where boards
-   * are so much more unlike than patches.
-   */
-  private final NormalTrapezoid[] rules;
-
-  /**
-   * exp(ω x / σ) at each node x on one side of the middle one, draw by draw, the widest first: the
-   * same for every setting. The other side mirrors them.
-   */
-  private final double[][] wingOdds;
+  /** The board that chances and doses are for. */
+  private final BoardShift board;
 
   /**
    * Takes draws in the coordinates of {@link PassesToEvent}.
@@ -75,8 +52,7 @@ public final class Posterior {
     sigma = column(draw, PassesToEvent.SIGMA);
     omega = column(draw, PassesToEvent.OMEGA);
     weights = draws.weights().clone();
-    rules = rules();
-    wingOdds = wingOdds();
+    board = new NewBoard(omega, sigma, psi);
   }
 
   private Posterior(Posterior all, int[] draws) {
@@ -90,26 +66,7 @@ public final class Posterior {
         Arrays.stream(all.coatWeights).map(w -> chosen(w, draws)).toArray(double[][]::new);
     weights = new double[draws.length];
     Arrays.fill(weights, 1.0 / draws.length);
-    rules = rules();
-    wingOdds = wingOdds();
-  }
-
-  private NormalTrapezoid[] rules() {
-    NormalTrapezoid[] found = new NormalTrapezoid[weights.length];
-    Arrays.setAll(found, i -> NormalTrapezoid.forLogistic(1, omega[i] / sigma[i]));
-    return found;
-  }
-
-  private double[][] wingOdds() {
-    double[][] odds = new double[weights.length][];
-    for (int i = 0; i < odds.length; i++) {
-      odds[i] = new double[rules[i].points() / 2];
-      for (int k = 0; k < odds[i].length; k++) {
-        double node = Math.abs(rules[i].node(k));
-        odds[i][k] = Math.exp(Math.min(CAP, omega[i] * node / sigma[i]));
-      }
-    }
-    return odds;
+    board = all.board.chosen(draws);
   }
 
   /** The same posterior in {@code count} equally weighted draws. */
@@ -121,7 +78,7 @@ public final class Posterior {
     return Arrays.stream(draws).mapToDouble(d -> values[d]).toArray();
   }
 
-  private Posterior(Posterior draws, double[] weights) {
+  private Posterior(Posterior draws, double[] weights, BoardShift board) {
     lnReference = draws.lnReference;
     tau = draws.tau;
     phi = draws.phi;
@@ -129,9 +86,8 @@ public final class Posterior {
     sigma = draws.sigma;
     omega = draws.omega;
     coatWeights = draws.coatWeights;
-    rules = draws.rules;
-    wingOdds = draws.wingOdds;
     this.weights = weights;
+    this.board = board;
   }
 
   /** True if both weight the very same draws. */
@@ -145,7 +101,7 @@ public final class Posterior {
    * @param others one per draw, adding up to 1
    */
   Posterior weighted(double[] others) {
-    return new Posterior(this, others.clone());
+    return new Posterior(this, others.clone(), board);
   }
 
   private static double[] column(double[][] draws, int parameter) {
@@ -158,6 +114,11 @@ public final class Posterior {
 
   public int size() {
     return weights.length;
+  }
+
+  /** Kish's effective number of draws. */
+  double effectiveDraws() {
+    return new WeightedDraws(new double[weights.length][0], weights).effectiveSize();
   }
 
   /** Weight of one of the coat's terms, in the order of the design. */
@@ -219,6 +180,46 @@ public final class Posterior {
     }
   }
 
+  /**
+   * The same posterior once a piece's own patches are known, for that piece: the draws weighted
+   * anew by the chance of what its patches showed, the piece's shift integrated out given them.
+   *
+   * @param patches the event's readings on the piece, one or more; boards are not looked at
+   * @param coatSteps values of the coat's terms of each, from those of the coat that this is for
+   */
+  OnPiece onPiece(List<CensoredPasses> patches, List<double[]> coatSteps) {
+    PieceShift piece = PieceShift.of(this, patches, coatSteps);
+    double[] logWeights = perDraw(i -> Math.log(weights[i]) + piece.logEvidence(i));
+    ParetoSmoothing smoothed = ParetoSmoothing.of(logWeights);
+    Posterior known = new Posterior(this, smoothed.weights(), piece);
+    return new OnPiece(known, smoothed.kHat(), piece.shift(smoothed.weights()));
+  }
+
+  /**
+   * The same posterior for a piece whose patches it was fitted to already: only the piece's shift
+   * is conditioned on them.
+   */
+  OnPiece givenShiftOf(List<CensoredPasses> patches, List<double[]> coatSteps) {
+    PieceShift piece = PieceShift.of(this, patches, coatSteps);
+    return new OnPiece(new Posterior(this, weights, piece), 0, piece.shift(weights));
+  }
+
+  /**
+   * A posterior for a piece.
+   *
+   * @param kHat Pareto k-hat of the weights that the piece's patches gave
+   * @param shift by how much the piece takes more than the average board, in ln dose
+   */
+  record OnPiece(Posterior posterior, double kHat, Estimate shift) {}
+
+  double omega(int draw) {
+    return omega[draw];
+  }
+
+  double sigma(int draw) {
+    return sigma[draw];
+  }
+
   /** Moments of τ as it is at another intensity, φ, ψ and ln σ. */
   public Moments[] moments(double lnIntensity) {
     return new Moments[] {
@@ -234,6 +235,11 @@ public final class Posterior {
     return new Moments(mean, mean(perDraw(i -> (values[i] - mean) * (values[i] - mean))));
   }
 
+  /** Posterior mean of a function of the spread between boards. */
+  public double meanOfSpread(DoubleUnaryOperator of) {
+    return mean(perDraw(i -> of.applyAsDouble(omega[i])));
+  }
+
   /** Posterior mean of a quantity given per draw. */
   public double mean(double[] perDraw) {
     return WeightedDraws.mean(perDraw, weights);
@@ -245,7 +251,7 @@ public final class Posterior {
   }
 
   /**
-   * The event's chance on a new board, one per draw.
+   * The event's chance on the board that this is for, one per draw.
    *
    * @param doseJoulesPerCm2 dose per pass
    * @param intensity fluence (J/cm²) or irradiance (W/cm²)
@@ -269,46 +275,12 @@ public final class Posterior {
     double lnDose = Math.log(doseJoulesPerCm2);
     double f = Math.log(intensity) - lnReference;
     double lnPasses = Math.log(passes);
-    return perDraw(i -> chance(i, lnDose + phi[i] * f + psi[i] * lnPasses - tau[i], seamShare));
-  }
-
-  private double chance(int draw, double margin, double seamShare) {
-    return seamShare == 0
-        ? chance(draw, margin)
-        : seam(draw, seamShare).mean(margin, omega[draw], rules[draw], wingOdds[draw]).chance();
-  }
-
-  private Seam seam(int draw, double share) {
-    return new Seam(share, psi[draw], sigma[draw]);
-  }
-
-  /** E Λ((margin - u) / σ): one exponential, as the nodes' own are kept. */
-  private double chance(int draw, double margin) {
-    double[] wing = wingOdds[draw];
-    NormalTrapezoid rule = rules[draw];
-    if (wing[0] >= OUT_OF_RANGE) {
-      return chanceOfSteps(draw, margin);
-    }
-    double odds = Math.exp(Math.max(-CAP, Math.min(CAP, -margin / sigma[draw])));
-    double sum = rule.weight(wing.length) / (1 + odds);
-    for (int k = 0; k < wing.length; k++) {
-      sum += rule.weight(k) * (1 / (1 + odds * wing[k]) + 1 / (1 + odds / wing[k]));
-    }
-    return sum;
-  }
-
-  /** The same where patches hardly differ and boards do: every node is a step. */
-  private double chanceOfSteps(int draw, double margin) {
-    NormalTrapezoid rule = rules[draw];
-    double sum = 0;
-    for (int q = 0; q < rule.points(); q++) {
-      sum += rule.weight(q) * Logistic.cdf((margin - omega[draw] * rule.node(q)) / sigma[draw]);
-    }
-    return sum;
+    return perDraw(
+        i -> board.chance(i, lnDose + phi[i] * f + psi[i] * lnPasses - tau[i], seamShare));
   }
 
   /**
-   * The doses at which the event's chance on a new board is a given one.
+   * The doses at which the event's chance on that board is a given one.
    *
    * @param chance inside (0, 1)
    */
@@ -317,73 +289,14 @@ public final class Posterior {
   }
 
   /**
-   * The doses at which the event's chance on a new board is a given one, over an area of which a
+   * The doses at which the event's chance on that board is a given one, over an area of which a
    * share is a {@link Seam}.
    *
    * @param chance inside (0, 1)
    * @param seamShare share of the area that gets twice the passes, 0 to 1
    */
   public DoseLimit doseLimit(double chance, double seamShare) {
-    BrentSolver root = new BrentSolver(1e-10, 1e-9); // keeps state, so one for each call
-    double[] offset =
-        perDraw(
-            i ->
-                byNewton(i, chance, seamShare)
-                    .orElseGet(
-                        () -> {
-                          double reach =
-                              8 * omega[i] + sigma[i] * (Math.abs(Logistic.quantile(chance)) + 1);
-                          double seam = seamShare == 0 ? 0 : psi[i] * Math.log(2);
-                          return root.solve(
-                              200, m -> chance(i, m, seamShare) - chance, -reach - seam, reach);
-                        }));
-    return new DoseLimit(this, offset);
-  }
-
-  /** The margin with a chance; its log odds are all but straight, so few steps are needed. */
-  private OptionalDouble byNewton(int draw, double chance, double seamShare) {
-    double[] wing = wingOdds[draw];
-    NormalTrapezoid rule = rules[draw];
-    double target = Logistic.quantile(chance);
-    double spread = omega[draw] / sigma[draw];
-    double margin = target * sigma[draw] * Math.sqrt(1 + NORMAL_FOR_LOGISTIC * spread * spread);
-    for (int step = 0; step < NEWTON_STEPS; step++) {
-      if (wing[0] >= OUT_OF_RANGE) {
-        return OptionalDouble.empty();
-      }
-      Seam.Mean now =
-          seamShare == 0
-              ? single(draw, margin)
-              : seam(draw, seamShare).mean(margin, omega[draw], rule, wing);
-      double sum = now.chance();
-      double slope = now.slope();
-      double move = sigma[draw] * (Logistic.quantile(sum) - target) * sum * (1 - sum) / slope;
-      if (!(Math.abs(move) < Double.MAX_VALUE)) {
-        return OptionalDouble.empty();
-      }
-      margin -= move;
-      if (Math.abs(move) < NEWTON_ACCURACY) {
-        return OptionalDouble.of(margin);
-      }
-    }
-    return OptionalDouble.empty();
-  }
-
-  /** The chance with its slope against margin / σ, where nothing gets twice the passes. */
-  private Seam.Mean single(int draw, double margin) {
-    double[] wing = wingOdds[draw];
-    NormalTrapezoid rule = rules[draw];
-    double odds = Math.exp(Math.max(-CAP, Math.min(CAP, -margin / sigma[draw])));
-    double each = 1 / (1 + odds);
-    double sum = rule.weight(wing.length) * each;
-    double slope = rule.weight(wing.length) * each * (1 - each);
-    for (int k = 0; k < wing.length; k++) {
-      double up = 1 / (1 + odds * wing[k]);
-      double down = 1 / (1 + odds / wing[k]);
-      sum += rule.weight(k) * (up + down);
-      slope += rule.weight(k) * (up * (1 - up) + down * (1 - down));
-    }
-    return new Seam.Mean(sum, slope);
+    return new DoseLimit(this, perDraw(i -> board.margin(i, chance, seamShare)));
   }
 
   double lnDose(int draw, double offset, double lnIntensity, double lnPasses) {

@@ -12,7 +12,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param phi normal on the weight of ln intensity, cut off at its least
  * @param psi normal on the weight of ln passes, cut off at its least
  * @param lnSigma normal on ln σ
- * @param omegaScale scale of the half-normal on ω
+ * @param omega prior of the spread between boards
  * @param atMicrometres thickness of the coat that τ is the middle for; empty where τ does not ask
  *     for a thickness
  */
@@ -21,7 +21,7 @@ public record Prior(
     Weight phi,
     Weight psi,
     Normal lnSigma,
-    double omegaScale,
+    SpreadPrior omega,
     OptionalDouble atMicrometres) {
   /** This and the next were chosen by simulated shops: reports/validation.md. */
   private static final double UNLIKER = 1.5;
@@ -87,13 +87,12 @@ public record Prior(
   }
 
   public Prior {
-    Invariant.positive("Prior spread of boards", omegaScale, "");
     atMicrometres.ifPresent(um -> Invariant.positive("Coat thickness of a prior", um, "um"));
   }
 
   /** A prior that asks for no coat thickness. */
-  public Prior(Normal tau, Weight phi, Weight psi, Normal lnSigma, double omegaScale) {
-    this(tau, phi, psi, lnSigma, omegaScale, OptionalDouble.empty());
+  public Prior(Normal tau, Weight phi, Weight psi, Normal lnSigma, SpreadPrior omega) {
+    this(tau, phi, psi, lnSigma, omega, OptionalDouble.empty());
   }
 
   /**
@@ -104,7 +103,12 @@ public record Prior(
    */
   public Prior sturdier() {
     Normal wider = new Normal(lnSigma.mean() + Math.log(WIDER), lnSigma.sd());
-    return new Prior(tau, phi, psi, wider, UNLIKER * omegaScale, atMicrometres);
+    return new Prior(tau, phi, psi, wider, omega.widened(UNLIKER), atMicrometres);
+  }
+
+  /** The same with another prior of the spread between boards. */
+  public Prior with(SpreadPrior boards) {
+    return new Prior(tau, phi, psi, lnSigma, boards, atMicrometres);
   }
 
   /** The same centres with every spread so many times as large. */
@@ -114,7 +118,7 @@ public record Prior(
         phi.widened(factor),
         psi.widened(factor),
         lnSigma.widened(factor),
-        factor * omegaScale,
+        omega.widened(factor),
         atMicrometres);
   }
 
@@ -142,27 +146,26 @@ public record Prior(
         new Normal(
             tau.mean() + weight.centre() * thicker,
             Math.sqrt(tau.sd() * tau.sd() + TAILED_VARIANCE * spread * spread));
-    return new Prior(moved, phi, psi, lnSigma, omegaScale);
+    return new Prior(moved, phi, psi, lnSigma, omega);
   }
 
   /** Log density up to a constant of parameters (τ, φ, ψ, σ, ω, ...), on ln σ in place of σ. */
   double logDensity(double[] p) {
-    double boards = p[PassesToEvent.OMEGA] / omegaScale;
     return tau.logDensity(p[PassesToEvent.TAU])
         + phi.logDensity(p[PassesToEvent.PHI])
         + psi.logDensity(p[PassesToEvent.PSI])
         + lnSigma.logDensity(Math.log(p[PassesToEvent.SIGMA]))
-        - boards * boards / 2;
+        + omega.logDensity(p[PassesToEvent.OMEGA]);
   }
 
   /**
    * Logarithm of what the density in {@link PassesToEvent} must be divided by to be one: normals,
-   * those of φ and ψ cut off below, and a half-normal.
+   * those of φ and ψ cut off below.
    */
   double lnNormaliser() {
     double kept = phi.kept() * psi.kept();
-    return Math.log(tau.sd() * phi.sd() * psi.sd() * lnSigma.sd() * omegaScale * kept / 2)
-        + 2.5 * Math.log(2 * Math.PI);
+    return Math.log(tau.sd() * phi.sd() * psi.sd() * lnSigma.sd() * kept)
+        + 2 * Math.log(2 * Math.PI);
   }
 
   /**
@@ -180,14 +183,14 @@ public record Prior(
               new Weight(0, 0.5, Weight.OF_POWER),
               new Weight(0.6, 0.35, 0),
               lnSigma,
-              0.2);
+              LearnedSpread.OF_EMPTY_LOG);
       case CLEARING ->
           new Prior(
               new Normal(Math.log(pulsed ? 10 : 20), 1.5),
               new Weight(0.7, 0.4, 0),
               new Weight(0.8, 0.35, 0),
               lnSigma,
-              0.2,
+              LearnedSpread.OF_EMPTY_LOG,
               OptionalDouble.of(70));
     };
   }

@@ -49,6 +49,15 @@ public record PriorSet(
     };
   }
 
+  /** The same with another prior of the spread between boards for one event, under any light. */
+  public PriorSet with(Event event, SpreadPrior boards) {
+    PriorSet changed = this;
+    for (Emission emission : Emission.values()) {
+      changed = changed.with(event, emission, of(event, emission).with(boards));
+    }
+    return changed;
+  }
+
   /** The same centres with every spread so many times as large. */
   public PriorSet widened(double factor) {
     return new PriorSet(

@@ -81,6 +81,19 @@ final class Seam {
     return new Mean(sums[0], sums[1]);
   }
 
+  /**
+   * On one board whose shift is known.
+   *
+   * @param margin by how much the setting lies above the even chance of n passes on that board, in
+   *     ln dose
+   */
+  Mean at(double margin) {
+    double z = margin / sigma;
+    double lnUnharmed = (1 - share) * Logistic.logCdf(-z) + share * Logistic.logCdf(-z - rise);
+    double slope = (1 - share) * Logistic.cdf(z) + share * Logistic.cdf(z + rise);
+    return new Mean(-Math.expm1(lnUnharmed), Math.exp(lnUnharmed) * slope);
+  }
+
   /** One board: one power a node, as the two chances differ by a constant factor of the odds. */
   private void add(double odds, double weight, double[] sums) {
     if (odds > CERTAIN) {
@@ -98,13 +111,9 @@ final class Seam {
     double sum = 0;
     double slope = 0;
     for (int q = 0; q < rule.points(); q++) {
-      double z = (margin - omega * rule.node(q)) / sigma;
-      double lnUnharmed = (1 - share) * Logistic.logCdf(-z) + share * Logistic.logCdf(-z - rise);
-      sum -= rule.weight(q) * Math.expm1(lnUnharmed);
-      slope +=
-          rule.weight(q)
-              * Math.exp(lnUnharmed)
-              * ((1 - share) * Logistic.cdf(z) + share * Logistic.cdf(z + rise));
+      Mean node = at(margin - omega * rule.node(q));
+      sum += rule.weight(q) * node.chance();
+      slope += rule.weight(q) * node.slope();
     }
     return new Mean(sum, slope);
   }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import java.util.function.Predicate;
 
 /**
  * The patches of one stratum, as the models take them.
@@ -40,6 +41,11 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, C
   /** The same trials with tint counted one way or the other. */
   public Trials acceptingTint(boolean accept) {
     return new Trials(stratum, patches, accept, asked);
+  }
+
+  /** Some of the same trials. */
+  public Trials with(List<Patch> some) {
+    return new Trials(stratum, some, acceptTint, asked);
   }
 
   /**
@@ -136,13 +142,20 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, C
 
   /** What every patch says of an event, in the order of the patches. */
   public List<CensoredPasses> censored(Event event) {
+    return censored(event, patch -> true);
+  }
+
+  /** The same of some of the patches; the coat's terms stay those of all. */
+  List<CensoredPasses> censored(Event event, Predicate<Patch> chosen) {
     Map<UUID, Integer> boards = new LinkedHashMap<>();
     CoatDesign coats = coats(event);
     List<CensoredPasses> all = new ArrayList<>();
     for (Patch patch : patches) {
-      Board board = patch.board();
-      int index = boards.computeIfAbsent(board.id(), id -> boards.size());
-      all.add(CensoredPasses.of(patch, index, event, acceptTint, coats));
+      if (chosen.test(patch)) {
+        Board board = patch.board();
+        int index = boards.computeIfAbsent(board.id(), id -> boards.size());
+        all.add(CensoredPasses.of(patch, index, event, acceptTint, coats));
+      }
     }
     return all;
   }

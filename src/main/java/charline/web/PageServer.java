@@ -1,7 +1,6 @@
 package charline.web;
 
 import charline.log.Logbook;
-import charline.model.Fitter;
 import charline.refusal.Refusal;
 import charline.web.live.LiveModels;
 import charline.web.pages.AllPages;
@@ -33,7 +32,7 @@ public final class PageServer implements AutoCloseable {
    * @throws Refusal if the port is taken
    */
   public static PageServer start(Logbook log, PageOptions options) {
-    LiveModels models = new LiveModels(log, Fitter.withDefaults());
+    LiveModels models = new LiveModels(log);
     AccessFilter door = new AccessFilter(options.shared(), options.clock(), options.announce());
     AllPages pages = new AllPages(log, models, door, options);
     Javalin javalin =

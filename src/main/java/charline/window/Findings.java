@@ -4,6 +4,7 @@ import charline.model.Evidence;
 import charline.model.check.FitChecks;
 import charline.model.check.FitFinding;
 import charline.model.check.Severity;
+import charline.trial.Board;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,7 @@ record Findings(
     Boards boards,
     Optional<Box> box,
     boolean settled,
+    Optional<Piece> piece,
     Shortfall shortfall,
     double chanceAnyWindow) {
   /**
@@ -36,6 +38,15 @@ record Findings(
       return Math.exp(spread);
     }
   }
+
+  /**
+   * What a window for a piece rests on beside the models.
+   *
+   * @param board the piece
+   * @param patches burned on it
+   * @param controls of the window found
+   */
+  record Piece(Board board, int patches, PieceControls controls) {}
 
   /**
    * A promise about a board not seen yet needs several that were (common practice: at least three
@@ -68,7 +79,7 @@ record Findings(
       return Verdict.NOT_YET;
     }
     if (box.isPresent()) {
-      return enough() ? Verdict.WINDOW : Verdict.NOT_YET;
+      return enough() && charredControls().isEmpty() ? Verdict.WINDOW : Verdict.NOT_YET;
     }
     // Where all trials were too hot to leave any finish, cooler ones may still find a window.
     boolean hopeless = witnesses.finishSeen() && chanceAnyWindow < WindowFinder.HOPELESS;
@@ -78,7 +89,13 @@ record Findings(
   }
 
   private boolean enough() {
-    return evidence.boards() >= FEWEST_BOARDS && evidence.patches() >= FEWEST_PATCHES;
+    return evidence.patches() >= FEWEST_PATCHES
+        && (evidence.boards() >= FEWEST_BOARDS
+            || piece.filter(p -> p.patches() >= FEWEST_PATCHES).isPresent());
+  }
+
+  private List<String> charredControls() {
+    return piece.map(p -> p.controls().charred()).orElse(List.of());
   }
 
   /** Boards that a window takes at least, where they are seen to differ by so much in ln dose. */
@@ -88,9 +105,17 @@ record Findings(
 
   /** A window that is gone once its limits move as they still may is provisional. */
   Optional<Standing> standing() {
-    return verdict() == Verdict.WINDOW && !settled
-        ? Optional.of(Standing.PROVISIONAL)
-        : Optional.empty();
+    if (verdict() != Verdict.WINDOW) {
+      return Optional.empty();
+    }
+    if (controlsWanting() == 0) {
+      return Optional.of(Standing.CONFIRMED);
+    }
+    return Optional.of(settled ? Standing.TO_CONFIRM : Standing.PROVISIONAL);
+  }
+
+  private int controlsWanting() {
+    return piece.map(Piece::controls).orElse(PieceControls.NONE).wanting();
   }
 
   List<Reason> reasons() {
@@ -110,7 +135,9 @@ record Findings(
           List.of(
               bench.linesApart()
                   ? new NextStep.CloserLines(spacing(), spot())
-                  : new NextStep.BurnNextPatches());
+                  : charredControls().isEmpty()
+                      ? new NextStep.BurnNextPatches()
+                      : new NextStep.LookAtControls(charredControls()));
       case UNRELIABLE -> List.of(new NextStep.AmendOrSplit());
     };
   }
@@ -125,14 +152,16 @@ record Findings(
 
   private List<Reason> window() {
     List<Reason> parts = new ArrayList<>();
-    parts.add(new Reason.PromisesKept(asked, box.orElseThrow().narrowFor(bench.speed())));
+    parts.add(
+        new Reason.PromisesKept(
+            asked, box.orElseThrow().narrowFor(bench.speed()), piece.map(p -> p.board().name())));
     BoardCaution caution = boards.caution();
     if (caution.any()) {
       parts.add(
           new Reason.KeptBack(
               boards.factor(), evidence.boards(), caution.lnHot(), caution.lnCold()));
     }
-    if (!settled) {
+    if (!settled && controlsWanting() > 0) {
       parts.add(new Reason.Provisional(WindowFinder.LIMITS_MOVE));
     }
     return parts;
@@ -144,7 +173,9 @@ record Findings(
     Stream.of(charChecks, clearingChecks)
         .flatMap(checks -> checks.doubtfulPatches().stream())
         .forEach(doubtful -> steps.add(new NextStep.CheckPatch(doubtful)));
-    steps.add(new NextStep.ConfirmOnPiece());
+    if (controlsWanting() > 0) {
+      steps.add(new NextStep.ConfirmOnPiece(controlsWanting()));
+    }
     return steps;
   }
 
@@ -159,6 +190,9 @@ record Findings(
     if (evidence.clearedPatches() == 0) {
       parts.add(new Reason.NoPatchCleared());
     }
+    if (!charredControls().isEmpty()) {
+      parts.add(new Reason.ControlsCharred(charredControls()));
+    }
     if (box.isEmpty()) {
       parts.addAll(shortOf());
     }
@@ -168,7 +202,9 @@ record Findings(
     if (enough() && parts.isEmpty()) {
       parts.add(new Reason.TooNarrow());
     }
-    if (!enough()) {
+    if (!enough() && piece.isPresent()) {
+      parts.add(new Reason.TooFewOnPiece(piece.get().patches(), FEWEST_PATCHES));
+    } else if (!enough()) {
       parts.add(
           new Reason.TooFewPatches(
               evidence.patches(), evidence.boards(), FEWEST_PATCHES, FEWEST_BOARDS));

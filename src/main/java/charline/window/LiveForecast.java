@@ -6,11 +6,14 @@ import charline.model.Event;
 import charline.model.Evidence;
 import charline.model.Fitter;
 import charline.model.ModelFit;
+import charline.model.PieceFits;
 import charline.model.Trials;
 import charline.model.check.FitChecker;
+import charline.trial.Board;
 import charline.trial.Rig;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the models expect of any one setting before it is fired. The posteriors are fitted once;
@@ -21,16 +24,23 @@ public final class LiveForecast {
   private final Trials trials;
   private final ModelFit charFit;
   private final ModelFit clearing;
+  private final Optional<PieceFits> piece;
   private final TriedRegion reach;
   private final TriedKnobs knobs;
 
   private final boolean reliable;
 
-  private LiveForecast(Fitter fitter, Trials trials) {
+  private LiveForecast(
+      Fitter fitter,
+      Trials trials,
+      ModelFit charFit,
+      ModelFit clearing,
+      Optional<PieceFits> piece) {
     this.fitter = fitter;
     this.trials = trials;
-    charFit = fitter.fit(trials, Event.CHAR);
-    clearing = fitter.fit(trials, Event.CLEARING);
+    this.charFit = charFit;
+    this.clearing = clearing;
+    this.piece = piece;
     reach = new TriedRegion(trials.patches());
     knobs = TriedKnobs.of(trials.patches());
     FitChecker checker = new FitChecker(fitter);
@@ -39,11 +49,27 @@ public final class LiveForecast {
 
   /** Fits both models and checks them against their own trials. */
   public static LiveForecast fitted(Fitter fitter, Trials trials) {
-    return new LiveForecast(fitter, trials);
+    return new LiveForecast(
+        fitter,
+        trials,
+        fitter.fit(trials, Event.CHAR),
+        fitter.fit(trials, Event.CLEARING),
+        Optional.empty());
   }
 
   /**
-   * What one setting does on a board not seen yet.
+   * The same for one piece.
+   *
+   * @param piece on which one of the trials or more was burned
+   */
+  public static LiveForecast fitted(Fitter fitter, Trials trials, Board piece) {
+    PieceFits fits = PieceFits.of(fitter, trials, piece);
+    return new LiveForecast(
+        fitter, trials, fits.charring().piece(), fits.clearing().piece(), Optional.of(fits));
+  }
+
+  /**
+   * What one setting does on the board that it is for.
    *
    * @param charRiskMean char risk per patch-sized area, averaged over the posterior
    * @param charRiskUpper one-sided upper bound of that risk at the asked confidence
@@ -145,8 +171,16 @@ public final class LiveForecast {
     return trials.evidence();
   }
 
+  /** The piece that it is for; empty where it is for a board not seen yet. */
+  public Optional<Board> piece() {
+    return piece.map(PieceFits::board);
+  }
+
   /** The window of these trials, from the same models. */
   public Recommendation recommend(RigSetup bench, Requirements asked) {
-    return new WindowFinder(fitter, true).recommend(trials, bench, asked, charFit, clearing);
+    WindowFinder finder = new WindowFinder(fitter);
+    return piece
+        .map(fits -> finder.recommend(trials, bench, asked, fits))
+        .orElseGet(() -> finder.recommend(trials, bench, asked, charFit, clearing));
   }
 }

@@ -2,6 +2,7 @@ package charline.window;
 
 import charline.model.check.FitFinding;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Why a verdict is what it is: one fact with its numbers. */
@@ -10,8 +11,10 @@ public sealed interface Reason {
    * Everywhere in the ranges both promises hold.
    *
    * @param narrow the range of hand speed is narrower than a steady hand keeps to
+   * @param piece name of the board that they hold on; empty for a board not seen yet
    */
-  record PromisesKept(Requirements asked, boolean narrow) implements Reason {}
+  record PromisesKept(Requirements asked, boolean narrow, Optional<String> piece)
+      implements Reason {}
 
   /**
    * Where the finish comes off, the wood chars.
@@ -80,6 +83,20 @@ public sealed interface Reason {
    * @param cleared cleared patches that a window needs below it until then
    */
   record FinishNotSeen(int uncleared, int cleared) implements Reason {}
+
+  /**
+   * Control patches on the piece charred inside the window.
+   *
+   * @param patches their codes
+   */
+  record ControlsCharred(List<String> patches) implements Reason {
+    public ControlsCharred {
+      patches = List.copyOf(patches);
+    }
+  }
+
+  /** A window for a piece takes more patches on it where there are few other boards. */
+  record TooFewOnPiece(int patches, int needed) implements Reason {}
 
   /** A promise about a board not seen yet takes more patches, on more boards. */
   record TooFewPatches(int patches, int boards, int patchesNeeded, int boardsNeeded)

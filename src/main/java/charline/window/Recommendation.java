@@ -3,6 +3,7 @@ package charline.window;
 import charline.model.CoatContradiction;
 import charline.model.Evidence;
 import charline.model.ModelFit;
+import charline.model.PieceFits;
 import charline.trial.Patch;
 import charline.trial.Stratum;
 import java.util.ArrayList;
@@ -31,6 +32,7 @@ import java.util.stream.Stream;
  * @param medianPatchSquareCentimetres size that "patch-sized area" means here, if recorded
  * @param charFit the burn-onset model; empty where there is nothing to fit
  * @param clearingFit the removal model; empty where there is nothing to fit
+ * @param piece what is known of the piece that it is for; empty where it is for any board
  * @param patches the trials behind it
  */
 public record Recommendation(
@@ -50,6 +52,7 @@ public record Recommendation(
     OptionalDouble medianPatchSquareCentimetres,
     Optional<ModelFit> charFit,
     Optional<ModelFit> clearingFit,
+    Optional<PieceFits> piece,
     List<Patch> patches) {
   public Recommendation {
     reasons = List.copyOf(reasons);
@@ -94,6 +97,14 @@ public record Recommendation(
 
   private int mostPassesTried() {
     return patches.stream().mapToInt(p -> p.lastReading().passes()).max().orElse(0);
+  }
+
+  /** Control patches on the piece that the window still asks for; 0 where it asks for none. */
+  public int controlsWanting() {
+    return nextSteps.stream()
+        .filter(NextStep.ConfirmOnPiece.class::isInstance)
+        .mapToInt(step -> ((NextStep.ConfirmOnPiece) step).controls())
+        .sum();
   }
 
   /** Boards that a window takes at least: three, or five where these are seen to differ. */

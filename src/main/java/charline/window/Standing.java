@@ -1,11 +1,13 @@
 package charline.window;
 
-/**
- * How settled a window is. A window without one is as settled as trials on other boards make it.
- */
+/** How settled a window is. */
 public enum Standing {
   /** More patches may still take the window away. */
-  PROVISIONAL("provisional");
+  PROVISIONAL("provisional"),
+  /** Settled, but without control patches on the very piece. */
+  TO_CONFIRM("to confirm"),
+  /** Enough control patches on the piece came out clean. */
+  CONFIRMED("confirmed");
 
   private final String word;
 

@@ -3,6 +3,7 @@ package charline.window;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
+import charline.model.PieceFits;
 import charline.model.PriorSet;
 import charline.model.Trials;
 import charline.model.check.FitChecker;
@@ -76,6 +77,35 @@ public record WindowFinder(Fitter fitter, boolean wary) {
    */
   public Recommendation recommend(
       Trials counted, RigSetup bench, Requirements asked, ModelFit charFit, ModelFit clearing) {
+    return recommend(counted, bench, asked, charFit, clearing, Optional.empty());
+  }
+
+  /**
+   * The answer for one piece, whose own patches say how it differs from other boards: nothing is
+   * kept back for boards that differ.
+   *
+   * @param counted the patches that the models were fitted to, those of the piece among them
+   * @param fits the models of the piece
+   */
+  public Recommendation recommend(
+      Trials counted, RigSetup bench, Requirements asked, PieceFits fits) {
+    return unwary()
+        .recommend(
+            counted,
+            bench,
+            asked,
+            fits.charring().piece(),
+            fits.clearing().piece(),
+            Optional.of(fits));
+  }
+
+  private Recommendation recommend(
+      Trials counted,
+      RigSetup bench,
+      Requirements asked,
+      ModelFit charFit,
+      ModelFit clearing,
+      Optional<PieceFits> piece) {
     if (counted.acceptTint() != asked.acceptTint()) {
       throw new IllegalArgumentException(
           "The models must count a tint as the question does; fit them anew.");
@@ -120,6 +150,14 @@ public record WindowFinder(Fitter fitter, boolean wary) {
                 caution, Math.max(charFit.omega().median(), clearing.omega().median())),
             fastest,
             settled,
+            piece.map(
+                fits ->
+                    new Findings.Piece(
+                        fits.board(),
+                        fits.patches(),
+                        fastest
+                            .map(box -> controls(box, counted, fits))
+                            .orElse(PieceControls.NONE))),
             fastest.isPresent() ? Shortfall.NONE : shortfall(searches, hope.isPresent()),
             chance);
     Verdict verdict = findings.verdict();
@@ -143,7 +181,12 @@ public record WindowFinder(Fitter fitter, boolean wary) {
         counted.medianPatchSquareCentimetres(),
         Optional.of(charFit),
         Optional.of(clearing),
+        piece,
         counted.patches());
+  }
+
+  private static PieceControls controls(Box box, Trials counted, PieceFits fits) {
+    return PieceControls.of(box, counted.patches(), fits.board().id(), counted.acceptTint());
   }
 
   /** Why no box was found, as far as the search shows. */

@@ -7,6 +7,9 @@ import java.util.stream.Collectors;
 
 /** What to do after a verdict, in sentences. */
 public final class NextStepText {
+  private static final List<String> COUNTS =
+      List.of("one control patch", "two control patches", "three control patches");
+
   private NextStepText() {}
 
   /** Several steps, in their order. */
@@ -18,9 +21,13 @@ public final class NextStepText {
     if (step instanceof NextStep.CheckPatch check) {
       return "Check this patch first: " + FindingText.of(check.finding());
     }
-    if (step instanceof NextStep.ConfirmOnPiece) {
-      return "Before the piece itself, burn three patches at the start setting on a hidden spot of"
-          + " it. Judge them cold and wiped; stop at the first brown.";
+    if (step instanceof NextStep.ConfirmOnPiece confirm) {
+      return "Before the piece itself, burn %s at the start setting on a hidden spot of it. Judge %s cold and wiped; stop at the first brown."
+          .formatted(COUNTS.get(confirm.controls() - 1), confirm.controls() == 1 ? "it" : "them");
+    }
+    if (step instanceof NextStep.LookAtControls look) {
+      return "Look at %s again, cold and wiped, and amend the outcome if it is wrong. If it is right, do not use this window on the piece: burn the patches listed, cooler first."
+          .formatted(String.join(", ", look.patches()));
     }
     if (step instanceof NextStep.UseAnotherMethod) {
       return "Use another method for this finish on this wood. Another pulse length, spot or"

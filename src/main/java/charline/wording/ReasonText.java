@@ -86,16 +86,29 @@ public final class ReasonText {
     if (reason instanceof Reason.BoardsDiffer differ) {
       return differ(differ);
     }
+    if (reason instanceof Reason.ControlsCharred controls) {
+      return "%s charred on the piece inside this window, so it is not safe there."
+          .formatted(String.join(", ", controls.patches()));
+    }
+    if (reason instanceof Reason.TooFewOnPiece few) {
+      return "%s on the piece %s not enough by %s: with fewer than three boards tried it takes at least %d."
+          .formatted(
+              Figures.patches(few.patches()),
+              few.patches() == 1 ? "is" : "are",
+              few.patches() == 1 ? "itself" : "themselves",
+              few.needed());
+    }
     return fails((Reason.ModelFails) reason);
   }
 
   private static String kept(Reason.PromisesKept kept) {
     String promise =
-        "Everywhere in these ranges char risk stays at or below %s and clearing chance at or above %s, each with %s confidence, on a board not seen yet."
+        "Everywhere in these ranges char risk stays at or below %s and clearing chance at or above %s, each with %s confidence, on %s."
             .formatted(
                 Figures.share(kept.asked().charRisk()),
                 Figures.share(kept.asked().clearChance()),
-                Figures.share(kept.asked().confidence()));
+                Figures.share(kept.asked().confidence()),
+                kept.piece().orElse("a board not seen yet"));
     return kept.narrow()
         ? promise
             + " The range of hand speed is narrower than a steady hand can keep; more patches on"

@@ -213,7 +213,7 @@ class AnswersTest {
     List<Patch> all = Strata.of(log).patches();
     List<Patch> few = new ArrayList<>(all);
     few.removeAll(all.stream().filter(p -> p.finish().family().equals("latex")).skip(10).toList());
-    Answers fewer = new Answers(log, log.rigs(), new Strata(few), NOW);
+    Answers fewer = new Answers(log, log.rigs(), new LogFitter(new Strata(few)), NOW);
     WindowAnswer alone = fewer.window(LATEX);
     int own = alone.subject().trials().patches().size();
     assertThat(own).isEqualTo(10);
@@ -293,7 +293,7 @@ class AnswersTest {
     List<Patch> some = new ArrayList<>(Strata.of(log).patches());
     some.removeIf(p -> p.finish().family().equals("clear coat"));
     some.removeIf(p -> p.board().wood().equals("plywood"));
-    Answers answers = new Answers(log, log.rigs(), new Strata(some), NOW);
+    Answers answers = new Answers(log, log.rigs(), new LogFitter(new Strata(some)), NOW);
     AllWindows all = answers.windows(TrialQuestion.OF_ALL);
     assertThat(all.skipped()).isEmpty();
     assertThat(all.answers()).hasSize(2);
@@ -324,7 +324,7 @@ class AnswersTest {
           .byStratum()
           .values()
           .forEach(own -> some.addAll(own.subList(0, Math.max(1, own.size() * share / 100))));
-      Answers asked = new Answers(log, log.rigs(), new Strata(some), NOW);
+      Answers asked = new Answers(log, log.rigs(), new LogFitter(new Strata(some)), NOW);
       for (WindowAnswer window : asked.windows(TrialQuestion.OF_ALL).answers()) {
         Stratum stratum = window.found().stratum();
         NextPatches next =

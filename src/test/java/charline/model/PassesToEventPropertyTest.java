@@ -237,7 +237,7 @@ class PassesToEventPropertyTest {
             new Prior.Weight(0.4, 0.4, 0),
             new Prior.Weight(0.6, 0.35, 0),
             new Prior.Normal(-2, 1e4),
-            1e-5);
+            new HalfNormalSpread(1e-5));
     PassesToEvent target = new PassesToEvent(patches, 0, flat);
     NewtonMaximizer.Outcome outcome =
         NewtonMaximizer.withDefaults().maximize(target, target.start());

@@ -31,7 +31,7 @@ class SturdierPriorReferenceTest {
           Prior.usual(Event.CHAR, Emission.PULSED).phi(),
           Prior.usual(Event.CHAR, Emission.PULSED).psi(),
           Prior.usual(Event.CHAR, Emission.PULSED).lnSigma(),
-          Prior.usual(Event.CHAR, Emission.PULSED).omegaScale());
+          Prior.usual(Event.CHAR, Emission.PULSED).omega());
 
   private static final double SHARE = 0.4;
   private static final int DRAWS = 100_000;
@@ -67,7 +67,7 @@ class SturdierPriorReferenceTest {
         new Prior.Weight(0.4, 0.2, Prior.Weight.OF_POWER),
         new Prior.Weight(0.6, 0.2, 0),
         new Prior.Normal(Math.log(0.25), lnSigmaSd),
-        USUAL.omegaScale());
+        USUAL.omega());
   }
 
   private static ModelFit fit(List<CensoredPasses> data, Prior own, Prior lent, double share) {
@@ -96,7 +96,7 @@ class SturdierPriorReferenceTest {
               cutOff(from.phi(), random),
               cutOff(from.psi(), random),
               Math.exp(normal(from.lnSigma(), random)),
-              Math.abs(from.omegaScale() * random.nextGaussian())
+              Math.abs(from.omega().rootMeanSquare() * random.nextGaussian())
             };
         weights[i] = likelihood(points[i], data);
         sum += weights[i];
@@ -236,7 +236,7 @@ class SturdierPriorReferenceTest {
             USUAL.phi(),
             USUAL.psi(),
             new Prior.Normal(Math.log(0.2), 0.15),
-            USUAL.omegaScale());
+            USUAL.omega());
     double trusted = 0.8;
     ModelFit fit = fit(BLURRED, USUAL, sharp, trusted);
     ModelFit made = fit(BLURRED, USUAL.sturdier(), sharp.sturdier(), trusted);

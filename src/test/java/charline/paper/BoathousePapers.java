@@ -154,13 +154,16 @@ final class BoathousePapers {
         OptionalDouble.of(25),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         patches);
   }
 
   private static List<Reason> reasons(Verdict verdict) {
     return switch (verdict) {
       case WINDOW ->
-          List.of(new Reason.PromisesKept(Requirements.USUAL, false), new Reason.Provisional(0.15));
+          List.of(
+              new Reason.PromisesKept(Requirements.USUAL, false, Optional.empty()),
+              new Reason.Provisional(0.15));
       case NOT_YET ->
           List.of(
               new Reason.NoPatchCharred(),
@@ -176,7 +179,7 @@ final class BoathousePapers {
 
   private static List<NextStep> nextSteps(Verdict verdict) {
     return switch (verdict) {
-      case WINDOW -> List.of(new NextStep.ConfirmOnPiece());
+      case WINDOW -> List.of(new NextStep.ConfirmOnPiece(3));
       case NOT_YET -> List.of(new NextStep.BurnNextPatches());
       case NONE -> List.of(new NextStep.UseAnotherMethod());
       case UNRELIABLE -> List.of(new NextStep.AmendOrSplit());

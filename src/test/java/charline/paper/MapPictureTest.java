@@ -240,6 +240,7 @@ class MapPictureTest {
                 r.medianPatchSquareCentimetres(),
                 r.charFit(),
                 r.clearingFit(),
+                Optional.empty(),
                 patches),
             MapPicture.USUAL_PLOT_HEIGHT)
         .orElseThrow();

@@ -148,6 +148,7 @@ class WindowSheetPropertyTest {
             OptionalDouble.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             List.of());
 
     assertThat(sheet(bare))
@@ -186,6 +187,7 @@ class WindowSheetPropertyTest {
             List.of(),
             Optional.empty(),
             OptionalDouble.empty(),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             List.of());
@@ -228,6 +230,7 @@ class WindowSheetPropertyTest {
         r.medianPatchSquareCentimetres(),
         r.charFit(),
         r.clearingFit(),
+        Optional.empty(),
         r.patches());
   }
 
@@ -255,6 +258,7 @@ class WindowSheetPropertyTest {
         r.medianPatchSquareCentimetres(),
         r.charFit(),
         r.clearingFit(),
+        Optional.empty(),
         r.patches().stream().map(WindowSheetPropertyTest::hostile).toList());
   }
 

@@ -68,6 +68,7 @@ class ConfirmingRunTest {
             OptionalDouble.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             List.of(patch));
     return new ConfirmingRun(found, null, null)
         .run(new Trials(Stratum.of(patch), List.of(patch), false));

@@ -34,7 +34,11 @@ final class PoolingTrial {
         Trials trials = world.first(count);
         RigSetup bench = RigSetup.of(ShopBench.RIG, trials.patches(), ShopBench.DAY);
         Map<String, Fitter> ways =
-            Map.of(ALONE, Fitter.withDefaults(), BORROWED, others.fitterFor(trials));
+            Map.of(
+                ALONE,
+                Fitter.withDefaults(),
+                BORROWED,
+                Fitter.withDefaults().borrowing(others.loansFor(trials)));
         ways.forEach(
             (way, fitter) ->
                 told.add(

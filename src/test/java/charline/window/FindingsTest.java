@@ -78,6 +78,7 @@ class FindingsTest {
         new Findings.Boards(new BoardCaution(0.3, 0), 0.25),
         box,
         settled,
+        Optional.empty(),
         shortfall,
         chance);
   }
@@ -113,7 +114,7 @@ class FindingsTest {
                 + " would be gone.");
     Findings settled =
         findings(plenty, Severity.FINE, Severity.FINE, Optional.of(BOX), true, Shortfall.NONE, 0.9);
-    assertThat(settled.standing()).isEmpty();
+    assertThat(settled.standing()).contains(Standing.TO_CONFIRM);
     assertThat(
             findings(
                     plenty,

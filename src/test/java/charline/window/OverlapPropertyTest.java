@@ -13,6 +13,7 @@ import charline.refusal.Refusal;
 import charline.trial.Pieces;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -164,6 +165,7 @@ class OverlapPropertyTest {
         found.medianPatchSquareCentimetres(),
         found.charFit(),
         found.clearingFit(),
+        Optional.empty(),
         found.patches().stream()
             .map(
                 p ->

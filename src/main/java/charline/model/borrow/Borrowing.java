@@ -19,6 +19,7 @@ import charline.trial.Tone;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -78,18 +79,18 @@ public final class Borrowing {
     this.share = share;
   }
 
-  /** A fitter that borrows for these trials whatever the others have to lend. */
-  public Fitter fitterFor(Trials wanted) {
+  /** What the others have to lend for these trials; nothing for an event that none knows of. */
+  public Map<Event, BorrowedPrior> loansFor(Trials wanted) {
     Map<Event, BorrowedPrior> loans = new EnumMap<>(Event.class);
     for (Event event : Event.values()) {
       loan(wanted, event).ifPresent(loan -> loans.put(event, loan));
     }
-    return fitter.borrowing(loans);
+    return loans;
   }
 
   /** What the others lend for one event; empty where none of them has seen enough. */
   Optional<BorrowedPrior> loan(Trials wanted, Event event) {
-    Map<Trials, ModelFit> lending = new java.util.LinkedHashMap<>();
+    Map<Trials, ModelFit> lending = new LinkedHashMap<>();
     for (Trials other : log) {
       if (mayLend(other.stratum(), wanted.stratum())) {
         fit(other, wanted, event).ifPresent(fit -> lending.put(other, fit));
@@ -116,7 +117,7 @@ public final class Borrowing {
             new Prior.Weight(lent(words.get(1), usual.phi().normal()), usual.phi().least()),
             new Prior.Weight(lent(words.get(2), usual.psi().normal()), usual.psi().least()),
             lent(words.get(3), usual.lnSigma()),
-            usual.omegaScale());
+            usual.omega());
     return Optional.of(new BorrowedPrior(lent, share, lenders(lending.keySet(), wanted, event)));
   }
 
@@ -144,8 +145,14 @@ public final class Borrowing {
    * True if trials of one stratum may lend to another: under the same light, and not part of it.
    */
   public static boolean mayLend(Stratum other, Stratum wanted) {
-    boolean within = other.family().equals(wanted.family()) && wanted.covers(other.wood());
-    return other.sameLight(wanted) && !within;
+    return other.sameLight(wanted) && !within(other, wanted);
+  }
+
+  /** True if trials of one stratum are among those of another. */
+  static boolean within(Stratum other, Stratum wanted) {
+    return other.sameLight(wanted)
+        && other.family().equals(wanted.family())
+        && wanted.covers(other.wood());
   }
 
   private static boolean near(Stratum other, Stratum wanted, Event event) {

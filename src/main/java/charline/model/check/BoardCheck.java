@@ -22,7 +22,7 @@ public record BoardCheck(String board, Estimate factor, double standsOff) {
   private static final double NONE_FURTHER = 0.95;
 
   static List<BoardCheck> of(
-      List<String> names, PatchPredictions replay, List<Draw> draws, double omegaScale) {
+      List<String> names, PatchPredictions replay, List<Draw> draws, double expectedSpread) {
     NormalDistribution normal = new NormalDistribution(null, 0, 1);
     double limit =
         normal.inverseCumulativeProbability(0.5 + Math.pow(NONE_FURTHER, 1.0 / names.size()) / 2);
@@ -36,7 +36,7 @@ public record BoardCheck(String board, Estimate factor, double standsOff) {
       double outside = 0;
       for (int s = 0; s < equal.length; s++) {
         double sd = Math.max(spread[s], 1e-9);
-        double beyond = limit * omegaScale / Math.max(draws.get(s).omega(), 1e-9);
+        double beyond = limit * expectedSpread / Math.max(draws.get(s).omega(), 1e-9);
         outside +=
             normal.cumulativeProbability((-beyond - mean[s]) / sd)
                 + normal.cumulativeProbability((mean[s] - beyond) / sd);

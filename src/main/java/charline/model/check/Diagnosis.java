@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /** Turns numbers into findings: what fails, what is worth a look, what is fine. */
 record Diagnosis(
@@ -101,8 +100,7 @@ record Diagnosis(
   }
 
   private FitFinding spread() {
-    NormalDistribution normal = new NormalDistribution(null, 0, 1);
-    double usual = prior.omegaScale() * normal.inverseCumulativeProbability(0.975);
-    return new FitFinding.BoardSpread(Math.exp(fit.omega().median()), Math.exp(usual));
+    return new FitFinding.BoardSpread(
+        Math.exp(fit.omega().median()), Math.exp(prior.omega().quantile(0.95)));
   }
 }

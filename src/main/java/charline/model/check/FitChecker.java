@@ -38,7 +38,8 @@ public record FitChecker(Fitter fitter) {
             CountCheck.byDose(patches, replay, DRAWS),
             CountCheck.byBoard(boardNames, patches, replay, DRAWS),
             CalibrationBin.of(leftOut),
-            BoardCheck.of(boardNames, replay, draws, fitter.prior(trials, event).omegaScale()),
+            BoardCheck.of(
+                boardNames, replay, draws, fitter.prior(trials, event).omega().rootMeanSquare()),
             Contradictions.in(trials, event),
             leftOut.stream().mapToDouble(LeftOut::logDensity).sum());
     return checks.with(

@@ -2,6 +2,8 @@ package charline.web.live;
 
 import charline.answer.Answers;
 import charline.answer.Applicability;
+import charline.answer.LogFitter;
+import charline.answer.Priors;
 import charline.answer.TrialCase;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
@@ -9,8 +11,10 @@ import charline.drift.Validity;
 import charline.log.Logbook;
 import charline.model.Coating;
 import charline.model.Fitter;
+import charline.model.ModelFit;
 import charline.model.Trials;
-import charline.model.borrow.Borrowing;
+import charline.model.borrow.BoardSpreads;
+import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
@@ -20,6 +24,7 @@ import charline.window.Requirements;
 import charline.window.RigSetup;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +37,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
 
 /**
@@ -40,12 +45,11 @@ import java.util.function.Supplier;
  * runs, the one before it answers and says so: a person at the bench never waits for a fit.
  */
 public final class LiveModels implements AutoCloseable {
-  private static final int KEPT_ANSWERS = 32;
+  private static final int KEPT_ANSWERS = 64;
   private static final Duration LONGEST = Duration.ofSeconds(30);
 
   private final Logbook log;
-  private final Fitter fitter;
-  private final Function<Trials, LiveForecast> fit;
+  private final BiFunction<Fitter, Trials, LiveForecast> fit;
   private final Duration longest;
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
@@ -54,19 +58,20 @@ public final class LiveModels implements AutoCloseable {
             thread.setDaemon(true);
             return thread;
           });
+  private final Map<BoardSpreads.Sketch, ModelFit> sketches =
+      Collections.synchronizedMap(new LastAsked<>());
   private final Map<Subject, Fitting> fittings = new LinkedHashMap<>();
   private final Map<Question, Recommendation> answers = new LastAsked<>();
   private final Map<Standing, CompletableFuture<Validity>> validities = new LastAsked<>();
   private LogSnapshot shelf;
 
-  public LiveModels(Logbook log, Fitter fitter) {
-    this(log, fitter, trials -> LiveForecast.fitted(fitter, trials), LONGEST);
+  public LiveModels(Logbook log) {
+    this(log, LiveForecast::fitted, LONGEST);
   }
 
   /** With a fit that can be made to wait. */
-  LiveModels(Logbook log, Fitter fitter, Function<Trials, LiveForecast> fit, Duration longest) {
+  LiveModels(Logbook log, BiFunction<Fitter, Trials, LiveForecast> fit, Duration longest) {
     this.log = log;
-    this.fitter = fitter;
     this.fit = fit;
     this.longest = longest;
   }
@@ -77,7 +82,8 @@ public final class LiveModels implements AutoCloseable {
   }
 
   /** What a fit hangs on beside the patches. */
-  private record Subject(Stratum stratum, boolean acceptTint, Coating coat, boolean borrow) {}
+  private record Subject(
+      Stratum stratum, boolean acceptTint, Coating coat, boolean borrow, Optional<Board> piece) {}
 
   /** Models are the same object for as long as their patches stay the same. */
   private record Question(LiveForecast models, RigSetup bench, Requirements asked) {}
@@ -151,13 +157,19 @@ public final class LiveModels implements AutoCloseable {
   public Known of(Stratum stratum, TrialQuestion question, Duration patience) {
     return of(
         shelf(),
-        new Subject(stratum, question.asked().acceptTint(), question.coat(), question.borrow()),
+        new Subject(
+            stratum,
+            question.asked().acceptTint(),
+            question.coat(),
+            question.borrow(),
+            question.piece().map(log::board)),
         patience);
   }
 
   /** The same for a request that saw the log as it was then; never older than others saw it. */
   Known of(LogSnapshot seen, Stratum stratum, boolean acceptTint, Duration patience) {
-    return of(seen, new Subject(stratum, acceptTint, Coating.UNSAID, false), patience);
+    return of(
+        seen, new Subject(stratum, acceptTint, Coating.UNSAID, false, Optional.empty()), patience);
   }
 
   private Known of(LogSnapshot seen, Subject subject, Duration patience) {
@@ -188,8 +200,8 @@ public final class LiveModels implements AutoCloseable {
   private synchronized Fitting fitting(Subject subject, LogSnapshot seen) {
     long edition = seen.edition();
     List<Patch> own = seen.trials().of(subject.stratum());
-    // What is borrowed hangs on the patches of others too.
-    List<Patch> patches = subject.borrow() ? seen.trials().patches() : own;
+    // What is known of boards, and what is borrowed, hangs on the patches of others too.
+    List<Patch> patches = seen.trials().patches();
     Fitting known = fittings.get(subject);
     if (known != null && known.edition() >= edition) {
       return known;
@@ -201,9 +213,13 @@ public final class LiveModels implements AutoCloseable {
     }
     Trials trials = new Trials(subject.stratum(), own, subject.acceptTint(), subject.coat());
     Supplier<LiveForecast> work =
-        subject.borrow()
-            ? () -> LiveForecast.fitted(borrowing(seen, subject).fitterFor(trials), trials)
-            : () -> fit.apply(trials);
+        () -> {
+          Fitter fitter = fitting(seen).fitter(trials, Priors.USUAL, subject.borrow());
+          return subject
+              .piece()
+              .map(board -> LiveForecast.fitted(fitter, trials, board))
+              .orElseGet(() -> fit.apply(fitter, trials));
+        };
     Fitting fresh =
         new Fitting(
             edition,
@@ -217,12 +233,8 @@ public final class LiveModels implements AutoCloseable {
     return fresh;
   }
 
-  private Borrowing borrowing(LogSnapshot seen, Subject subject) {
-    return new Borrowing(
-        fitter,
-        seen.trials().byStratum().entrySet().stream()
-            .map(e -> new Trials(e.getKey(), e.getValue(), subject.acceptTint()))
-            .toList());
+  private LogFitter fitting(LogSnapshot seen) {
+    return new LogFitter(seen.trials(), sketches);
   }
 
   private static Optional<LiveForecast> newest(Fitting fitting) {
@@ -243,7 +255,7 @@ public final class LiveModels implements AutoCloseable {
    */
   public Answers answers(OffsetDateTime at) {
     LogSnapshot now = shelf();
-    return new Answers(log, now.rigs(), now.trials(), at);
+    return new Answers(log, now.rigs(), fitting(now), at);
   }
 
   /**
@@ -293,7 +305,7 @@ public final class LiveModels implements AutoCloseable {
               new Standing(models, rig),
               standing ->
                   CompletableFuture.supplyAsync(
-                      () -> Validity.of(rig, models.trials(), fitter), worker));
+                      () -> Validity.of(rig, models.trials(), Fitter.withDefaults()), worker));
     }
     try {
       return Optional.of(validity.get(patience.toNanos(), TimeUnit.NANOSECONDS));

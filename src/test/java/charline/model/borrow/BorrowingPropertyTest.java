@@ -8,6 +8,7 @@ import charline.model.BorrowedPrior;
 import charline.model.CoatTerm;
 import charline.model.Event;
 import charline.model.Fitter;
+import charline.model.HalfNormalSpread;
 import charline.model.Lender;
 import charline.model.ModelFit;
 import charline.model.Prior;
@@ -62,6 +63,11 @@ class BorrowingPropertyTest {
         burn("varnish", "larch", -0.1, 18, 5));
   }
 
+  private static Fitter borrowing(Trials wanted, List<Trials> others) {
+    Fitter fitter = Fitter.withDefaults();
+    return fitter.borrowing(new Borrowing(fitter, others).loansFor(wanted));
+  }
+
   private static BorrowedPrior loan(Trials wanted, List<Trials> others, Event event) {
     return new Borrowing(Fitter.withDefaults(), others).loan(wanted, event).orElseThrow();
   }
@@ -75,8 +81,7 @@ class BorrowingPropertyTest {
     BorrowedPrior one = loan(wanted, fiveOthers().subList(0, 1), event);
     assertThat(many.prior().tau().sd()).isLessThan(usual / 3);
     assertThat(one.prior().tau().sd()).isBetween(usual / 2, usual);
-    assertThat(many.prior().omegaScale())
-        .isEqualTo(Prior.usual(event, Emission.PULSED).omegaScale());
+    assertThat(many.prior().omega()).isEqualTo(Prior.usual(event, Emission.PULSED).omega());
   }
 
   @Test
@@ -110,10 +115,7 @@ class BorrowingPropertyTest {
     for (int seed = 0; seed < 6; seed++) {
       Trials wanted = burn("latex", "larch", 0, 6, 100 + seed);
       ModelFit own = Fitter.withDefaults().fit(wanted, Event.CLEARING);
-      ModelFit fit =
-          new Borrowing(Fitter.withDefaults(), fiveOthers())
-              .fitterFor(wanted)
-              .fit(wanted, Event.CLEARING);
+      ModelFit fit = borrowing(wanted, fiveOthers()).fit(wanted, Event.CLEARING);
       alone += own.tau().high() - own.tau().low();
       borrowed += fit.tau().high() - fit.tau().low();
       assertThat(fit.borrowed().orElseThrow().weight()).isGreaterThan(Borrowing.SHARE);
@@ -127,8 +129,7 @@ class BorrowingPropertyTest {
   void a_borrower_unlike_the_others_is_left_to_itself(Event event) {
     Trials wanted = burn("latex", "larch", -Math.log(5), 12, 77);
     ModelFit own = Fitter.withDefaults().fit(wanted, event);
-    ModelFit fit =
-        new Borrowing(Fitter.withDefaults(), fiveOthers()).fitterFor(wanted).fit(wanted, event);
+    ModelFit fit = borrowing(wanted, fiveOthers()).fit(wanted, event);
     assertThat(fit.borrowed().orElseThrow().weight()).isLessThan(0.05);
     double width = own.tau().high() - own.tau().low();
     assertThat(fit.tau().median()).isCloseTo(own.tau().median(), within(0.1 * width));
@@ -144,7 +145,7 @@ class BorrowingPropertyTest {
     Trials never = burn("latex", "oak", 5, 18, 2);
     Borrowing lending = new Borrowing(Fitter.withDefaults(), List.of(wanted, elsewhere, never));
     assertThat(lending.loan(wanted, Event.CHAR)).isEmpty();
-    assertThat(lending.fitterFor(wanted)).isEqualTo(Fitter.withDefaults());
+    assertThat(lending.loansFor(wanted)).isEmpty();
   }
 
   @Test
@@ -171,7 +172,7 @@ class BorrowingPropertyTest {
             new Prior.Weight(0.1, 0.5, usual.phi().least()),
             new Prior.Weight(0.7, 0.2, 0),
             new Prior.Normal(-1.5, 0.3),
-            0.2);
+            new HalfNormalSpread(0.2));
     Fitter fitter =
         Fitter.withDefaults()
             .borrowing(

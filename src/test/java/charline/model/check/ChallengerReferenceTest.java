@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import charline.model.Event;
 import charline.model.Fitter;
+import charline.model.HalfNormalSpread;
 import charline.model.ModelFit;
 import charline.model.Prior;
 import charline.model.PriorSet;
@@ -90,7 +91,7 @@ class ChallengerReferenceTest {
             new Prior.Weight(0.4, 0.4, 0),
             new Prior.Weight(0.6, 0.35, 0),
             new Prior.Normal(LN_SIGMA, LN_SIGMA_SD),
-            1e-4);
+            new HalfNormalSpread(1e-4));
     Fitter fitter = new Fitter(2026, PriorSet.alike(prior, prior));
     Trials flights = flights();
     ModelFit fit = fitter.fit(flights, Event.CHAR);

@@ -56,7 +56,7 @@ class LiveModelsTest {
     charline("board add offcut --wood pine");
     charline("finish add wall-latex --coat latex:pale:90um");
     log = Logbook.open(file, CLOCK);
-    models = new LiveModels(log, Fitter.withDefaults(), this::fit, LONG);
+    models = new LiveModels(log, this::fit, LONG);
   }
 
   @AfterEach
@@ -86,7 +86,7 @@ class LiveModelsTest {
             + " --outcome clean");
   }
 
-  private LiveForecast fit(Trials trials) {
+  private LiveForecast fit(Fitter fitter, Trials trials) {
     begun.countDown();
     try {
       assertThat(go.await(LONG.toSeconds(), TimeUnit.SECONDS)).isTrue();
@@ -94,7 +94,7 @@ class LiveModelsTest {
       throw new IllegalStateException(e);
     }
     fitted.add(trials.patches().size());
-    return LiveForecast.fitted(Fitter.withDefaults(), trials);
+    return LiveForecast.fitted(fitter, trials);
   }
 
   private Stratum stratum() {

@@ -62,7 +62,7 @@ class OlderAnswerTest {
         "import sample-trials/latex-on-pine.csv --rigs sample-trials/rigs.csv --power-checks"
             + " sample-trials/power-checks.csv");
     log = Logbook.open(file, CLOCK);
-    models = new LiveModels(log, Fitter.withDefaults(), this::fit, Duration.ofMillis(20));
+    models = new LiveModels(log, this::fit, Duration.ofMillis(20));
     AccessFilter door = new AccessFilter(false, CLOCK, code -> {});
     AllPages pages =
         new AllPages(
@@ -104,7 +104,7 @@ class OlderAnswerTest {
   }
 
   /** The first fit is as quick as it is, each later one waits. */
-  private LiveForecast fit(Trials trials) {
+  private LiveForecast fit(Fitter fitter, Trials trials) {
     if (begun.getAndSet(true)) {
       try {
         assertThat(go.await(LONG.toSeconds(), TimeUnit.SECONDS)).isTrue();
@@ -112,7 +112,7 @@ class OlderAnswerTest {
         throw new IllegalStateException(e);
       }
     }
-    return LiveForecast.fitted(Fitter.withDefaults(), trials);
+    return LiveForecast.fitted(fitter, trials);
   }
 
   private void charline(String line) {
