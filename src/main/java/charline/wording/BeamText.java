@@ -99,8 +99,12 @@ public final class BeamText {
     return "%s mm/s, %s %s mm apart"
         .formatted(
             Figures.three(scan.spotSpeedMillimetresPerSecond()),
-            path.filter(ScanFigure.Circle.class::isInstance).isPresent() ? "turns" : "lines",
+            lineWord(),
             Figures.three(scan.lineSpacingMillimetres()));
+  }
+
+  private String lineWord() {
+    return path.filter(ScanFigure.Circle.class::isInstance).isPresent() ? "turns" : "lines";
   }
 
   private String hot(ScanFigure.HotRims track) {
@@ -117,7 +121,7 @@ public final class BeamText {
   }
 
   private String overlaps(LineScan scan) {
-    String between = overlap(scan.lineOverlap(spot)) + " between lines";
+    String between = overlap(scan.lineOverlap(spot)) + " between " + lineWord();
     return pulseOverlap()
         .map(
             share ->
