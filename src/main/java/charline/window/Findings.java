@@ -8,7 +8,6 @@ import charline.trial.Board;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /** Turns what was found into a verdict, its reasons and the next steps. */
@@ -20,25 +19,12 @@ record Findings(
     SupportingPatches witnesses,
     FitChecks charChecks,
     FitChecks clearingChecks,
-    Boards boards,
+    double boardSpread,
     Optional<Box> box,
     boolean settled,
     Optional<Piece> piece,
     Shortfall shortfall,
     double chanceAnyWindow) {
-  /**
-   * How much boards differ.
-   *
-   * @param caution that it takes
-   * @param spread in ln dose, the larger of both models' medians
-   */
-  record Boards(BoardCaution caution, double spread) {
-    /** By what factor one board in three is off the average, or more. */
-    double factor() {
-      return Math.exp(spread);
-    }
-  }
-
   /**
    * What a window for a piece rests on beside the models.
    *
@@ -155,12 +141,7 @@ record Findings(
     parts.add(
         new Reason.PromisesKept(
             asked, box.orElseThrow().narrowFor(bench.speed()), piece.map(p -> p.board().name())));
-    BoardCaution caution = boards.caution();
-    if (caution.any()) {
-      parts.add(
-          new Reason.KeptBack(
-              boards.factor(), evidence.boards(), caution.lnHot(), caution.lnCold()));
-    }
+    boardsDiffer().ifPresent(parts::add);
     if (!settled && controlsWanting() > 0) {
       parts.add(new Reason.Provisional(WindowFinder.LIMITS_MOVE));
     }
@@ -212,22 +193,18 @@ record Findings(
     return parts;
   }
 
+  /** Said of any board where boards differ: patches on the piece itself then promise more. */
+  private Optional<Reason> boardsDiffer() {
+    return piece.isEmpty() && boardSpread > UNLIKE
+        ? Optional.of(new Reason.BoardsDiffer(Math.exp(boardSpread)))
+        : Optional.empty();
+  }
+
   /** What the search for a box fell short of. */
   private List<Reason> shortOf() {
     List<Reason> parts = new ArrayList<>();
     if (!shortfall.anythingWithinReach()) {
       return List.of(new Reason.NothingTried());
-    }
-    if (shortfall.closedByBoards()) {
-      return List.of(
-          new Reason.BoardsDiffer(
-              boards.factor(),
-              evidence.boards(),
-              boards.caution().lnHot(),
-              boards.caution().lnCold(),
-              evidence.boards() < BOARDS_THAT_MEASURE
-                  ? OptionalInt.of(BOARDS_THAT_MEASURE)
-                  : OptionalInt.empty()));
     }
     Optional<Forecast> best = shortfall.best();
     if (best.isEmpty()) {
@@ -239,6 +216,7 @@ record Findings(
     if (shortfall.openAtOtherSpeeds() && speeds.isPresent()) {
       parts.add(new Reason.OnlyAtOtherSpeeds(bench.speed().kind(), speeds.get()));
     }
+    boardsDiffer().ifPresent(parts::add);
     return parts;
   }
 
