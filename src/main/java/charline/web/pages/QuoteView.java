@@ -9,6 +9,7 @@ import charline.quote.Rates;
 import charline.quote.Span;
 import charline.trial.Stratum;
 import charline.wording.BriefList;
+import charline.wording.PieceText;
 import charline.wording.ProvisoText;
 import charline.wording.QuoteReport;
 import charline.wording.QuoteText;
@@ -81,6 +82,7 @@ public record QuoteView(
     Quote quote = answer.quote().get();
     warnings.addAll(0, QuoteText.warnings(quote));
     QuoteReport.standing(window.found()).ifPresent(warnings::add);
+    window.piece().map(PieceText::paragraph).ifPresent(warnings::add);
     return new QuoteView(
         window.found().stratum(),
         "/window?" + query,

@@ -17,10 +17,12 @@ import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
+import charline.wording.BoardPriorText;
 import charline.wording.BorrowText;
 import charline.wording.BriefList;
 import charline.wording.CoatText;
 import charline.wording.NearWoodText;
+import charline.wording.PieceText;
 import charline.wording.PlanText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
@@ -41,6 +43,9 @@ import java.util.stream.Stream;
  * @param notValid why the window must not be used any more, if so
  * @param asked what the window keeps, over a job too where one was asked about
  * @param provisos what has to be known beside the verdict
+ * @param piece what the patches of the piece say and changed, where it is for one
+ * @param unlike that the piece is unlike the other boards, if it is
+ * @param boards where the expected spread of boards comes from
  * @param woods which woods were pooled, and which near ones were not counted
  * @param poison poison and fire in short, if the coat or the wood brings any
  * @param nextPatches the patches to burn next, those alike in one line
@@ -60,6 +65,9 @@ public record WindowView(
     List<BriefList.Line> nextPatches,
     List<String> asked,
     List<String> provisos,
+    List<String> piece,
+    Optional<String> unlike,
+    String boards,
     Woods woods,
     Optional<Start> start,
     Optional<Map> map,
@@ -131,7 +139,7 @@ public record WindowView(
     Optional<Box> box = found.chosen().filter(b -> found.verdict() == Verdict.WINDOW);
     return new WindowView(
         found.stratum(),
-        LimitFields.of(question),
+        LimitFields.of(question, found.patches()),
         behind,
         notValid,
         poison,
@@ -141,12 +149,30 @@ public record WindowView(
         BriefList.lines(answer.next()),
         asked(answer),
         ProvisoText.of(found),
+        piece(answer),
+        answer.piece().flatMap(PieceText::unlike),
+        BoardPriorText.of(answer.boards()),
         Woods.of(answer),
         box.map(b -> start(b, found)),
         WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
         cautions,
         found.bench().speed().kind().words(),
         Asking.query(found.stratum(), question));
+  }
+
+  private static List<String> piece(WindowAnswer answer) {
+    List<String> sentences = new ArrayList<>();
+    answer
+        .piece()
+        .ifPresent(
+            piece -> {
+              sentences.add(PieceText.forPiece(piece.fits()));
+              sentences.add(PieceText.shifts(piece.fits()));
+              sentences.add(PieceText.general(piece.general()));
+              PieceText.standing(answer.found())
+                  .ifPresent(standing -> sentences.add("Standing: " + standing));
+            });
+    return sentences;
   }
 
   private static List<String> asked(WindowAnswer answer) {
