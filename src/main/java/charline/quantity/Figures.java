@@ -35,6 +35,12 @@ public final class Figures {
   /** No finer than this. */
   private static final int MOST_PARTS = 1000;
 
+  /** An upper bound of a share that leaves less than one in a thousand. */
+  public static final String ALL = "all";
+
+  /** A lower bound of a share below one in a thousand. */
+  public static final String NONE = "none";
+
   private Figures() {}
 
   /** As a person would write it: six digits, no trailing zeros, no exponent for everyday sizes. */
@@ -208,7 +214,7 @@ public final class Figures {
       return (long) Math.ceil(10 * share) + " in 10";
     }
     long of = oneInAtMost(rest(share));
-    return of > MOST_PARTS ? "all" : (of - 1) + " in " + of;
+    return of > MOST_PARTS ? ALL : (of - 1) + " in " + of;
   }
 
   /** A lower bound of a share in small numbers, never too high. */
@@ -224,7 +230,7 @@ public final class Figures {
       return (long) Math.floor(10 * share) + " in 10";
     }
     long of = oneInAtMost(share);
-    return of > MOST_PARTS ? "none" : "1 in " + of;
+    return of > MOST_PARTS ? NONE : "1 in " + of;
   }
 
   /** The largest whole number of two digits, and 1000 at most, whose inverse is a share or more. */

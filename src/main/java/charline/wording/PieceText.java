@@ -8,7 +8,6 @@ import charline.model.Event;
 import charline.model.ModelFit;
 import charline.model.PieceFit;
 import charline.model.PieceFits;
-import charline.model.check.BoardCheck;
 import charline.quantity.Figures;
 import charline.trial.Board;
 import charline.window.Box;
@@ -18,7 +17,7 @@ import charline.window.Recommendation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What the patches of one piece say and changed. */
 public final class PieceText {
@@ -96,27 +95,20 @@ public final class PieceText {
   /** That the piece is unlike the other boards, where it is. */
   public static Optional<String> unlike(PieceAnswer answer) {
     List<String> ways =
-        List.of(Event.CHAR, Event.CLEARING).stream()
+        Stream.of(Event.CHAR, Event.CLEARING)
             .filter(answer.unlike()::containsKey)
             .map(
                 event ->
-                    "%s the dose of an average board before it %s"
+                    "%s at a %s dose"
                         .formatted(
-                            times(answer.unlike().get(event)),
-                            event == Event.CHAR ? "chars" : "clears"))
+                            event == Event.CHAR ? "chars" : "clears",
+                            answer.unlike().get(event).factor().median() < 1 ? "lower" : "higher"))
             .toList();
     return ways.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "This piece is unlike your boards: it takes %s, further off than any of them should be. Check whether it has the same wood and coats, and burn more patches on it before you trust a window."
+            "This piece is unlike your boards: it %s than any of them should. Check whether it has the same wood and coats, and burn more patches on it before you trust an answer for it."
                 .formatted(String.join(" and ", ways)));
-  }
-
-  private static String times(BoardCheck check) {
-    return "%s times (%s)"
-        .formatted(
-            three(check.factor().median()),
-            Figures.bounds(check.factor().low(), check.factor().high()));
   }
 
   /** What the other boards say of any board. */
@@ -245,6 +237,6 @@ public final class PieceText {
 
   /** Sentences in one paragraph. */
   public static String paragraph(PieceAnswer answer) {
-    return of(answer).stream().collect(Collectors.joining(" "));
+    return String.join(" ", of(answer));
   }
 }

@@ -75,12 +75,9 @@ public final class RiskText {
 
   /** "May char 1 area in 40; clears 19 in 20." with how it stands to what is asked. */
   public static String plainly(RiskAnswer risk) {
-    return "May char up to %s areas (%s); clears at least %s (%s)."
+    return "May char %s (%s); %s (%s)."
         .formatted(
-            Figures.partAtMost(risk.expected().charRiskUpper()),
-            charWord(risk),
-            Figures.partAtLeast(risk.expected().clearChanceLower()),
-            clearWord(risk));
+            chars(risk.expected()), charWord(risk), clears(risk.expected()), clearWord(risk));
   }
 
   /** Whether the char limit is kept: "within 5 %" or "over 5 %". */
@@ -94,9 +91,17 @@ public final class RiskText {
   }
 
   private static String onAnyBoard(LiveForecast.Expected any) {
-    return "On any other board it may char up to %s areas and clears at least %s."
-        .formatted(
-            Figures.partAtMost(any.charRiskUpper()), Figures.partAtLeast(any.clearChanceLower()));
+    return "On any other board it may char %s and %s.".formatted(chars(any), clears(any));
+  }
+
+  private static String chars(LiveForecast.Expected expected) {
+    String part = Figures.partAtMost(expected.charRiskUpper());
+    return part.equals(Figures.ALL) ? "every area" : "up to %s areas".formatted(part);
+  }
+
+  private static String clears(LiveForecast.Expected expected) {
+    String part = Figures.partAtLeast(expected.clearChanceLower());
+    return part.equals(Figures.NONE) ? "may clear none" : "clears at least " + part;
   }
 
   private static String tried(RiskAnswer risk) {

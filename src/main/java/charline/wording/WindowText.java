@@ -90,7 +90,12 @@ public record WindowText(
     StringBuilder text = new StringBuilder();
     line(
         text,
-        "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
+        "%s, rig %s%s: %s"
+            .formatted(
+                found.stratum().words(),
+                found.bench().rig().name(),
+                found.piece().map(own -> ", for " + own.name()).orElse(""),
+                verdict()));
     PrecautionText.headline(precautions).ifPresent(words -> line(text, words));
     line(text, "Counted: " + RigSetupText.counted(found.evidence()) + ".");
     piece.forEach(words -> line(text, words));
