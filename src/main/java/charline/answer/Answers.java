@@ -203,22 +203,7 @@ public final class Answers {
     return found
         .piece()
         .map(PieceEvidence::fits)
-        .map(
-            fits ->
-                new PieceAnswer(
-                    fits,
-                    subject
-                        .otherBoards()
-                        .map(
-                            others ->
-                                new WindowFinder(fitter(subject))
-                                    .recommend(
-                                        others,
-                                        subject.bench(),
-                                        subject.asked(),
-                                        fits.charring().general(),
-                                        fits.clearing().general())),
-                    unlike(subject, fits)));
+        .map(fits -> new PieceAnswer(fits, general(subject, found), unlike(subject, fits)));
   }
 
   /** Where the piece lies further off the other boards than any of them should. */
@@ -235,6 +220,22 @@ public final class Answers {
     return unlike;
   }
 
+  /** The answer for any board from all boards but the piece; empty where there are none. */
+  private Optional<Recommendation> general(TrialCase subject, Recommendation found) {
+    PieceFits fits = found.piece().orElseThrow().fits();
+    return subject
+        .otherBoards()
+        .map(
+            others ->
+                new WindowFinder(fitter(subject))
+                    .recommend(
+                        others,
+                        subject.bench(),
+                        subject.asked(),
+                        fits.charring().general(),
+                        fits.clearing().general()));
+  }
+
   /** The answer where the recommendation was made already, as by models kept at hand. */
   public WindowAnswer window(TrialCase subject, Recommendation found, Applicability applicability) {
     return window(
@@ -243,6 +244,9 @@ public final class Answers {
 
   /** What follows a recommendation: the same list as the question what to burn next gets. */
   private NextPatches next(TrialCase subject, Recommendation found, List<Board> boards) {
+    if (found.piece().isPresent()) {
+      return onPiece(subject, Optional.of(found), PatchesWanted.USUAL.onPiece());
+    }
     return planner(fitter(subject), PatchesWanted.USUAL)
         .next(
             subject.trials(),
@@ -274,7 +278,7 @@ public final class Answers {
   }
 
   private BoardPriors boards(TrialCase subject) {
-    return BoardPriors.of(fitter(subject), subject.trials());
+    return BoardPriors.of(fitter(subject), subject.trials(), subject.question().priors().pinned());
   }
 
   /** Trials of the same coat and light on near woods, which are not counted. */
@@ -373,9 +377,11 @@ public final class Answers {
   }
 
   private NextAnswer furtherPatches(TrialCase subject, PatchesWanted wanted) {
-    TrialQuestion question = subject.question();
-    Stratum stratum = subject.trials().stratum();
-    NextPatches next =
+    if (subject.piece().isPresent()) {
+      return answer(subject, onPiece(subject, wanted));
+    }
+    return answer(
+        subject,
         planner(fitter(subject), wanted)
             .next(
                 subject.trials(),
@@ -383,10 +389,37 @@ public final class Answers {
                 subject.asked(),
                 wanted.site(),
                 boards(subject, wanted),
-                wanted.count());
+                wanted.count()));
+  }
+
+  private NextPatches onPiece(TrialCase subject, PatchesWanted wanted) {
+    Optional<Recommendation> known =
+        subject.patchesOnPiece() == 0 ? Optional.empty() : Optional.of(recommend(subject));
+    return onPiece(subject, known, wanted.onPiece());
+  }
+
+  private NextPatches onPiece(
+      TrialCase subject, Optional<Recommendation> known, PatchesWanted wanted) {
+    WindowFinder finder = new WindowFinder(fitter(subject));
+    Recommendation general =
+        known
+            .flatMap(found -> general(subject, found))
+            .or(() -> known)
+            .orElseGet(() -> finder.recommend(subject.trials(), subject.bench(), subject.asked()));
+    return planner(finder.fitter(), wanted)
+        .onPiece(
+            subject.trials(),
+            subject.piece().orElseThrow(),
+            general,
+            known,
+            wanted.site(),
+            wanted.count());
+  }
+
+  private NextAnswer answer(TrialCase subject, NextPatches next) {
     return new NextAnswer(
-        question,
-        stratum,
+        subject.question(),
+        subject.trials().stratum(),
         Optional.of(subject),
         next,
         Precautions.of(log, subject.trials().patches()));
@@ -500,7 +533,7 @@ public final class Answers {
         subject.piece().map(board -> PieceFit.of(fitter, trials, event, board.id()));
     ModelFit fit = piece.map(PieceFit::piece).orElseGet(() -> fitter.fit(trials, event));
     return new ModelAnswer(
-        subject, fit, new FitChecker(fitter).check(trials, fit), boards(subject).of(event), piece);
+        subject, fit, new FitChecker(fitter).check(trials, fit), boards(subject), piece);
   }
 
   /**

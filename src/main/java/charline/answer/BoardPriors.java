@@ -10,11 +10,14 @@ import charline.model.Trials;
  *
  * @param charring for char
  * @param clearing for clearing
+ * @param pinned whether a file says so, and nothing was learned from the log
  */
-public record BoardPriors(SpreadPrior charring, SpreadPrior clearing) {
-  static BoardPriors of(Fitter fitter, Trials trials) {
+public record BoardPriors(SpreadPrior charring, SpreadPrior clearing, boolean pinned) {
+  static BoardPriors of(Fitter fitter, Trials trials, boolean pinned) {
     return new BoardPriors(
-        fitter.prior(trials, Event.CHAR).omega(), fitter.prior(trials, Event.CLEARING).omega());
+        fitter.prior(trials, Event.CHAR).omega(),
+        fitter.prior(trials, Event.CLEARING).omega(),
+        pinned);
   }
 
   /** That of one event. */

@@ -2,7 +2,6 @@ package charline.answer;
 
 import charline.model.ModelFit;
 import charline.model.PieceFit;
-import charline.model.SpreadPrior;
 import charline.model.check.FitChecks;
 import java.util.Optional;
 
@@ -19,5 +18,5 @@ public record ModelAnswer(
     TrialCase subject,
     ModelFit fit,
     FitChecks checks,
-    SpreadPrior boards,
+    BoardPriors boards,
     Optional<PieceFit> piece) {}

@@ -15,6 +15,11 @@ public record PatchesWanted(int count, Site site, List<Board> boards) {
   /** Six on offcuts, on boards of the trials and unused ones of the wood. */
   public static final PatchesWanted USUAL = new PatchesWanted(6, Site.OFFCUT, List.of());
 
+  /** The same on the very piece: on a hidden place of it, unless no place of it may brown. */
+  PatchesWanted onPiece() {
+    return new PatchesWanted(count, site == Site.OFFCUT ? Site.HIDDEN : site, boards);
+  }
+
   public PatchesWanted {
     boards = List.copyOf(boards);
   }

@@ -3,12 +3,16 @@ package charline.answer;
 import charline.exposure.Emission;
 import charline.model.Event;
 import charline.model.HalfNormalSpread;
+import charline.model.LearnedSpread;
+import charline.model.LogNormalSpread;
 import charline.model.Prior;
+import charline.model.SpreadPrior;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -16,7 +20,8 @@ import java.util.regex.Pattern;
 
 /**
  * One parameter of a prior as a line of text: {@code char dose = 30 x/ 4.48}, {@code clearing dose
- * = 10 x/ 4.48 at 70um}, {@code char phi = 0 +/- 0.5 above -1}, {@code char omega = 0 +/- 0.2}.
+ * = 10 x/ 4.48 at 70um}, {@code char phi = 0 +/- 0.5 above -1}, {@code char omega = 0 +/- 0.2},
+ * {@code char omega = 0.14 x/ 1.9}, {@code char omega = 0 +/- 0.25 x/ 1.5}.
  */
 public enum PriorLine {
   /** Even-chance dose of one pass in J/cm²; where {@code at} is named, of such a coat. */
@@ -27,8 +32,11 @@ public enum PriorLine {
   PSI("psi", "+/-", p -> p.psi().normal()),
   /** Spread from patch to patch in ln dose. */
   SIGMA("sigma", "x/", Prior::lnSigma),
-  /** Spread from board to board in ln dose. */
-  OMEGA("omega", "0 +/-", p -> new Prior.Normal(0, p.omega().rootMeanSquare()));
+  /**
+   * Spread from board to board in ln dose: half-normal, or log-normal, or log-normal by a factor
+   * about a level that is half-normal.
+   */
+  OMEGA("omega", "0 +/-", p -> normal(p.omega()));
 
   private static final double DOSE_J_CM2 = 1e5;
   private static final double WIDTH = 100;
@@ -41,7 +49,8 @@ public enum PriorLine {
           "(\\S+)\\s*(?:x/|\u00d7/|\u00d7\u00f7)\\s*(\\S+)(?:\\s+at\\s+(\\S+?)\\s*[u\u00b5]m)?");
   private static final Pattern SPREAD =
       Pattern.compile("(\\S+)\\s*(?:\\+/-|\u00b1)\\s*(\\S+)(?:\\s+above\\s+(\\S+))?");
-  private static final Pattern HALF = Pattern.compile("(0)\\s*(?:\\+/-|±)\\s*(\\S+)");
+  private static final Pattern HALF =
+      Pattern.compile("0\\s*(?:\\+/-|±)\\s*(\\S+)(?:\\s+(?:x/|×/|×÷)\\s*(\\S+))?");
 
   private final String word;
   private final String form;
@@ -53,8 +62,44 @@ public enum PriorLine {
    * @param normal middle and spread; of logarithms where the line gives a factor
    * @param least where a weight is cut off below
    * @param atMicrometres thickness of the coat that a dose is for
+   * @param boards prior of the spread between boards, where the line is about that
    */
-  public record Value(Prior.Normal normal, OptionalDouble least, OptionalDouble atMicrometres) {}
+  public record Value(
+      Prior.Normal normal,
+      OptionalDouble least,
+      OptionalDouble atMicrometres,
+      Optional<SpreadPrior> boards) {
+    Value(Prior.Normal normal, OptionalDouble least, OptionalDouble atMicrometres) {
+      this(normal, least, atMicrometres, Optional.empty());
+    }
+
+    Value(SpreadPrior boards) {
+      this(
+          PriorLine.normal(boards),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.of(boards));
+    }
+  }
+
+  /** Middle and spread of a prior of the spread between boards; of logarithms if log-normal. */
+  private static Prior.Normal normal(SpreadPrior boards) {
+    if (boards instanceof HalfNormalSpread half) {
+      return new Prior.Normal(0, half.scale());
+    }
+    if (boards instanceof LearnedSpread learned && learned.strata() == 0) {
+      return new Prior.Normal(0, learned.levelScale());
+    }
+    LogNormalSpread factor = logNormal(boards);
+    return new Prior.Normal(Math.log(factor.median()), factor.lnFactor());
+  }
+
+  /** What was learned from a log is written down as the log-normal nearest to it. */
+  private static LogNormalSpread logNormal(SpreadPrior boards) {
+    return boards instanceof LearnedSpread learned
+        ? learned.asLogNormal()
+        : (LogNormalSpread) boards;
+  }
 
   PriorLine(String word, String form, Function<Prior, Prior.Normal> of) {
     this.word = word;
@@ -66,13 +111,16 @@ public enum PriorLine {
     return word;
   }
 
-  /** Whether the spread is a factor, and the middle a median. */
-  public boolean factor() {
-    return form.equals("x/");
+  /** Whether the spread that a prior has for this is a factor, and the middle a median. */
+  public boolean factor(Prior prior) {
+    return form.equals("x/") || (this == OMEGA && of(prior).normal().mean() != 0);
   }
 
   /** What a prior has for this parameter. */
   public Value of(Prior prior) {
+    if (this == OMEGA) {
+      return new Value(prior.omega());
+    }
     return new Value(
         of.apply(prior),
         switch (this) {
@@ -98,11 +146,12 @@ public enum PriorLine {
     Value v = of(prior);
     Prior.Normal n = v.normal();
     String value =
-        switch (form) {
-          case "x/" -> figure(Math.exp(n.mean())) + " x/ " + figure(Math.exp(n.sd()));
-          case "+/-" -> figure(n.mean()) + " +/- " + figure(n.sd());
-          default -> "0 +/- " + figure(n.sd());
-        };
+        factor(prior)
+            ? figure(Math.exp(n.mean())) + " x/ " + figure(Math.exp(n.sd()))
+            : figure(n.mean()) + " +/- " + figure(n.sd());
+    if (prior.omega() instanceof LearnedSpread learned && this == OMEGA && !factor(prior)) {
+      return value + " x/ " + figure(Math.exp(learned.lnFactor()));
+    }
     if (v.atMicrometres().isPresent()) {
       return value + " at " + figure(v.atMicrometres().getAsDouble()) + "um";
     }
@@ -122,30 +171,44 @@ public enum PriorLine {
    * @throws Refusal saying what it must look like
    */
   Value read(Event event, String value) {
-    Pattern pattern =
-        switch (form) {
-          case "x/" -> FACTOR;
-          case "+/-" -> SPREAD;
-          default -> HALF;
-        };
-    Matcher m = pattern.matcher(value.strip().toLowerCase(Locale.ROOT));
-    boolean more = m.matches() && m.groupCount() > 2 && m.group(3) != null;
+    String typed = value.strip().toLowerCase(Locale.ROOT);
+    if (this == OMEGA) {
+      return new Value(boards(typed, value));
+    }
+    Matcher m = (form.equals("x/") ? FACTOR : SPREAD).matcher(typed);
+    boolean more = m.matches() && m.group(3) != null;
     if (!m.matches() || (more && this != PHI && !(this == DOSE && event == Event.CLEARING))) {
-      throw Refusal.usage(
-          "%s must look like \"%s\", not \"%s\".".formatted(word, example(), value.strip()));
+      throw mustLookLike(value);
     }
     double middle = number(m.group(1));
     double spread = number(m.group(2));
     OptionalDouble third = more ? OptionalDouble.of(number(m.group(3))) : OptionalDouble.empty();
     return switch (this) {
       case DOSE -> new Value(factor(middle, spread), OptionalDouble.empty(), coat(third));
-      case SIGMA -> new Value(factor(middle, spread), OptionalDouble.empty(), third);
       case PHI -> new Value(weight(middle, spread), least(third), OptionalDouble.empty());
       case PSI -> new Value(weight(middle, spread), OptionalDouble.of(0), third);
-      case OMEGA ->
-          new Value(
-              new Prior.Normal(0, spread(spread)), OptionalDouble.empty(), OptionalDouble.empty());
+      default -> new Value(factor(middle, spread), OptionalDouble.empty(), third);
     };
+  }
+
+  private SpreadPrior boards(String typed, String value) {
+    Matcher half = HALF.matcher(typed);
+    if (half.matches()) {
+      double scale = spread(number(half.group(1)));
+      return half.group(2) == null
+          ? new HalfNormalSpread(scale)
+          : LearnedSpread.beforeAnyTrial(scale, lnFactor(number(half.group(2))));
+    }
+    Matcher factor = FACTOR.matcher(typed);
+    if (!factor.matches() || factor.group(3) != null) {
+      throw mustLookLike(value);
+    }
+    return new LogNormalSpread(spread(number(factor.group(1))), lnFactor(number(factor.group(2))));
+  }
+
+  private Refusal mustLookLike(String value) {
+    return Refusal.usage(
+        "%s must look like \"%s\", not \"%s\".".formatted(word, example(), value.strip()));
   }
 
   private Prior.Normal weight(double middle, double spread) {
@@ -169,9 +232,12 @@ public enum PriorLine {
   private Prior.Normal factor(double middle, double factor) {
     double most = this == SIGMA ? WIDTH : DOSE_J_CM2;
     return new Prior.Normal(
-        Math.log(within(word, above(word, middle, 0), 1 / most, most)),
-        Math.log(
-            within("factor of " + word, above("factor of " + word, factor, 1), 1.01, FACTOR_MOST)));
+        Math.log(within(word, above(word, middle, 0), 1 / most, most)), lnFactor(factor));
+  }
+
+  private double lnFactor(double factor) {
+    String what = "factor of " + word;
+    return Math.log(within(what, above(what, factor, 1), 1.01, FACTOR_MOST));
   }
 
   private double spread(double spread) {
@@ -225,12 +291,7 @@ public enum PriorLine {
       case SIGMA -> new Prior(p.tau(), p.phi(), p.psi(), n, p.omega(), p.atMicrometres());
       case OMEGA ->
           new Prior(
-              p.tau(),
-              p.phi(),
-              p.psi(),
-              p.lnSigma(),
-              new HalfNormalSpread(n.sd()),
-              p.atMicrometres());
+              p.tau(), p.phi(), p.psi(), p.lnSigma(), v.boards().orElseThrow(), p.atMicrometres());
     };
   }
 

@@ -3,89 +3,97 @@ package charline.model;
 import charline.quantity.Invariant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
- * What a whole log says of the spread between boards in one more stratum: strata have a common
- * level of ω, from which each differs by a factor, and the level is known as well as the other
- * strata tell it. Given the level, ln ω is normal about its logarithm; over what is known of the
- * level this is a mixture.
+ * What a whole log says of the spread between boards in one more stratum: strata have a level of ω
+ * in common, from which each differs by a factor, and the level is known as well as the other
+ * strata show it. Given the level the prior is log-normal; over all levels it is a mixture.
  *
- * @param levels spreads that the level may be, in ln dose, rising
+ * @param levels the prior at each level that may be, rising
  * @param weights what each weighs, adding up to 1
- * @param lnFactor standard deviation of ln ω about the level
+ * @param levelScale scale of the half-normal that the level had before any stratum
  * @param strata how many other strata the level was learned from, 0 or more
  */
-public record LearnedSpread(List<Double> levels, List<Double> weights, double lnFactor, int strata)
+public record LearnedSpread(
+    List<LogNormalSpread> levels, List<Double> weights, double levelScale, int strata)
     implements SpreadPrior {
-  /** Two strata in three differ from the level by a factor of at most 1.5. */
-  static final double FACTOR = Math.log(1.5);
-
-  /** Scale of the half-normal that the level has before any stratum. */
-  static final double LEVEL_SCALE = 0.25;
-
   private static final int LEVELS = 33;
   private static final double LOWEST = 0.01;
   private static final double HIGHEST = 1.5;
-  private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
-  private static final double HALF_LN_TWO_PI = Math.log(2 * Math.PI) / 2;
 
-  /** Before any trial: levels even in their logarithms, weighted by the half-normal. */
-  public static final LearnedSpread OF_EMPTY_LOG = ofEmptyLog();
+  /** Far out in the tails of the outermost levels, in standard deviations. */
+  private static final double FAR = 9;
 
-  private static LearnedSpread ofEmptyLog() {
-    HalfNormalSpread level = new HalfNormalSpread(LEVEL_SCALE);
-    double[] levels = new double[LEVELS];
-    double[] logWeights = new double[LEVELS];
-    for (int k = 0; k < LEVELS; k++) {
-      levels[k] = LOWEST * Math.pow(HIGHEST / LOWEST, (double) k / (LEVELS - 1));
-      logWeights[k] = level.logDensity(levels[k]) + Math.log(levels[k]);
-    }
-    return of(levels, logWeights, 0);
-  }
+  /** Two strata in three differ from the level by a factor of at most 1.5. */
+  private static final double LN_FACTOR = Math.log(1.5);
 
-  private static LearnedSpread of(double[] levels, double[] logWeights, int strata) {
-    double top = IntStream.range(0, levels.length).mapToDouble(k -> logWeights[k]).max().orElse(0);
-    double[] weights =
-        IntStream.range(0, levels.length).mapToDouble(k -> Math.exp(logWeights[k] - top)).toArray();
-    double sum = IntStream.range(0, levels.length).mapToDouble(k -> weights[k]).sum();
-    return new LearnedSpread(
-        IntStream.range(0, levels.length).mapToObj(k -> levels[k]).toList(),
-        IntStream.range(0, levels.length).mapToObj(k -> weights[k] / sum).toList(),
-        FACTOR,
-        strata);
-  }
+  private static final double LEVEL_SCALE = 0.25;
+
+  /** Where no other stratum has anything to say. */
+  public static final LearnedSpread OF_EMPTY_LOG = beforeAnyTrial(LEVEL_SCALE, LN_FACTOR);
 
   public LearnedSpread {
-    Invariant.positive("Factor between strata", lnFactor, "");
+    Invariant.positive("Prior level of the spread of boards", levelScale, "");
     levels = List.copyOf(levels);
     weights = List.copyOf(weights);
   }
 
   /**
-   * What is known after one more stratum.
+   * Before any trial: levels even in their logarithms, weighted by a half-normal.
    *
-   * @param fit of one event of it, made under any prior of ω
-   * @param madeUnder that prior
+   * @param levelScale scale of the half-normal
+   * @param lnFactor standard deviation of ln ω about the level
    */
-  public LearnedSpread after(ModelFit fit, SpreadPrior madeUnder) {
-    double[] level = levels.stream().mapToDouble(l -> l).toArray();
-    double[] logWeights = new double[level.length];
-    for (int k = 0; k < level.length; k++) {
-      int at = k;
-      double evidence =
-          fit.posterior()
-              .meanOfSpread(o -> Math.exp(logDensity(o, level[at]) - madeUnder.logDensity(o)));
-      logWeights[k] = Math.log(weights.get(k)) + Math.log(evidence);
-    }
-    return of(level, logWeights, strata + 1);
+  public static LearnedSpread beforeAnyTrial(double levelScale, double lnFactor) {
+    HalfNormalSpread level = new HalfNormalSpread(levelScale);
+    List<LogNormalSpread> levels =
+        IntStream.range(0, LEVELS)
+            .mapToObj(k -> LOWEST * Math.pow(HIGHEST / LOWEST, (double) k / (LEVELS - 1)))
+            .map(median -> new LogNormalSpread(median, lnFactor))
+            .toList();
+    return weighted(
+        levels,
+        levels.stream().mapToDouble(l -> level.logDensity(l.median()) + Math.log(l.median())),
+        levelScale,
+        0);
   }
 
-  private double logDensity(double omega, double level) {
-    double z = Math.log(omega / level) / lnFactor;
-    return -z * z / 2 - HALF_LN_TWO_PI - Math.log(lnFactor * omega);
+  private static LearnedSpread weighted(
+      List<LogNormalSpread> levels, DoubleStream logWeights, double levelScale, int strata) {
+    double[] weights = logWeights.toArray();
+    double top = Arrays.stream(weights).max().orElseThrow();
+    double sum = Arrays.stream(weights).map(w -> Math.exp(w - top)).sum();
+    return new LearnedSpread(
+        levels,
+        Arrays.stream(weights).mapToObj(w -> Math.exp(w - top) / sum).toList(),
+        levelScale,
+        strata);
+  }
+
+  /**
+   * What is known after one more stratum.
+   *
+   * @param fit of one event of it
+   * @param madeUnder the prior of ω that it was made under
+   */
+  public LearnedSpread after(ModelFit fit, SpreadPrior madeUnder) {
+    return weighted(
+        levels,
+        IntStream.range(0, levels.size())
+            .mapToDouble(k -> Math.log(weights.get(k)) + lnEvidence(fit, madeUnder, levels.get(k))),
+        levelScale,
+        strata + 1);
+  }
+
+  private static double lnEvidence(ModelFit fit, SpreadPrior madeUnder, SpreadPrior level) {
+    return Math.log(
+        fit.posterior()
+            .meanOfSpread(
+                omega -> Math.exp(level.logDensity(omega) - madeUnder.logDensity(omega))));
   }
 
   @Override
@@ -99,78 +107,85 @@ public record LearnedSpread(List<Double> levels, List<Double> weights, double ln
     return top + Math.log(sum);
   }
 
+  /** Logarithm of what each level adds to the density. */
+  private double[] parts(double omega) {
+    double[] parts = new double[levels.size()];
+    Arrays.setAll(parts, k -> Math.log(weights.get(k)) + levels.get(k).logDensity(omega));
+    return parts;
+  }
+
   @Override
   public double slope(double omega) {
-    return slopes(omega)[0];
+    return mean(omega, level -> level.slope(omega));
   }
 
   @Override
   public double bend(double omega) {
-    double[] slopes = slopes(omega);
-    return slopes[1] - slopes[0] * slopes[0];
+    double slope = slope(omega);
+    return mean(omega, level -> level.bend(omega) + level.slope(omega) * level.slope(omega))
+        - slope * slope;
   }
 
-  /** Logarithm of what each level adds to the density. */
-  private double[] parts(double omega) {
-    double[] parts = new double[levels.size()];
-    Arrays.setAll(parts, k -> Math.log(weights.get(k)) + logDensity(omega, levels.get(k)));
-    return parts;
-  }
-
-  /** First and second derivative of the density over the density. */
-  private double[] slopes(double omega) {
+  /** Mean over the levels by what each adds to the density there. */
+  private double mean(double omega, ToDoubleFunction<LogNormalSpread> of) {
     double[] parts = parts(omega);
     double top = Arrays.stream(parts).max().orElseThrow();
-    double precision = 1 / (lnFactor * lnFactor);
     double sum = 0;
-    double first = 0;
-    double second = 0;
+    double total = 0;
     for (int k = 0; k < parts.length; k++) {
-      double density = Math.exp(parts[k] - top);
-      double pull = 1 + precision * Math.log(omega / levels.get(k));
-      double slope = -pull / omega;
-      sum += density;
-      first += density * slope;
-      second += density * (slope * slope + (pull - precision) / (omega * omega));
+      double share = Math.exp(parts[k] - top);
+      sum += share;
+      total += share * of.applyAsDouble(levels.get(k));
     }
-    return new double[] {first / sum, second / sum};
+    return total / sum;
   }
 
   @Override
   public double quantile(double probability) {
-    // The solver keeps state, so one for each call.
+    LogNormalSpread least = levels.get(0);
+    LogNormalSpread most = levels.get(levels.size() - 1);
     return Math.exp(
-        new BrentSolver(1e-9)
+        new BrentSolver(1e-9) // keeps state, so one for each call
             .solve(
                 200,
-                ln -> below(ln) - probability,
-                Math.log(LOWEST) - 9 * lnFactor,
-                Math.log(HIGHEST) + 9 * lnFactor));
+                ln -> below(Math.exp(ln)) - probability,
+                Math.log(least.median()) - FAR * least.lnFactor(),
+                Math.log(most.median()) + FAR * most.lnFactor()));
   }
 
-  private double below(double lnOmega) {
+  private double below(double omega) {
     return IntStream.range(0, levels.size())
-        .mapToDouble(
-            k ->
-                weights.get(k)
-                    * STANDARD.cumulativeProbability(
-                        (lnOmega - Math.log(levels.get(k))) / lnFactor))
+        .mapToDouble(k -> weights.get(k) * levels.get(k).below(omega))
         .sum();
   }
 
   @Override
   public double rootMeanSquare() {
-    double square =
+    return Math.sqrt(
         IntStream.range(0, levels.size())
-            .mapToDouble(k -> weights.get(k) * levels.get(k) * levels.get(k))
-            .sum();
-    return Math.exp(lnFactor * lnFactor) * Math.sqrt(square);
+            .mapToDouble(k -> weights.get(k) * Math.pow(levels.get(k).rootMeanSquare(), 2))
+            .sum());
   }
 
   /** With levels so many times as high: boards that may differ so much more. */
   @Override
   public SpreadPrior widened(double factor) {
     return new LearnedSpread(
-        levels.stream().map(level -> factor * level).toList(), weights, lnFactor, strata);
+        levels.stream()
+            .map(level -> new LogNormalSpread(factor * level.median(), level.lnFactor()))
+            .toList(),
+        weights,
+        factor * levelScale,
+        strata);
+  }
+
+  /** Standard deviation of ln ω about the level. */
+  public double lnFactor() {
+    return levels.get(0).lnFactor();
+  }
+
+  /** The log-normal with the same median and the same 95 % quantile. */
+  public LogNormalSpread asLogNormal() {
+    return LogNormalSpread.through(quantile(0.5), quantile(0.95));
   }
 }

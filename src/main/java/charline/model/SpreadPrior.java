@@ -1,7 +1,7 @@
 package charline.model;
 
 /** Prior of ω, the spread between boards in ln dose. */
-public sealed interface SpreadPrior permits HalfNormalSpread, LearnedSpread {
+public sealed interface SpreadPrior permits HalfNormalSpread, LogNormalSpread, LearnedSpread {
   /** Natural logarithm of the density, which is a density of one. */
   double logDensity(double omega);
 

@@ -3,7 +3,6 @@ package charline.paper;
 import charline.exposure.HandPass;
 import charline.exposure.LineScan;
 import charline.plan.NextPatches;
-import charline.plan.Site;
 import charline.plan.Suggestion;
 import charline.quantity.Figures;
 import charline.trial.Caution;
@@ -97,7 +96,7 @@ public record BenchListPage(
                 bench.rig().name(),
                 list.stratum().emission().word(),
                 list.stratum().wavelengthNanometres(),
-                list.next().site() == Site.PIECE ? "the piece" : "an offcut"),
+                PlanText.site(list.next().site())),
         PrecautionText.inShort(list.precautions())
             .map(words -> "Before the beam: " + words + ".")
             .orElse(""),

@@ -30,6 +30,18 @@ public sealed interface Advice {
   record NothingAllowed(Site site) implements Advice {}
 
   /**
+   * Burn the list on a place of the piece that will not be seen, coolest first.
+   *
+   * @param board name of the piece
+   * @param patches how many the list has
+   * @param expectedBrown how many of them to expect brown
+   */
+  record OnHiddenPlace(String board, int patches, double expectedBrown) implements Advice {}
+
+  /** The window stands on the piece: nothing more need be burned. */
+  record PieceConfirmed(String board) implements Advice {}
+
+  /**
    * Repeat the start setting.
    *
    * @param steps as the window says

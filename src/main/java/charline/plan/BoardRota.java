@@ -46,6 +46,11 @@ final class BoardRota {
     return new BoardRota(new Place("hidden spot of the piece", Optional.empty()));
   }
 
+  /** All on one board. */
+  static BoardRota on(Place only) {
+    return new BoardRota(only);
+  }
+
   /** The board for the next patch. */
   Place next() {
     List<Place> others = new ArrayList<>(burned.keySet());

@@ -9,7 +9,6 @@ import charline.window.Recommendation;
 import charline.window.RigSetup;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 
 /** Repeats of the start setting of a window that stands. */
 public final class ConfirmingRun {
@@ -42,7 +41,7 @@ public final class ConfirmingRun {
     if (ladder.permits(start.lnDose(), start.lnIntensity())) {
       return Optional.of(suggestion(number, place, start, Purpose.CONFIRM, Motive.CONFIRM, known));
     }
-    Optional<DialSetting> rung = rungTowards(start);
+    Optional<DialSetting> rung = new Climb(bench, ladder).rungTowards(start);
     return rung.map(
         s -> {
           Suggestion climb =
@@ -51,23 +50,6 @@ public final class ConfirmingRun {
           climbedTo = Optional.of(climb);
           return climb;
         });
-  }
-
-  /** At the start's power, or at the next lower one where no hand is fast enough at it. */
-  private Optional<DialSetting> rungTowards(DialSetting start) {
-    return Stream.iterate(start.powerPercent(), power -> power >= 1, power -> power - 1)
-        .flatMap(power -> rungTowards(start, power).stream())
-        .findFirst();
-  }
-
-  private Optional<DialSetting> rungTowards(DialSetting start, double power) {
-    DialSetting best = null;
-    for (DialSetting s : new Dial(bench).settings(power, start.lnDose() - 2, start.lnDose())) {
-      if (ladder.permitsDose(s.lnDose()) && (best == null || s.lnDose() > best.lnDose())) {
-        best = s;
-      }
-    }
-    return Optional.ofNullable(best);
   }
 
   private Suggestion suggestion(

@@ -15,6 +15,9 @@ public sealed interface Gain {
   /** It adds one patch to the run at the start setting that needs no model. */
   record LongerRun() implements Gain {}
 
+  /** It shows how far one piece lies from the average board. */
+  record PlacesPiece() implements Gain {}
+
   /** It sets a change of the rig apart from one of the settings. */
   record SeesDrift() implements Gain {}
 }

@@ -10,5 +10,7 @@ public enum Motive {
   COOLER,
   CONTROL,
   CONFIRM,
-  CLIMB_TO_START
+  CLIMB_TO_START,
+  PIECE_AT_START,
+  PIECE_HOTTER
 }

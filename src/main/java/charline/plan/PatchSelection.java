@@ -277,7 +277,7 @@ final class PatchSelection {
 
   /** Passes to read: all, or on the piece as many as keep the char risk within what was asked. */
   private int passes(DialSetting s) {
-    if (site == Site.OFFCUT) {
+    if (site != Site.PIECE) {
       return mostPasses;
     }
     int passes = 0;

@@ -10,6 +10,7 @@ import charline.window.Box;
 import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
+import charline.window.Standing;
 import charline.window.TriedKnobs;
 import charline.window.UntriedKnob;
 import charline.window.Verdict;
@@ -120,11 +121,9 @@ public record Planner(Fitter fitter, int boards) {
   }
 
   private static NextPatches nothing(Recommendation found, Site site) {
-    return new NextPatches(
-        found.bench(),
-        found.asked(),
+    return list(
+        found,
         site,
-        Optional.of(found),
         new Progress.AsFound(found.reasons()),
         new Advice.AsFound(found.nextSteps(), false),
         List.of());
@@ -132,6 +131,13 @@ public record Planner(Fitter fitter, int boards) {
 
   private NextPatches searching(
       Trials trials, Recommendation found, Site site, List<Board> atHand, int count) {
+    int wanted = Math.max(boards, found.boardsWanted());
+    return searching(
+        trials, found, site, rota(site, trials.patches(), atHand, wanted, lots(trials)), count);
+  }
+
+  private NextPatches searching(
+      Trials trials, Recommendation found, Site site, BoardRota rota, int count) {
     RigSetup bench = found.bench();
     Requirements asked = found.asked();
     Random lots = lots(trials);
@@ -140,19 +146,15 @@ public record Planner(Fitter fitter, int boards) {
     int known = ladder.size();
     PatchSelection drafting =
         new PatchSelection(bench, asked, site, outlook, ladder, trials.patches(), PASSES);
-    BoardRota rota =
-        rota(site, trials.patches(), atHand, Math.max(boards, found.boardsWanted()), lots);
     PatchList list = new PatchList(bench, asked, site, outlook, drafting, trials.patches(), rota);
-    boolean allCharred = known == 0 && site == Site.OFFCUT;
+    boolean allCharred = known == 0 && site != Site.PIECE;
     List<Suggestion> suggestions =
         allCharred
             ? list.descent(ladder.lnFirst(), count)
             : PatchList.ordered(list.draft(count), drafting, known, lots);
-    return new NextPatches(
-        bench,
-        asked,
+    return list(
+        found,
         site,
-        Optional.of(found),
         new Progress.AsFound(found.reasons()),
         advice(found, suggestions, site, allCharred),
         suggestions);
@@ -174,18 +176,17 @@ public record Planner(Fitter fitter, int boards) {
   /** The same setting again, on boards not burned yet where there are any. */
   private NextPatches confirming(
       Trials trials, Recommendation found, Site site, List<Board> atHand, int count) {
+    int wanted = Math.max(FEWEST_BOARDS, atHand.size() + Math.min(count, FEWEST_BOARDS));
+    return confirming(
+        trials, found, site, rota(site, trials.patches(), atHand, wanted, lots(trials)), count);
+  }
+
+  private NextPatches confirming(
+      Trials trials, Recommendation found, Site site, BoardRota rota, int count) {
     RigSetup bench = found.bench();
     Requirements asked = found.asked();
     Box box = found.chosen().orElseThrow();
     Outlook outlook = outlook(trials, found);
-    Random lots = lots(trials);
-    BoardRota rota =
-        rota(
-            site,
-            trials.patches(),
-            atHand,
-            Math.max(FEWEST_BOARDS, atHand.size() + Math.min(count, FEWEST_BOARDS)),
-            lots);
     List<UntriedKnob> untriedKnobs = found.tried().untried(bench);
     boolean untried = own(trials.patches(), bench).isEmpty();
     Ladder tried = ladder(trials.patches(), bench, outlook, asked);
@@ -207,14 +208,95 @@ public record Planner(Fitter fitter, int boards) {
       list.add(next.get());
     }
     CleanRun run = confirming.run(trials);
-    return new NextPatches(
-        bench,
-        asked,
+    return list(
+        found,
         site,
-        Optional.of(found),
         new Progress.ToConfirm(burnedBy(trials.patches(), bench.rig()).isEmpty(), untriedKnobs),
         new Advice.Repeat(found.nextSteps(), run, asked, box.passes()),
         list);
+  }
+
+  /**
+   * The next patches on one piece.
+   *
+   * @param trials what was burned on any board, in the order of burning
+   * @param piece the piece
+   * @param general what the other boards say of any board
+   * @param known what they and the piece's own patches say of the piece; empty where it has none
+   * @param site {@link Site#HIDDEN}, or {@link Site#PIECE} where no place of it may brown
+   * @param count how many at most, 1 or more
+   */
+  public NextPatches onPiece(
+      Trials trials,
+      Board piece,
+      Recommendation general,
+      Optional<Recommendation> known,
+      Site site,
+      int count) {
+    Recommendation found = known.orElse(general);
+    if (found.bench().linesApart() || found.verdict() == Verdict.NONE) {
+      return nothing(found, site);
+    }
+    boolean window = found.verdict() == Verdict.WINDOW;
+    if (window && found.standing().equals(Optional.of(Standing.CONFIRMED))) {
+      return list(
+          found,
+          site,
+          new Progress.AsFound(found.reasons()),
+          new Advice.PieceConfirmed(piece.name()),
+          List.of());
+    }
+    Place place = Place.of(piece);
+    if (window && (known.isPresent() || site == Site.PIECE)) {
+      return confirming(
+          trials, found, site, BoardRota.on(place), Math.min(count, found.controlsWanting()));
+    }
+    if (site == Site.PIECE) {
+      return list(
+          found,
+          site,
+          new Progress.AsFound(found.reasons()),
+          new Advice.NothingAllowed(site),
+          List.of());
+    }
+    List<Suggestion> places = placing(trials, place, general, found, count);
+    return places.isEmpty()
+        ? searching(trials, found, site, BoardRota.on(place), count)
+        : list(
+            found,
+            site,
+            known.isEmpty()
+                ? new Progress.ToPlacePiece(piece.name())
+                : new Progress.AsFound(found.reasons()),
+            new Advice.OnHiddenPlace(piece.name(), places.size(), PiecePlan.expectedBrown(places)),
+            places);
+  }
+
+  /** Patches that show where a piece lies, those that it has already left out. */
+  private List<Suggestion> placing(
+      Trials trials, Place place, Recommendation general, Recommendation found, int count) {
+    RigSetup bench = found.bench();
+    Outlook outlook = outlook(trials, found);
+    Ladder ladder = ladder(trials.patches(), bench, outlook, found.asked());
+    PiecePlan plan = new PiecePlan(bench, found.asked(), outlook, ladder, place);
+    List<Patch> own =
+        trials.patches().stream()
+            .filter(p -> place.id().equals(Optional.of(p.board().id())))
+            .toList();
+    return general
+        .chosen()
+        .map(Box::start)
+        .map(
+            start -> DialSetting.on(bench, start.powerPercent(), start.speedMillimetresPerSecond()))
+        .or(() -> plan.hope(trials.patches()))
+        .map(start -> plan.list(start, own).stream().limit(count).toList())
+        .orElse(List.of());
+  }
+
+  private static NextPatches list(
+      Recommendation found, Site site, Progress progress, Advice advice, List<Suggestion> list) {
+    return new NextPatches(
+        found.bench(), found.asked(), site, Optional.of(found), progress, advice, list);
   }
 
   private static BoardRota rota(

@@ -20,6 +20,13 @@ public sealed interface Progress {
   }
 
   /**
+   * It is not known yet where one piece lies among boards.
+   *
+   * @param board name of the piece
+   */
+  record ToPlacePiece(String board) implements Progress {}
+
+  /**
    * There is a window, and its start setting is to be confirmed.
    *
    * @param newRig on a rig that has burned none of the trials

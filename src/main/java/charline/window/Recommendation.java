@@ -98,6 +98,14 @@ public record Recommendation(
     return patches.stream().mapToInt(p -> p.lastReading().passes()).max().orElse(0);
   }
 
+  /** Control patches on the piece that the window still asks for; 0 where it asks for none. */
+  public int controlsWanting() {
+    return nextSteps.stream()
+        .filter(NextStep.ConfirmOnPiece.class::isInstance)
+        .mapToInt(step -> ((NextStep.ConfirmOnPiece) step).controls())
+        .sum();
+  }
+
   /** Boards that a window takes at least: three, or five where these are seen to differ. */
   public int boardsWanted() {
     return Findings.boardsWanted(

@@ -3,6 +3,7 @@ package charline.wording;
 import static charline.quantity.Figures.three;
 
 import charline.answer.BoardPriors;
+import charline.model.Event;
 import charline.model.LearnedSpread;
 import charline.model.SpreadPrior;
 import charline.quantity.Figures;
@@ -20,26 +21,31 @@ public final class BoardPriorText {
     String clearing = factor(boards.clearing());
     return "Boards: %s. Before these patches, one board in three is expected off the average by more than a factor of %s."
         .formatted(
-            source(boards.charring()),
+            source(boards, Event.CHAR),
             charring.equals(clearing)
                 ? charring
                 : charring + " for char, " + clearing + " for clearing");
   }
 
   /** Of one model. */
-  static String of(SpreadPrior boards) {
+  static String of(BoardPriors boards, Event event) {
     return "Boards: %s. Before these patches, one board in three is expected off the average by more than a factor of %s."
-        .formatted(source(boards), factor(boards));
+        .formatted(source(boards, event), factor(boards.of(event)));
   }
 
-  private static String source(SpreadPrior boards) {
-    if (boards instanceof LearnedSpread learned) {
-      return learned.strata() == 0
-          ? "no other stratum of this log has patches on two boards yet, so a cautious start"
-          : "learned from %s of this log"
-              .formatted(Figures.count(learned.strata(), "other stratum", "other strata"));
+  private static String source(BoardPriors boards, Event event) {
+    if (boards.pinned()) {
+      return "as the file of priors says; nothing is learned from the log";
     }
-    return "as the file of priors says; nothing is learned from the log";
+    int strata = strata(boards.of(event));
+    return strata == 0
+        ? "no other stratum of this log has patches on two boards yet, so a cautious start"
+        : "learned from %s of this log"
+            .formatted(Figures.count(strata, "other stratum", "other strata"));
+  }
+
+  private static int strata(SpreadPrior boards) {
+    return boards instanceof LearnedSpread learned ? learned.strata() : 0;
   }
 
   private static String factor(SpreadPrior boards) {
@@ -50,14 +56,14 @@ public final class BoardPriorText {
   }
 
   /** Where it comes from, from how many strata, and what omega may be, in ln dose. */
-  static Json json(SpreadPrior boards) {
-    boolean learns = boards instanceof LearnedSpread;
-    int strata = boards instanceof LearnedSpread learned ? learned.strata() : 0;
+  static Json json(BoardPriors boards, Event event) {
+    SpreadPrior own = boards.of(event);
+    int strata = boards.pinned() ? 0 : strata(own);
     return new Json()
-        .put("source", !learns ? "file" : strata == 0 ? "cautious start" : "log")
+        .put("source", boards.pinned() ? "file" : strata == 0 ? "cautious start" : "log")
         .put("strata", strata)
-        .put("median", boards.quantile(0.5))
-        .atLeast("low", boards.quantile(LOW))
-        .atMost("high", boards.quantile(HIGH));
+        .put("median", own.quantile(0.5))
+        .atLeast("low", own.quantile(LOW))
+        .atMost("high", own.quantile(HIGH));
   }
 }

@@ -3,6 +3,7 @@ package charline.wording;
 import static charline.quantity.Figures.three;
 import static charline.wording.Table.line;
 
+import charline.answer.BoardPriors;
 import charline.answer.ModelAnswer;
 import charline.answer.TrialCase;
 import charline.exposure.Emission;
@@ -11,7 +12,6 @@ import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.ModelFit;
 import charline.model.PieceFit;
-import charline.model.SpreadPrior;
 import charline.model.check.FitChecks;
 import charline.quantity.Figures;
 import charline.window.JobRisk;
@@ -32,7 +32,7 @@ public record ModelText(
     TrialCase judged,
     ModelFit fit,
     FitChecks checks,
-    SpreadPrior boards,
+    BoardPriors boards,
     Optional<PieceFit> piece) {
   /** From 5 % to 95 % of a logistic curve is this many times its spread. */
   private static final double FIVE_TO_NINETY_FIVE = 2 * Math.log(19);
@@ -56,7 +56,7 @@ public record ModelText(
     CoatText.of(fit, judged.trials().patches()).ifPresent(coat -> line(text, coat));
     BorrowText.of(fit).ifPresent(borrowed -> line(text, borrowed));
     BasisText.of(judged.question()).ifPresent(priors -> line(text, priors));
-    line(text, BoardPriorText.of(boards));
+    line(text, BoardPriorText.of(boards, fit.event()));
     text.append('\n').append(parameters()).append('\n');
     meaning(text);
     checks(text);

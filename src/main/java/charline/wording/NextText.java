@@ -4,7 +4,6 @@ import static charline.wording.Table.line;
 
 import charline.answer.NextAnswer;
 import charline.plan.NextPatches;
-import charline.plan.Site;
 import charline.plan.Suggestion;
 import charline.quantity.Figures;
 import charline.trial.Stratum;
@@ -24,7 +23,7 @@ public record NextText(NextAnswer answer, List<String> codes) {
             .formatted(
                 stratum.words(),
                 next.bench().rig().name(),
-                next.site() == Site.OFFCUT ? "an offcut" : "the piece",
+                PlanText.site(next.site()),
                 next.suggestions().isEmpty()
                     ? "nothing to burn"
                     : Figures.count(next.suggestions().size(), "patch", "patches")

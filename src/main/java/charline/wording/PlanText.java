@@ -27,6 +27,9 @@ public final class PlanText {
     if (standing instanceof Progress.AsFound found) {
       return ReasonText.of(found.reasons());
     }
+    if (standing instanceof Progress.ToPlacePiece place) {
+      return "These patches show where %s lies among your boards.".formatted(place.board());
+    }
     return "There is a window; these patches confirm its start setting%s."
         .formatted(with((Progress.ToConfirm) standing));
   }
@@ -34,6 +37,15 @@ public final class PlanText {
   private static String with(Progress.ToConfirm standing) {
     return (standing.newRig() ? " on a rig that has burned none of the trials" : "")
         + (standing.untried().isEmpty() ? "" : " with " + UntriedText.of(standing.untried()));
+  }
+
+  /** Where patches are to be burned. */
+  public static String site(Site site) {
+    return switch (site) {
+      case OFFCUT -> "an offcut";
+      case PIECE -> "the piece";
+      case HIDDEN -> "a hidden place of the piece";
+    };
   }
 
   /** How to go on, in a sentence or two. */
@@ -46,9 +58,9 @@ public final class PlanText {
       return IN_ORDER;
     }
     if (advice instanceof Advice.DownUntilUnharmed) {
-      return "Every patch so far charred, so go down: burn these in this order, each a quarter cooler"
-          + " than the one before, and judge each cold and wiped. When one comes through its first"
-          + " pass without char, stop and ask again.";
+      return "Every patch so far charred, so go down: burn these in this order, each a quarter"
+          + " cooler than the one before, and judge each cold and wiped. When one comes"
+          + " through its first pass without char, stop and ask again.";
     }
     if (advice instanceof Advice.AsFound found) {
       String steps = NextStepText.of(found.steps());
@@ -60,6 +72,17 @@ public final class PlanText {
               + " on an offcut first."
           : "This rig has no setting that continues from what was burned without char; burn cooler"
               + " patches first.";
+    }
+    if (advice instanceof Advice.OnHiddenPlace place) {
+      return "Burn them on a place of %s that will not be seen: its back, its underside or behind hardware. Coolest first; judge each cold and wiped after every pass, up to its first brown. Expect about %s of %s to brown. Then ask again."
+          .formatted(
+              place.board(),
+              Figures.three(place.expectedBrown()),
+              Figures.patches(place.patches()));
+    }
+    if (advice instanceof Advice.PieceConfirmed confirmed) {
+      return "Enough control patches on %s came out clean: nothing more need be burned there."
+          .formatted(confirmed.board());
     }
     return repeat((Advice.Repeat) advice);
   }
@@ -100,6 +123,8 @@ public final class PlanText {
       case CONTROL -> "control patch: has the rig drifted?";
       case CONFIRM -> "confirms the start setting";
       case CLIMB_TO_START -> "climbs to the start setting";
+      case PIECE_AT_START -> "shows what the start setting does on this piece";
+      case PIECE_HOTTER -> "shows where this piece begins to char";
     };
   }
 
@@ -115,6 +140,9 @@ public final class PlanText {
     }
     if (gain instanceof Gain.LowestRung) {
       return "shows what the lowest rung does";
+    }
+    if (gain instanceof Gain.PlacesPiece) {
+      return "shows how far this piece lies from the average board";
     }
     return gain instanceof Gain.LongerRun
         ? "adds one patch to the run that needs no model"

@@ -79,7 +79,7 @@ public final class PriorFileText {
   private static Json json(PriorLine parameter, Event event, Emission emission, Prior prior) {
     PriorLine.Value value = parameter.of(prior);
     PriorReasons reasons = PriorReasons.of(parameter, event, emission);
-    boolean factor = parameter.factor();
+    boolean factor = parameter.factor(prior);
     return new Json()
         .put("parameter", parameter.word())
         .put("event", event.word())

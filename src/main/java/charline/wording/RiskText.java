@@ -8,6 +8,7 @@ import charline.answer.RiskAnswer;
 import charline.exposure.AreaRate;
 import charline.exposure.Emission;
 import charline.exposure.LineScan;
+import charline.model.Event;
 import charline.quantity.Figures;
 import charline.trial.Stratum;
 import charline.window.JobRisk;
@@ -254,8 +255,8 @@ public final class RiskText {
         .put(
             "boards",
             new Json()
-                .put("char", BoardPriorText.json(asked.boards().charring()))
-                .put("clearing", BoardPriorText.json(asked.boards().clearing())));
+                .put("char", BoardPriorText.json(asked.boards(), Event.CHAR))
+                .put("clearing", BoardPriorText.json(asked.boards(), Event.CLEARING)));
     return PrecautionText.put(
         ApplicabilityText.of(asked.applicability()).json(json), asked.precautions());
   }

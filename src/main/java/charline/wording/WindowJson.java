@@ -1,13 +1,13 @@
 package charline.wording;
 
 import charline.answer.AllWindows;
+import charline.answer.BoardPriors;
 import charline.answer.WindowAnswer;
 import charline.exposure.Emission;
 import charline.exposure.Pulses;
 import charline.model.Estimate;
 import charline.model.Evidence;
 import charline.model.ModelFit;
-import charline.model.SpreadPrior;
 import charline.trial.Stratum;
 import charline.window.Box;
 import charline.window.Forecast;
@@ -72,12 +72,9 @@ public final class WindowJson {
         .put(
             "models",
             new Json()
+                .put("char", found.charFit().map(fit -> model(fit, bench, answer.boards())))
                 .put(
-                    "char",
-                    found.charFit().map(fit -> model(fit, bench, answer.boards().charring())))
-                .put(
-                    "clearing",
-                    found.clearingFit().map(fit -> model(fit, bench, answer.boards().clearing()))))
+                    "clearing", found.clearingFit().map(fit -> model(fit, bench, answer.boards()))))
         .put("job", answer.job().map(WindowJson::job));
   }
 
@@ -159,7 +156,7 @@ public final class WindowJson {
    *
    * @param boards what was likely of omega before its trials
    */
-  static Json model(ModelFit fit, RigSetup bench, SpreadPrior boards) {
+  static Json model(ModelFit fit, RigSetup bench, BoardPriors boards) {
     Json json =
         new Json()
             .put("tau", estimate(fit.tau()))
@@ -167,7 +164,7 @@ public final class WindowJson {
             .put("psi", estimate(fit.psi()))
             .put("sigma", estimate(fit.sigma()))
             .put("omega", estimate(fit.omega()))
-            .put("omega_prior", BoardPriorText.json(boards))
+            .put("omega_prior", BoardPriorText.json(boards, fit.event()))
             .put("dose_even_j_cm2", estimate(fit.evenDoseJoulesPerCm2()));
     boolean pulsed = bench.rig().emission() == Emission.PULSED;
     json.put("f0_j_cm2", pulsed ? fit.referenceIntensity() : null);

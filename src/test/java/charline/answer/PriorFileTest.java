@@ -6,12 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import charline.exposure.Emission;
 import charline.model.Event;
+import charline.model.HalfNormalSpread;
+import charline.model.LearnedSpread;
+import charline.model.LogNormalSpread;
 import charline.model.Prior;
 import charline.model.PriorSet;
 import charline.refusal.Refusal;
 import charline.wording.PriorFileText;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -58,8 +62,35 @@ class PriorFileTest {
         .isCloseTo(Math.log(2), within(1e-12));
     assertThat(read.set().of(Event.CHAR, Emission.PULSED).phi())
         .isEqualTo(Prior.usual(Event.CHAR, Emission.PULSED).phi());
-    assertThat(read.set().of(Event.CLEARING, Emission.PULSED).omega()).isEqualTo(0.3);
-    assertThat(read.set().of(Event.CHAR, Emission.PULSED).omega()).isEqualTo(0.2);
+    assertThat(read.set().of(Event.CLEARING, Emission.PULSED).omega())
+        .isEqualTo(new HalfNormalSpread(0.3));
+    assertThat(read.set().of(Event.CHAR, Emission.PULSED).omega())
+        .isEqualTo(LearnedSpread.OF_EMPTY_LOG);
+  }
+
+  @Test
+  void the_spread_of_boards_may_be_half_normal_or_a_factor_or_both() {
+    PriorSet read =
+        PriorFile.read(
+                List.of(
+                    "char omega = 0 +/- 0.2",
+                    "pulsed clearing omega = 0.14 x/ 1.9",
+                    "cw clearing omega = 0 +/- 0.3 x/ 1.4"),
+                Path.of("x"))
+            .set();
+    assertThat(read.of(Event.CHAR, Emission.PULSED).omega()).isEqualTo(new HalfNormalSpread(0.2));
+    assertThat(read.of(Event.CLEARING, Emission.PULSED).omega())
+        .isEqualTo(new LogNormalSpread(0.14, Math.log(1.9)));
+    assertThat(read.of(Event.CLEARING, Emission.CONTINUOUS).omega())
+        .isEqualTo(LearnedSpread.beforeAnyTrial(0.3, Math.log(1.4)));
+    assertThat(
+            PriorFile.read(
+                    PriorFileText.of(new Priors(read, Optional.empty()), "use it").lines().toList(),
+                    Path.of("y"))
+                .set())
+        .usingRecursiveComparison()
+        .withEqualsForType((a, b) -> Math.abs(a - b) < 1e-4, Double.class)
+        .isEqualTo(read);
   }
 
   /** Files from before a weight could be negative said nothing of where it is cut off. */
@@ -113,6 +144,10 @@ class PriorFileTest {
           char sigma = 0.001 x/ 2 | the sigma must be between 0.01 and 100, not 0.001.
           char dose = 30 x/ 1.001 | the factor of dose must be between 1.01 and 1000, not 1.001.
           char omega = 0 +/- 21 | the spread of omega must be between 0.001 and 3, not 21.
+          char omega = 0.2 +/- 0.2 | omega must look like "omega = 0 +/- 0.2", not "0.2 +/- 0.2".
+          char omega = 0.2 x/ 1 | the factor of omega must be above 1, not 1.
+          char omega = 4 x/ 2 | the spread of omega must be between 0.001 and 3, not 4.
+          char omega = 0 +/- 0.2 x/ 0.5 | the factor of omega must be above 1, not 0.5.
           char phi = lots +/- 1 | phi takes plain numbers, not "lots"; write it like "phi = 0.4 +/- 0.4".
           char phi = 0.2 +/- 1 above -2 | the least phi must be between -1 and 20, not -2.
           char psi = 0.2 +/- 1 above -0.5 | psi must look like "psi = 0.4 +/- 0.4", not "0.2 +/- 1 above -0.5".

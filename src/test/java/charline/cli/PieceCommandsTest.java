@@ -34,16 +34,21 @@ class PieceCommandsTest {
     shell.mustDo(SAMPLES);
     shell.mustDo("board add \"south door\" --wood pine");
     StringBuilder sheet = new StringBuilder(HEAD);
-    add(sheet, "ND-01", "north door", 41, "residue", "clean", "clean");
-    add(sheet, "ND-02", "north door", 36, "clean", "clean", "clean");
-    add(sheet, "ND-03", "north door", 26, "clean", "clean", "clean", "clean", "char");
-    add(sheet, "ND-04", "north door", 21, "clean", "clean", "char");
+    northDoor(sheet);
     add(sheet, "HD-01", "hatch door", 41, "clean", "clean");
     shell.mustDo("import %s --sure".formatted(Files.writeString(folder.resolve("d.csv"), sheet)));
     shell.mustDo("patch void HD-01 --why \"another coat\"");
     String shellac = HEAD + row("HD-02", "hatch door", "door shellac,shellac", 41, 1, "clean");
     Files.writeString(folder.resolve("h.csv"), shellac);
     shell.mustDo("import %s --sure".formatted(folder.resolve("h.csv")));
+  }
+
+  /** Four patches that begin where the boathouse's window does and end in brown. */
+  private static void northDoor(StringBuilder sheet) {
+    add(sheet, "ND-01", "north door", 41, "residue", "clean", "clean", "clean", "clean");
+    add(sheet, "ND-02", "north door", 33, "clean", "clean", "clean", "clean", "clean", "char");
+    add(sheet, "ND-03", "north door", 26, "clean", "clean", "clean", "clean", "char");
+    add(sheet, "ND-04", "north door", 21, "clean", "clean", "char");
   }
 
   private static void add(
@@ -208,35 +213,53 @@ class PieceCommandsTest {
         .isEqualTo("--classical: a classical fit is of all boards together; leave out --piece.");
   }
 
+  /** Burned where the answer says to start, until it asks for no more. */
   @Test
-  void controls_confirm_a_window_and_a_charred_one_takes_it_back(@TempDir Path own)
+  void controls_confirm_a_window_and_a_charred_one_takes_that_back(@TempDir Path own)
       throws IOException {
     Shell fresh = new Shell(own).at("2026-11-01T09:00:00Z");
     fresh.mustDo(SAMPLES);
-    StringBuilder sheet = new StringBuilder(HEAD);
-    for (int k = 1; k <= 8; k++) {
-      add(sheet, "ND-0" + k, "north door", 37, "clean", "clean");
-    }
-    Path file = Files.writeString(own.resolve("d.csv"), sheet);
-    fresh.mustDo("import %s --sure".formatted(file));
-
+    StringBuilder first = new StringBuilder(HEAD);
+    northDoor(first);
+    fresh.mustDo("import %s --sure".formatted(Files.writeString(own.resolve("d.csv"), first)));
     String window = "window latex pine --piece \"north door\"";
+
+    Map<String, Object> answer = json(fresh, window);
+    int code = 10;
+    for (int round = 0; round < 2 && wanting(answer) > 0; round++) {
+      for (int k = wanting(answer); k > 0; k--) {
+        burn(fresh, own, answer, code++, "clean");
+      }
+      answer = json(fresh, window);
+    }
+    assertThat(answer).containsEntry("standing", "confirmed");
     assertThat(fresh.run(window).out().replaceAll("\\s+", " "))
         .contains("for north door: a window, confirmed.")
-        .contains("Standing: confirmed: clean on north door: ND-01, ND-02, ND-03, ND-04,")
+        .containsPattern("Standing: confirmed: clean on north door: ND-\\d+, ND-\\d+, ND-\\d+")
         .doesNotContain("control patch at the start", "control patches at the start");
 
-    sheet.setLength(HEAD.length());
-    add(sheet, "ND-09", "north door", 41, "clean", "char");
-    fresh.mustDo("import %s --sure".formatted(Files.writeString(file, sheet)));
-    Shell.Result back = fresh.run(window);
-    assertThat(back.code()).isEqualTo(1);
-    assertThat(back.out().replaceAll("\\s+", " "))
-        .contains("for north door: no window yet.")
-        .contains("ND-09 charred on the piece")
-        .contains("Look at ND-09 again, cold and wiped");
-    Map<String, Object> controls =
-        part(part(JSON.std.mapFrom(fresh.run(window + " --json").out()), "piece"), "controls");
-    assertThat(controls).containsEntry("charred", List.of("ND-09"));
+    burn(fresh, own, answer, 99, "char");
+    assertThat(json(fresh, window).get("standing")).isNotEqualTo("confirmed");
+  }
+
+  private static Map<String, Object> json(Shell shell, String window) throws IOException {
+    return JSON.std.mapFrom(shell.run(window + " --json").out());
+  }
+
+  private static int wanting(Map<String, Object> answer) {
+    return (Integer) part(part(answer, "piece"), "controls").get("wanting");
+  }
+
+  /** A control patch at the start setting. */
+  private static void burn(
+      Shell shell, Path own, Map<String, Object> answer, int code, String outcome)
+      throws IOException {
+    Map<String, Object> start = part(answer, "start");
+    String row =
+        "ND-%d,2026-10-31T10:00+01:00,heron,north door,pine,wall panel latex,latex,%s,60,100,0.5,60,%s,%s,%s,30\n"
+            .formatted(
+                code, start.get("power_pct"), start.get("hand_mm_s"), start.get("passes"), outcome);
+    Path file = Files.writeString(own.resolve("c%d.csv".formatted(code)), HEAD + row);
+    shell.mustDo("import %s --sure".formatted(file));
   }
 }
