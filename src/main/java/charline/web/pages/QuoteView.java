@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The hours of a job as the page shows them.
@@ -82,7 +83,6 @@ public record QuoteView(
     Quote quote = answer.quote().get();
     warnings.addAll(0, QuoteText.warnings(quote));
     QuoteReport.standing(window.found()).ifPresent(warnings::add);
-    window.piece().map(PieceText::paragraph).ifPresent(warnings::add);
     return new QuoteView(
         window.found().stratum(),
         "/window?" + query,
@@ -91,7 +91,10 @@ public record QuoteView(
         warnings,
         hours(quote),
         quote.price(rates).map(price -> prices(price, rates)).orElse(List.of()),
-        QuoteText.assumptions(quote),
+        Stream.concat(
+                window.piece().map(PieceText::of).orElse(List.of()).stream(),
+                QuoteText.assumptions(quote).stream())
+            .toList(),
         limits,
         form);
   }

@@ -7,9 +7,11 @@ import charline.exposure.Pulses;
 import charline.paper.WindowSheet;
 import charline.quantity.Figures;
 import charline.trial.Caution;
+import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.window.Box;
 import charline.window.Forecast;
+import charline.window.PieceEvidence;
 import charline.window.Range;
 import charline.window.Recommendation;
 import charline.window.RigSetup;
@@ -74,6 +76,10 @@ public record WindowView(
     List<Caution> cautions,
     String speedWords,
     String query) {
+
+  private static final String FOR_THE_PIECE =
+      "Record them on a board of the piece's own and choose it below, where you ask for one piece:"
+          + " they confirm the window for it.";
 
   /**
    * Which woods count.
@@ -145,7 +151,7 @@ public record WindowView(
         poison,
         VerdictText.of(found),
         ReasonText.of(found),
-        PlanText.advice(answer.next().advice()),
+        nextStep(answer),
         BriefList.lines(answer.next()),
         asked(answer),
         ProvisoText.of(found),
@@ -158,6 +164,11 @@ public record WindowView(
         cautions,
         found.bench().speed().kind().words(),
         Asking.query(found.stratum(), question));
+  }
+
+  private static String nextStep(WindowAnswer answer) {
+    String advice = PlanText.advice(answer.next().advice());
+    return answer.isWindow() && answer.piece().isEmpty() ? advice + " " + FOR_THE_PIECE : advice;
   }
 
   private static List<String> piece(WindowAnswer answer) {
@@ -223,12 +234,23 @@ public record WindowView(
   }
 
   /**
-   * Record with this setting on the window's rig; board and finish as the latest patch had them.
+   * Record with this setting on the window's rig; board and finish as the latest patch had them, of
+   * the piece where the window is for one.
    */
   private static String recordLink(Box box, Recommendation found) {
     RigSetup bench = found.bench();
     boolean scan = bench.speed().kind() == SpeedKnob.Kind.SCAN;
-    String like = found.patches().get(found.patches().size() - 1).code();
+    List<Patch> patches =
+        found.patches().stream()
+            .filter(
+                p ->
+                    found
+                        .piece()
+                        .map(PieceEvidence::name)
+                        .orElse(p.board().name())
+                        .equals(p.board().name()))
+            .toList();
+    String like = patches.get(patches.size() - 1).code();
     String link =
         "/record?like=%s&rig=%s&power=%s&pace=%s&form=%s&across=%s&spot=%s&passes=%d"
             .formatted(
