@@ -9,10 +9,6 @@ import java.util.List;
  * weight (Schmidli et al. 2014, Biometrics 70:1023-1032). Where they are unlike the others, the
  * weight goes to the usual prior and little is borrowed.
  *
- * <p>What is borrowed has to survive {@link Prior#sturdier()} as the usual prior has: both are made
- * sturdier and mixed with the same share as before, and the trials find the weight that they leave
- * to each anew.
- *
  * @param prior what the others say
  * @param share weight before the trials, inside (0, 1)
  * @param lenders the others, nearest first; one or more
@@ -27,8 +23,7 @@ public record BorrowedPrior(Prior prior, double share, List<Lender> lenders) {
    * What became of a loan.
    *
    * @param lenders the others
-   * @param weight weight that the trials leave to what was borrowed, 0 to 1, before any prior is
-   *     made sturdier
+   * @param weight weight that the trials leave to what was borrowed, 0 to 1
    */
   public record Used(List<Lender> lenders, double weight) {
     public Used {

@@ -15,19 +15,6 @@ public final class DoseLimit {
   }
 
   /**
-   * The same limits as another weighting of the same draws sees them.
-   *
-   * @throws IllegalArgumentException if the draws are others
-   */
-  public DoseLimit under(Posterior sameDraws) {
-    if (!posterior.weighsTheDrawsOf(sameDraws)) {
-      throw new IllegalArgumentException(
-          "A dose limit goes over to another weighting of its own draws only; find it anew.");
-    }
-    return new DoseLimit(sameDraws, offset);
-  }
-
-  /**
    * Natural logarithm of the dose per pass (J/cm²) below which a share {@code probability} of the
    * posterior has its limit.
    *

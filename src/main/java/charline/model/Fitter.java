@@ -5,7 +5,6 @@ import charline.stat.distribution.Logistic;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.sampling.ImportanceSampler;
 import charline.stat.sampling.MarkovChain;
-import charline.stat.sampling.ParetoSmoothing;
 import charline.stat.sampling.WeightedDraws;
 import charline.trial.Patch;
 import charline.trial.Stratum;
@@ -145,20 +144,20 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
       Prior prior,
       CoatDesign coats,
       int thinning) {
-    Views own = views(data, lnReference, prior, coats, thinning);
+    Prior own = coats.startingFrom(prior);
+    Sampled alone = sample(data, lnReference, own, coats, thinning);
     Optional<BorrowedPrior> loan = Optional.ofNullable(loans.get(event));
     if (loan.isEmpty()) {
-      return own.fit(event, lnReference, coats, Optional.empty());
+      return alone.fit(event, lnReference, coats, Optional.empty());
     }
-    Prior lent = loan.get().prior().with(prior.omega());
-    Views borrowed = views(data, lnReference, lent, coats, thinning);
+    Prior lent = coats.startingFrom(loan.get().prior().with(prior.omega()));
     if (lent.phi().least() != prior.phi().least()) {
       throw new IllegalArgumentException(
           "A loan must cut the weight of intensity off as the prior does.");
     }
-    double share = loan.get().share();
-    double weight = weight(own.made(), borrowed.made(), share);
-    Views mixed = weight == 0 ? own : own.mixedWith(borrowed, share);
+    Sampled borrowed = sample(data, lnReference, lent, coats, thinning);
+    double weight = weight(alone, borrowed, loan.get().share());
+    Sampled mixed = weight == 0 ? alone : alone.mixedWith(borrowed, weight);
     return mixed.fit(
         event,
         lnReference,
@@ -166,14 +165,11 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
         Optional.of(new BorrowedPrior.Used(loan.get().lenders(), weight)));
   }
 
-  private Views views(
-      List<CensoredPasses> data, double lnReference, Prior given, CoatDesign coats, int thinning) {
-    Prior prior = coats.startingFrom(given);
+  private Sampled sample(
+      List<CensoredPasses> data, double lnReference, Prior prior, CoatDesign coats, int thinning) {
     double thicker = prior.lnThicker(coats.lnReferenceThickness());
-    Sampled made =
-        sample(
-            new PassesToEvent(data, lnReference, prior, coats.terms(), thicker), prior, thinning);
-    return new Views(made, made.under(prior.sturdier()));
+    return sample(
+        new PassesToEvent(data, lnReference, prior, coats.terms(), thicker), prior, thinning);
   }
 
   /** Weight that the trials leave to a borrowed prior: prior odds times the Bayes factor. */
@@ -186,66 +182,17 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
   }
 
   /**
-   * One sample seen under two priors.
-   *
-   * @param made under the prior it was made with
-   * @param sturdier the same draws under that prior made sturdier
-   */
-  private record Views(Sampled made, Sampled sturdier) {
-    /**
-     * Mixes each view with its like, by weights found for that view: the sturdier one is what the
-     * trials would have said had both priors been made sturdier before the first patch.
-     */
-    Views mixedWith(Views borrowed, double share) {
-      return new Views(
-          made.mixedWith(borrowed.made, weight(made, borrowed.made, share)),
-          sturdier.mixedWith(borrowed.sturdier, weight(sturdier, borrowed.sturdier, share)));
-    }
-
-    public ModelFit fit(
-        Event event, double lnReference, CoatDesign coats, Optional<BorrowedPrior.Used> borrowed) {
-      return ModelFit.of(
-          event,
-          made.draws,
-          made.prior,
-          sturdier.draws.weights(),
-          made.kHat,
-          made.method,
-          lnReference,
-          coats,
-          borrowed);
-    }
-  }
-
-  /**
    * A sampled posterior.
    *
-   * @param prior what it was sampled under, or weighted for
+   * @param prior what it was sampled under
    * @param lnEvidence logarithm of the trials' chance under that prior, up to a constant that no
    *     prior changes, unless that failed
    */
   private record Sampled(
       WeightedDraws draws, Prior prior, double kHat, String method, OptionalDouble lnEvidence) {
-    /** The same draws, weighted anew for another prior; k-hat is that of the new weights. */
-    Sampled under(Prior other) {
-      double[] logWeights = new double[draws.size()];
-      double ratio = 0;
-      for (int i = 0; i < logWeights.length; i++) {
-        double[] p = PassesToEvent.parameters(draws.points()[i], prior);
-        double change = other.logDensity(p) - prior.logDensity(p);
-        logWeights[i] = Math.log(draws.weights()[i]) + change;
-        ratio += Math.exp(logWeights[i]);
-      }
-      double lnRatio = Math.log(ratio) - other.lnNormaliser() + prior.lnNormaliser();
-      ParetoSmoothing smoothed = ParetoSmoothing.of(logWeights);
-      OptionalDouble lnEvidenceThen =
-          lnEvidence.isEmpty() ? lnEvidence : OptionalDouble.of(lnEvidence.getAsDouble() + lnRatio);
-      return new Sampled(
-          new WeightedDraws(draws.points(), smoothed.weights()),
-          other,
-          smoothed.kHat(),
-          method,
-          lnEvidenceThen);
+    ModelFit fit(
+        Event event, double lnReference, CoatDesign coats, Optional<BorrowedPrior.Used> borrowed) {
+      return ModelFit.of(event, draws, prior, kHat, method, lnReference, coats, borrowed);
     }
 
     /** Both posteriors together, the other with this weight. */

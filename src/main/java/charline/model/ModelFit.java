@@ -3,9 +3,7 @@ package charline.model;
 import charline.stat.sampling.WeightedDraws;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * One fitted event: the posterior in numbers with units, and how well it could be computed.
@@ -27,9 +25,6 @@ import java.util.stream.Stream;
  * @param coatEffects what the coat's terms were found to count; empty where all coats are alike
  * @param borrowed what was borrowed from other trials, if anything
  * @param posterior the draws themselves
- * @param sturdier the same draws weighted for {@link Prior#sturdier()}, which promises have to
- *     survive too; where something was borrowed, both priors are made sturdier before they are
- *     mixed
  */
 public record ModelFit(
     Event event,
@@ -47,8 +42,7 @@ public record ModelFit(
     Coating coat,
     List<CoatEffect> coatEffects,
     Optional<BorrowedPrior.Used> borrowed,
-    Posterior posterior,
-    Posterior sturdier) {
+    Posterior posterior) {
 
   /** k-hat above which importance sampling has failed (Vehtari et al. 2024). */
   public static final double PARETO_K_LIMIT = 0.7;
@@ -61,13 +55,11 @@ public record ModelFit(
    * Reads the numbers off weighted draws in the coordinates of {@link PassesToEvent}.
    *
    * @param prior that the draws were made under
-   * @param sturdierWeights weights of the same draws under the sturdier prior
    */
   static ModelFit of(
       Event event,
       WeightedDraws draws,
       Prior prior,
-      double[] sturdierWeights,
       double kHat,
       String method,
       double lnReference,
@@ -94,30 +86,24 @@ public record ModelFit(
         coats.coat(),
         effects,
         borrowed,
-        posterior,
-        posterior.weighted(sturdierWeights));
+        posterior);
   }
 
   /**
    * The dose of a promise about a new board, as natural logarithm of J/cm² per pass: for char the
    * highest at which its chance stays at or below {@code chance}, for clearing the lowest at which
-   * it stays at or above. The promise holds with {@code confidence} under the usual prior and under
-   * the sturdier one.
+   * it stays at or above, with {@code confidence}.
    *
    * @param lnIntensity natural logarithm of fluence or irradiance
    */
   public double lnPromisedDose(double chance, double confidence, double lnIntensity, int passes) {
-    boolean highest = event == Event.CHAR;
-    DoseLimit usual = posterior.doseLimit(chance);
-    DoubleStream doses =
-        Stream.of(usual, usual.under(sturdier))
-            .mapToDouble(
-                limit -> limit.lnDose(highest ? 1 - confidence : confidence, lnIntensity, passes));
-    return (highest ? doses.min() : doses.max()).orElseThrow();
+    return posterior
+        .doseLimit(chance)
+        .lnDose(event == Event.CHAR ? 1 - confidence : confidence, lnIntensity, passes);
   }
 
-  /** The same fit with its draws seen for a piece, which no second prior is asked about. */
-  public ModelFit with(Posterior piece) {
+  /** The same fit with its draws seen for a piece. */
+  ModelFit with(Posterior piece) {
     return new ModelFit(
         event,
         piece.tau(),
@@ -134,7 +120,6 @@ public record ModelFit(
         coat,
         coatEffects,
         borrowed,
-        piece,
         piece);
   }
 

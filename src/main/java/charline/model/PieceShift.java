@@ -31,6 +31,9 @@ final class PieceShift implements BoardShift {
 
   private final double[][] weights;
 
+  /** exp(-u / σ) of each shift u, draw by draw. */
+  private final double[][] odds;
+
   private PieceShift(
       double[] sigma, double[] psi, double[] logEvidence, double[][] shifts, double[][] weights) {
     this.sigma = sigma;
@@ -38,6 +41,11 @@ final class PieceShift implements BoardShift {
     this.logEvidence = logEvidence;
     this.shifts = shifts;
     this.weights = weights;
+    odds = new double[shifts.length][];
+    for (int i = 0; i < odds.length; i++) {
+      double perSigma = 1 / sigma[i];
+      odds[i] = Arrays.stream(shifts[i]).map(u -> BoardShift.cappedExp(-u * perSigma)).toArray();
+    }
   }
 
   /**
@@ -163,15 +171,8 @@ final class PieceShift implements BoardShift {
   }
 
   private Seam.Mean mean(int draw, double margin, double seamShare) {
-    Seam seam = new Seam(seamShare, psi[draw], sigma[draw]);
-    double sum = 0;
-    double slope = 0;
-    for (int q = 0; q < shifts[draw].length; q++) {
-      Seam.Mean at = seam.at(margin - shifts[draw][q]);
-      sum += weights[draw][q] * at.chance();
-      slope += weights[draw][q] * at.slope();
-    }
-    return new Seam.Mean(sum, slope);
+    return new Seam(seamShare, psi[draw], sigma[draw])
+        .mean(margin, shifts[draw], odds[draw], weights[draw]);
   }
 
   /** By Newton's method on the log odds, kept inside a bracket that shrinks with every step. */

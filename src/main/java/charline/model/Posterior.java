@@ -90,20 +90,6 @@ public final class Posterior {
     this.board = board;
   }
 
-  /** True if both weight the very same draws. */
-  boolean weighsTheDrawsOf(Posterior other) {
-    return tau == other.tau;
-  }
-
-  /**
-   * The same draws with other weights.
-   *
-   * @param others one per draw, adding up to 1
-   */
-  Posterior weighted(double[] others) {
-    return new Posterior(this, others.clone(), board);
-  }
-
   private static double[] column(double[][] draws, int parameter) {
     return Arrays.stream(draws).mapToDouble(d -> d[parameter]).toArray();
   }

@@ -23,11 +23,6 @@ public record Prior(
     Normal lnSigma,
     SpreadPrior omega,
     OptionalDouble atMicrometres) {
-  /** This and the next were chosen by simulated shops: reports/validation.md. */
-  private static final double UNLIKER = 1.5;
-
-  private static final double WIDER = 1.25;
-
   /** Variance of Student's t with four degrees of freedom. */
   private static final double TAILED_VARIANCE = 2;
 
@@ -93,17 +88,6 @@ public record Prior(
   /** A prior that asks for no coat thickness. */
   public Prior(Normal tau, Weight phi, Weight psi, Normal lnSigma, SpreadPrior omega) {
     this(tau, phi, psi, lnSigma, omega, OptionalDouble.empty());
-  }
-
-  /**
-   * The prior that a promise has to survive as well: boards half as unlike again, transitions a
-   * quarter wider. Few boards cannot tell a spread of 0.15 from one of 0.3, nor few patches a width
-   * of 0.25 from one of 0.35, so what is promised of a board not seen yet would otherwise rest on
-   * the prior's word alone.
-   */
-  public Prior sturdier() {
-    Normal wider = new Normal(lnSigma.mean() + Math.log(WIDER), lnSigma.sd());
-    return new Prior(tau, phi, psi, wider, omega.widened(UNLIKER), atMicrometres);
   }
 
   /** The same with another prior of the spread between boards. */
@@ -175,7 +159,7 @@ public record Prior(
    */
   public static Prior usual(Event event, Emission emission) {
     boolean pulsed = emission == Emission.PULSED;
-    Normal lnSigma = new Normal(Math.log(0.25), 0.6);
+    Normal lnSigma = new Normal(Math.log(0.28), 0.6);
     return switch (event) {
       case CHAR ->
           new Prior(

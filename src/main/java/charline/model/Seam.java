@@ -82,6 +82,32 @@ final class Seam {
   }
 
   /**
+   * Averaged over shifts that one board may have.
+   *
+   * @param margin by how much the setting lies above the even chance of n passes on an average
+   *     board, in ln dose
+   * @param shifts of the board, in ln dose
+   * @param odds exp(-u / σ) of each shift u
+   * @param weights of the shifts, adding up to 1
+   */
+  Mean mean(double margin, double[] shifts, double[] odds, double[] weights) {
+    double[] sums = new double[2];
+    if (rise > STEEPEST || Math.abs(margin) > CAP * sigma) {
+      for (int q = 0; q < shifts.length; q++) {
+        Mean at = at(margin - shifts[q]);
+        sums[0] += weights[q] * at.chance();
+        sums[1] += weights[q] * at.slope();
+      }
+    } else {
+      double unshifted = Math.exp(margin / sigma);
+      for (int q = 0; q < shifts.length; q++) {
+        add(unshifted * odds[q], weights[q], sums);
+      }
+    }
+    return new Mean(sums[0], sums[1]);
+  }
+
+  /**
    * On one board whose shift is known.
    *
    * @param margin by how much the setting lies above the even chance of n passes on that board, in
@@ -100,7 +126,9 @@ final class Seam {
       sums[0] += weight;
       return;
     }
-    double unharmed = Math.pow(twice * (1 + odds) / (odds + twice), share) / (1 + odds);
+    double once = 1 / (1 + odds);
+    double unharmed =
+        share == 0 ? once : Math.pow(twice * (1 + odds) / (odds + twice), share) * once;
     sums[0] += weight * (1 - unharmed);
     sums[1] +=
         weight * unharmed * ((1 - share) * odds / (1 + odds) + share * odds / (odds + twice));

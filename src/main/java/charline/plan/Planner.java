@@ -103,7 +103,7 @@ public record Planner(Fitter fitter, int boards) {
    */
   public NextPatches next(
       Trials trials, RigSetup bench, Requirements asked, Site site, List<Board> atHand, int count) {
-    Recommendation found = new WindowFinder(fitter, true).recommend(trials, bench, asked);
+    Recommendation found = new WindowFinder(fitter).recommend(trials, bench, asked);
     return next(trials, found, site, atHand, count);
   }
 

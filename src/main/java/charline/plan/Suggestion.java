@@ -14,8 +14,7 @@ import java.util.OptionalInt;
  * @param settings everything dialled in
  * @param passes read after every pass up to this one, but never past the first brown
  * @param charRiskMean chance of char by the last pass on a new board, averaged over the posterior
- * @param charRiskUpper one-sided upper bound of that chance at the asked confidence, the worse of
- *     the usual and the sturdier prior
+ * @param charRiskUpper one-sided upper bound of that chance at the asked confidence
  * @param clearChanceMean chance that the finish is gone by the last pass
  * @param gain what it is expected to do to the window
  * @param onlyAfter number of the patch that must have stayed without char before; empty where the

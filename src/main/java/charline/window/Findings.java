@@ -7,7 +7,6 @@ import charline.model.check.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /** Turns what was found into a verdict, its reasons and the next steps. */
@@ -19,25 +18,12 @@ record Findings(
     SupportingPatches witnesses,
     FitChecks charChecks,
     FitChecks clearingChecks,
-    Boards boards,
+    double boardSpread,
     Optional<Box> box,
     boolean settled,
     Optional<PieceEvidence> piece,
     Shortfall shortfall,
     double chanceAnyWindow) {
-  /**
-   * How much boards differ.
-   *
-   * @param caution that it takes
-   * @param spread in ln dose, the larger of both models' medians
-   */
-  record Boards(BoardCaution caution, double spread) {
-    /** By what factor one board in three is off the average, or more. */
-    double factor() {
-      return Math.exp(spread);
-    }
-  }
-
   /**
    * A promise about a board not seen yet needs several that were (common practice: at least three
    * boards, no published source), and more than one patch on each.
@@ -145,12 +131,7 @@ record Findings(
     parts.add(
         new Reason.PromisesKept(
             asked, box.orElseThrow().narrowFor(bench.speed()), piece.map(PieceEvidence::name)));
-    BoardCaution caution = boards.caution();
-    if (caution.any()) {
-      parts.add(
-          new Reason.KeptBack(
-              boards.factor(), evidence.boards(), caution.lnHot(), caution.lnCold()));
-    }
+    boardsDiffer().ifPresent(parts::add);
     if (!settled && controlsWanting() > 0) {
       parts.add(new Reason.Provisional(WindowFinder.LIMITS_MOVE));
     }
@@ -202,22 +183,18 @@ record Findings(
     return parts;
   }
 
+  /** Said of any board where boards differ: patches on the piece itself then promise more. */
+  private Optional<Reason> boardsDiffer() {
+    return piece.isEmpty() && boardSpread > UNLIKE
+        ? Optional.of(new Reason.BoardsDiffer(Math.exp(boardSpread)))
+        : Optional.empty();
+  }
+
   /** What the search for a box fell short of. */
   private List<Reason> shortOf() {
     List<Reason> parts = new ArrayList<>();
     if (!shortfall.anythingWithinReach()) {
       return List.of(new Reason.NothingTried());
-    }
-    if (shortfall.closedByBoards()) {
-      return List.of(
-          new Reason.BoardsDiffer(
-              boards.factor(),
-              evidence.boards(),
-              boards.caution().lnHot(),
-              boards.caution().lnCold(),
-              evidence.boards() < BOARDS_THAT_MEASURE
-                  ? OptionalInt.of(BOARDS_THAT_MEASURE)
-                  : OptionalInt.empty()));
     }
     Optional<Forecast> best = shortfall.best();
     if (best.isEmpty()) {
@@ -229,6 +206,7 @@ record Findings(
     if (shortfall.openAtOtherSpeeds() && speeds.isPresent()) {
       parts.add(new Reason.OnlyAtOtherSpeeds(bench.speed().kind(), speeds.get()));
     }
+    boardsDiffer().ifPresent(parts::add);
     return parts;
   }
 

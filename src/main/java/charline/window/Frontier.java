@@ -1,9 +1,6 @@
 package charline.window;
 
 import charline.model.DoseLimit;
-import java.util.List;
-import java.util.function.DoubleFunction;
-import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
@@ -29,44 +26,20 @@ final class Frontier {
     this.lnShift = lnShift;
   }
 
-  private Frontier(
-      double lnLow, double lnHigh, DoubleFunction<DoubleStream> doses, boolean lowest) {
-    low = lnLow;
-    high = Math.max(lnHigh, lnLow + NARROWEST);
+  /**
+   * The dose below which so much of the posterior has its limit.
+   *
+   * @param probability for char what is not promised, for clearing what is
+   */
+  static Frontier of(DoseLimit limit, double probability, double lnLow, double lnHigh, int passes) {
+    double high = Math.max(lnHigh, lnLow + NARROWEST);
     double[] x = new double[KNOTS];
     double[] y = new double[KNOTS];
     for (int k = 0; k < KNOTS; k++) {
-      x[k] = k == KNOTS - 1 ? high : low + (high - low) * k / (KNOTS - 1);
-      DoubleStream seen = doses.apply(x[k]);
-      y[k] = (lowest ? seen.min() : seen.max()).orElseThrow();
+      x[k] = k == KNOTS - 1 ? high : lnLow + (high - lnLow) * k / (KNOTS - 1);
+      y[k] = limit.lnDose(probability, x[k], passes);
     }
-    line = new LinearInterpolator().interpolate(x, y);
-    lnShift = 0;
-  }
-
-  /**
-   * The dose up to which a promise holds.
-   *
-   * @param limits the promise as several priors see it; the lowest dose is the cautious one
-   */
-  static Frontier below(
-      List<DoseLimit> limits, double confidence, double lnLow, double lnHigh, int passes) {
-    return new Frontier(lnLow, lnHigh, x -> doses(limits, 1 - confidence, x, passes), true);
-  }
-
-  /**
-   * The dose from which on a promise holds.
-   *
-   * @param limits the promise as several priors see it; the highest dose is the cautious one
-   */
-  static Frontier above(
-      List<DoseLimit> limits, double confidence, double lnLow, double lnHigh, int passes) {
-    return new Frontier(lnLow, lnHigh, x -> doses(limits, confidence, x, passes), false);
-  }
-
-  private static DoubleStream doses(
-      List<DoseLimit> limits, double probability, double lnIntensity, int passes) {
-    return limits.stream().mapToDouble(l -> l.lnDose(probability, lnIntensity, passes));
+    return new Frontier(new LinearInterpolator().interpolate(x, y), lnLow, high, 0);
   }
 
   /** The same line moved by so much ln dose. */

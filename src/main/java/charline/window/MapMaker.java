@@ -22,7 +22,6 @@ final class MapMaker {
       TriedKnobs knobs,
       SupportingPatches witnesses,
       RiskBounds promises,
-      BoardCaution caution,
       int passes) {
     double lowPower = bench.powerForIntensity(Math.exp(reach.lnLowestIntensity() - MARGIN));
     double highPower =
@@ -34,8 +33,8 @@ final class MapMaker {
     // All that was tried lies between the slowest speed at low power and the fastest at high power.
     double slowest = bench.speedForDose(lowPower, Math.exp(reach.lnHighestDose()));
     double fastest = bench.speedForDose(highPower, Math.exp(reach.lnLowestDose()));
-    Frontier hottest = promises.hottest(reach, passes).shifted(-caution.lnHot());
-    Frontier coldest = promises.coldest(reach, passes).shifted(caution.lnCold());
+    Frontier hottest = promises.hottest(reach, passes);
+    Frontier coldest = promises.coldest(reach, passes);
     Optional<Range> tried = knobs.speeds(bench.speed().kind());
     List<Double> powers = grid(lowPower, highPower, POWERS);
     List<Double> speeds = grid(slowest, fastest, SPEEDS);

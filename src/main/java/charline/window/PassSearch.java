@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
 
-/** What can be found for one number of passes: boxes with more or less caution, the best hope. */
+/** What can be found for one number of passes. */
 final class PassSearch {
   /** Less than any step between two speeds of three digits. */
   private static final double TINY = 1e-6;
@@ -26,7 +26,7 @@ final class PassSearch {
   private final Frontier hottest;
   private final Frontier coldest;
 
-  /** Within reach, without caution. */
+  /** Within reach. */
   private final BoxSearch search;
 
   PassSearch(
@@ -44,32 +44,31 @@ final class PassSearch {
     this.passes = passes;
     hottest = promises.hottest(reach, passes);
     coldest = promises.coldest(reach, passes);
-    search = search(BoardCaution.NONE, knobs.speeds(bench.speed().kind()));
+    search = search(0, knobs.speeds(bench.speed().kind()));
   }
 
-  private BoxSearch search(BoardCaution caution, Optional<Range> speeds) {
+  private BoxSearch search(double lnBack, Optional<Range> speeds) {
     return new BoxSearch(
-        bench,
-        reach,
-        speeds,
-        witnesses,
-        hottest.shifted(-caution.lnHot()),
-        coldest.shifted(caution.lnCold()),
-        passes);
+        bench, reach, speeds, witnesses, hottest.shifted(-lnBack), coldest.shifted(lnBack), passes);
   }
 
   int passes() {
     return passes;
   }
 
-  /** The largest box that keeps so far back from both limits. */
-  Optional<Box> box(BoardCaution caution) {
-    return box(caution.any() ? search(caution, knobs.speeds(bench.speed().kind())) : search);
+  /** The largest box. */
+  Optional<Box> box() {
+    return box(search);
+  }
+
+  /** True if there is still a box once both limits move towards each other by so much ln dose. */
+  boolean survives(double lnMove) {
+    return box(search(lnMove, knobs.speeds(bench.speed().kind()))).isPresent();
   }
 
   /** True if there is a box where speeds that were not tried are allowed. */
   boolean openAtOtherSpeeds() {
-    return box(search(BoardCaution.NONE, Optional.empty())).isPresent();
+    return box(search(0, Optional.empty())).isPresent();
   }
 
   /**

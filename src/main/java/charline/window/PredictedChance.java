@@ -2,31 +2,23 @@ package charline.window;
 
 import charline.model.ModelFit;
 import charline.model.Posterior;
-import java.util.List;
 
-/**
- * The chance of an event by some pass of one setting, on a board not seen yet.
- *
- * <p>Its bounds are the worse of what the usual prior and {@link charline.model.Prior#sturdier()}
- * say, because a promise has to survive both. The mean is the usual prior's.
- */
+/** The chance of an event by some pass of one setting, on the board that a model is for. */
 public final class PredictedChance {
-  private final List<Posterior> views;
+  private final Posterior posterior;
   private final double[] chance;
 
   /**
-   * @param views the posterior, and any other weighting of the same draws that the bounds have to
-   *     survive
    * @param seamShare share of the area that gets twice the passes, 0 to 1
    */
   PredictedChance(
-      List<Posterior> views,
+      Posterior posterior,
       double doseJoulesPerCm2,
       double intensity,
       int passes,
       double seamShare) {
-    this.views = views;
-    chance = views.get(0).newBoardChance(doseJoulesPerCm2, intensity, passes, seamShare);
+    this.posterior = posterior;
+    chance = posterior.newBoardChance(doseJoulesPerCm2, intensity, passes, seamShare);
   }
 
   /**
@@ -45,16 +37,12 @@ public final class PredictedChance {
   static PredictedChance of(
       ModelFit fit, double doseJoulesPerCm2, double intensity, int passes, Strokes strokes) {
     return new PredictedChance(
-        List.of(fit.posterior(), fit.sturdier()),
-        doseJoulesPerCm2,
-        intensity,
-        passes,
-        strokes.seamShare());
+        fit.posterior(), doseJoulesPerCm2, intensity, passes, strokes.seamShare());
   }
 
   /** Averaged over the posterior. */
   public double mean() {
-    return views.get(0).mean(chance);
+    return posterior.mean(chance);
   }
 
   /**
@@ -63,7 +51,7 @@ public final class PredictedChance {
    * @param confidence 0.5 to 1
    */
   public double upper(double confidence) {
-    return views.stream().mapToDouble(v -> v.quantile(chance, confidence)).max().orElseThrow();
+    return posterior.quantile(chance, confidence);
   }
 
   /**
@@ -72,6 +60,6 @@ public final class PredictedChance {
    * @param confidence 0.5 to 1
    */
   public double lower(double confidence) {
-    return views.stream().mapToDouble(v -> v.quantile(chance, 1 - confidence)).min().orElseThrow();
+    return posterior.quantile(chance, 1 - confidence);
   }
 }

@@ -3,7 +3,6 @@ package charline.window;
 import charline.model.check.FitFinding;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** Why a verdict is what it is: one fact with its numbers. */
 public sealed interface Reason {
@@ -58,15 +57,6 @@ public sealed interface Reason {
   record LinesApart(double spacingMillimetres, double spotMillimetres) implements Reason {}
 
   /**
-   * Boards are seen to differ, so the window keeps back from its limits.
-   *
-   * @param factor by which one board in three is off the average, or more
-   * @param lnHot how far below the char limit, in ln dose
-   * @param lnCold how far above the clearing limit, in ln dose
-   */
-  record KeptBack(double factor, int boards, double lnHot, double lnCold) implements Reason {}
-
-  /**
    * More patches may still take the window away.
    *
    * @param lnMove how far limits still move, in ln dose; the window would not survive it
@@ -103,16 +93,12 @@ public sealed interface Reason {
       implements Reason {}
 
   /**
-   * Boards differ so much that nothing is left between the limits.
+   * Boards are seen to differ, so that a promise about any of them is worth less than one about the
+   * piece.
    *
    * @param factor by which one board in three is off the average, or more
-   * @param lnHot how far a window would keep below the char limit, in ln dose
-   * @param lnCold how far above the clearing limit, in ln dose
-   * @param boardsNeeded boards that measure it better; empty where these do and it is too much
    */
-  record BoardsDiffer(
-      double factor, int boards, double lnHot, double lnCold, OptionalInt boardsNeeded)
-      implements Reason {}
+  record BoardsDiffer(double factor) implements Reason {}
 
   /**
    * A model does not fit the trials.

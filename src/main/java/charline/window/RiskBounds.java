@@ -4,50 +4,30 @@ import charline.exposure.Exposure;
 import charline.model.DoseLimit;
 import charline.model.ModelFit;
 import charline.model.Posterior;
-import java.util.List;
 import java.util.Random;
 
-/**
- * Both posteriors with what was asked of them.
- *
- * <p>A promise has to hold under the usual prior and under {@link charline.model.Prior#sturdier()}.
- * The usual prior alone broke its promises too often in simulated shops whose boards differ more
- * than it expects (reports/validation.md): three boards say little of how much boards differ, and
- * eighteen patches little of how wide a transition is.
- */
+/** Both posteriors with what was asked of them. */
 final class RiskBounds {
   /** Give a chance to within 0.003, so that no verdict hangs on the lot. */
   private static final int PAIRS = 20_000;
 
   private final Requirements asked;
-  private final List<Posterior> charViews;
-  private final List<Posterior> clearingViews;
-  private final List<DoseLimit> charLimits;
-  private final List<DoseLimit> clearingLimits;
+  private final Posterior charring;
+  private final Posterior clearing;
+  private final DoseLimit charLimit;
+  private final DoseLimit clearingLimit;
   private final double seamShare;
 
   /**
    * @param strokes how the work is covered; seams count for char, and are cleared like the rest
-   * @param wary hold the promises to the sturdier prior too
    */
-  RiskBounds(
-      Requirements asked, ModelFit charFit, ModelFit clearingFit, Strokes strokes, boolean wary) {
+  RiskBounds(Requirements asked, ModelFit charFit, ModelFit clearingFit, Strokes strokes) {
     this.asked = asked;
     seamShare = strokes.seamShare();
-    charViews = views(charFit, wary);
-    clearingViews = views(clearingFit, wary);
-    charLimits = limits(charViews, asked.charRisk(), seamShare);
-    clearingLimits = limits(clearingViews, asked.clearChance(), 0);
-  }
-
-  private static List<Posterior> views(ModelFit fit, boolean wary) {
-    return wary ? List.of(fit.posterior(), fit.sturdier()) : List.of(fit.posterior());
-  }
-
-  /** The views weight the same draws, so the doses are found once. */
-  private static List<DoseLimit> limits(List<Posterior> views, double chance, double seamShare) {
-    DoseLimit found = views.get(0).doseLimit(chance, seamShare);
-    return views.stream().map(found::under).toList();
+    charring = charFit.posterior();
+    clearing = clearingFit.posterior();
+    charLimit = charring.doseLimit(asked.charRisk(), seamShare);
+    clearingLimit = clearing.doseLimit(asked.clearChance());
   }
 
   Requirements asked() {
@@ -56,9 +36,9 @@ final class RiskBounds {
 
   /** Highest dose at which the char promise holds with the asked confidence. */
   Frontier hottest(TriedRegion reach, int passes) {
-    return Frontier.below(
-        charLimits,
-        asked.confidence(),
+    return Frontier.of(
+        charLimit,
+        1 - asked.confidence(),
         reach.lnLowestIntensity(),
         reach.lnHighestIntensity(),
         passes);
@@ -66,8 +46,8 @@ final class RiskBounds {
 
   /** Lowest dose at which the clearing promise holds with the asked confidence. */
   Frontier coldest(TriedRegion reach, int passes) {
-    return Frontier.above(
-        clearingLimits,
+    return Frontier.of(
+        clearingLimit,
         asked.confidence(),
         reach.lnLowestIntensity(),
         reach.lnHighestIntensity(),
@@ -79,9 +59,8 @@ final class RiskBounds {
     Exposure exposure = bench.exposure(powerPercent, speed);
     double dose = exposure.doseJoulesPerCm2();
     PredictedChance risk =
-        new PredictedChance(charViews, dose, exposure.intensity(), passes, seamShare);
-    PredictedChance chance =
-        new PredictedChance(clearingViews, dose, exposure.intensity(), passes, 0);
+        new PredictedChance(charring, dose, exposure.intensity(), passes, seamShare);
+    PredictedChance chance = new PredictedChance(clearing, dose, exposure.intensity(), passes, 0);
     return new Forecast(
         powerPercent,
         exposure.deliveredWatts(),
@@ -107,8 +86,8 @@ final class RiskBounds {
     int[] partner = shuffled();
     for (double intensity : new double[] {reach.lnLowestIntensity(), reach.lnHighestIntensity()}) {
       for (int passes : new int[] {reach.fewestPasses(), reach.mostPasses()}) {
-        double[] hottest = charLimits.get(0).sample(PAIRS, intensity, passes);
-        double[] coldest = clearingLimits.get(0).sample(PAIRS, intensity, passes);
+        double[] hottest = charLimit.sample(PAIRS, intensity, passes);
+        double[] coldest = clearingLimit.sample(PAIRS, intensity, passes);
         for (int i = 0; i < PAIRS; i++) {
           any[i] |= coldest[partner[i]] <= hottest[i];
         }

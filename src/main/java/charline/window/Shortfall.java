@@ -9,14 +9,12 @@ import java.util.Optional;
  * @param best of the settings that keep the char promise the one that comes nearest to the clearing
  *     promise; empty where none keeps the char promise
  * @param clearsSomewhere some setting keeps the clearing promise
- * @param closedByBoards there is a box but for the caution about boards
  * @param openAtOtherSpeeds there is one at speeds that were not tried
  */
 record Shortfall(
     boolean anythingWithinReach,
     Optional<Forecast> best,
     boolean clearsSomewhere,
-    boolean closedByBoards,
     boolean openAtOtherSpeeds) {
-  static final Shortfall NONE = new Shortfall(true, Optional.empty(), true, false, false);
+  static final Shortfall NONE = new Shortfall(true, Optional.empty(), true, false);
 }

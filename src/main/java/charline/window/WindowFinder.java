@@ -15,10 +15,8 @@ import java.util.Optional;
  * Finds the window of a stratum, or says why there is none.
  *
  * @param fitter fits the two models
- * @param wary of boards that differ more than few of them can show: hold promises to the sturdier
- *     prior too, and keep back from both limits where boards are seen to differ
  */
-public record WindowFinder(Fitter fitter, boolean wary) {
+public record WindowFinder(Fitter fitter) {
   /** Below this chance that any window exists the answer is "none". */
   static final double HOPELESS = 0.2;
 
@@ -29,28 +27,18 @@ public record WindowFinder(Fitter fitter, boolean wary) {
    */
   static final double LIMITS_MOVE = 0.15;
 
-  /** Wary of boards, as every answer to a person is. */
-  public WindowFinder(Fitter fitter) {
-    this(fitter, true);
-  }
-
   public static WindowFinder withDefaults() {
     return new WindowFinder(Fitter.withDefaults());
   }
 
   /** With other priors. */
   public WindowFinder with(PriorSet priors) {
-    return new WindowFinder(fitter.with(priors), wary);
+    return new WindowFinder(fitter.with(priors));
   }
 
   /** With priors of the same centres that say half as much: every spread doubled. */
   public WindowFinder halfAsSure() {
     return with(fitter.priors().widened(2));
-  }
-
-  /** Without the caution about boards, to see what it costs. */
-  public WindowFinder unwary() {
-    return new WindowFinder(fitter, false);
   }
 
   /**
@@ -81,22 +69,15 @@ public record WindowFinder(Fitter fitter, boolean wary) {
   }
 
   /**
-   * The answer for one piece, whose own patches say how it differs from other boards: nothing is
-   * kept back for boards that differ.
+   * The answer for one piece, whose own patches say how it differs from other boards.
    *
    * @param counted the patches that the models were fitted to, those of the piece among them
    * @param fits the models of the piece
    */
   public Recommendation recommend(
       Trials counted, RigSetup bench, Requirements asked, PieceFits fits) {
-    return unwary()
-        .recommend(
-            counted,
-            bench,
-            asked,
-            fits.charring().piece(),
-            fits.clearing().piece(),
-            Optional.of(fits));
+    return recommend(
+        counted, bench, asked, fits.charring().piece(), fits.clearing().piece(), Optional.of(fits));
   }
 
   private Recommendation recommend(
@@ -110,27 +91,23 @@ public record WindowFinder(Fitter fitter, boolean wary) {
       throw new IllegalArgumentException(
           "The models must count a tint as the question does; fit them anew.");
     }
-    RiskBounds promises = new RiskBounds(asked, charFit, clearing, bench.strokes(), wary);
+    RiskBounds promises = new RiskBounds(asked, charFit, clearing, bench.strokes());
     TriedRegion reach = new TriedRegion(counted.patches());
     TriedKnobs knobs = TriedKnobs.of(counted.patches());
     SupportingPatches witnesses = new SupportingPatches(counted);
-    BoardCaution caution =
-        wary ? BoardCaution.of(charFit, clearing, counted.evidence().boards()) : BoardCaution.NONE;
 
     List<PassSearch> searches =
         PassNumbers.between(reach.passesTried()).stream()
             .map(passes -> new PassSearch(bench, reach, knobs, witnesses, promises, passes))
             .toList();
     List<Box> boxes =
-        bench.linesApart()
-            ? List.of()
-            : searches.stream().flatMap(s -> s.box(caution).stream()).toList();
+        bench.linesApart() ? List.of() : searches.stream().flatMap(s -> s.box().stream()).toList();
     Optional<Box> fastest =
         boxes.stream()
             .max(
                 Comparator.comparing((Box b) -> !b.narrowFor(bench.speed()))
                     .thenComparing(b -> b.start().netAreaRateSquareCentimetresPerMinute()));
-    boolean settled = searches.stream().anyMatch(s -> s.box(caution.and(LIMITS_MOVE)).isPresent());
+    boolean settled = searches.stream().anyMatch(s -> s.survives(LIMITS_MOVE));
     double chance = promises.chanceAnyWindow(reach);
     Optional<PassSearch> hope =
         searches.stream()
@@ -152,8 +129,7 @@ public record WindowFinder(Fitter fitter, boolean wary) {
             witnesses,
             checker.check(counted, charFit),
             checker.check(counted, clearing),
-            new Findings.Boards(
-                caution, Math.max(charFit.omega().median(), clearing.omega().median())),
+            Math.max(charFit.omega().median(), clearing.omega().median()),
             fastest,
             settled,
             onPiece,
@@ -176,7 +152,7 @@ public record WindowFinder(Fitter fitter, boolean wary) {
         chance,
         chosen,
         chosen.map(c -> boxes.stream().filter(b -> b != c).toList()).orElse(List.of()),
-        MapMaker.map(bench, reach, knobs, witnesses, promises, caution, mapped),
+        MapMaker.map(bench, reach, knobs, witnesses, promises, mapped),
         counted.medianPatchSquareCentimetres(),
         Optional.of(charFit),
         Optional.of(clearing),
@@ -198,7 +174,6 @@ public record WindowFinder(Fitter fitter, boolean wary) {
         anythingWithinReach,
         best.map(PassSearch::bestUnderChar),
         searches.stream().anyMatch(PassSearch::clearsSomewhere),
-        searches.stream().anyMatch(s -> s.box(BoardCaution.NONE).isPresent()),
         searches.stream().anyMatch(PassSearch::openAtOtherSpeeds));
   }
 }

@@ -58,10 +58,6 @@ public final class ReasonText {
     if (reason instanceof Reason.LinesApart apart) {
       return StripesText.of(apart.spacingMillimetres(), apart.spotMillimetres());
     }
-    if (reason instanceof Reason.KeptBack back) {
-      return "%s. The window therefore keeps %s."
-          .formatted(differ(back.factor()), stepsBack(back.lnHot(), back.lnCold()));
-    }
     if (reason instanceof Reason.Provisional provisional) {
       return "The window is provisional: more patches may still move its limits by %s %%, and then it would be gone."
           .formatted(Math.round(100 * Math.expm1(provisional.lnMove())));
@@ -143,39 +139,9 @@ public final class ReasonText {
             Figures.passes(f.passes()));
   }
 
-  private static String differ(double factor) {
-    return "These boards differ: one in three is off the average by more than a factor of %s"
-        .formatted(Figures.three(factor));
-  }
-
   private static String differ(Reason.BoardsDiffer differ) {
-    String these =
-        "%s. A promise about another board would have to keep %s, and that leaves no setting"
-            .formatted(differ(differ.factor()), stepsBack(differ.lnHot(), differ.lnCold()));
-    return differ.boardsNeeded().isPresent()
-        ? these
-            + "; %d boards hardly show how much boards differ, so burn on at least %d."
-                .formatted(differ.boards(), differ.boardsNeeded().getAsInt())
-        : these + "; sort the boards (heartwood, grain, age, moisture).";
-  }
-
-  /** "14 % of dose below the char limit and 5 % above the clearing limit". */
-  private static String stepsBack(double lnHot, double lnCold) {
-    List<String> parts = new ArrayList<>();
-    if (lnHot > 0) {
-      parts.add("%s of dose below the char limit".formatted(wholePercent(-Math.expm1(-lnHot))));
-    }
-    if (lnCold > 0) {
-      parts.add(
-          "%s%s above the clearing limit"
-              .formatted(wholePercent(Math.expm1(lnCold)), lnHot > 0 ? "" : " of dose"));
-    }
-    return String.join(" and ", parts);
-  }
-
-  /** Rounded up, and never 0. */
-  private static String wholePercent(double share) {
-    return Math.max(1, (long) Math.ceil(100 * share)) + " %";
+    return "These boards differ: one in three is off the average by more than a factor of %s. Patches on the piece itself promise more than other boards can."
+        .formatted(Figures.three(differ.factor()));
   }
 
   private static String fails(Reason.ModelFails fails) {

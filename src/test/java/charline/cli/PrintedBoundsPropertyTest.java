@@ -152,7 +152,7 @@ class PrintedBoundsPropertyTest {
             Rig rig = log.rig(RigSetup.mostUsedRig(patches).name());
             Trials trials = new Trials(stratum, patches, false);
             Recommendation found =
-                new WindowFinder(Fitter.withDefaults(), true)
+                new WindowFinder(Fitter.withDefaults())
                     .recommend(
                         trials,
                         RigSetup.of(rig, patches, NOW).withStrokes(Strokes.USUAL),

@@ -77,7 +77,7 @@ public final class InventedShop {
   /** Burns a patch on a board, judging after every pass up to the first char. */
   public Patch burn(Settings settings, int board, int passes) {
     while (shifts.size() <= board) {
-      shifts.add(new double[] {random.nextGaussian(), random.nextGaussian()});
+      shifts.add(new double[] {truth.shift(random), truth.shift(random)});
     }
     int number = patches.size();
     Patch unread = patch(number, settings, board, List.of(new Seen(1, false, false)));

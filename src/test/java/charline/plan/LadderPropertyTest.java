@@ -61,8 +61,7 @@ class LadderPropertyTest {
         f.coat(),
         f.coatEffects(),
         f.borrowed(),
-        f.posterior().thinned(200),
-        f.sturdier().thinned(200));
+        f.posterior().thinned(200));
   }
 
   private static Outlook outlook() {

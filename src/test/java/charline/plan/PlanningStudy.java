@@ -32,15 +32,12 @@ public final class PlanningStudy {
       List.of(
           "wide",
           "gumbel-early",
-          "boards-0",
           "boards-0.3",
           "boards-0.5",
           "weak",
           "strong",
           "misgraded",
-          "gap--0.3",
-          "gap-0.3",
-          "gap-1.3");
+          "gap--0.3");
 
   private static final int CORES = 2;
   private static final Path DONE = Path.of("target", "planning");

@@ -69,7 +69,8 @@ public final class Yard {
       double lnDose = Math.log(ShopBench.dose(setting[0], setting[1]));
       double lnFluence = Math.log(ShopBench.intensity(setting[0]));
       Coat coat = coats.coat(i, board);
-      Truth truth = new Truth(job.charring(), job.clearing().moved(shift(coat, job.weights())), 0);
+      Truth truth =
+          new Truth(job.charring(), job.clearing().moved(shift(coat, job.weights())), 0, false);
       Truth.Outcome came = truth.burn(lnDose, lnFluence, shifts[board], random);
       patches.add(patch(job, i, board, setting, coat, truth.seen(PASSES, came, NOBODY_ERRS)));
     }

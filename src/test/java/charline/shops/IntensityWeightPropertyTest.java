@@ -26,7 +26,8 @@ class IntensityWeightPropertyTest {
     Law weighing =
         new Law(
             law.tau(), phi, law.psi(), law.sigma(), law.omega(), law.noise(), law.lnReference());
-    List<Patch> patches = Shop.patches(scenario, new Truth(weighing, drawn.clearing(), 0), random);
+    List<Patch> patches =
+        Shop.patches(scenario, new Truth(weighing, drawn.clearing(), 0, false), random);
     return Fitter.withDefaults()
         .fit(new Trials(Stratum.of(patches.get(0)), patches, false), Event.CHAR)
         .phi();

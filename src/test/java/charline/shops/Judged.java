@@ -6,16 +6,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What one shop was told, beside what was true: one line of the results.
  *
  * @param scenario code of its scenario
  * @param number which shop
- * @param verdict of the window finder
+ * @param verdict of the window finder, four other strata in the log
  * @param window the window it gave
- * @param unwary the window it would have given without its caution about boards
- * @param classical the window by Firth's logistic regression
+ * @param alone the window it gives in a log without other strata
+ * @param classical the window of the classical counterpart
+ * @param piece what one piece of its was told, where one was looked at
  * @param probes what the models said of settings chosen at random
  * @param seconds of one core
  */
@@ -24,16 +26,18 @@ record Judged(
     int number,
     Verdict verdict,
     Optional<Kept> window,
-    Optional<Kept> unwary,
+    Optional<Kept> alone,
     Optional<Kept> classical,
+    Optional<Piece> piece,
     List<Probe> probes,
     double seconds) {
+  private static final int SECONDS = 20;
 
   /**
    * What was true of a window.
    *
-   * @param charRisk true char risk on a new board at its hottest corner
-   * @param clearing true clearing chance on a new board at its coldest corner
+   * @param charRisk true char risk at its hottest corner
+   * @param clearing true clearing chance at its coldest corner
    */
   record Kept(double charRisk, double clearing) {
     private String text() {
@@ -44,6 +48,47 @@ record Judged(
       return risk.isEmpty()
           ? Optional.empty()
           : Optional.of(new Kept(Double.parseDouble(risk), Double.parseDouble(clearing)));
+    }
+  }
+
+  /**
+   * One piece: windows held against what is true on that piece.
+   *
+   * @param general the window for any board
+   * @param spare that for the piece where three patches at the start setting came out clean
+   * @param placed that for the piece after the patches that place it
+   * @param confirmed that for the piece once it was confirmed
+   * @param browned how many patches browned until it was placed
+   * @param placing how many it took until then
+   * @param burned how many were burned in all
+   */
+  record Piece(
+      Optional<Kept> general,
+      Optional<Kept> spare,
+      Optional<Kept> placed,
+      Optional<Kept> confirmed,
+      int browned,
+      int placing,
+      int burned) {
+    private String text() {
+      return Stream.of(general, spare, placed, confirmed)
+              .map(kept -> kept.map(Kept::text).orElse(","))
+              .collect(Collectors.joining(","))
+          + ",%d,%d,%d".formatted(browned, placing, burned);
+    }
+
+    private static Optional<Piece> read(String[] cells, int from) {
+      return cells[from + 8].isEmpty()
+          ? Optional.empty()
+          : Optional.of(
+              new Piece(
+                  Kept.read(cells[from], cells[from + 1]),
+                  Kept.read(cells[from + 2], cells[from + 3]),
+                  Kept.read(cells[from + 4], cells[from + 5]),
+                  Kept.read(cells[from + 6], cells[from + 7]),
+                  Integer.parseInt(cells[from + 8]),
+                  Integer.parseInt(cells[from + 9]),
+                  Integer.parseInt(cells[from + 10])));
     }
   }
 
@@ -81,16 +126,16 @@ record Judged(
 
   /** One line of comma-separated cells. */
   String line() {
-    return List.of(
-                scenario,
-                String.valueOf(number),
-                verdict.name(),
-                window.map(Kept::text).orElse(","),
-                unwary.map(Kept::text).orElse(","),
-                classical.map(Kept::text).orElse(","),
-                number(seconds))
-            .stream()
-            .collect(Collectors.joining(","))
+    return String.join(
+            ",",
+            scenario,
+            String.valueOf(number),
+            verdict.name(),
+            window.map(Kept::text).orElse(","),
+            alone.map(Kept::text).orElse(","),
+            classical.map(Kept::text).orElse(","),
+            piece.map(Piece::text).orElse(",".repeat(10)),
+            number(seconds))
         + probes.stream().map(p -> "," + p.text()).collect(Collectors.joining())
         + ";"; // a line without its end was cut short
   }
@@ -103,7 +148,7 @@ record Judged(
     }
     cells[cells.length - 1] = cells[cells.length - 1].replace(";", "");
     List<Probe> probes = new ArrayList<>();
-    for (int c = 10; c < cells.length; c += 4) {
+    for (int c = SECONDS + 1; c < cells.length; c += 4) {
       probes.add(Probe.read(cells, c));
     }
     return Optional.of(
@@ -114,7 +159,8 @@ record Judged(
             Kept.read(cells[3], cells[4]),
             Kept.read(cells[5], cells[6]),
             Kept.read(cells[7], cells[8]),
+            Piece.read(cells, 9),
             probes,
-            Double.parseDouble(cells[9])));
+            Double.parseDouble(cells[SECONDS])));
   }
 }

@@ -56,16 +56,25 @@ public record Law(
 
   /** The event's true chance at a setting on a board not seen yet. */
   public double newBoardChance(double doseJoulesPerCm2, double intensity, int passes) {
+    double sum = 0;
+    for (int q = 0; q < BOARDS.points(); q++) {
+      sum += BOARDS.weight(q) * chanceOn(BOARDS.node(q), doseJoulesPerCm2, intensity, passes);
+    }
+    return sum;
+  }
+
+  /**
+   * The event's true chance at a setting on one board.
+   *
+   * @param board its shift in units of omega
+   */
+  public double chanceOn(double board, double doseJoulesPerCm2, double intensity, int passes) {
     double margin =
         Math.log(doseJoulesPerCm2)
             + phi * (Math.log(intensity) - lnReference)
             + psi * Math.log(passes)
             - tau;
-    double sum = 0;
-    for (int q = 0; q < BOARDS.points(); q++) {
-      sum += BOARDS.weight(q) * noise.cdf((margin - omega * BOARDS.node(q)) / sigma);
-    }
-    return sum;
+    return noise.cdf((margin - omega * board) / sigma);
   }
 
   /**

@@ -28,7 +28,9 @@ final class Results {
           "charline/shops/Noise",
           "charline/shops/Scenario",
           "charline/shops/Judge",
-          "charline/shops/FirthWindow");
+          "charline/shops/ClassicalWindow",
+          "charline/shops/PieceJudge",
+          "charline/plan/");
 
   private final Path file;
   private final Map<String, Judged> byKey = new HashMap<>();
@@ -68,10 +70,10 @@ final class Results {
         file, judged.line() + "\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
   }
 
-  /** The first {@code count} shops of a scenario. */
-  synchronized List<Judged> of(Scenario scenario, int count) {
+  /** So many shops of a scenario from a first one on. */
+  synchronized List<Judged> of(Scenario scenario, int first, int count) {
     List<Judged> all = new ArrayList<>();
-    for (int number = 0; number < count; number++) {
+    for (int number = first; number < first + count; number++) {
       Judged judged = byKey.get(key(scenario.code(), number));
       if (judged != null) {
         all.add(judged);

@@ -29,6 +29,15 @@ class ResultsTest {
         Optional.of(new Judged.Kept(charRisk, 0.95)),
         Optional.of(new Judged.Kept(0.06, 0.8)),
         Optional.empty(),
+        Optional.of(
+            new Judged.Piece(
+                Optional.of(new Judged.Kept(charRisk, 0.93)),
+                Optional.empty(),
+                Optional.of(new Judged.Kept(0.03, 0.94)),
+                Optional.of(new Judged.Kept(0.01, 0.91)),
+                2,
+                5,
+                8)),
         List.of(
             new Judged.Probe(true, 0.03, 0.5, false), new Judged.Probe(false, 0.97, 0.25, true)),
         0.5);
@@ -56,7 +65,7 @@ class ResultsTest {
     assertThat(again.has(Scenario.usual(), 1)).isTrue();
     assertThat(again.has(Scenario.usual(), 2)).isFalse();
     again.add(judged(2, 0.02));
-    assertThat(Results.in(folder).of(Scenario.usual(), 5)).hasSize(3);
+    assertThat(Results.in(folder).of(Scenario.usual(), 0, 5)).hasSize(3);
   }
 
   /** 0 of 20: the upper bound is 1 - 0.05^(1/20); Clopper and Pearson 1934. */
@@ -80,8 +89,12 @@ class ResultsTest {
     assertThat(Files.readString(folder.resolve("validation.md")))
         .contains("20 invented shops of 1 kinds")
         .contains(
-            "| usual | 20 | **8 of 20 (22 to 61 %)** | 4.80 % | 0 of 20 (0 to 14 %) | 95.0 % | 8 of"
-                + " 20 (22 to 61 %) |")
+            "| usual | 20 | **8 of 20 (22 to 61 %)** | 4.80 % | 0 of 20 (0 to 14 %) | 95.0 % | **8"
+                + " of 20 (22 to 61 %)** | 0 of 20 (0 to 14 %) |")
+        .contains(
+            "| usual | placed | 20 of 20 (86 to 100 %) | 0 of 20 (0 to 14 %) | 0 of 20 (0 to 14 %)"
+                + " | 2.0 | 5.0 |")
+        .contains("| usual | three clean at the start | 0 of 20 (0 to 14 %) |")
         .contains("Clearly broken more often than the confidence allows: usual.")
         .contains("## Expected beforehand")
         .contains("## What was changed");

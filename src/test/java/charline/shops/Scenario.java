@@ -7,28 +7,47 @@ package charline.shops;
  * @param title in words, for the report
  * @param gap ln of the dose that chars 5 % over the dose that clears 90 %, after two passes on an
  *     average board; negative where no setting does both
- * @param omega true standard deviation of boards, in ln dose
+ * @param boards how boards differ
  * @param widening factor on the width of both transitions
  * @param noise from patch to patch
  * @param weights what intensity and passes count for
  * @param misgraded share of readings with one of char and clearing judged wrongly
  * @param patches how many
- * @param boards on how many boards
+ * @param boardCount on how many boards
  * @param everyPass read after each pass up to the first char or six; otherwise once, after one to
  *     three passes
+ * @param doseError standard deviation of the error in ln dose that the whole job has and the trials
+ *     had not
  */
 public record Scenario(
     String code,
     String title,
     double gap,
-    double omega,
+    Boards boards,
     double widening,
     Noise noise,
     Weights weights,
     double misgraded,
     int patches,
-    int boards,
-    boolean everyPass) {
+    int boardCount,
+    boolean everyPass,
+    double doseError) {
+
+  /**
+   * How boards differ.
+   *
+   * @param omega true standard deviation for char, in ln dose
+   * @param omegaOfClearing the same for clearing
+   * @param heavyTailed shifts follow Student's t with three degrees of freedom, as spread as the
+   *     normal would be
+   * @param anew every stratum of a log has a spread of its own, between 0.05 and 0.5
+   */
+  public record Boards(double omega, double omegaOfClearing, boolean heavyTailed, boolean anew) {
+    /** Normal, the same in every stratum and for both events. */
+    static Boards of(double omega) {
+      return new Boards(omega, omega, false, false);
+    }
+  }
 
   /** What intensity and passes count for, and how wide transitions are before widening. */
   public enum Weights {
@@ -48,59 +67,168 @@ public record Scenario(
         "usual",
         "model true, 18 patches on 3 boards, boards 0.15, gap e^1",
         1,
-        0.15,
+        Boards.of(0.15),
         1,
         Noise.LOGISTIC,
         Weights.USUAL,
         0,
         18,
         3,
-        true);
+        true,
+        0);
   }
 
   public Scenario named(String newCode, String newTitle) {
     return new Scenario(
-        newCode, newTitle, gap, omega, widening, noise, weights, misgraded, patches, boards,
-        everyPass);
+        newCode,
+        newTitle,
+        gap,
+        boards,
+        widening,
+        noise,
+        weights,
+        misgraded,
+        patches,
+        boardCount,
+        everyPass,
+        doseError);
   }
 
   public Scenario withGap(double value) {
     return new Scenario(
-        code, title, value, omega, widening, noise, weights, misgraded, patches, boards, everyPass);
+        code,
+        title,
+        value,
+        boards,
+        widening,
+        noise,
+        weights,
+        misgraded,
+        patches,
+        boardCount,
+        everyPass,
+        doseError);
   }
 
   public Scenario withBoardSpread(double value) {
+    return with(Boards.of(value));
+  }
+
+  Scenario with(Boards other) {
     return new Scenario(
-        code, title, gap, value, widening, noise, weights, misgraded, patches, boards, everyPass);
+        code,
+        title,
+        gap,
+        other,
+        widening,
+        noise,
+        weights,
+        misgraded,
+        patches,
+        boardCount,
+        everyPass,
+        doseError);
   }
 
   Scenario widened(double factor) {
     return new Scenario(
-        code, title, gap, omega, factor, noise, weights, misgraded, patches, boards, everyPass);
+        code,
+        title,
+        gap,
+        boards,
+        factor,
+        noise,
+        weights,
+        misgraded,
+        patches,
+        boardCount,
+        everyPass,
+        doseError);
   }
 
   public Scenario with(Noise other) {
     return new Scenario(
-        code, title, gap, omega, widening, other, weights, misgraded, patches, boards, everyPass);
+        code,
+        title,
+        gap,
+        boards,
+        widening,
+        other,
+        weights,
+        misgraded,
+        patches,
+        boardCount,
+        everyPass,
+        doseError);
   }
 
   public Scenario with(Weights other) {
     return new Scenario(
-        code, title, gap, omega, widening, noise, other, misgraded, patches, boards, everyPass);
+        code,
+        title,
+        gap,
+        boards,
+        widening,
+        noise,
+        other,
+        misgraded,
+        patches,
+        boardCount,
+        everyPass,
+        doseError);
   }
 
   Scenario misgrading(double share) {
     return new Scenario(
-        code, title, gap, omega, widening, noise, weights, share, patches, boards, everyPass);
+        code,
+        title,
+        gap,
+        boards,
+        widening,
+        noise,
+        weights,
+        share,
+        patches,
+        boardCount,
+        everyPass,
+        doseError);
   }
 
   public Scenario burning(int count, int onBoards) {
     return new Scenario(
-        code, title, gap, omega, widening, noise, weights, misgraded, count, onBoards, everyPass);
+        code, title, gap, boards, widening, noise, weights, misgraded, count, onBoards, everyPass,
+        doseError);
   }
 
   Scenario readOnce() {
     return new Scenario(
-        code, title, gap, omega, widening, noise, weights, misgraded, patches, boards, false);
+        code,
+        title,
+        gap,
+        boards,
+        widening,
+        noise,
+        weights,
+        misgraded,
+        patches,
+        boardCount,
+        false,
+        doseError);
+  }
+
+  Scenario jobOffBy(double error) {
+    return new Scenario(
+        code,
+        title,
+        gap,
+        boards,
+        widening,
+        noise,
+        weights,
+        misgraded,
+        patches,
+        boardCount,
+        everyPass,
+        error);
   }
 }

@@ -9,11 +9,10 @@ import java.util.Random;
 /**
  * One simulated shop.
  *
- * @param charring what is true of char
- * @param clearing what is true of clearing
+ * @param truth what is true in it
  * @param patches what it burned and saw
  */
-public record Shop(Law charring, Law clearing, List<Patch> patches) {
+public record Shop(Truth truth, List<Patch> patches) {
   private static final double[] POWERS_PERCENT = {30, 40, 50, 60, 70, 85, 100};
   private static final double[] HANDS_MM_S = {12, 18, 27, 40};
   private static final int MOST_PASSES = 6;
@@ -22,22 +21,32 @@ public record Shop(Law charring, Law clearing, List<Patch> patches) {
   public static Shop draw(Scenario scenario, int number) {
     Random random = new Random(31L * scenario.code().hashCode() + 1_000_003L * number);
     Truth truth = Truth.draw(scenario, random);
-    return new Shop(truth.charring(), truth.clearing(), patches(scenario, truth, random));
+    return new Shop(truth, patches(scenario, truth, random));
+  }
+
+  /** What is true of char. */
+  public Law charring() {
+    return truth.charring();
+  }
+
+  /** What is true of clearing. */
+  public Law clearing() {
+    return truth.clearing();
   }
 
   /** What a shop burns and sees where this is true. */
   static List<Patch> patches(Scenario s, Truth truth, Random random) {
-    double[][] shifts = new double[s.boards()][2];
+    double[][] shifts = new double[s.boardCount()][2];
     for (double[] shift : shifts) {
-      shift[0] = random.nextGaussian();
-      shift[1] = random.nextGaussian();
+      shift[0] = truth.shift(random);
+      shift[1] = truth.shift(random);
     }
     List<int[]> order = settings(s.patches(), random);
     List<Patch> patches = new ArrayList<>();
     for (int i = 0; i < s.patches(); i++) {
       double power = POWERS_PERCENT[order.get(i)[0]];
       double hand = HANDS_MM_S[order.get(i)[1]];
-      int board = i % s.boards();
+      int board = i % s.boardCount();
       double lnDose = Math.log(ShopBench.dose(power, hand));
       double lnIntensity = Math.log(ShopBench.intensity(power));
       Truth.Outcome came = truth.burn(lnDose, lnIntensity, shifts[board], random);

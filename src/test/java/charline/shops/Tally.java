@@ -26,14 +26,14 @@ record Tally(Scenario scenario, List<Judged> shops) {
       return broken(k -> k.clearing() < Judge.ASKED.clearChance());
     }
 
-    /** Shops that were given a window which breaks a promise. */
-    Share eitherBroken() {
-      Share broken =
-          broken(
-              k ->
-                  k.charRisk() > Judge.ASKED.charRisk()
-                      || k.clearing() < Judge.ASKED.clearChance());
-      return new Share(broken.count(), shops);
+    /** Of all shops, those whose window chars more than was promised. */
+    Share charBrokenShops() {
+      return new Share(charBroken().count(), shops);
+    }
+
+    /** Of all shops, those whose window clears less than was promised. */
+    Share clearingBrokenShops() {
+      return new Share(clearingBroken().count(), shops);
     }
 
     private Share broken(Predicate<Judged.Kept> how) {
@@ -53,8 +53,32 @@ record Tally(Scenario scenario, List<Judged> shops) {
     return windows(Judged::window);
   }
 
-  Windows unwary() {
-    return windows(Judged::unwary);
+  /** Those of a log without other strata. */
+  Windows alone() {
+    return windows(Judged::alone);
+  }
+
+  /** Those for a piece; none where no piece was looked at. */
+  Windows ofPiece(Function<Judged.Piece, Optional<Judged.Kept>> which) {
+    return windows(shop -> shop.piece().flatMap(which));
+  }
+
+  /** Shops of which a piece was looked at. */
+  List<Judged.Piece> pieces() {
+    return shops.stream().flatMap(shop -> shop.piece().stream()).toList();
+  }
+
+  /** Shops with the one window and not the other, and the other way round. */
+  int[] pairs(
+      Function<Judged, Optional<Judged.Kept>> one, Function<Judged, Optional<Judged.Kept>> other) {
+    int[] counts = new int[2];
+    for (Judged shop : shops) {
+      boolean first = one.apply(shop).isPresent();
+      boolean second = other.apply(shop).isPresent();
+      counts[0] += first && !second ? 1 : 0;
+      counts[1] += second && !first ? 1 : 0;
+    }
+    return counts;
   }
 
   Windows classical() {
@@ -69,12 +93,14 @@ record Tally(Scenario scenario, List<Judged> shops) {
     return shops.stream().filter(s -> s.verdict() == verdict).count();
   }
 
-  /** Probes whose true chance is within the models' one-sided 90 % bound on its unsafe side. */
+  /**
+   * Shops whose first probe's true chance is within the models' one-sided 90 % bound on its unsafe
+   * side: one probe a shop, as those of one shop share its posterior.
+   */
   Share withinBound(boolean charring) {
     List<Judged.Probe> probes =
         shops.stream()
-            .flatMap(s -> s.probes().stream())
-            .filter(p -> p.charring() == charring)
+            .flatMap(s -> s.probes().stream().filter(p -> p.charring() == charring).limit(1))
             .toList();
     double confidence = Judge.ASKED.confidence();
     int within =

@@ -17,7 +17,14 @@ import java.util.concurrent.Future;
  * argument is the number of shops per scenario.
  */
 public final class Validation {
-  private static final int SHOPS_PER_SCENARIO = 40;
+  private static final int SHOPS_PER_SCENARIO = 100;
+
+  /** No shop before this one may be judged here: they served to choose priors and rules. */
+  private static final int FIRST_SHOP = 10_000;
+
+  /** The scenario that most is said of has twice as many. */
+  private static final int TWICE = 2;
+
   private static final int CORES = Runtime.getRuntime().availableProcessors();
 
   private Validation() {}
@@ -34,7 +41,9 @@ public final class Validation {
         Duration.ofNanos(System.nanoTime() - started).toSeconds(),
         CORES);
     List<Tally> tallies =
-        Scenarios.all().stream().map(s -> new Tally(s, results.of(s, shops))).toList();
+        Scenarios.all().stream()
+            .map(s -> new Tally(s, results.of(s, FIRST_SHOP, count(s, shops))))
+            .toList();
     new ValidationReport(tallies, runTime(tallies)).write(Path.of("reports"));
     System.out.println("Written: reports/validation.md.");
   }
@@ -53,10 +62,10 @@ public final class Validation {
     ExecutorService workers = Executors.newFixedThreadPool(CORES);
     List<Future<?>> open = new ArrayList<>();
     // Number by number over all scenarios, so that a run cut short has something of each.
-    for (int number = 0; number < shops; number++) {
+    for (int number = 0; number < TWICE * shops; number++) {
       for (Scenario scenario : Scenarios.all()) {
-        if (!results.has(scenario, number)) {
-          int shop = number;
+        int shop = FIRST_SHOP + number;
+        if (number < count(scenario, shops) && !results.has(scenario, shop)) {
           open.add(workers.submit(() -> judge(results, scenario, shop)));
         }
       }
@@ -74,8 +83,12 @@ public final class Validation {
     return open.size();
   }
 
+  private static int count(Scenario scenario, int shops) {
+    return scenario.equals(Scenario.usual()) ? TWICE * shops : shops;
+  }
+
   private static Void judge(Results results, Scenario scenario, int number) throws IOException {
-    results.add(Judge.judge(scenario, number));
+    results.add(Judge.judge(scenario, number, Scenarios.withPieces().contains(scenario)));
     return null;
   }
 }

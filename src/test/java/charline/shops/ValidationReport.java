@@ -10,8 +10,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 
 /**
  * {@code validation.md} and its figures. What people wrote (what was expected, what surprised, what
@@ -27,7 +29,7 @@ record ValidationReport(List<Tally> tallies, String run) {
   private static final String RELIABILITY_FIGURE = "validation-reliability.svg";
 
   /** Scenarios in which the models' form is the true one and boards are within their prior. */
-  private static final List<String> MODEL_TRUE = List.of("usual", "prior", "24x4", "36x5", "48x5");
+  private static final List<String> MODEL_TRUE = List.of("usual", "prior", "36x5");
 
   private static final double ALLOWED = 1 - Judge.ASKED.confidence();
 
@@ -57,10 +59,12 @@ record ValidationReport(List<Tally> tallies, String run) {
             .replace("{shops}", String.valueOf(shops()))
             .replace("{kinds}", String.valueOf(tallies.size()))
             .replace("{run}", run));
+    section(text, "In short", said("summary.md"));
     section(text, "Expected beforehand", said("expected.md"));
     section(text, "Windows and verdicts", windows());
     section(text, "Promises kept and broken", promises());
-    section(text, "The cost of the caution about boards", caution());
+    section(text, "A window for one piece", pieces());
+    section(text, "What the rest of the log teaches", learned());
     section(text, "Calibration", calibration());
     section(text, "The classical window", classical());
     section(text, "Surprises", said("surprises.md"));
@@ -117,7 +121,8 @@ record ValidationReport(List<Tally> tallies, String run) {
             ">mean true char risk, hot corner",
             ">clearing promise broken",
             ">mean true clearing, cold corner",
-            ">shops with either broken");
+            ">shops with char broken",
+            ">shops with clearing broken");
     for (Tally t : tallies) {
       if (!t.windows().found().isEmpty()) {
         Tally.Windows w = t.windows();
@@ -128,7 +133,8 @@ record ValidationReport(List<Tally> tallies, String run) {
             percent(w.meanCharRisk()),
             flagged(w.clearingBroken()),
             percent(w.meanClearing()),
-            w.eitherBroken().words());
+            flagged(w.charBrokenShops()),
+            flagged(w.clearingBrokenShops()));
       }
     }
     return """
@@ -165,33 +171,84 @@ record ValidationReport(List<Tally> tallies, String run) {
     return share.surelyAbove(ALLOWED) ? "**" + share.words() + "**" : share.words();
   }
 
-  private String caution() {
+  private String pieces() throws IOException {
     MarkdownTable table =
         new MarkdownTable(
             "scenario",
-            ">windows without",
-            ">char broken",
-            ">clearing broken",
-            ">windows with",
-            ">char broken",
-            ">clearing broken");
+            "window of the piece",
+            ">found",
+            ">char broken, of all pieces",
+            ">clearing broken, of all pieces",
+            ">browned",
+            ">burned");
     for (Tally t : tallies) {
-      Tally.Windows before = t.unwary();
-      Tally.Windows after = t.windows();
-      if (!before.found().isEmpty()) {
-        table.row(
-            t.scenario().code(),
-            String.valueOf(before.found().size()),
-            flagged(before.charBroken()),
-            flagged(before.clearingBroken()),
-            String.valueOf(after.found().size()),
-            flagged(after.charBroken()),
-            flagged(after.clearingBroken()));
+      List<Judged.Piece> all = t.pieces();
+      if (!all.isEmpty()) {
+        row(table, t, "for any board", Judged.Piece::general, "", "");
+        row(table, t, "three clean at the start", Judged.Piece::spare, "", "3");
+        row(
+            table,
+            t,
+            "placed",
+            Judged.Piece::placed,
+            mean(all, Judged.Piece::browned),
+            mean(all, Judged.Piece::placing));
+        row(table, t, "confirmed", Judged.Piece::confirmed, "", mean(all, Judged.Piece::burned));
       }
     }
-    return "The same shops judged by the usual prior alone, and with the caution that charline now"
-        + " has.\n\n"
-        + table.text();
+    return said("pieces.md").strip() + "\n\n" + table.text();
+  }
+
+  private static void row(
+      MarkdownTable table,
+      Tally tally,
+      String name,
+      Function<Judged.Piece, Optional<Judged.Kept>> which,
+      String browned,
+      String burned) {
+    Tally.Windows windows = tally.ofPiece(which);
+    table.row(
+        tally.scenario().code(),
+        name,
+        windows.share().words(),
+        flagged(windows.charBrokenShops()),
+        flagged(windows.clearingBrokenShops()),
+        browned,
+        burned);
+  }
+
+  private static String mean(List<Judged.Piece> pieces, ToIntFunction<Judged.Piece> of) {
+    return String.format(Locale.ROOT, "%.1f", pieces.stream().mapToInt(of).average().orElse(0));
+  }
+
+  private String learned() throws IOException {
+    MarkdownTable table =
+        new MarkdownTable(
+            "scenario",
+            ">with four others",
+            ">char broken, of all shops",
+            ">clearing broken, of all shops",
+            ">alone",
+            ">char broken, of all shops",
+            ">clearing broken, of all shops",
+            ">gained",
+            ">lost");
+    for (Tally t : tallies) {
+      Tally.Windows with = t.windows();
+      Tally.Windows alone = t.alone();
+      int[] pairs = t.pairs(Judged::window, Judged::alone);
+      table.row(
+          t.scenario().code(),
+          with.share().words(),
+          flagged(with.charBrokenShops()),
+          flagged(with.clearingBrokenShops()),
+          alone.share().words(),
+          flagged(alone.charBrokenShops()),
+          flagged(alone.clearingBrokenShops()),
+          String.valueOf(pairs[0]),
+          String.valueOf(pairs[1]));
+    }
+    return said("learned.md").strip() + "\n\n" + table.text();
   }
 
   private String calibration() {
@@ -229,8 +286,8 @@ record ValidationReport(List<Tally> tallies, String run) {
         + table.text()
         + figure(RELIABILITY_FIGURE, "Predicted chance against what happened")
         + "\n"
-        + "How often the true chance at such a setting lay within the usual posterior's own"
-        + " one-sided 90 % bound on the unsafe side (90 % if it is honest there):\n\n"
+        + "How often the true chance at such a setting lay within the posterior's own one-sided 90"
+        + " % bound on the unsafe side (90 % if it is honest there), one setting a shop:\n\n"
         + within();
   }
 
@@ -260,7 +317,7 @@ record ValidationReport(List<Tally> tallies, String run) {
     return new DotFigure(
         title,
         "share of windows, with exact 95 % bounds; dashed: what the confidence allows",
-        List.of("with caution about boards", "without", "classical (Firth)"),
+        List.of("four other strata in the log", "alone", "classical (random intercept)"),
         rows(which),
         OptionalDouble.of(ALLOWED));
   }
@@ -269,7 +326,7 @@ record ValidationReport(List<Tally> tallies, String run) {
     return new DotFigure(
         "Windows found",
         "share of shops, with exact 95 % bounds",
-        List.of("with caution about boards", "without", "classical (Firth)"),
+        List.of("four other strata in the log", "alone", "classical (random intercept)"),
         rows(Tally.Windows::share),
         OptionalDouble.empty());
   }
@@ -282,7 +339,7 @@ record ValidationReport(List<Tally> tallies, String run) {
                     t.scenario().code(),
                     List.of(
                         which.apply(t.windows()),
-                        which.apply(t.unwary()),
+                        which.apply(t.alone()),
                         which.apply(t.classical()))))
         .toList();
   }

@@ -4,7 +4,6 @@ import static charline.trial.Pieces.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.model.Contradictions;
-import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.Evidence;
 import charline.model.ReferenceStrata;
@@ -24,7 +23,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** From the numbers to the verdict: each rule of the verdict at its limit. */
 class FindingsTest {
@@ -67,6 +65,18 @@ class FindingsTest {
       boolean settled,
       Shortfall shortfall,
       double chance) {
+    return findings(evidence, charring, clearing, box, settled, shortfall, chance, 0.15);
+  }
+
+  private static Findings findings(
+      Evidence evidence,
+      Severity charring,
+      Severity clearing,
+      Optional<Box> box,
+      boolean settled,
+      Shortfall shortfall,
+      double chance,
+      double boardSpread) {
     return new Findings(
         evidence,
         Requirements.USUAL,
@@ -75,7 +85,7 @@ class FindingsTest {
         new SupportingPatches(TRIALS),
         checks(Event.CHAR, charring),
         checks(Event.CLEARING, clearing),
-        new Findings.Boards(new BoardCaution(0.3, 0), 0.25),
+        boardSpread,
         box,
         settled,
         Optional.empty(),
@@ -129,7 +139,7 @@ class FindingsTest {
   }
 
   @Test
-  void a_window_on_boards_that_differ_says_how_far_it_keeps_back() {
+  void a_window_on_boards_that_differ_says_that_the_piece_itself_tells_more() {
     assertThat(
             ReasonText.of(
                 findings(
@@ -139,11 +149,12 @@ class FindingsTest {
                         Optional.of(BOX),
                         true,
                         Shortfall.NONE,
-                        0.9)
+                        0.9,
+                        0.25)
                     .reasons()))
         .endsWith(
             "These boards differ: one in three is off the average by more than a factor of 1.28."
-                + " The window therefore keeps 26 % of dose below the char limit.");
+                + " Patches on the piece itself promise more than other boards can.");
   }
 
   private static String why(int boards, Shortfall shortfall) {
@@ -159,30 +170,18 @@ class FindingsTest {
             .reasons());
   }
 
-  @Test
-  void boards_that_close_the_window_are_named_with_how_many_it_takes() {
-    Shortfall closed = new Shortfall(true, Optional.of(MAY_CHAR), true, true, false);
-    assertThat(why(3, closed))
-        .isEqualTo(
-            "These boards differ: one in three is off the average by more than a factor of 1.28. A"
-                + " promise about another board would have to keep 26 % of dose below the char"
-                + " limit, and that leaves no setting; 3 boards hardly show how much boards differ,"
-                + " so burn on at least 5.");
-    assertThat(why(6, closed)).endsWith("sort the boards (heartwood, grain, age, moisture).");
-  }
-
   /** A setting that may char is no best setting, and none is named where every promise breaks. */
   @Test
   void the_best_setting_keeps_the_char_limit_or_there_is_none() {
-    assertThat(why(3, new Shortfall(true, Optional.of(MAY_NOT_CLEAR), false, false, false)))
+    assertThat(why(3, new Shortfall(true, Optional.of(MAY_NOT_CLEAR), false, false)))
         .isEqualTo(
             "The best setting so far that keeps the char limit, 50 %, hand speed 20 mm/s, 2 passes,"
                 + " may clear as few as 61 % of patches (asked: at least 90 %).");
-    assertThat(why(3, new Shortfall(true, Optional.empty(), true, false, false)))
+    assertThat(why(3, new Shortfall(true, Optional.empty(), true, false)))
         .isEqualTo(
             "Every setting within what was tried may char more than 5 % of patches, so there is no"
                 + " best setting yet.");
-    assertThat(why(3, new Shortfall(true, Optional.empty(), false, false, false)))
+    assertThat(why(3, new Shortfall(true, Optional.empty(), false, false)))
         .isEqualTo(
             "No setting within what was tried keeps either limit (char at most 5 %, clearing at"
                 + " least 90 %), so there is no best setting yet.");
@@ -190,7 +189,7 @@ class FindingsTest {
 
   @Test
   void a_window_that_only_untried_speeds_would_open_says_so() {
-    assertThat(why(3, new Shortfall(true, Optional.of(MAY_NOT_CLEAR), false, false, true)))
+    assertThat(why(3, new Shortfall(true, Optional.of(MAY_NOT_CLEAR), false, true)))
         .contains("A window would need a hand speed outside ")
         .endsWith(" mm/s, the range of the trials.");
   }
@@ -212,22 +211,6 @@ class FindingsTest {
                 Optional.empty(),
                 chance))
         .isEqualTo(expected);
-  }
-
-  /** No spread makes a window jump: the caution begins at nothing and grows with the spread. */
-  @ParameterizedTest
-  @ValueSource(ints = {1, 2, 3, 4, 5, 8})
-  void the_caution_about_boards_grows_without_a_jump(int boards) {
-    double before = 0;
-    for (double spread = 0; spread < 0.8; spread += 0.001) {
-      double now = BoardCaution.stepBack(new Estimate(spread, 0, 1), boards);
-      assertThat(now - before).isBetween(0.0, 0.0041);
-      assertThat(now)
-          .isGreaterThanOrEqualTo(BoardCaution.stepBack(new Estimate(spread, 0, 1), boards + 1));
-      before = now;
-    }
-    assertThat(BoardCaution.stepBack(new Estimate(0.15, 0, 1), boards)).isZero();
-    assertThat(BoardCaution.stepBack(new Estimate(0.3, 0, 1), boards)).isPositive();
   }
 
   /** Six patches that all charred at 7 to 11 J/cm2 say nothing of what 3 J/cm2 would do. */

@@ -108,8 +108,7 @@ class PassNumbersTest {
             Requirements.USUAL,
             Fitter.withDefaults().fit(trials, Event.CHAR),
             Fitter.withDefaults().fit(trials, Event.CLEARING),
-            Strokes.SINGLE,
-            true);
+            Strokes.SINGLE);
 
     assertThat(some.size()).isLessThan(every.size() / 2);
     double quickest = quickest(every, trials, reach, promises);

@@ -92,7 +92,7 @@ class ShrinkingWindowPropertyTest {
         Optional<Box> hardNow =
             charFit.omega().median() > THRESHOLD || clearing.omega().median() > THRESHOLD
                 ? Optional.empty()
-                : withoutCaution(trials, bench, charFit, clearing);
+                : anyBox(trials, bench, charFit, clearing);
         smooth.count(before.flatMap(Recommendation::chosen), now.chosen(), shop);
         hard.count(hardBefore, hardNow, shop);
         before = Optional.of(now);
@@ -108,16 +108,15 @@ class ShrinkingWindowPropertyTest {
   }
 
   /** The box with the best net rate that the promises alone leave. */
-  private static Optional<Box> withoutCaution(
+  private static Optional<Box> anyBox(
       Trials trials, RigSetup bench, ModelFit charFit, ModelFit clearing) {
-    RiskBounds promises =
-        new RiskBounds(Requirements.USUAL, charFit, clearing, Strokes.SINGLE, true);
+    RiskBounds promises = new RiskBounds(Requirements.USUAL, charFit, clearing, Strokes.SINGLE);
     TriedRegion reach = new TriedRegion(trials.patches());
     TriedKnobs knobs = TriedKnobs.of(trials.patches());
     SupportingPatches witnesses = new SupportingPatches(trials);
     return PassNumbers.between(reach.passesTried()).stream()
         .map(passes -> new PassSearch(bench, reach, knobs, witnesses, promises, passes))
-        .flatMap(search -> search.box(BoardCaution.NONE).stream())
+        .flatMap(search -> search.box().stream())
         .max(
             Comparator.comparing((Box b) -> !b.narrowFor(bench.speed()))
                 .thenComparing(b -> b.start().netAreaRateSquareCentimetresPerMinute()));

@@ -66,8 +66,7 @@ class WindowPropertyTest {
             Requirements.USUAL,
             Fitter.withDefaults().fit(trials, Event.CHAR),
             Fitter.withDefaults().fit(trials, Event.CLEARING),
-            Strokes.SINGLE,
-            true);
+            Strokes.SINGLE);
     Random random = new Random(4);
     for (Box box : boxes(answer)) {
       assertThat(box.hotCorner().charRiskUpper()).isLessThanOrEqualTo(0.05 + LINE);
@@ -263,7 +262,7 @@ class WindowPropertyTest {
     ModelFit charFit = ReferenceStrata.fitter().fit(trials, Event.CHAR);
     ModelFit clearing = ReferenceStrata.fitter().fit(trials, Event.CLEARING);
     double chance =
-        new RiskBounds(Requirements.USUAL, charFit, clearing, Strokes.SINGLE, true)
+        new RiskBounds(Requirements.USUAL, charFit, clearing, Strokes.SINGLE)
             .chanceAnyWindow(new TriedRegion(trials.patches()));
 
     // Both are shares: of 20,000 pairs by lot there, of all pairs of 1000 draws each here.

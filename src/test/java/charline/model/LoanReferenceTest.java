@@ -19,11 +19,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The sturdier view of a fit, with and without a loan, against computations that know nothing of
- * re-weighting: draws from the sturdier priors weighted by a plainly written likelihood, and fits
- * made under the sturdier priors from the start.
+ * A fit with a loan, against computations that know nothing of how it is made: draws from both
+ * priors weighted by a plainly written likelihood.
  */
-class SturdierPriorReferenceTest {
+class LoanReferenceTest {
   /** The usual prior but for a narrower τ, so that many draws from it fit the patches. */
   private static final Prior USUAL =
       new Prior(
@@ -31,7 +30,7 @@ class SturdierPriorReferenceTest {
           Prior.usual(Event.CHAR, Emission.PULSED).phi(),
           Prior.usual(Event.CHAR, Emission.PULSED).psi(),
           Prior.usual(Event.CHAR, Emission.PULSED).lnSigma(),
-          Prior.usual(Event.CHAR, Emission.PULSED).omega());
+          new HalfNormalSpread(0.2));
 
   private static final double SHARE = 0.4;
   private static final int DRAWS = 100_000;
@@ -75,10 +74,6 @@ class SturdierPriorReferenceTest {
     return Fitter.withDefaults()
         .borrowing(Map.of(Event.CHAR, new BorrowedPrior(lent, share, List.of(lender))))
         .fit(data, 0, Event.CHAR, own);
-  }
-
-  private static ModelFit alone(List<CensoredPasses> data, Prior prior) {
-    return Fitter.withDefaults().fit(data, 0, Event.CHAR, prior);
   }
 
   /** What a mixture of priors and these patches say, by weighting draws from the priors. */
@@ -171,50 +166,19 @@ class SturdierPriorReferenceTest {
 
   @ParameterizedTest
   @ValueSource(doubles = {0.6, 0.3, 0.15})
-  void with_a_loan_it_is_the_mixture_of_the_sturdier_priors(double lnSigmaSd) {
+  void with_a_loan_it_is_the_mixture_of_both_priors(double lnSigmaSd) {
     Prior lent = lent(lnSigmaSd);
     ModelFit fit = fit(EIGHT, USUAL, lent, SHARE);
     agrees(fit.posterior(), Plain.of(USUAL, lent, SHARE, EIGHT));
-    agrees(fit.sturdier(), Plain.of(USUAL.sturdier(), lent.sturdier(), SHARE, EIGHT));
   }
 
-  @ParameterizedTest
-  @ValueSource(doubles = {0.6, 0.15, 0.1})
-  void it_is_what_a_fit_under_the_sturdier_priors_finds(double lnSigmaSd) {
-    Prior lent = lent(lnSigmaSd);
-    Posterior made = fit(EIGHT, USUAL.sturdier(), lent.sturdier(), SHARE).posterior();
-    Posterior weighted = fit(EIGHT, USUAL, lent, SHARE).sturdier();
-    agrees("tau", weighted.tau(), made.tau());
-    agrees("sigma", weighted.sigma(), made.sigma());
-    agrees("omega", weighted.omega(), made.omega());
-    // Risk on a new board, 2 passes at a dose where it is small: what promises are made of.
-    double dose = Math.exp(2);
-    assertThat(risk(weighted, dose)).isCloseTo(risk(made, dose), within(0.05 * risk(made, dose)));
-  }
-
-  private static double risk(Posterior posterior, double dose) {
-    return posterior.quantile(posterior.newBoardChance(dose, 1, 2), 0.9);
-  }
-
-  /** All but lent: the loan's prior and a fitter's own of the same kind are made sturdier alike. */
-  @ParameterizedTest
-  @ValueSource(doubles = {0.6, 0.3, 0.15})
-  void a_loan_widens_as_a_prior_of_its_own_does(double lnSigmaSd) {
-    Prior prior = lent(lnSigmaSd);
-    ModelFit own = alone(EIGHT, prior);
-    ModelFit lent = fit(EIGHT, USUAL, prior, 1 - 1e-6);
-    ToDoubleFunction<ModelFit> widened = f -> f.sturdier().sigma().median() / f.sigma().median();
-    assertThat(widened.applyAsDouble(own)).isGreaterThan(1.1);
-    assertThat(widened.applyAsDouble(lent)).isCloseTo(widened.applyAsDouble(own), within(0.005));
-  }
-
-  /** With no trials the answer is known: two normals on ln σ, each moved by ln 1.25. */
+  /** With no trials the answer is known: two normals on ln σ. */
   @Test
-  void without_trials_it_is_the_prior_itself_made_sturdier() {
+  void without_trials_it_is_the_mixture_itself() {
     Prior lent = lent(0.15);
-    Estimate sigma = fit(List.of(), USUAL, lent, SHARE).sturdier().sigma();
-    NormalDistribution own = new NormalDistribution(Math.log(0.25 * 1.25), 0.6);
-    NormalDistribution others = new NormalDistribution(Math.log(0.25 * 1.25), 0.15);
+    Estimate sigma = fit(List.of(), USUAL, lent, SHARE).sigma();
+    NormalDistribution own = new NormalDistribution(USUAL.lnSigma().mean(), 0.6);
+    NormalDistribution others = new NormalDistribution(Math.log(0.25), 0.15);
     ToDoubleFunction<Double> below =
         s ->
             (1 - SHARE) * own.cumulativeProbability(Math.log(s))
@@ -224,25 +188,18 @@ class SturdierPriorReferenceTest {
     assertThat(below.applyAsDouble(sigma.high())).isCloseTo(0.95, within(0.01));
   }
 
-  /**
-   * The others are sure of a transition far sharper than these patches show. Made sturdier they are
-   * less far off, so that the trials leave them more weight: the weight has to be found anew.
-   */
+  /** The others are sure of a transition far sharper than these patches show. */
   @Test
-  void the_weight_of_a_loan_follows_what_the_sturdier_priors_make_likely() {
+  void trials_that_deny_a_loan_leave_it_little_weight() {
     Prior sharp =
         new Prior(
             USUAL.tau(),
             USUAL.phi(),
             USUAL.psi(),
-            new Prior.Normal(Math.log(0.2), 0.15),
+            new Prior.Normal(Math.log(0.1), 0.1),
             USUAL.omega());
-    double trusted = 0.8;
-    ModelFit fit = fit(BLURRED, USUAL, sharp, trusted);
-    ModelFit made = fit(BLURRED, USUAL.sturdier(), sharp.sturdier(), trusted);
-    double before = fit.borrowed().orElseThrow().weight();
-    double after = made.borrowed().orElseThrow().weight();
-    assertThat(after).isGreaterThan(before + 0.1);
-    agrees(fit.sturdier(), Plain.of(USUAL.sturdier(), sharp.sturdier(), trusted, BLURRED));
+    ModelFit fit = fit(BLURRED, USUAL, sharp, 0.8);
+    assertThat(fit.borrowed().orElseThrow().weight()).isLessThan(0.4);
+    agrees(fit.posterior(), Plain.of(USUAL, sharp, 0.8, BLURRED));
   }
 }
