@@ -161,10 +161,10 @@ public final class PieceText {
             standing ->
                 switch (standing) {
                   case PROVISIONAL ->
-                      "provisional: more patches may still take it away; %s, %d wanting."
+                      "provisional: more patches may still take it away; %s; %d to burn at the start setting."
                           .formatted(clean, controls.wanting());
                   case TO_CONFIRM ->
-                      "to confirm: %s, %d wanting.".formatted(clean, controls.wanting());
+                      "to confirm: %s; %d to burn at the start setting.".formatted(clean, controls.wanting());
                   case CONFIRMED -> "confirmed: %s.".formatted(clean);
                 });
   }

@@ -26,8 +26,9 @@ record PriorReasons(String why, String source) {
           "spread from patch to patch in ln dose, times or divided by a factor; at 0.25 it takes"
               + " 4.4 times the dose to go from 5 to 95 % of patches";
       case OMEGA ->
-          "spread from board to board in ln dose, the upper half of this normal; promises must also"
-              + " hold at one and a half times this";
+          "spread from board to board in ln dose: 0 +/- is the upper half of a normal, a median with"
+              + " x/ is times or divided by a factor, and both together are a level that strata have"
+              + " in common with the factor by which each differs from it";
     };
   }
 
@@ -50,7 +51,10 @@ record PriorReasons(String why, String source) {
                   PRACTICE);
       case SIGMA -> new PriorReasons("grain and hand rarely allow less", PRACTICE);
       case OMEGA ->
-          new PriorReasons("boards of one wood mostly lie within a fifth of each other", PRACTICE);
+          new PriorReasons(
+              "the start of an empty log, boards of one wood mostly within a fifth of each other;"
+                  + " the other strata of a log show the level, and a file pins it",
+              PRACTICE);
     };
   }
 

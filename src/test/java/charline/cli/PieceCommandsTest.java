@@ -90,7 +90,7 @@ class PieceCommandsTest {
                 + " before it chars, and [\\d.]+ times \\([\\d.]+ to [\\d.]+\\) before it clears\\.")
         .contains("Any other board, by the patches on the others: a window; start ")
         .containsPattern(
-            "Standing: to confirm: (clean on north door: ND-|no control patch on north door yet, 3)")
+            "Standing: to confirm: (clean on north door: ND-|no control patch on north door yet; 3)")
         .contains("per 30 cm2 on north door,")
         .contains("each with 90 % confidence, on north door.")
         .doesNotContain("on a new board", "not seen yet", "unlike your boards");
