@@ -164,7 +164,8 @@ public final class PieceText {
                       "provisional: more patches may still take it away; %s; %d to burn at the start setting."
                           .formatted(clean, controls.wanting());
                   case TO_CONFIRM ->
-                      "to confirm: %s; %d to burn at the start setting.".formatted(clean, controls.wanting());
+                      "to confirm: %s; %d to burn at the start setting."
+                          .formatted(clean, controls.wanting());
                   case CONFIRMED -> "confirmed: %s.".formatted(clean);
                 });
   }
