@@ -51,6 +51,7 @@ import charline.cli.trials.Onset;
 import charline.cli.trials.PriorShow;
 import charline.cli.trials.QuoteJob;
 import charline.cli.trials.Removal;
+import charline.cli.trials.Risk;
 import charline.cli.trials.Sheet;
 import charline.cli.trials.Window;
 import charline.cli.word.FamilyAdd;
@@ -87,7 +88,8 @@ final class Commands {
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
     WORDS.put("plan", List.of("list", "void"));
     WORDS.put("find", List.of());
-    for (String word : List.of("window", "next", "quote", "onset", "removal", "prior", "sheet")) {
+    for (String word :
+        List.of("window", "risk", "next", "quote", "onset", "removal", "prior", "sheet")) {
       WORDS.put(word, List.of());
     }
     WORDS.put("import", List.of());
@@ -279,6 +281,7 @@ final class Commands {
       case "plan void" -> new PlanVoid();
       case "find" -> new Find();
       case "window" -> new Window();
+      case "risk" -> new Risk();
       case "next" -> new Next();
       case "quote" -> new QuoteJob();
       case "onset" -> new Onset();
