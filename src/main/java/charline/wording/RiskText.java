@@ -170,13 +170,13 @@ public final class RiskText {
         Figures.percent(expected.clearChanceMean()),
         "at least " + Figures.atLeast(expected.clearChanceLower()));
     table.row(
-        "dose per pass, J/cm²", Figures.three(risk.dialled().exposure().doseJoulesPerCm2()), "");
+        "dose per pass, J/cm2", Figures.three(risk.dialled().exposure().doseJoulesPerCm2()), "");
     Emission emission = risk.dialled().rig().emission();
     table.row(
         "intensity, " + emission.intensityUnit(),
         Figures.three(risk.dialled().exposure().intensity()),
         "");
-    table.row("net rate, cm²/min", Figures.three(netRate(risk.dialled())), "");
+    table.row("net rate, cm2/min", Figures.three(netRate(risk.dialled())), "");
     return table.text();
   }
 
