@@ -143,7 +143,10 @@ class BenchJourneyTest {
         .containsEntry("strokes", "9.0 11.0")
         .doesNotContainKey("hand");
     assertThat(KnobValues.of(entry.patch().settings())).containsEntry(Knob.HAND, 20.0);
-    assertThat(tablet.text("#made-words")).contains("circle", "arris");
+    tablet.tap("#next");
+    tablet.tap("#made summary");
+    assertThat(tablet.text("#made-words")).contains("circle", "arris").doesNotContain("stroke");
+    assertThat(tablet.find("#k-strokes").getAttribute("value")).as("timed on that patch").isEmpty();
   }
 
   @Test
