@@ -7,7 +7,7 @@ import charline.quantity.Invariant;
  * figure.
  */
 public sealed interface ScanFigure
-    permits ScanFigure.OneWayLines, ScanFigure.TriangleSweep, ScanFigure.HotRims {
+    permits ScanFigure.OneWayLines, ScanFigure.ToAndFro, ScanFigure.HotRims {
   /** Mean speed of the spot while lit, in mm/s. */
   double meanSpotSpeedMillimetresPerSecond();
 
@@ -71,26 +71,39 @@ public sealed interface ScanFigure
     }
   }
 
+  /** A sweep to and fro over one line, two lines a cycle. */
+  sealed interface ToAndFro extends ScanFigure permits TriangleSweep, Sinusoid {
+    /** Line length. */
+    double widthMillimetres();
+
+    /** Full cycles per second. */
+    double cyclesPerSecond();
+
+    private static void check(double widthMillimetres, double cyclesPerSecond) {
+      Invariant.positive("Scan width", widthMillimetres, "mm");
+      Invariant.positive("Scan frequency", cyclesPerSecond, "Hz");
+    }
+
+    @Override
+    default double meanSpotSpeedMillimetresPerSecond() {
+      return 2 * widthMillimetres() * cyclesPerSecond();
+    }
+
+    @Override
+    default double linesPerSecond() {
+      return 2 * cyclesPerSecond();
+    }
+  }
+
   /**
    * A sweep to and fro at constant speed.
    *
    * @param widthMillimetres line length
    * @param cyclesPerSecond full cycles, two lines each
    */
-  record TriangleSweep(double widthMillimetres, double cyclesPerSecond) implements ScanFigure {
+  record TriangleSweep(double widthMillimetres, double cyclesPerSecond) implements ToAndFro {
     public TriangleSweep {
-      Invariant.positive("Scan width", widthMillimetres, "mm");
-      Invariant.positive("Scan frequency", cyclesPerSecond, "Hz");
-    }
-
-    @Override
-    public double meanSpotSpeedMillimetresPerSecond() {
-      return 2 * widthMillimetres * cyclesPerSecond;
-    }
-
-    @Override
-    public double linesPerSecond() {
-      return 2 * cyclesPerSecond;
+      ToAndFro.check(widthMillimetres, cyclesPerSecond);
     }
   }
 
@@ -100,20 +113,9 @@ public sealed interface ScanFigure
    * @param widthMillimetres line length
    * @param cyclesPerSecond full cycles, two lines each
    */
-  record Sinusoid(double widthMillimetres, double cyclesPerSecond) implements HotRims {
+  record Sinusoid(double widthMillimetres, double cyclesPerSecond) implements ToAndFro, HotRims {
     public Sinusoid {
-      Invariant.positive("Scan width", widthMillimetres, "mm");
-      Invariant.positive("Scan frequency", cyclesPerSecond, "Hz");
-    }
-
-    @Override
-    public double meanSpotSpeedMillimetresPerSecond() {
-      return 2 * widthMillimetres * cyclesPerSecond;
-    }
-
-    @Override
-    public double linesPerSecond() {
-      return 2 * cyclesPerSecond;
+      ToAndFro.check(widthMillimetres, cyclesPerSecond);
     }
 
     /** Speed at mid-line, π W f, in mm/s. */

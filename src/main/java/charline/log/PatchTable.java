@@ -73,7 +73,8 @@ public final class PatchTable {
     return read(
         out,
         "ORDER BY p.recorded",
-        "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND "
+        "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND"
+            + " "
             + out
             + " ORDER BY r.patch_id, r.passes");
   }
@@ -101,7 +102,8 @@ public final class PatchTable {
   /** Figures of patches and rigs, a word each. */
   List<String> figures() {
     return database.query(
-        "SELECT figure FROM patch WHERE figure IS NOT NULL UNION SELECT figure FROM rig WHERE figure IS NOT NULL",
+        "SELECT figure FROM patch WHERE figure IS NOT NULL UNION SELECT figure FROM rig WHERE"
+            + " figure IS NOT NULL",
         row -> row.text("figure"));
   }
 

@@ -178,7 +178,7 @@ public final class Setup {
             OwnWord.checked(sort.word(), name),
             also.stream().map(each -> OwnWord.checked(sort.word(), each)).toList(),
             known(sort, like));
-    log.add(sort, word, by);
+    log.ownWords().add(sort, word, by);
     return word;
   }
 
@@ -198,12 +198,12 @@ public final class Setup {
     if (other.equals(old.like())) {
       throw Refusal.usage("Nothing in %s would change; say what to amend.".formatted(known));
     }
-    log.amend(sort, old, other, by, why);
+    log.ownWords().amend(sort, old, other, by, why);
     return new OwnWord(old.id(), old.name(), old.aliases(), other);
   }
 
   private String known(OwnWords.Sort sort, String word) {
-    return sort == OwnWords.Sort.WOOD ? log.wood(word) : log.family(word);
+    return sort == OwnWords.Sort.WOOD ? log.reference().wood(word) : log.reference().family(word);
   }
 
   /**
@@ -220,7 +220,7 @@ public final class Setup {
         new Finish(
             log.newId(),
             GivenName.checked("finish", name),
-            family == null ? coats.get(0).family() : log.family(family),
+            family == null ? coats.get(0).family() : log.reference().family(family),
             coats);
     sure.require(Plausibility.about(finish));
     log.add(finish, by);

@@ -43,7 +43,7 @@ class HistoryTest {
   @BeforeEach
   void open() {
     file = folder.resolve("boathouse.db");
-    log = Logbook.open(file, CLOCK);
+    log = EmptyLog.open(file, CLOCK);
     boathouse = new Boathouse(log);
   }
 

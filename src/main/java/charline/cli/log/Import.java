@@ -10,7 +10,6 @@ import charline.log.sheet.TrialSheet;
 import charline.log.sheet.TrialSheetImporter;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
-import charline.wording.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -108,7 +107,7 @@ public final class Import extends LogCommand {
       } catch (OnlyChecked e) {
         desk.out().println("Nothing is recorded yet. This would be imported:");
       }
-      done.forEach(line -> desk.out().println(Table.paragraph(line)));
+      done.forEach(this::say);
     }
     return DONE;
   }

@@ -129,7 +129,8 @@ final class KnobOptions {
       names = "--defocus",
       paramLabel = "LENGTH",
       description =
-          "Distance of the work from focus, in mm. Where the rig's optics are known, the spot follows.")
+          "Distance of the work from focus, in mm. Where the rig's optics are known, the spot"
+              + " follows.")
   void defocus(String text) {
     give(Knob.DEFOCUS, text);
   }
@@ -182,7 +183,8 @@ final class KnobOptions {
       names = "--strokes",
       paramLabel = "TIMES",
       description =
-          "Times of single strokes, in s, such as \"4.1 3.9 4.3\": the hand speed follows from them.")
+          "Times of single strokes, in s, such as \"4.1 3.9 4.3\": the hand speed follows from"
+              + " them.")
   void strokes(String text) {
     give(Knob.STROKES, text);
   }

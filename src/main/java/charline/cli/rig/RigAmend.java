@@ -10,7 +10,6 @@ import charline.log.Logbook;
 import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
 import charline.trial.Rig;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -88,12 +87,9 @@ public final class RigAmend extends LogCommand {
               old.checks(),
               old.upkeep());
       new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Rig %s now reads: %s. %s affected."
-                      .formatted(
-                          amended.name(), RigView.inFull(amended), RigView.patches(log, amended))));
+      say(
+          "Rig %s now reads: %s. %s affected."
+              .formatted(amended.name(), RigView.inFull(amended), RigView.patches(log, amended)));
     }
     return DONE;
   }

@@ -22,9 +22,9 @@ import picocli.CommandLine.Parameters;
     header = "Record what was done to a rig.",
     description =
         "Control patches start a new run there: `charline rig drift` marks it. With a lens of"
-            + " another focal length or another head it is another rig: set it up with `charline rig"
-            + " add`. Running hours are in h. `charline rig upkeep list` shows all, `amend` corrects"
-            + " one, `void` excludes one.",
+            + " another focal length or another head it is another rig: set it up with `charline"
+            + " rig add`. Running hours are in h. `charline rig upkeep list` shows all, `amend`"
+            + " corrects one, `void` excludes one.",
     footer = {
       "",
       "Examples:",

@@ -108,7 +108,7 @@ public final class PutRightForms {
         new Board(
             old.id(),
             f.need("name", "A name"),
-            log.wood(f.need("wood", "The wood")),
+            log.reference().wood(f.need("wood", "The wood")),
             WoodForm.ofWord(f.need("form", "The form of the board")),
             Optional.ofNullable(f.line("condition")),
             given(f, "moisture", Quantity.SHARE),
@@ -124,7 +124,7 @@ public final class PutRightForms {
         new Finish(
             old.id(),
             f.need("name", "A name"),
-            log.family(f.need("family", "The family that it counts as")),
+            log.reference().family(f.need("family", "The family that it counts as")),
             withWords(SetupForms.coats(log, f), old.coats()));
     setup(f, by).amend(old, amended, f.line("why"));
   }

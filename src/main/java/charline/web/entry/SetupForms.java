@@ -123,14 +123,14 @@ public final class SetupForms {
   /** Sets up a board. */
   public void board(UnaryOperator<String> form, String by) {
     Fields f = Fields.of(form);
-    String wood = log.wood(f.need("wood", "The wood"));
+    String wood = log.reference().wood(f.need("wood", "The wood"));
     String said = f.line("form");
     Board board =
         new Board(
             log.newId(),
             f.need("name", "A name"),
             wood,
-            said == null ? log.usualForm(wood) : WoodForm.ofWord(said),
+            said == null ? log.reference().usualForm(wood) : WoodForm.ofWord(said),
             Optional.ofNullable(f.line("condition")),
             given(f, "moisture", Quantity.SHARE),
             Optional.ofNullable(f.line("job")));
@@ -174,7 +174,7 @@ public final class SetupForms {
       if (family != null) {
         coats.add(
             new Coat(
-                log.family(family),
+                log.reference().family(family),
                 Optional.ofNullable(f.line("tone" + i)).map(Tone::ofWord),
                 given(f, "thickness" + i, Quantity.THICKNESS)));
       } else if (f.line("thickness" + i) != null || f.line("tone" + i) != null) {

@@ -19,14 +19,11 @@ import charline.trial.Upkeep;
 import charline.trial.WoodFacts;
 import charline.trial.WoodForm;
 import charline.web.entry.DialledKnobs;
-import charline.web.entry.Doubtful;
 import charline.web.entry.PutRightForms;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -143,27 +140,16 @@ public final class PutRightPages {
   }
 
   private void take(Context ctx, String form, Work work) {
-    String by = ctx.formParam("by");
     String kind = ctx.pathParam("kind");
-    try {
-      work.accept(kind, ctx, by == null || by.isBlank() ? person : by);
-    } catch (Doubtful e) {
-      ctx.status(409);
-      show(ctx, form, e.getMessage(), true);
-      return;
-    } catch (Refusal e) {
-      ctx.status(422);
-      show(ctx, form, e.getMessage(), false);
-      return;
-    }
-    ctx.redirect("/set-up#" + SetUpPages.PLACES.getOrDefault(kind, "rigs"), HttpStatus.SEE_OTHER);
+    new SentForm(ctx, person)
+        .take(
+            by -> work.accept(kind, ctx, by),
+            (trouble, doubtful) -> show(ctx, form, trouble, doubtful),
+            () -> "/set-up#" + SetUpPages.PLACES.getOrDefault(kind, "rigs"));
   }
 
   private void show(Context ctx, String form, String trouble, boolean doubtful) {
-    Map<String, String> given = new HashMap<>();
-    if (form.equals("amend")) {
-      ctx.formParamMap().forEach((name, values) -> given.put(name, values.get(0)));
-    }
+    Map<String, String> given = form.equals("amend") ? SentForm.given(ctx) : Map.of();
     PutRightView plain = view(ctx.pathParam("kind"), param(ctx, "of"), param(ctx, "rig"));
     PutRightView view =
         new PutRightView(
@@ -321,7 +307,10 @@ public final class PutRightPages {
         List.of(
             text("name", "Name", board.name(), true),
             choice(
-                "wood", "Wood", board.wood(), log.woods().stream().map(WoodFacts::name).toList()),
+                "wood",
+                "Wood",
+                board.wood(),
+                log.reference().woods().stream().map(WoodFacts::name).toList()),
             choice(
                 "form",
                 "Form",
@@ -336,7 +325,7 @@ public final class PutRightPages {
   }
 
   private PutRightView finish(Finish finish) {
-    List<String> families = log.families().stream().map(FamilyFacts::name).toList();
+    List<String> families = log.reference().families().stream().map(FamilyFacts::name).toList();
     List<String> orNone = Stream.concat(Stream.of(""), families.stream()).toList();
     List<String> tones =
         Stream.concat(Stream.of(""), Arrays.stream(Tone.values()).map(Tone::word)).toList();

@@ -4,12 +4,10 @@ import charline.answer.Precautions;
 import charline.log.Logbook;
 import charline.log.VoidCheck;
 import charline.log.VoidUpkeep;
-import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.FamilyFacts;
 import charline.trial.Rig;
 import charline.trial.WoodFacts;
-import charline.web.entry.Doubtful;
 import charline.web.entry.SetupForms;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
@@ -17,7 +15,6 @@ import charline.wording.CircumstancesText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import io.javalin.http.HttpStatus;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -120,28 +117,16 @@ public final class SetUpPages {
   }
 
   private Handler taking(String form, BiConsumer<UnaryOperator<String>, String> work) {
-    return ctx -> {
-      String by = ctx.formParam("by");
-      try {
-        work.accept(ctx::formParam, by == null || by.isBlank() ? person : by);
-      } catch (Doubtful e) {
-        ctx.status(409);
-        show(ctx, form, e.getMessage(), true);
-        return;
-      } catch (Refusal e) {
-        ctx.status(422);
-        show(ctx, form, e.getMessage(), false);
-        return;
-      }
-      ctx.redirect("/set-up#" + PLACES.get(form), HttpStatus.SEE_OTHER);
-    };
+    return ctx ->
+        new SentForm(ctx, person)
+            .take(
+                by -> work.accept(ctx::formParam, by),
+                (trouble, doubtful) -> show(ctx, form, trouble, doubtful),
+                () -> "/set-up#" + PLACES.get(form));
   }
 
   private void show(Context ctx, String form, String trouble, boolean doubtful) {
-    Map<String, String> given = new HashMap<>();
-    if (!form.isEmpty()) {
-      ctx.formParamMap().forEach((name, values) -> given.put(name, values.get(0)));
-    }
+    Map<String, String> given = form.isEmpty() ? Map.of() : SentForm.given(ctx);
     pages.send(
         ctx,
         "set-up",
@@ -150,8 +135,8 @@ public final class SetUpPages {
             "view",
             new SetUpView(
                 models.shelf(),
-                log.woods(),
-                log.families(),
+                log.reference().woods(),
+                log.reference().families(),
                 Precautions.ofEach(log, models.shelf().finishes()),
                 log.voidBoards(),
                 ofRigs(log::voidChecks),
