@@ -58,8 +58,7 @@ public enum Knob {
   FLUENCE("fluence", "fluence_j_cm2", "Mean fluence", "J/cm2", 0.01, 100, 0.3, 10),
   IRRADIANCE(
       "irradiance", "irradiance_w_cm2", "Mean irradiance", "W/cm2", 10, 1e7, 10_000, 1_000_000),
-  LINES(
-      "lines", "lines_s", "Lines or turns per second", Quantity.FREQUENCY, "10", 1, 2000, 50, 300),
+  LINES("lines", "lines_s", "Lines or turns", Quantity.FREQUENCY, "10", 1, 2000, 50, 300),
   STAND_OFF("standoff", "standoff_mm", "Stand-off", Quantity.LENGTH, "10", 5, 2000, 100, 500),
   DEFOCUS("defocus", "defocus_mm", "Defocus", Quantity.LENGTH, "1", -200, 200, -20, 20),
   REST("rest", "rest_s", "Rest between passes", Quantity.TIME, "10", 0, 86_400, 0, 600),

@@ -70,7 +70,7 @@ function blank() {
   lock(!!entry.reading);
   clearOutcome();
   all("input[name=soot]", form).forEach(i => { i.checked = i.value === ""; });
-  for (const id of ["note", "depth"]) at(id).value = "";
+  for (const id of ["note", "depth", "k-strokes", "k-stroke-length"]) at(id).value = "";
   clearPhoto();
   resetWatch();
   startCounting();

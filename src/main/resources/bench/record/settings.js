@@ -19,7 +19,7 @@ export function settings() {
   for (const key of PLACE) values[key] = at("c-" + key).value;
   for (const input of all(".turn input", form)) if (input.value.trim()) values[input.name] = input.value.trim();
   // What is blank there was taken out, even where the rig has a usual value.
-  for (const input of made()) values[input.name] = input.value.trim() || "none";
+  for (const input of made()) if (input.value.trim()) values[input.name] = input.value.trim(); else if (OF_RIG.includes(input.name)) values[input.name] = "none";
   values.form = way();
   values.power_unit = powerUnit();
   return values;
@@ -42,7 +42,8 @@ export function showFolded() {
 // Shows how passes are made, in words.
 function showMade() {
   at("made-words").textContent = made().filter(i => i.value)
-    .map(i => i.closest(".knob") ? i.value + " " + unitOf(i.name) : /^(yes|no)$/.test(i.value) ? at(i.id).labels[0].textContent.toLowerCase() + " " + i.value : i.value).join(", ");
+    .map(i => i.closest(".knob") ? labelOf(i).toLowerCase() + " " + i.value + " " + unitOf(i.name)
+      : /^(yes|no)$/.test(i.value) ? i.labels[0].textContent.toLowerCase() + " " + i.value : i.value).join(", ");
 }
 
 // Shows the knobs of this rig and of this way to give the speed.

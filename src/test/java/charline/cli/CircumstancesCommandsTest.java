@@ -127,7 +127,7 @@ class CircumstancesCommandsTest {
           --hand 20 --part bark | A part of the wood must be sap or heart, not "bark".
           --hand 20 --wetted maybe | Wetted must be yes or no, not "maybe".
           --hand 20 --temperature 500 | Temperature of the wood must be between -60 and 150 C, not 500 C.
-          --hand 20 --lines 0 | Lines or turns per second must be above 0 /s, not 0 /s.
+          --hand 20 --lines 0 | Lines or turns must be above 0 /s, not 0 /s.
           --hand 20 --rest -3 | Rest between passes must be 0 or more s, not -3 s.
           --hand 20 --standoff 2 | Stand-off of 2 mm is outside 5 to 2000 mm (usual: 100 to 500); correct it, or add --sure.
           --strokes 4.1 | Timed strokes need their times and the length of a stroke; give --strokes with --stroke-length.

@@ -187,7 +187,7 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
             given.put(knob == Knob.POWER_PCT && inWatts(text) ? Knob.POWER_W : knob, text);
           }
         });
-    if (given.containsKey(Knob.STROKES)) {
+    if (!given.getOrDefault(Knob.STROKES, KnobReader.NONE).equals(KnobReader.NONE)) {
       given.remove(Knob.HAND); // the hand speed follows
     }
     given.putIfAbsent(form.pace(), ""); // the form is chosen, even where nothing is set

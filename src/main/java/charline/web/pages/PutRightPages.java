@@ -247,7 +247,7 @@ public final class PutRightPages {
           value,
           Stream.concat(Stream.of(""), knob.answers().stream()).toList());
     }
-    String unit = knob.isNumber() && knob != Knob.LINES ? ", " + knob.unit() : "";
+    String unit = knob.isNumber() ? ", " + knob.unit() : "";
     // A defocus may be below 0, which a pad of digits cannot type.
     boolean digits = knob.isNumber() && knob != Knob.DEFOCUS;
     return new Field(knob.key(), "Usual " + knob.noun() + unit, value, digits, false, List.of());
