@@ -15,6 +15,7 @@ import charline.trial.PlainText;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.trial.Upkeep;
 import charline.trial.UsualValues;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -195,6 +196,59 @@ public final class Logbook implements AutoCloseable {
           stock.requireCheckOf(rig, check);
           rigs.setVoid(check, null);
         });
+  }
+
+  /** Upkeep of a rig that is void, in the order of doing. */
+  public List<VoidUpkeep> voidUpkeep(Rig rig) {
+    return stock.voidUpkeep(rig);
+  }
+
+  /** Records what was done to a rig. */
+  public void addUpkeep(String rigName, Upkeep upkeep, String by) {
+    inTransaction(
+        () -> {
+          rigs.addUpkeep(rig(rigName).id(), upkeep, person(by));
+          return null;
+        });
+  }
+
+  /** Replaces what is recorded of the upkeep of a rig; a reason may be given. */
+  public void amend(Rig rig, Upkeep upkeep, String by, String why) {
+    changing(
+        by,
+        why,
+        () -> {
+          stock.requireUpkeepOf(rig, upkeep);
+          rigs.amend(upkeep);
+        });
+  }
+
+  /** Takes upkeep out; it stays in the log with the reason. */
+  public void voidUpkeep(Rig rig, Upkeep upkeep, String by, String why) {
+    String reason = reason(why);
+    changing(
+        by,
+        reason,
+        () -> {
+          stock.requireUpkeepOf(rig, upkeep);
+          rigs.setVoid(upkeep, reason);
+        });
+  }
+
+  /** Lets void upkeep count again; a reason may be given. */
+  public void bringBack(Rig rig, Upkeep upkeep, String by, String why) {
+    changing(
+        by,
+        why,
+        () -> {
+          stock.requireUpkeepOf(rig, upkeep);
+          rigs.setVoid(upkeep, null);
+        });
+  }
+
+  /** Scan figures that patches and rigs of this log have, a word each. */
+  public List<String> figures() {
+    return patches.figures();
   }
 
   /**
@@ -487,7 +541,7 @@ public final class Logbook implements AutoCloseable {
     return photos.of(patch(code).patch().id());
   }
 
-  /** Every change to a rig, its power checks, and rigs joined into it, oldest first. */
+  /** Every change to a rig, its power checks and upkeep, and rigs joined into it, oldest first. */
   public List<Change> history(Rig rig) {
     return history.of(rig.id());
   }

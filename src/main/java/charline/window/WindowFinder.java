@@ -114,6 +114,12 @@ public record WindowFinder(Fitter fitter) {
             .filter(s -> s.room() > Double.NEGATIVE_INFINITY)
             .max(Comparator.comparingDouble(PassSearch::room));
     FitChecker checker = new FitChecker(fitter);
+    Optional<PieceEvidence> onPiece =
+        piece.map(
+            fits ->
+                new PieceEvidence(
+                    fits,
+                    fastest.map(box -> controls(box, counted, fits)).orElse(PieceControls.NONE)));
     Findings findings =
         new Findings(
             counted.evidence(),
@@ -126,14 +132,7 @@ public record WindowFinder(Fitter fitter) {
             Math.max(charFit.omega().median(), clearing.omega().median()),
             fastest,
             settled,
-            piece.map(
-                fits ->
-                    new Findings.Piece(
-                        fits.board(),
-                        fits.patches(),
-                        fastest
-                            .map(box -> controls(box, counted, fits))
-                            .orElse(PieceControls.NONE))),
+            onPiece,
             fastest.isPresent() ? Shortfall.NONE : shortfall(searches, hope.isPresent()),
             chance);
     Verdict verdict = findings.verdict();
@@ -157,7 +156,7 @@ public record WindowFinder(Fitter fitter) {
         counted.medianPatchSquareCentimetres(),
         Optional.of(charFit),
         Optional.of(clearing),
-        piece,
+        onPiece,
         counted.patches());
   }
 

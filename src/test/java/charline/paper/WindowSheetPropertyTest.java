@@ -208,6 +208,7 @@ class WindowSheetPropertyTest {
                 .filter(b -> Double.isFinite(b.start().charRiskMean()))
                 .flatMap(b -> JobRisk.of(recommendation, 4.5)),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty())
         .html();
   }

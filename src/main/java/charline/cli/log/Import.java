@@ -53,6 +53,12 @@ public final class Import extends LogCommand {
   private Path powerChecks;
 
   @Option(
+      names = "--upkeep",
+      paramLabel = "FILE.csv",
+      description = "What was done to those rigs, and to rigs in the log (done_at, what, hours).")
+  private Path upkeep;
+
+  @Option(
       names = "--samples",
       paramLabel = "FILE.csv",
       description = "Sample results of finishes in the log or in the trial sheets.")
@@ -77,6 +83,9 @@ public final class Import extends LogCommand {
     if (powerChecks != null && rigs == null) {
       throw Refusal.usage(
           "--power-checks needs --rigs; `charline rig check` records a single one.");
+    }
+    if (upkeep != null && rigs == null) {
+      throw Refusal.usage("--upkeep needs --rigs; `charline rig upkeep` records a single entry.");
     }
     Optional<RigSheet> rigSheet = Optional.ofNullable(rigs).map(this::rigSheet);
     Optional<SampleSheet> sampleSheet = Optional.ofNullable(samples).map(SampleSheet::read);
@@ -104,7 +113,7 @@ public final class Import extends LogCommand {
   }
 
   private RigSheet rigSheet(Path file) {
-    return powerChecks == null ? RigSheet.read(file) : RigSheet.read(file, powerChecks);
+    return RigSheet.read(file, Optional.ofNullable(powerChecks), Optional.ofNullable(upkeep));
   }
 
   private String addRigs(RigSheet sheet, Logbook log) {
@@ -115,9 +124,18 @@ public final class Import extends LogCommand {
             : ", "
                 + Figures.count(
                     brought.furtherChecks(), "further power check", "further power checks");
-    return "%s: %s%s."
+    String upkept =
+        brought.furtherUpkeep() == 0
+            ? ""
+            : ", "
+                + Figures.count(
+                    brought.furtherUpkeep(), "further upkeep entry", "further upkeep entries");
+    return "%s: %s%s%s."
         .formatted(
-            rigs.getFileName(), Figures.count(brought.rigs(), "new rig", "new rigs"), further);
+            rigs.getFileName(),
+            Figures.count(brought.rigs(), "new rig", "new rigs"),
+            further,
+            upkept);
   }
 
   private String addSamples(SampleSheet sheet, Logbook log) {

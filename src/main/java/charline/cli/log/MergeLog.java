@@ -25,10 +25,10 @@ import picocli.CommandLine.Parameters;
             + " history. Records amended only in the other log are amended here too. Records"
             + " amended in both are conflicts. Conflicts are listed and left unchanged until you"
             + " resolve them with --take. Rigs, boards and finishes that both logs set up under one"
-            + " name are listed, and joined with --join. Damaged photos are left out. If one trial sheet was"
-            + " imported into both logs, its patches would count twice, so the merge is refused."
-            + " Exit codes: 0 everything is merged, 1 a conflict remains or something was left"
-            + " out.",
+            + " name are listed, and joined with --join. Damaged photos are left out. If one trial"
+            + " sheet was imported into both logs, its patches would count twice, so the merge is"
+            + " refused. Exit codes: 0 everything is merged, 1 a conflict remains or something was"
+            + " left out.",
     footer = {
       "",
       "Examples:",
@@ -57,8 +57,8 @@ public final class MergeLog extends LogCommand {
   @Option(
       names = "--join",
       description =
-          "Join rigs, boards and finishes that both logs have under one name and that agree; without"
-              + " it, they are listed.")
+          "Join rigs, boards and finishes that both logs have under one name and that agree;"
+              + " without it, they are listed.")
   private boolean join;
 
   @Option(names = "--sure", description = "Import apparent duplicates anyway.")
@@ -157,6 +157,15 @@ public final class MergeLog extends LogCommand {
                     checks,
                     "new power check of rig " + rig,
                     "new power checks of rig " + rig));
+    merged
+        .upkeep()
+        .forEach(
+            (rig, entries) ->
+                count(
+                    parts,
+                    entries,
+                    "new upkeep entry of rig " + rig,
+                    "new upkeep entries of rig " + rig));
     count(parts, merged.boards(), "new board", "new boards");
     count(parts, merged.finishes(), "new finish", "new finishes");
     count(parts, merged.samples(), "new sample result", "new sample results");

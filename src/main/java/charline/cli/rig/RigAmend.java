@@ -82,7 +82,10 @@ public final class RigAmend extends LogCommand {
               usual.width(old.scanWidthMillimetres()),
               usual.largestPulse(old.largestPulseMillijoules()),
               usual.lens(old.lens()),
-              old.checks());
+              usual.usual(old.usual()),
+              usual.optics(old.optics()),
+              old.checks(),
+              old.upkeep());
       new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
       say(
           "Rig %s now reads: %s. %s affected."

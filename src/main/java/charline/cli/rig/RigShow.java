@@ -3,6 +3,7 @@ package charline.cli.rig;
 import charline.cli.render.ShowCommand;
 import charline.log.Logbook;
 import charline.log.VoidCheck;
+import charline.log.VoidUpkeep;
 import charline.trial.Rig;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -11,7 +12,7 @@ import picocli.CommandLine.Parameters;
 /** {@code rig show}. */
 @Command(
     name = "show",
-    header = "Show a rig with its power checks and changes.",
+    header = "Show a rig with its power checks, upkeep and changes.",
     description = "Usual settings are in W, nm, mm, kHz and ns; power checks in W.",
     footer = {"", "Example:", "  charline rig show Heron"})
 public final class RigShow extends ShowCommand {
@@ -22,9 +23,10 @@ public final class RigShow extends ShowCommand {
   protected Shown shown(Logbook log) {
     Rig rig = log.rig(name);
     List<VoidCheck> voided = log.voidChecks(rig);
+    List<VoidUpkeep> voidUpkeep = log.voidUpkeep(rig);
     return new Shown(
-        () -> RigView.jsonWithChecks(rig, voided),
-        () -> RigView.text(rig, voided),
+        () -> RigView.jsonWithChecks(rig, voided, voidUpkeep),
+        () -> RigView.text(rig, voided, voidUpkeep),
         log.history(rig));
   }
 }

@@ -11,11 +11,14 @@ import charline.trial.Board;
 import charline.trial.Coat;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
+import charline.trial.Knob;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.trial.Tone;
+import charline.trial.Upkeep;
 import charline.trial.WoodFacts;
 import charline.trial.WoodForm;
+import charline.web.entry.DialledKnobs;
 import charline.web.entry.PutRightForms;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -62,9 +65,9 @@ public final class PutRightPages {
   /**
    * The page's content.
    *
-   * @param kind rig, check, board or finish
-   * @param of name of it, or identity of the check
-   * @param rig the rig of a check, else blank
+   * @param kind rig, check, upkeep, board or finish
+   * @param of name of it, or identity of the check or upkeep
+   * @param rig the rig of a check or upkeep, else blank
    * @param title what it is
    * @param voided why it is void, if it is
    * @param others what it can be joined into, by name
@@ -86,7 +89,7 @@ public final class PutRightPages {
       boolean doubtful) {
     /** Whether it can be void at all. */
     public boolean voidable() {
-      return kind.equals("check") || kind.equals("board");
+      return kind.equals("check") || kind.equals("board") || kind.equals("upkeep");
     }
 
     /** Whether that form was refused. */
@@ -122,13 +125,14 @@ public final class PutRightPages {
   }
 
   private static Refusal unknown() {
-    return Refusal.usage("A rig, a power check, a board or a finish can be put right.");
+    return Refusal.usage("A rig, a power check, upkeep, a board or a finish can be put right.");
   }
 
   private void amend(String kind, Context ctx, String by) {
     switch (kind) {
       case "rig" -> forms.rig(ctx::formParam, by);
       case "check" -> forms.check(ctx::formParam, by);
+      case "upkeep" -> forms.upkeep(ctx::formParam, by);
       case "board" -> forms.board(ctx::formParam, by);
       case "finish" -> forms.finish(ctx::formParam, by);
       default -> throw unknown();
@@ -187,6 +191,7 @@ public final class PutRightPages {
     return switch (kind) {
       case "rig" -> rig(log.rig(of));
       case "check" -> check(log.rig(rigName), of);
+      case "upkeep" -> upkeep(log.rig(rigName), of);
       case "board" -> board(log.board(of));
       case "finish" -> finish(log.finish(of));
       default -> throw unknown();
@@ -213,6 +218,16 @@ public final class PutRightPages {
     }
     fields.add(number("width", "Usual scan width, mm", rig.scanWidthMillimetres()));
     fields.add(text("lens", "Lens", rig.lens().orElse(""), false));
+    Map<Knob, String> usual = DialledKnobs.words(rig.usual());
+    for (Knob knob : Knob.USUAL_OF_RIG) {
+      fields.add(usual(knob, usual.getOrDefault(knob, "")));
+    }
+    fields.add(
+        number(
+            Knob.FOCUS_SPOT.key(),
+            "Spot diameter at focus, mm",
+            rig.optics().focusSpotMillimetres()));
+    fields.add(number(Knob.BEAM_QUALITY.key(), "Beam quality M²", rig.optics().beamQuality()));
     return plain(
         "rig",
         rig.name(),
@@ -222,6 +237,39 @@ public final class PutRightPages {
         Optional.empty(),
         log.rigs().stream().map(Rig::name).toList(),
         log.history(rig));
+  }
+
+  private static Field usual(Knob knob, String value) {
+    if (knob.isYesOrNo()) {
+      return choice(
+          knob.key(),
+          knob.words(),
+          value,
+          Stream.concat(Stream.of(""), knob.answers().stream()).toList());
+    }
+    String unit = knob.isNumber() && knob != Knob.LINES ? ", " + knob.unit() : "";
+    // A defocus may be below 0, which a pad of digits cannot type.
+    boolean digits = knob.isNumber() && knob != Knob.DEFOCUS;
+    return new Field(knob.key(), "Usual " + knob.noun() + unit, value, digits, false, List.of());
+  }
+
+  private PutRightView upkeep(Rig rig, String id) {
+    Upkeep upkeep = forms.upkeep(rig, id);
+    return plain(
+        "upkeep",
+        id,
+        rig.name(),
+        "Upkeep of rig %s on %s".formatted(rig.name(), upkeep.at().toLocalDate()),
+        List.of(
+            text("what", "What was done", upkeep.work(), true),
+            number("hours", "Hours that the source had run", upkeep.hours()),
+            text("note", "Note", upkeep.note().orElse(""), false)),
+        log.voidUpkeep(rig).stream()
+            .filter(v -> v.upkeep().equals(upkeep))
+            .map(v -> v.why())
+            .findFirst(),
+        List.of(),
+        log.history(rig).stream().filter(c -> c.what().startsWith("upkeep.")).toList());
   }
 
   private PutRightView check(Rig rig, String id) {
