@@ -285,7 +285,7 @@ public final class Answers {
   private List<NearWood> nearWoods(TrialCase subject) {
     Stratum own = subject.trials().stratum();
     Set<String> near = new TreeSet<>();
-    own.woods().forEach(wood -> near.addAll(log.nearWoods(wood)));
+    own.woods().forEach(wood -> near.addAll(log.reference().near(wood)));
     return near.stream()
         .filter(wood -> !own.covers(wood))
         .map(wood -> new NearWood(wood, strata.of(own.over(wood)).size()))

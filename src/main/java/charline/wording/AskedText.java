@@ -28,8 +28,8 @@ public final class AskedText {
 
   private static String patchSize(Recommendation found) {
     return found.medianPatchSquareCentimetres().isPresent()
-        ? Figures.three(found.medianPatchSquareCentimetres().getAsDouble()) + " cm2"
-        : "patch-sized area (taken as %s cm2)"
+        ? Figures.three(found.medianPatchSquareCentimetres().getAsDouble()) + " cm²"
+        : "patch-sized area (taken as %s cm²)"
             .formatted(Figures.three(found.patchSquareCentimetres()));
   }
 
@@ -38,7 +38,7 @@ public final class AskedText {
     return job.filter(limit -> limit.charRisk().isPresent())
         .map(
             limit ->
-                "Job of %s m2 with at most %s chance of any charred spot: that is the char risk of %s for each %s cm2, counted as if each lay on a board of its own, which is never too low."
+                "Job of %s m² with at most %s chance of any charred spot: that is the char risk of %s for each %s cm², counted as if each lay on a board of its own, which is never too low."
                     .formatted(
                         Figures.shortest(limit.areaSquareMetres()),
                         Figures.share(limit.charRisk().getAsDouble()),
@@ -57,7 +57,7 @@ public final class AskedText {
    * @param setting its name
    */
   static String of(JobRisk risk, String setting) {
-    return "Job of %s m2, %s of %s cm2: chance of any char at %s %s, at most %s; expected charred areas %s, at most %s."
+    return "Job of %s m², %s of %s cm²: chance of any char at %s %s, at most %s; expected charred areas %s, at most %s."
         .formatted(
             Figures.plain(risk.areaSquareMetres()),
             Figures.count(risk.areas(), "area", "areas"),

@@ -20,15 +20,16 @@ record PriorReasons(String why, String source) {
       case DOSE -> "J/cm2 of one pass with an even chance, times or divided by a factor";
       case PHI ->
           "weight of ln fluence (cw: irradiance) beside ln dose; below 0 more fluence at equal dose"
-              + " chars less, and -1 is the least, as more power at the same speed never chars less";
+              + " chars less, and -1 is the least, as more power at the same speed never chars"
+              + " less";
       case PSI -> "weight of ln passes beside ln dose, not below 0";
       case SIGMA ->
           "spread from patch to patch in ln dose, times or divided by a factor; at 0.25 it takes"
               + " 4.4 times the dose to go from 5 to 95 % of patches";
       case OMEGA ->
-          "spread from board to board in ln dose: 0 +/- is the upper half of a normal, a median with"
-              + " x/ is times or divided by a factor, and both together are a level that strata have"
-              + " in common with the factor by which each differs from it";
+          "spread from board to board in ln dose: 0 +/- is the upper half of a normal, a median"
+              + " with x/ is times or divided by a factor, and both together are a level that"
+              + " strata have in common with the factor by which each differs from it";
     };
   }
 
@@ -66,8 +67,8 @@ record PriorReasons(String why, String source) {
             PRACTICE + "; the doses of the study named for cw lie inside one spread of it")
         : new PriorReasons(
             "beech under a continuous 10.6 um laser ran from apparently unaffected at 7.8 J/cm2 to"
-                + " totally dark at 75; the middle of that, and as much either way, as wood takes up"
-                + " less of the light near 1 um and residue more",
+                + " totally dark at 75; the middle of that, and as much either way, as wood takes"
+                + " up less of the light near 1 um and residue more",
             "Vidholdova, Reinprecht and Igaz 2017, BioResources 12(2):4177-4186");
   }
 
@@ -92,8 +93,8 @@ record PriorReasons(String why, String source) {
   private static PriorReasons charIntensity() {
     return new PriorReasons(
         "dose alone ordered the colour of beech in published trials, which is 0; soot and residue"
-            + " that more fluence lights speak for more, the trade's rule that pulses burn less than"
-            + " continuous light of the same dose for less",
+            + " that more fluence lights speak for more, the trade's rule that pulses burn less"
+            + " than continuous light of the same dose for less",
         "Kudela, Kubovsky and Andrejko 2024, Forests 15:2211 (10.6 um); the rule: " + PRACTICE);
   }
 

@@ -167,7 +167,7 @@ public final class QuoteReport {
     Recommendation found = answer.window().found();
     Quote quote = answer.quote().orElseThrow();
     Span total = quote.total();
-    return "%s, rig %s, %s m2 in strokes overlapping %s: %s h, from %s to %s h%s; %s."
+    return "%s, rig %s, %s m² in strokes overlapping %s: %s h, from %s to %s h%s; %s."
         .formatted(
             found.stratum().words(),
             found.bench().rig().name(),

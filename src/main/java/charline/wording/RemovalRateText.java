@@ -36,8 +36,9 @@ public final class RemovalRateText {
     return "Passes to clear on %s, with 90 %% intervals\n".formatted(PieceText.board(piece))
         + table.text()
         + Table.paragraph(
-            "um/pass is the coat's thickness over the median passes; in brackets, as gauged there. The net rate counts the whole passes that clear 90 % of patches. It ignores char;"
-                + " a window does not.")
+            "um/pass is the coat's thickness over the median passes; in brackets, as gauged there."
+                + " The net rate counts the whole passes that clear 90 % of patches. It ignores"
+                + " char; a window does not.")
         + "\n";
   }
 

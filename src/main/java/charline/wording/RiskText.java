@@ -162,7 +162,7 @@ public final class RiskText {
         Figures.percent(expected.charRiskMean()),
         "at most " + Figures.atMost(expected.charRiskUpper()));
     table.row(
-        "charred spots per m2",
+        "charred spots per m²",
         Figures.three(risk.spots().mean()),
         "at most " + Figures.threeUp(risk.spots().upper()));
     table.row(
@@ -197,8 +197,8 @@ public final class RiskText {
             asked.subject().trials().medianPatchSquareCentimetres().isPresent()
                 ? Figures.three(
                         asked.subject().trials().medianPatchSquareCentimetres().getAsDouble())
-                    + " cm2"
-                : "patch-sized area (taken as %s cm2)"
+                    + " cm²"
+                : "patch-sized area (taken as %s cm²)"
                     .formatted(Figures.three(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES)),
             board(asked.risk()),
             asked.risk().dialled().strokes().overlap() == 0

@@ -183,7 +183,7 @@ public record WindowText(
         f -> Figures.three(f.intensity()));
     row(table, box, "char risk", f -> Figures.percent(f.charRiskMean()));
     row(table, box, "  at most", f -> Figures.atMost(f.charRiskUpper()));
-    row(table, box, "charred spots per m2", f -> Figures.three(found.charredSpots(f).mean()));
+    row(table, box, "charred spots per m²", f -> Figures.three(found.charredSpots(f).mean()));
     row(table, box, "  at most", f -> Figures.threeUp(found.charredSpots(f).upper()));
     row(table, box, "clearing chance", f -> Figures.percent(f.clearChanceMean()));
     row(table, box, "  at least", f -> Figures.atLeast(f.clearChanceLower()));

@@ -87,10 +87,12 @@ class PieceCommandsTest {
         .containsPattern("They weigh the models of the other boards \\(k-hat [-\\d.]+, good up to")
         .containsPattern(
             "north door takes [\\d.]+ times \\([\\d.]+ to [\\d.]+\\) the dose of your average board"
-                + " before it chars, and [\\d.]+ times \\([\\d.]+ to [\\d.]+\\) before it clears\\.")
+                + " before it chars, and [\\d.]+ times \\([\\d.]+ to [\\d.]+\\) before it"
+                + " clears\\.")
         .contains("Any other board, by the patches on the others: a window; start ")
         .containsPattern(
-            "Standing: to confirm: (clean on north door: ND-|no control patch on north door yet; 3)")
+            "Standing: to confirm: (clean on north door: ND-|no control patch on north door yet;"
+                + " 3)")
         .contains("per 30 cm2 on north door,")
         .contains("each with 90 % confidence, on north door.")
         .doesNotContain("on a new board", "not seen yet", "unlike your boards");

@@ -373,7 +373,7 @@ class PrintedBoundsPropertyTest {
         list(json, "patches").stream().map(p -> number(p.get("char_risk_upper"))).toList();
     String text = seen.shell().run(next).out().replaceAll("\\s+", " ");
     compare(answer, Printed.numbers(text, "char risk [^;]*?, at most # %"), exact);
-    List<BigDecimal> spots = Printed.numbers(text, "charred spots per m2, at most #");
+    List<BigDecimal> spots = Printed.numbers(text, "charred spots per m², at most #");
     assertThat(spots).hasSameSizeAs(exact);
     for (int k = 0; k < spots.size(); k++) {
       Printed.atMost(

@@ -29,7 +29,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.WindowType;
 import org.openqa.selenium.interactions.Actions;
 
 /**
@@ -244,7 +243,7 @@ class BenchJourneyTest {
     tablet.tap("#keep");
     assertThat(kept()).isEqualTo("P-0001");
     String first = tablet.driver().getWindowHandle();
-    tablet.driver().switchTo().newWindow(WindowType.TAB);
+    tablet.newTab();
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.tap("input[value=clean]");
     tablet.tap("#keep");

@@ -159,7 +159,8 @@ final class QuestionOptions {
 
   /** The coating family and the wood, in the log's own words. */
   FamilyAndWood about(Logbook log) {
-    return FamilyAndWood.read(words, log).pooledWith(pooled.stream().map(log::wood).toList());
+    return FamilyAndWood.read(words, log)
+        .pooledWith(pooled.stream().map(log.reference()::wood).toList());
   }
 
   /** All of the question but what it is about; needs no log. */

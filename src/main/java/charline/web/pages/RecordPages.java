@@ -58,7 +58,13 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
         Map.of(
             "view",
             RecordView.of(
-                shelf, like, read, ctx, person, Precautions.ofEach(log, shelf.finishes()))));
+                shelf,
+                like,
+                read,
+                ctx,
+                person,
+                Precautions.ofEach(log, shelf.finishes()),
+                log.figures())));
   }
 
   private void live(Context ctx) {
@@ -93,6 +99,7 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
               Requirements.USUAL));
       LiveRiskText.doubt(words, dial.doubts());
       LiveRiskText.doubt(words, Plausibility.aboutPower(rig, settings, OffsetDateTime.now(clock)));
+      LiveRiskText.doubt(words, Plausibility.about(dialled.circumstances(), settings));
       LiveRiskText.doubt(words, log.usual(rig).doubts(settings, dialled.size()));
     } catch (Refusal e) {
       words.put("note", e.getMessage());
