@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.UUID;
 
 /**
- * Control patches of a window on the piece itself. A patch is one where it was burned inside the
- * window and was read after its passes, or charred before them. It counts as clean where it came
- * out clean at the start setting or hotter, and speaks against the window where it charred.
+ * Control patches of a window on the piece itself. One counts as clean where it came out clean by
+ * the window's passes, about as hot as the start setting or hotter, and inside the window; it
+ * speaks against the window where it charred by them, no hotter than the window is anywhere.
  *
  * @param clean codes of those that came out clean
  * @param charred codes of those that charred
@@ -25,6 +25,12 @@ public record PieceControls(List<String> clean, List<String> charred) {
 
   /** A hand cannot tell doses apart that differ by a smaller factor. */
   private static final double SAME = 1.05;
+
+  /**
+   * A start that moves by less as patches come still is the setting that was burned: half of the
+   * quarter by which a ladder climbs.
+   */
+  private static final double HALF_RUNG = 1.12;
 
   public PieceControls {
     clean = List.copyOf(clean);
@@ -41,12 +47,11 @@ public record PieceControls(List<String> clean, List<String> charred) {
     List<String> clean = new ArrayList<>();
     List<String> charred = new ArrayList<>();
     for (Patch patch : patches) {
-      if (!patch.board().id().equals(board) || !inside(box, patch.exposure())) {
+      if (!patch.board().id().equals(board) || !upTo(box.hotCorner(), patch.exposure())) {
         continue;
       }
-      int unharmed = passesUnharmed(patch);
-      if (unharmed >= box.passes()) {
-        if (hotEnough(box, patch.exposure()) && clearedBy(patch, box.passes(), acceptTint)) {
+      if (passesUnharmed(patch) >= box.passes()) {
+        if (from(box, patch.exposure()) && clearedBy(patch, box.passes(), acceptTint)) {
           clean.add(patch.code());
         }
       } else if (patch.lastReading().outcome().charred()) {
@@ -56,19 +61,15 @@ public record PieceControls(List<String> clean, List<String> charred) {
     return new PieceControls(clean, charred);
   }
 
-  private static boolean inside(Box box, Exposure exposure) {
-    Forecast cold = box.coldCorner();
-    Forecast hot = box.hotCorner();
-    return between(exposure.doseJoulesPerCm2(), cold.doseJoulesPerCm2(), hot.doseJoulesPerCm2())
-        && between(exposure.intensity(), cold.intensity(), hot.intensity());
+  private static boolean upTo(Forecast hot, Exposure exposure) {
+    return exposure.doseJoulesPerCm2() < SAME * hot.doseJoulesPerCm2()
+        && exposure.intensity() < SAME * hot.intensity();
   }
 
-  private static boolean between(double value, double low, double high) {
-    return value > low / SAME && value < high * SAME;
-  }
-
-  private static boolean hotEnough(Box box, Exposure exposure) {
-    return exposure.doseJoulesPerCm2() > box.start().doseJoulesPerCm2() / SAME;
+  /** True if a setting is about as hot as the start, or hotter. */
+  private static boolean from(Box box, Exposure exposure) {
+    return exposure.doseJoulesPerCm2() > box.start().doseJoulesPerCm2() / HALF_RUNG
+        && exposure.intensity() > box.coldCorner().intensity() / SAME;
   }
 
   /** Passes of the last reading before the first char; 0 where there is none. */

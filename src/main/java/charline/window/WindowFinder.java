@@ -105,7 +105,8 @@ public record WindowFinder(Fitter fitter) {
     Optional<Box> fastest =
         boxes.stream()
             .max(
-                Comparator.comparing((Box b) -> !b.narrowFor(bench.speed()))
+                Comparator.comparingInt((Box b) -> confirming(b, counted, piece))
+                    .thenComparing(b -> !b.narrowFor(bench.speed()))
                     .thenComparing(b -> b.start().netAreaRateSquareCentimetresPerMinute()));
     boolean settled = searches.stream().anyMatch(s -> s.survives(LIMITS_MOVE));
     double chance = promises.chanceAnyWindow(reach);
@@ -158,6 +159,11 @@ public record WindowFinder(Fitter fitter) {
         Optional.of(clearing),
         onPiece,
         counted.patches());
+  }
+
+  /** On a piece the window that is nearest to being confirmed goes before a faster one. */
+  private static int confirming(Box box, Trials counted, Optional<PieceFits> piece) {
+    return piece.map(fits -> -controls(box, counted, fits).wanting()).orElse(0);
   }
 
   private static PieceControls controls(Box box, Trials counted, PieceFits fits) {
