@@ -11,6 +11,7 @@ import charline.model.ModelFit;
 import charline.model.PieceFits;
 import charline.model.Trials;
 import charline.model.borrow.Borrowing;
+import charline.model.borrow.Kin;
 import charline.model.check.FitChecker;
 import charline.model.classical.AblationRegression;
 import charline.model.classical.ClassicalFit;
@@ -481,6 +482,16 @@ public final class Answers {
     Fitter fitter = fitter(subject);
     ModelFit fit = fitter.fit(subject.trials(), event);
     return new ModelAnswer(subject, fit, new FitChecker(fitter).check(subject.trials(), fit));
+  }
+
+  /**
+   * Priors for other trials from what all strata of the log say together.
+   *
+   * @param kin strata that count in full
+   * @throws Refusal if the log says nothing
+   */
+  public LogPriors priors(Kin kin) {
+    return fitting.priors(kin);
   }
 
   /** The classical view of one event, beside the posterior where there is a fit. */

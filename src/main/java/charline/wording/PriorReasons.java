@@ -1,8 +1,11 @@
 package charline.wording;
 
+import charline.answer.LogPriors;
 import charline.answer.PriorLine;
 import charline.exposure.Emission;
 import charline.model.Event;
+import charline.model.borrow.Prediction.Backing;
+import charline.quantity.Figures;
 
 /**
  * What each line of the priors means, why the usual one is as it is, and where that comes from.
@@ -20,15 +23,53 @@ record PriorReasons(String why, String source) {
       case DOSE -> "J/cm2 of one pass with an even chance, times or divided by a factor";
       case PHI ->
           "weight of ln fluence (cw: irradiance) beside ln dose; below 0 more fluence at equal dose"
-              + " chars less, and -1 is the least, as more power at the same speed never chars less";
+              + " chars less, and -1 is the least, as more power at the same speed never chars"
+              + " less";
       case PSI -> "weight of ln passes beside ln dose, not below 0";
       case SIGMA ->
           "spread from patch to patch in ln dose, times or divided by a factor; at 0.25 it takes"
               + " 4.4 times the dose to go from 5 to 95 % of patches";
       case OMEGA ->
-          "spread from board to board in ln dose, the upper half of this normal; promises must also"
-              + " hold at one and a half times this";
+          "spread from board to board in ln dose: A x/ B is a middle, times or divided by a factor;"
+              + " 0 +/- A is the upper half of a normal; 0 +/- A x/ B is a level with such a half,"
+              + " from which trials of one coating and wood differ by a factor";
     };
+  }
+
+  /** Which trials of one kind of light taught priors. */
+  static String ground(Emission emission, LogPriors.Ground ground) {
+    String unit = emission.intensityUnit();
+    return "%s: learned at %d nm; the middle of the trials lay %s%s."
+        .formatted(
+            emission.word(),
+            ground.wavelengthNanometres(),
+            between(ground.leastIntensity(), ground.mostIntensity(), unit),
+            ground.otherPatches() == 0
+                ? ""
+                : "; %s with another wavelength left out"
+                    .formatted(Figures.count(ground.otherPatches(), "patch", "patches")));
+  }
+
+  private static String between(double low, double high, String unit) {
+    String first = Figures.three(low);
+    String last = Figures.three(high);
+    return first.equals(last)
+        ? "at %s %s".formatted(first, unit)
+        : "between %s and %s %s".formatted(first, last, unit);
+  }
+
+  /** Why a prior is as it is that may rest on the trials of a log. */
+  static PriorReasons of(PriorLine parameter, Event event, Emission emission, Backing backing) {
+    if (backing.strata() == 0) {
+      PriorReasons usual = of(parameter, event, emission);
+      return new PriorReasons("no stratum says more than the usual: " + usual.why, usual.source);
+    }
+    return new PriorReasons(
+        "the usual prior, moved by %s with %s; as wide as one more stratum may differ from them"
+            .formatted(
+                Figures.count(backing.strata(), "stratum", "strata"),
+                Figures.count(backing.patches(), "patch", "patches")),
+        "one log's trials");
   }
 
   /** Why a usual prior is as it is. */
@@ -62,8 +103,8 @@ record PriorReasons(String why, String source) {
             PRACTICE + "; the doses of the study named for cw lie inside one spread of it")
         : new PriorReasons(
             "beech under a continuous 10.6 um laser ran from apparently unaffected at 7.8 J/cm2 to"
-                + " totally dark at 75; the middle of that, and as much either way, as wood takes up"
-                + " less of the light near 1 um and residue more",
+                + " totally dark at 75; the middle of that, and as much either way, as wood takes"
+                + " up less of the light near 1 um and residue more",
             "Vidholdova, Reinprecht and Igaz 2017, BioResources 12(2):4177-4186");
   }
 
@@ -88,8 +129,8 @@ record PriorReasons(String why, String source) {
   private static PriorReasons charIntensity() {
     return new PriorReasons(
         "dose alone ordered the colour of beech in published trials, which is 0; soot and residue"
-            + " that more fluence lights speak for more, the trade's rule that pulses burn less than"
-            + " continuous light of the same dose for less",
+            + " that more fluence lights speak for more, the trade's rule that pulses burn less"
+            + " than continuous light of the same dose for less",
         "Kudela, Kubovsky and Andrejko 2024, Forests 15:2211 (10.6 um); the rule: " + PRACTICE);
   }
 
