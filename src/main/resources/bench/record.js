@@ -26,7 +26,7 @@ form.addEventListener("change", e => {
   if (e.target.name === "outcome") { cleanAlone(e.target); if (!entry.sure) trouble(""); }
   else { arrange(); changed(); }
 });
-form.addEventListener("input", e => { if (e.target.closest(".turn") || e.target === at("depth")) changed(); });
+form.addEventListener("input", e => { if (e.target.closest(".turn, #made") || e.target === at("depth")) changed(); });
 form.addEventListener("click", e => {
   const input = e.target.closest(".turn input, input[data-pad]");
   if (input && !input.disabled && e.detail !== 0) openPad(input);

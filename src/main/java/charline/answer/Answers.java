@@ -2,16 +2,20 @@ package charline.answer;
 
 import charline.drift.Drift;
 import charline.exposure.Emission;
+import charline.exposure.PowerSetting;
+import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.model.CoatContradiction;
 import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
+import charline.model.PieceFit;
 import charline.model.PieceFits;
 import charline.model.Trials;
 import charline.model.borrow.Borrowing;
 import charline.model.borrow.Kin;
+import charline.model.check.BoardCheck;
 import charline.model.check.FitChecker;
 import charline.model.classical.AblationRegression;
 import charline.model.classical.ClassicalFit;
@@ -31,10 +35,15 @@ import charline.trial.Sample;
 import charline.trial.SampleResult;
 import charline.trial.Stratum;
 import charline.window.JobRisk;
+import charline.window.LiveForecast;
+import charline.window.PieceEvidence;
 import charline.window.Recommendation;
+import charline.window.RigSetup;
 import charline.window.WindowFinder;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -98,7 +107,31 @@ public final class Answers {
    *     is known from nowhere
    */
   public TrialCase choose(TrialQuestion question) {
-    return choice.choose(question);
+    TrialCase subject = choice.choose(question);
+    subject.piece().ifPresent(piece -> requirePatches(piece, subject));
+    return subject;
+  }
+
+  private void requirePatches(Board piece, TrialCase subject) {
+    if (subject.patchesOnPiece() > 0) {
+      return;
+    }
+    Map<Stratum, List<Patch>> others = new LinkedHashMap<>();
+    strata
+        .byStratum()
+        .forEach(
+            (stratum, patches) -> {
+              List<Patch> own =
+                  patches.stream().filter(p -> p.board().id().equals(piece.id())).toList();
+              if (!own.isEmpty()) {
+                others.put(stratum, own);
+              }
+            });
+    throw Refusal.nothingFound(
+        Missing.PIECE_PATCHES,
+        "An answer for a piece rests on patches of its own: board %s must have one of %s, and it has %s."
+            .formatted(
+                piece.name(), subject.trials().stratum().words(), TrialChoice.inventory(others)));
   }
 
   /** Fits trials as a question asks: from its priors, and borrowing where it says so. */
@@ -163,23 +196,34 @@ public final class Answers {
   }
 
   private static PieceFits pieceFits(WindowFinder finder, TrialCase subject) {
-    Board piece = subject.piece().orElseThrow();
-    if (subject.patchesOnPiece() == 0) {
-      throw Refusal.nothingFound(
-          "A window for a piece rests on patches burned on it, and %s has none of %s yet; plan them first."
-              .formatted(piece.name(), subject.trials().stratum().family()));
-    }
-    return PieceFits.of(finder.fitter(), subject.trials(), piece);
+    return PieceFits.of(finder.fitter(), subject.trials(), subject.piece().orElseThrow());
   }
 
   /** What the patches of the piece changed. */
   private Optional<PieceAnswer> piece(TrialCase subject, Recommendation found) {
-    return found.piece().map(fits -> new PieceAnswer(fits, general(subject, found)));
+    return found
+        .piece()
+        .map(PieceEvidence::fits)
+        .map(fits -> new PieceAnswer(fits, general(subject, found), unlike(subject, fits)));
+  }
+
+  /** Where the piece lies further off the other boards than any of them should. */
+  private Map<Event, BoardCheck> unlike(TrialCase subject, PieceFits fits) {
+    FitChecker checker = new FitChecker(fitter(subject));
+    Map<Event, BoardCheck> unlike = new EnumMap<>(Event.class);
+    Stream.of(fits.charring(), fits.clearing())
+        .map(PieceFit::piece)
+        .forEach(
+            fit ->
+                checker.check(subject.trials(), fit).shifts().stream()
+                    .filter(board -> board.board().equals(fits.board().name()) && board.off())
+                    .forEach(board -> unlike.put(fit.event(), board)));
+    return unlike;
   }
 
   /** The answer for any board from all boards but the piece; empty where there are none. */
   private Optional<Recommendation> general(TrialCase subject, Recommendation found) {
-    PieceFits fits = found.piece().orElseThrow();
+    PieceFits fits = found.piece().orElseThrow().fits();
     return subject
         .otherBoards()
         .map(
@@ -230,14 +274,19 @@ public final class Answers {
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject),
         nearWoods(subject),
-        piece(subject, found));
+        piece(subject, found),
+        boards(subject));
+  }
+
+  private BoardPriors boards(TrialCase subject) {
+    return BoardPriors.of(fitter(subject), subject.trials(), subject.question().priors().pinned());
   }
 
   /** Trials of the same coat and light on near woods, which are not counted. */
   private List<NearWood> nearWoods(TrialCase subject) {
     Stratum own = subject.trials().stratum();
     Set<String> near = new TreeSet<>();
-    own.woods().forEach(wood -> near.addAll(log.nearWoods(wood)));
+    own.woods().forEach(wood -> near.addAll(log.reference().near(wood)));
     return near.stream()
         .filter(wood -> !own.covers(wood))
         .map(wood -> new NearWood(wood, strata.of(own.over(wood)).size()))
@@ -480,8 +529,57 @@ public final class Answers {
 
   private ModelAnswer model(TrialCase subject, Event event) {
     Fitter fitter = fitter(subject);
-    ModelFit fit = fitter.fit(subject.trials(), event);
-    return new ModelAnswer(subject, fit, new FitChecker(fitter).check(subject.trials(), fit));
+    Trials trials = subject.trials();
+    Optional<PieceFit> piece =
+        subject.piece().map(board -> PieceFit.of(fitter, trials, event, board.id()));
+    ModelFit fit = piece.map(PieceFit::piece).orElseGet(() -> fitter.fit(trials, event));
+    return new ModelAnswer(
+        subject, fit, new FitChecker(fitter).check(trials, fit), boards(subject), piece);
+  }
+
+  /**
+   * The char risk and the clearing chance of one setting.
+   *
+   * @param power share of the dial, or W on the work
+   * @param speedMillimetresPerSecond hand or scan speed, as the bench of the question has it
+   * @param passes 1 or more
+   */
+  public AskedRisk risk(
+      TrialQuestion question, PowerSetting power, double speedMillimetresPerSecond, int passes) {
+    TrialCase subject = cleared(question);
+    Fitter fitter = fitter(subject);
+    LiveForecast models =
+        subject
+            .piece()
+            .map(piece -> LiveForecast.fitted(fitter, subject.trials(), piece))
+            .orElseGet(() -> LiveForecast.fitted(fitter, subject.trials()));
+    RigSetup bench = subject.bench();
+    Settings settings =
+        new Settings(
+            power, bench.speed().at(speedMillimetresPerSecond), bench.spot(), bench.pulses());
+    RiskAnswer risk =
+        RiskAnswer.of(
+            models,
+            new Dialled(bench.rig(), settings, bench.at(), passes, bench.strokes()),
+            subject.asked());
+    return new AskedRisk(
+        subject,
+        risk,
+        Applicability.of(subject, Fitter.withDefaults()),
+        Precautions.of(log, subject.trials().patches()),
+        question
+            .job()
+            .map(
+                limit ->
+                    JobRisk.of(
+                        limit,
+                        subject
+                            .trials()
+                            .medianPatchSquareCentimetres()
+                            .orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
+                        risk.expected().charRiskMean(),
+                        risk.expected().charRiskUpper())),
+        boards(subject));
   }
 
   /**

@@ -44,13 +44,14 @@ final class CoatTests {
     this.log = log;
     samples = log.samples().standing();
     substances =
-        log.substances().stream().collect(Collectors.toMap(SubstanceFacts::name, facts -> facts));
+        log.reference().substances().stream()
+            .collect(Collectors.toMap(SubstanceFacts::name, facts -> facts));
   }
 
   /** What is known of one finish. */
   Precautions of(Finish finish) {
     List<Finish> alone = List.of(finish);
-    return new Precautions(log.cautions(finish), tests(alone), bars(alone), List.of());
+    return new Precautions(log.reference().cautions(finish), tests(alone), bars(alone), List.of());
   }
 
   Precautions of(List<Patch> patches) {
@@ -59,7 +60,7 @@ final class CoatTests {
         patches.stream()
             .map(p -> new Kind(p.finish(), p.board(), p.rig().emission()))
             .distinct()
-            .flatMap(k -> log.cautions(k.finish(), k.board(), k.emission()).stream())
+            .flatMap(k -> log.reference().cautions(k.finish(), k.board(), k.emission()).stream())
             .distinct()
             .toList();
     List<Finish> finishes = patches.stream().map(Patch::finish).distinct().toList();
@@ -76,10 +77,10 @@ final class CoatTests {
     List<Finish> open = ofFamily.stream().filter(f -> bars(List.of(f)).isEmpty()).toList();
     List<Finish> about = open.isEmpty() ? ofFamily : open;
     List<Caution> cautions = new ArrayList<>();
-    woods.forEach(word -> cautions.addAll(log.cautions(family, word, emission)));
+    woods.forEach(word -> cautions.addAll(log.reference().cautions(family, word, emission)));
     for (Finish finish : about) {
-      cautions.addAll(log.cautions(finish));
-      boards.forEach(board -> cautions.addAll(log.cautions(finish, board, emission)));
+      cautions.addAll(log.reference().cautions(finish));
+      boards.forEach(board -> cautions.addAll(log.reference().cautions(finish, board, emission)));
     }
     List<Caution> all = inOrder(cautions.stream().distinct().toList());
     return about.isEmpty()
@@ -93,19 +94,19 @@ final class CoatTests {
 
   /** In the order of the log, in which those of several finishes are brought together. */
   private List<Caution> inOrder(List<Caution> cautions) {
-    List<Caution> order = log.everyCaution();
+    List<Caution> order = log.reference().everyCaution();
     return cautions.stream().sorted(Comparator.comparingInt(order::indexOf)).toList();
   }
 
   private List<Tested> untested(String family) {
-    return log.demands(family).stream()
+    return log.reference().demands(family).stream()
         .filter(demand -> demand.strictness() != Strictness.NEVER)
         .map(demand -> new Tested(demand.substance(), Optional.empty(), List.of()))
         .toList();
   }
 
   private List<NoBeam> bars(String family) {
-    return log.demands(family).stream()
+    return log.reference().demands(family).stream()
         .map(
             demand ->
                 switch (demand.strictness()) {
@@ -143,7 +144,7 @@ final class CoatTests {
 
   /** Demands that a test can meet. */
   private List<TestDemand> asked(Finish finish) {
-    return log.demands(finish).stream()
+    return log.reference().demands(finish).stream()
         .filter(demand -> demand.strictness() != Strictness.NEVER)
         .toList();
   }
@@ -155,7 +156,7 @@ final class CoatTests {
     Map<String, Sample> inconclusive = new LinkedHashMap<>();
     for (Finish finish : finishes) {
       Set<String> passedOver = new LinkedHashSet<>();
-      for (TestDemand demand : log.demands(finish)) {
+      for (TestDemand demand : log.reference().demands(finish)) {
         String substance = demand.substance();
         Optional<Sample> result = result(finish, substance);
         if (demand.strictness() == Strictness.NEVER) {

@@ -73,14 +73,15 @@ public record FamilyAndWood(String family, String wood) {
       }
     }
     return new FamilyAndWood(
-        log.family(words.get(0)), wood(String.join(" ", words.subList(1, words.size())), log));
+        log.reference().family(words.get(0)),
+        wood(String.join(" ", words.subList(1, words.size())), log));
   }
 
   private static Optional<FamilyAndWood> at(List<String> words, int cut, Logbook log) {
     try {
       return Optional.of(
           new FamilyAndWood(
-              log.family(String.join(" ", words.subList(0, cut))),
+              log.reference().family(String.join(" ", words.subList(0, cut))),
               wood(String.join(" ", words.subList(cut, words.size())), log)));
     } catch (Refusal e) {
       return Optional.empty();
@@ -88,6 +89,6 @@ public record FamilyAndWood(String family, String wood) {
   }
 
   private static String wood(String word, Logbook log) {
-    return word.equalsIgnoreCase(Stratum.ANY_WOOD) ? Stratum.ANY_WOOD : log.wood(word);
+    return word.equalsIgnoreCase(Stratum.ANY_WOOD) ? Stratum.ANY_WOOD : log.reference().wood(word);
   }
 }

@@ -79,7 +79,10 @@ public record FixedKnobs(Map<Knob, Double> values) {
         or(Knob.WIDTH, rig.scanWidthMillimetres()),
         rig.largestPulseMillijoules(),
         rig.lens(),
-        rig.checks());
+        rig.usual(),
+        rig.optics(),
+        rig.checks(),
+        rig.upkeep());
   }
 
   private RigSetup on(RigSetup bench) {

@@ -61,10 +61,10 @@ public record LogPriors(PriorSet set, Map<Line, Backing> backings, Map<Emission,
     }
     String all = String.join(" ", words);
     if (words.size() == 1) {
-      return new Kin(Optional.of(log.family(all)), List.of());
+      return new Kin(Optional.of(log.reference().family(all)), List.of());
     }
     try {
-      return new Kin(Optional.of(log.family(all)), List.of());
+      return new Kin(Optional.of(log.reference().family(all)), List.of());
     } catch (Refusal notAFamily) {
       FamilyAndWood both = FamilyAndWood.read(words, log);
       return new Kin(Optional.of(both.family()), both.woods());

@@ -46,7 +46,7 @@ public record Precautions(
 
   /** Of a finish on a board under one kind of light. */
   public static Precautions of(Logbook log, Finish finish, Board board, Emission emission) {
-    return new CoatTests(log).of(finish).with(log.cautions(finish, board, emission));
+    return new CoatTests(log).of(finish).with(log.reference().cautions(finish, board, emission));
   }
 
   /** Of everything that patches were burned on. */

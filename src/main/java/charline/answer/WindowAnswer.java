@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param offer what could be borrowed, where nothing was
  * @param nearWoods trials on near woods that were not counted
  * @param piece what the patches of the piece changed, where the question names one
+ * @param boards what was likely of the spread between boards before these trials
  */
 public record WindowAnswer(
     TrialCase subject,
@@ -30,7 +31,8 @@ public record WindowAnswer(
     Optional<JobRisk> job,
     Optional<BorrowOffer> offer,
     List<NearWood> nearWoods,
-    Optional<PieceAnswer> piece) {
+    Optional<PieceAnswer> piece,
+    BoardPriors boards) {
 
   /** Cautions of every finish, board and kind of light behind it, most serious first. */
   public List<Caution> cautions() {

@@ -37,6 +37,10 @@ import charline.cli.rig.RigDrift;
 import charline.cli.rig.RigJoin;
 import charline.cli.rig.RigList;
 import charline.cli.rig.RigShow;
+import charline.cli.rig.RigUpkeep;
+import charline.cli.rig.RigUpkeepAmend;
+import charline.cli.rig.RigUpkeepList;
+import charline.cli.rig.RigUpkeepVoid;
 import charline.cli.sample.SampleAdd;
 import charline.cli.sample.SampleAmend;
 import charline.cli.sample.SampleList;
@@ -47,6 +51,7 @@ import charline.cli.trials.Onset;
 import charline.cli.trials.PriorShow;
 import charline.cli.trials.QuoteJob;
 import charline.cli.trials.Removal;
+import charline.cli.trials.Risk;
 import charline.cli.trials.Sheet;
 import charline.cli.trials.Window;
 import charline.cli.word.FamilyAdd;
@@ -74,7 +79,7 @@ final class Commands {
   private static final Map<String, List<String>> WORDS = new LinkedHashMap<>();
 
   static {
-    WORDS.put("rig", List.of("add", "list", "show", "amend", "join", "check", "drift"));
+    WORDS.put("rig", List.of("add", "list", "show", "amend", "join", "check", "upkeep", "drift"));
     WORDS.put("board", List.of("add", "list", "show", "amend", "void", "join"));
     WORDS.put("finish", List.of("add", "list", "show", "amend", "join"));
     WORDS.put("wood", List.of("list", "show", "add", "amend"));
@@ -83,7 +88,8 @@ final class Commands {
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
     WORDS.put("plan", List.of("list", "void"));
     WORDS.put("find", List.of());
-    for (String word : List.of("window", "next", "quote", "onset", "removal", "prior", "sheet")) {
+    for (String word :
+        List.of("window", "risk", "next", "quote", "onset", "removal", "prior", "sheet")) {
       WORDS.put(word, List.of());
     }
     WORDS.put("import", List.of());
@@ -97,7 +103,9 @@ final class Commands {
 
   /** Commands that have words of their own to follow. */
   private static final Map<String, List<String>> THIRD =
-      Map.of("rig check", List.of("amend", "void"));
+      Map.of(
+          "rig check", List.of("amend", "void"),
+          "rig upkeep", List.of("list", "amend", "void"));
 
   private Commands() {}
 
@@ -204,7 +212,8 @@ final class Commands {
 
   private static String summary(String first) {
     return switch (first) {
-      case "rig" -> "The laser with its head and lens: add, list, show, amend, join, check, drift.";
+      case "rig" ->
+          "The laser with its head and lens: add, list, show, amend, join, check, upkeep, drift.";
       case "board" -> "The wood that patches are burned on: add, list, show, amend, void, join.";
       case "finish" -> "The coats on the wood: add, list, show, amend, join.";
       case "wood" -> "The woods that this log knows: list, show, add, amend.";
@@ -234,6 +243,10 @@ final class Commands {
       case "rig check" -> new RigCheck();
       case "rig check amend" -> new RigCheckAmend();
       case "rig check void" -> new RigCheckVoid();
+      case "rig upkeep" -> new RigUpkeep();
+      case "rig upkeep list" -> new RigUpkeepList();
+      case "rig upkeep amend" -> new RigUpkeepAmend();
+      case "rig upkeep void" -> new RigUpkeepVoid();
       case "rig drift" -> new RigDrift();
       case "board add" -> new BoardAdd();
       case "board list" -> new BoardList();
@@ -268,6 +281,7 @@ final class Commands {
       case "plan void" -> new PlanVoid();
       case "find" -> new Find();
       case "window" -> new Window();
+      case "risk" -> new Risk();
       case "next" -> new Next();
       case "quote" -> new QuoteJob();
       case "onset" -> new Onset();

@@ -3,8 +3,10 @@ package charline.drift;
 import charline.exposure.Settings;
 import charline.model.Coating;
 import charline.trial.Board;
+import charline.trial.Manner;
 import charline.trial.Patch;
 import charline.trial.Rig;
+import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,14 +25,24 @@ public final class ControlPatch {
   /** A setting burned so often is taken for the control setting, planned as one or not. */
   static final int REPEATS = 3;
 
-  /** Another coat clears sooner or later by itself, so that only the same coat is a repeat. */
-  private record Repeated(Settings settings, Coating coat) {}
+  /**
+   * Another coat clears sooner or later by itself, and so may another figure or place: only the
+   * same of each is a repeat.
+   */
+  record Kind(Coating coat, Manner manner) {
+    static Kind of(Patch patch) {
+      return new Kind(Coating.of(patch.finish()), patch.manner());
+    }
+  }
+
+  private record Repeated(Settings settings, Kind kind) {}
 
   private ControlPatch() {}
 
   /**
-   * The setting that a rig repeated most on one coat in these trials, at least three times; of
-   * equally common ones the first. Coats are the same where tone and thickness are.
+   * The setting that a rig repeated most on one coat in these trials, with one figure on one place,
+   * at least three times; of equally common ones the first. Coats are the same where tone and
+   * thickness are.
    */
   public static Optional<Settings> setting(List<Patch> patches, Rig rig) {
     return repeated(patches, rig, REPEATS);
@@ -71,8 +83,7 @@ public final class ControlPatch {
     Map<Repeated, Integer> counts = new LinkedHashMap<>();
     patches.stream()
         .filter(p -> p.rig().id().equals(rig.id()))
-        .forEach(
-            p -> counts.merge(new Repeated(p.settings(), Coating.of(p.finish())), 1, Integer::sum));
+        .forEach(p -> counts.merge(new Repeated(p.settings(), Kind.of(p)), 1, Integer::sum));
     Optional<Settings> most = Optional.empty();
     int best = atLeast - 1;
     for (Map.Entry<Repeated, Integer> entry : counts.entrySet()) {
@@ -86,17 +97,24 @@ public final class ControlPatch {
 
   /**
    * How many patches a rig has burned since its latest control patch, on any coat; all of them
-   * where there was none.
+   * where there was none. Upkeep since then makes the next one due at once.
    *
    * @param patches trials in the order of burning
    */
   public static int since(List<Patch> patches, Rig rig, Optional<Settings> control) {
     int count = 0;
+    Optional<OffsetDateTime> latest = Optional.empty();
     for (Patch patch : patches) {
       if (patch.rig().id().equals(rig.id())) {
-        count = control.filter(patch.settings()::equals).isPresent() ? 0 : count + 1;
+        boolean isControl = control.filter(patch.settings()::equals).isPresent();
+        count = isControl ? 0 : count + 1;
+        latest = isControl ? Optional.of(patch.burnedAt()) : latest;
       }
     }
-    return count;
+    return latest.filter(at -> keptUp(rig, at)).isPresent() ? Math.max(count, EVERY) : count;
+  }
+
+  private static boolean keptUp(Rig rig, OffsetDateTime since) {
+    return rig.upkeep().stream().anyMatch(upkeep -> upkeep.at().isAfter(since));
   }
 }

@@ -23,6 +23,23 @@ record Cusum(double allowance, double limit) {
    */
   record Sums(double up, double down) {}
 
+  /**
+   * Sums after every value; they begin anew with each run.
+   *
+   * @param runs number of the run of each value, rising
+   */
+  List<Sums> sums(List<Double> values, List<Integer> runs) {
+    List<Sums> all = new ArrayList<>();
+    int from = 0;
+    while (from < values.size()) {
+      int run = runs.get(from);
+      int to = runs.lastIndexOf(run) + 1;
+      all.addAll(sums(values.subList(from, to)));
+      from = to;
+    }
+    return all;
+  }
+
   /** Sums after every value. */
   List<Sums> sums(List<Double> values) {
     List<Sums> all = new ArrayList<>();

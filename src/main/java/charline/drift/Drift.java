@@ -3,7 +3,6 @@ package charline.drift;
 import charline.exposure.Exposure;
 import charline.exposure.PowerCurve;
 import charline.exposure.Settings;
-import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.Posterior;
@@ -45,21 +44,23 @@ public record Drift(Rig rig, List<Watch> watches) {
    * @param patch code of the control patch; empty for a power check
    * @param check the power check; empty for a control patch
    * @param score standard deviations towards more of what is watched, less if negative
-   * @param up cumulative sum of what lies above
-   * @param down cumulative sum of what lies below
+   * @param run how many times the rig had been kept up before
+   * @param up cumulative sum of what lies above in that run
+   * @param down cumulative sum of what lies below in it
    */
   public record Point(
       OffsetDateTime at,
       Optional<String> patch,
       Optional<PowerCheck> check,
       double score,
+      int run,
       double up,
       double down) {}
 
   /** What is watched. */
   public sealed interface Gauge {}
 
-  /** Control patches of a stratum, by the passes that they take to clear. */
+  /** Control patches of a stratum and a manner, by the passes that they take to clear. */
   public record ControlPatches(Stratum stratum) implements Gauge {}
 
   /** Power checks: metered over nominal power. */
@@ -140,33 +141,34 @@ public record Drift(Rig rig, List<Watch> watches) {
   private record Scored(Patch patch, double late) {}
 
   /**
-   * A control patch scores by how late it cleared: the share of patches with its coat that the
+   * A control patch scores by how late it cleared: the share of patches of its kind that the
    * removal model of the time up to the third control patch expects to clear sooner, as a standard
    * normal score, the middle of what the readings leave open.
    *
-   * <p>Every coat is compared with its own first control patches. By how much one coat clears later
-   * than another is known far less well than what one of them does, and an error in it would look
-   * like drift.
+   * <p>Like is compared with like: every coat, burned with one figure on one place, with its own
+   * first control patches. By how much one coat clears later than another is known far less well
+   * than what one of them does, and an error in it would look like drift.
    */
   private static Watch controls(Rig rig, Trials trials, Settings control, Fitter fitter) {
-    Map<Coating, List<Patch>> byCoat =
+    Map<ControlPatch.Kind, List<Patch>> byKind =
         trials.patches().stream()
             .filter(p -> p.rig().id().equals(rig.id()) && p.settings().equals(control))
             .sorted(Comparator.comparing(Patch::burnedAt))
             .collect(
                 Collectors.groupingBy(
-                    p -> Coating.of(p.finish()), LinkedHashMap::new, Collectors.toList()));
+                    ControlPatch.Kind::of, LinkedHashMap::new, Collectors.toList()));
     List<Scored> scored = new ArrayList<>();
-    byCoat.forEach(
-        (coat, patches) -> {
+    byKind.forEach(
+        (kind, patches) -> {
           if (patches.size() >= ControlPatch.REPEATS) {
             Posterior clearing =
-                fitter.fit(reference(trials, patches, coat), Event.CLEARING).posterior();
+                fitter.fit(reference(trials, patches, kind), Event.CLEARING).posterior();
             patches.forEach(p -> scored.add(new Scored(p, lateness(p, trials, clearing))));
           }
         });
     scored.sort(Comparator.comparing(s -> s.patch().burnedAt()));
     return watch(
+        rig,
         new ControlPatches(trials.stratum()),
         scored.stream()
             .map(
@@ -179,13 +181,16 @@ public record Drift(Rig rig, List<Watch> watches) {
   }
 
   /**
-   * What was burned up to the third control patch of a coat: the rig as it was, not as it became.
+   * What was burned up to the third control patch of a kind, with its figure on its place: the rig
+   * as it was, not as it became.
    */
-  private static Trials reference(Trials trials, List<Patch> controls, Coating coat) {
+  private static Trials reference(Trials trials, List<Patch> controls, ControlPatch.Kind kind) {
     OffsetDateTime until = controls.get(ControlPatch.REPEATS - 1).burnedAt();
     List<Patch> early =
-        trials.patches().stream().filter(p -> !p.burnedAt().isAfter(until)).toList();
-    return new Trials(trials.stratum(), early, trials.acceptTint(), coat);
+        trials.patches().stream()
+            .filter(p -> !p.burnedAt().isAfter(until) && p.manner().equals(kind.manner()))
+            .toList();
+    return new Trials(trials.stratum(), early, trials.acceptTint(), kind.coat());
   }
 
   private static double lateness(Patch patch, Trials trials, Posterior clearing) {
@@ -236,7 +241,7 @@ public record Drift(Rig rig, List<Watch> watches) {
       values.add(new Value(last.at(), Optional.empty(), Optional.of(last)));
       scores.add(changes.stream().mapToDouble(c -> c).average().orElse(0));
     }
-    return watch(new PowerChecks(), values, scores, false);
+    return watch(rig, new PowerChecks(), values, scores, false);
   }
 
   private static List<PowerCheck> lastOfEachSetting(List<PowerCheck> day) {
@@ -264,9 +269,14 @@ public record Drift(Rig rig, List<Watch> watches) {
   /** What a score is of. */
   private record Value(OffsetDateTime at, Optional<String> patch, Optional<PowerCheck> check) {}
 
+  /**
+   * Upkeep begins a new run: the sums start again, still against the first values, so that a rig
+   * that is not what it was is found out. A shift before the last upkeep is over.
+   */
   private static Watch watch(
-      Gauge gauge, List<Value> values, List<Double> scores, boolean upIsWeaker) {
-    List<Cusum.Sums> sums = Cusum.USUAL.sums(scores);
+      Rig rig, Gauge gauge, List<Value> values, List<Double> scores, boolean upIsWeaker) {
+    List<Integer> runs = values.stream().map(v -> run(rig, v.at())).toList();
+    List<Cusum.Sums> sums = Cusum.USUAL.sums(scores, runs);
     List<Point> points = new ArrayList<>();
     for (int i = 0; i < scores.size(); i++) {
       points.add(
@@ -275,18 +285,25 @@ public record Drift(Rig rig, List<Watch> watches) {
               values.get(i).patch(),
               values.get(i).check(),
               scores.get(i),
+              runs.get(i),
               sums.get(i).up(),
               sums.get(i).down()));
     }
-    OptionalInt signal = Cusum.USUAL.signal(sums);
-    boolean up = signal.isPresent() && sums.get(signal.getAsInt()).up() > Cusum.USUAL.limit();
+    int last = runs.indexOf(rig.upkeep().size());
+    List<Cusum.Sums> now = last < 0 ? List.of() : sums.subList(last, sums.size());
+    OptionalInt signal = Cusum.USUAL.signal(now);
+    boolean up = signal.isPresent() && now.get(signal.getAsInt()).up() > Cusum.USUAL.limit();
     return new Watch(
         gauge,
         points,
         Cusum.USUAL.limit(),
         signal.isPresent()
-            ? Optional.of(values.get(Cusum.USUAL.since(sums, signal.getAsInt())).at())
+            ? Optional.of(values.get(last + Cusum.USUAL.since(now, signal.getAsInt())).at())
             : Optional.empty(),
         up == upIsWeaker);
+  }
+
+  private static int run(Rig rig, OffsetDateTime at) {
+    return (int) rig.upkeep().stream().filter(upkeep -> !upkeep.at().isAfter(at)).count();
   }
 }

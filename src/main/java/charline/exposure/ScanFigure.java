@@ -7,15 +7,47 @@ import charline.quantity.Invariant;
  * figure.
  */
 public sealed interface ScanFigure
-    permits ScanFigure.OneWayLines,
-        ScanFigure.TriangleSweep,
-        ScanFigure.Sinusoid,
-        ScanFigure.Circle {
+    permits ScanFigure.OneWayLines, ScanFigure.ToAndFro, ScanFigure.HotRims {
   /** Mean speed of the spot while lit, in mm/s. */
   double meanSpotSpeedMillimetresPerSecond();
 
   /** Lines (or turns) laid down per second. */
   double linesPerSecond();
+
+  /**
+   * A figure whose spot crosses the middle of the track fast and stays at its rims: thin in the
+   * middle, hot at the rims. Its place across the track goes as the sine of a steady phase.
+   */
+  sealed interface HotRims extends ScanFigure permits Sinusoid, Circle {
+    /** Width of the track, in mm. */
+    double acrossMillimetres();
+
+    /**
+     * Dose at a place across the track over the mean dose, 2 / (π √(1 - x²)).
+     *
+     * @param x place over half the width, inside (-1, 1)
+     */
+    default double relativeDose(double x) {
+      return 2 / (Math.PI * Math.sqrt(1 - x * x));
+    }
+
+    /** Share of the time spent in the outer {@code share} of the width, both sides together. */
+    default double timeShareInOuter(double share) {
+      Invariant.within("Share of the width", share, 0, 1, "");
+      return 2 / Math.PI * Math.acos(1 - share);
+    }
+
+    /**
+     * Mean dose over the mean of the track in a strip along either rim, as wide as the spot: within
+     * it the spot smooths what would be without limit at the very rim.
+     *
+     * @param spot narrower than half the track, else the whole track is one strip
+     */
+    default double rimDose(Spot spot) {
+      double share = Math.min(1, 2 * spot.oneOverESquaredMillimetres() / acrossMillimetres());
+      return timeShareInOuter(share) / share;
+    }
+  }
 
   /**
    * One-way lines from a rotating polygon.
@@ -39,26 +71,39 @@ public sealed interface ScanFigure
     }
   }
 
+  /** A sweep to and fro over one line, two lines a cycle. */
+  sealed interface ToAndFro extends ScanFigure permits TriangleSweep, Sinusoid {
+    /** Line length. */
+    double widthMillimetres();
+
+    /** Full cycles per second. */
+    double cyclesPerSecond();
+
+    private static void check(double widthMillimetres, double cyclesPerSecond) {
+      Invariant.positive("Scan width", widthMillimetres, "mm");
+      Invariant.positive("Scan frequency", cyclesPerSecond, "Hz");
+    }
+
+    @Override
+    default double meanSpotSpeedMillimetresPerSecond() {
+      return 2 * widthMillimetres() * cyclesPerSecond();
+    }
+
+    @Override
+    default double linesPerSecond() {
+      return 2 * cyclesPerSecond();
+    }
+  }
+
   /**
    * A sweep to and fro at constant speed.
    *
    * @param widthMillimetres line length
    * @param cyclesPerSecond full cycles, two lines each
    */
-  record TriangleSweep(double widthMillimetres, double cyclesPerSecond) implements ScanFigure {
+  record TriangleSweep(double widthMillimetres, double cyclesPerSecond) implements ToAndFro {
     public TriangleSweep {
-      Invariant.positive("Scan width", widthMillimetres, "mm");
-      Invariant.positive("Scan frequency", cyclesPerSecond, "Hz");
-    }
-
-    @Override
-    public double meanSpotSpeedMillimetresPerSecond() {
-      return 2 * widthMillimetres * cyclesPerSecond;
-    }
-
-    @Override
-    public double linesPerSecond() {
-      return 2 * cyclesPerSecond;
+      ToAndFro.check(widthMillimetres, cyclesPerSecond);
     }
   }
 
@@ -68,20 +113,9 @@ public sealed interface ScanFigure
    * @param widthMillimetres line length
    * @param cyclesPerSecond full cycles, two lines each
    */
-  record Sinusoid(double widthMillimetres, double cyclesPerSecond) implements ScanFigure {
+  record Sinusoid(double widthMillimetres, double cyclesPerSecond) implements ToAndFro, HotRims {
     public Sinusoid {
-      Invariant.positive("Scan width", widthMillimetres, "mm");
-      Invariant.positive("Scan frequency", cyclesPerSecond, "Hz");
-    }
-
-    @Override
-    public double meanSpotSpeedMillimetresPerSecond() {
-      return 2 * widthMillimetres * cyclesPerSecond;
-    }
-
-    @Override
-    public double linesPerSecond() {
-      return 2 * cyclesPerSecond;
+      ToAndFro.check(widthMillimetres, cyclesPerSecond);
     }
 
     /** Speed at mid-line, π W f, in mm/s. */
@@ -94,19 +128,9 @@ public sealed interface ScanFigure
       return peakSpeedMillimetresPerSecond() / Math.sqrt(2);
     }
 
-    /**
-     * Dose at a place across the width over the mean dose, 2 / (π √(1 - x²)).
-     *
-     * @param x place over half-width, inside (-1, 1)
-     */
-    public double relativeDose(double x) {
-      return 2 / (Math.PI * Math.sqrt(1 - x * x));
-    }
-
-    /** Share of the time spent in the outer {@code share} of the width, both sides together. */
-    public double timeShareInOuter(double share) {
-      Invariant.within("Share of the width", share, 0, 1, "");
-      return 2 / Math.PI * Math.acos(1 - share);
+    @Override
+    public double acrossMillimetres() {
+      return widthMillimetres;
     }
   }
 
@@ -116,7 +140,7 @@ public sealed interface ScanFigure
    * @param diameterMillimetres diameter of the circle
    * @param turnsPerSecond turns per second
    */
-  record Circle(double diameterMillimetres, double turnsPerSecond) implements ScanFigure {
+  record Circle(double diameterMillimetres, double turnsPerSecond) implements HotRims {
     public Circle {
       Invariant.positive("Circle diameter", diameterMillimetres, "mm");
       Invariant.positive("Turns per second", turnsPerSecond, "/s");
@@ -142,14 +166,9 @@ public sealed interface ScanFigure
       return new HandPass(diameterMillimetres, handSpeedMillimetresPerSecond);
     }
 
-    /**
-     * Dose at a place across the track over the mean dose, 2 / (π √(1 - y²)): thin in the middle,
-     * hot at the rims.
-     *
-     * @param y place over radius, inside (-1, 1)
-     */
-    public double relativeDose(double y) {
-      return 2 / (Math.PI * Math.sqrt(1 - y * y));
+    @Override
+    public double acrossMillimetres() {
+      return diameterMillimetres;
     }
   }
 }

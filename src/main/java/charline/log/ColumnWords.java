@@ -30,7 +30,7 @@ public record ColumnWords(String name, String unit, Map<String, String> spelled)
           known("board_id", "board", ""),
           known("finish_id", "finish", ""),
           known("depth_um", "depth", " µm"),
-          Map.entry("soot", new ColumnWords("soot", "", Map.of("0", "no", "1", "yes"))),
+          yesOrNo("soot", "soot"),
           known("burned_by", "who burned it", ""),
           known("judged_by", "who judged it", ""),
           known("burned_at_utc", "time of burning", ""),
@@ -55,12 +55,35 @@ public record ColumnWords(String name, String unit, Map<String, String> spelled)
           known("like_family", "like", ""),
           known("typed_json", "words typed", ""),
           known("called", "name of the coat", ""),
+          known("figure", "scan figure", ""),
+          known("lines_s", "lines per second", "/s"),
+          known("standoff_mm", "stand-off", " mm"),
+          known("defocus_mm", "defocus", " mm"),
+          known("rest_s", "rest between passes", " s"),
+          known("place", "place on the board", ""),
+          known("wood_part", "part of the wood", ""),
+          yesOrNo("wetted", "wetted"),
+          yesOrNo("air", "air assist"),
+          yesOrNo("extraction", "extraction"),
+          known("temperature_c", "temperature", " °C"),
+          known("strokes_s", "stroke times", " s"),
+          known("stroke_mm", "stroke length", " mm"),
+          known("focus_spot_mm", "spot diameter at focus", " mm"),
+          known("beam_quality", "beam quality M2", ""),
+          known("work", "what was done", ""),
+          known("hours", "running hours", " h"),
+          known("done_at_utc", "time of upkeep", ""),
+          known("done_at_offset", "time zone of upkeep", ""),
           known("taken_on", "day of the sample", ""),
           known("tested_by", "who tested", ""),
           known("substance", "tested for", ""));
 
   private static final Pattern MOMENT =
       Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d.*(Z|[+-]\\d\\d:\\d\\d)");
+
+  private static Map.Entry<String, ColumnWords> yesOrNo(String column, String name) {
+    return Map.entry(column, new ColumnWords(name, "", Map.of("0", "no", "1", "yes")));
+  }
 
   private static Map.Entry<String, ColumnWords> known(String column, String name, String unit) {
     return Map.entry(column, new ColumnWords(name, unit, Map.of()));

@@ -40,9 +40,9 @@ public final class History {
   }
 
   /**
-   * Changes to a patch and its readings, a rig and its power checks, or a board or finish, and to
-   * what was joined into it, oldest first. A moment that was changed comes with its zone, in one
-   * change.
+   * Changes to a patch and its readings, a rig with its power checks and upkeep, or a board or
+   * finish, and to what was joined into it, oldest first. A moment that was changed comes with its
+   * zone, in one change.
    */
   List<Change> of(UUID what) {
     return database.query(
@@ -53,6 +53,7 @@ public final class History {
           UNION ALL SELECT 'patch.finish_id', id, name FROM finish
           UNION ALL SELECT 'sample.finish_id', id, name FROM finish
           UNION ALL SELECT 'power_check.rig_id', id, name FROM rig
+          UNION ALL SELECT 'upkeep.rig_id', id, name FROM rig
           UNION ALL SELECT 'rig.joined_into', id, name FROM rig
           UNION ALL SELECT 'board.joined_into', id, name FROM board
           UNION ALL SELECT 'finish.joined_into', id, name FROM finish),
@@ -61,6 +62,9 @@ public final class History {
             date(metered_at_utc, CASE metered_at_offset WHEN 'Z' THEN '+00:00' ELSE metered_at_offset END),
             setting_pct) AS called
           FROM power_check WHERE rig_id = ?1
+          UNION ALL SELECT id, printf('upkeep of %s',
+            date(done_at_utc, CASE done_at_offset WHEN 'Z' THEN '+00:00' ELSE done_at_offset END))
+          FROM upkeep WHERE rig_id = ?1
           UNION ALL SELECT r.id, 'rig ' || r.name FROM rig r JOIN joined_rig j ON j.id = r.id
             WHERE j.target = ?1
           UNION ALL SELECT b.id, 'board ' || b.name FROM board b JOIN joined_board j ON j.id = b.id
@@ -70,10 +74,10 @@ public final class History {
         SELECT c.changed_at_utc, c.changed_at_offset, c.changed_by, c.what, c.why,
           coalesce(b.name, c.before) AS before, coalesce(a.name, c.after) AS after,
           coalesce(z.before, later.before, p.burned_at_offset, j.judged_at_offset,
-            k.metered_at_offset)
+            k.metered_at_offset, u.done_at_offset)
             AS before_offset,
           coalesce(z.after, later.before, p.burned_at_offset, j.judged_at_offset,
-            k.metered_at_offset)
+            k.metered_at_offset, u.done_at_offset)
             AS after_offset,
           coalesce(part.called, CASE WHEN c.what GLOB 'coat *'
             THEN substr(c.what, 1, instr(c.what, '.') - 1) END) AS part,
@@ -88,6 +92,7 @@ public final class History {
         LEFT JOIN patch p ON c.what = 'patch.burned_at_utc' AND p.id = c.row_id
         LEFT JOIN reading j ON c.what = 'reading.judged_at_utc' AND j.id = c.row_id
         LEFT JOIN power_check k ON c.what = 'power_check.metered_at_utc' AND k.id = c.row_id
+        LEFT JOIN upkeep u ON c.what = 'upkeep.done_at_utc' AND u.id = c.row_id
         LEFT JOIN part ON part.id = c.row_id
         LEFT JOIN reading r ON r.id = c.row_id AND c.what = 'reading.voided_why'
           AND (c.before IS NULL OR c.after IS NULL)

@@ -46,6 +46,7 @@ public final class Joins {
     }
     follow("sample", Kind.FINISH, "1 = 1");
     follow("power_check", Kind.RIG, "1 = 1");
+    follow("upkeep", Kind.RIG, "1 = 1");
     follow("planned_patch", Kind.RIG, "patch_id IS NULL AND voided_why IS NULL");
     follow("planned_patch", Kind.BOARD, "patch_id IS NULL AND voided_why IS NULL");
   }

@@ -1,6 +1,5 @@
 package charline.log;
 
-import charline.exposure.Emission;
 import charline.log.database.Database;
 import charline.log.database.SqliteFile;
 import charline.log.database.Upgrade;
@@ -10,26 +9,19 @@ import charline.log.upgrade.LogCopy;
 import charline.log.upgrade.Migrations;
 import charline.refusal.Refusal;
 import charline.trial.Board;
-import charline.trial.Caution;
-import charline.trial.FamilyFacts;
 import charline.trial.Finish;
-import charline.trial.OwnWord;
 import charline.trial.Patch;
 import charline.trial.PlainText;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
-import charline.trial.SubstanceFacts;
-import charline.trial.TestDemand;
+import charline.trial.Upkeep;
 import charline.trial.UsualValues;
-import charline.trial.WoodFacts;
-import charline.trial.WoodForm;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 
@@ -79,7 +71,7 @@ public final class Logbook implements AutoCloseable {
     named = new NamedRows(database);
     stock = new Stock(database, rigs, boards, finishes);
     joins = new Joins(database);
-    ownWords = new OwnWords(database, reference);
+    ownWords = new OwnWords(database, reference, history, this::now);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -206,6 +198,59 @@ public final class Logbook implements AutoCloseable {
         });
   }
 
+  /** Upkeep of a rig that is void, in the order of doing. */
+  public List<VoidUpkeep> voidUpkeep(Rig rig) {
+    return stock.voidUpkeep(rig);
+  }
+
+  /** Records what was done to a rig. */
+  public void addUpkeep(String rigName, Upkeep upkeep, String by) {
+    inTransaction(
+        () -> {
+          rigs.addUpkeep(rig(rigName).id(), upkeep, person(by));
+          return null;
+        });
+  }
+
+  /** Replaces what is recorded of the upkeep of a rig; a reason may be given. */
+  public void amend(Rig rig, Upkeep upkeep, String by, String why) {
+    changing(
+        by,
+        why,
+        () -> {
+          stock.requireUpkeepOf(rig, upkeep);
+          rigs.amend(upkeep);
+        });
+  }
+
+  /** Takes upkeep out; it stays in the log with the reason. */
+  public void voidUpkeep(Rig rig, Upkeep upkeep, String by, String why) {
+    String reason = reason(why);
+    changing(
+        by,
+        reason,
+        () -> {
+          stock.requireUpkeepOf(rig, upkeep);
+          rigs.setVoid(upkeep, reason);
+        });
+  }
+
+  /** Lets void upkeep count again; a reason may be given. */
+  public void bringBack(Rig rig, Upkeep upkeep, String by, String why) {
+    changing(
+        by,
+        why,
+        () -> {
+          stock.requireUpkeepOf(rig, upkeep);
+          rigs.setVoid(upkeep, null);
+        });
+  }
+
+  /** Scan figures that patches and rigs of this log have, a word each. */
+  public List<String> figures() {
+    return patches.figures();
+  }
+
   /**
    * Joins a rig, board or finish that was set up twice into its other record, with all its patches,
    * power checks and open plans; a reason may be given.
@@ -248,7 +293,7 @@ public final class Logbook implements AutoCloseable {
     changing(by, why, () -> boards.setVoid(board.id(), null));
   }
 
-  /** Records a board; its wood must be a word of {@link #woods}. */
+  /** Records a board; its wood must be a word of {@link Reference#woods}. */
   public void add(Board board, String by) {
     named.add("board", board.name(), () -> boards.add(board, now(), person(by)));
   }
@@ -272,7 +317,7 @@ public final class Logbook implements AutoCloseable {
     return stock.finish(name);
   }
 
-  /** Records a finish; its families must be words of {@link #families}. */
+  /** Records a finish; its families must be words of {@link Reference#families}. */
   public void add(Finish finish, String by) {
     named.add("finish", finish.name(), () -> finishes.add(finish, now(), person(by)));
   }
@@ -287,121 +332,14 @@ public final class Logbook implements AutoCloseable {
             named.amend("finish", finish.id(), finish.name(), () -> finishes.amend(finish, said)));
   }
 
-  /**
-   * The log's own word for a wood ("pine"), from any of its aliases; nearest offered if unknown.
-   */
-  public String wood(String word) {
-    return reference.wood(word);
-  }
-
-  /** The log's own word for a coating family ("latex"), from any of its aliases. */
-  public String family(String word) {
-    return reference.family(word);
-  }
-
-  /** All woods of the vocabulary, by name. */
-  public List<WoodFacts> woods() {
-    return reference.woods();
-  }
-
-  /** A wood with its species: "pine" gives pine, longleaf pine, ...; a species gives itself. */
-  public Set<String> kindsOf(String wood) {
-    return reference.kindsOf(wood);
-  }
-
-  /** All coating families of the vocabulary. */
-  public List<FamilyFacts> families() {
-    return reference.families();
-  }
-
-  /** Other woods of the same generic wood, that wood included: oak and white oak for red oak. */
-  public Set<String> nearWoods(String wood) {
-    return reference.near(wood);
-  }
-
-  /** The form that a wood has where none is given: a panel its own, all else solid. */
-  public WoodForm usualForm(String wood) {
-    return reference.usualForm(wood);
-  }
-
-  /** What to say instead of a word that names no wood and no family, if that is known. */
-  public Optional<String> advice(String word) {
-    return reference.advice(word);
+  /** Woods, coating families, cautions and substances, those that people added among them. */
+  public Reference reference() {
+    return reference;
   }
 
   /** Woods and families that people added. */
   public OwnWords ownWords() {
     return ownWords;
-  }
-
-  /** Records a wood or a coating family. From then on it is known wherever the log's words are. */
-  public void add(OwnWords.Sort sort, OwnWord word, String by) {
-    inTransaction(
-        () -> {
-          ownWords.add(sort, word, now(), person(by));
-          return null;
-        });
-  }
-
-  /** Says anew what a wood or a family is like that somebody added. */
-  public void amend(OwnWords.Sort sort, OwnWord word, String like, String by, String why) {
-    history.amending(
-        now(), person(by), reason(why), () -> ownWords.amend(sort, word.id(), word.name(), like));
-  }
-
-  /** Every change to a word that somebody added, oldest first. */
-  public List<Change> history(OwnWord word) {
-    return history.of(word.id());
-  }
-
-  /** Cautions that a family calls for on any wood, beside those that every family does. */
-  public List<Caution> cautionsOf(String family) {
-    return reference.cautionsOf(family);
-  }
-
-  /** Cautions for a family on a wood with one kind of light, most serious first. */
-  public List<Caution> cautions(String family, String wood, Emission emission) {
-    return reference.cautions(family(family), wood(wood), emission);
-  }
-
-  /** Cautions for all coats of a finish on a board, most serious first. */
-  public List<Caution> cautions(Finish finish, Board board, Emission emission) {
-    return reference.cautions(finish, board, emission);
-  }
-
-  /** All cautions, most serious first. */
-  public List<Caution> everyCaution() {
-    return reference.everyCaution();
-  }
-
-  /** Cautions that the coats of a finish bring, whatever they are on; most serious first. */
-  public List<Caution> cautions(Finish finish) {
-    return reference.cautions(finish);
-  }
-
-  /** Cautions that a board brings, whatever is on it; most serious first. */
-  public List<Caution> cautions(Board board) {
-    return reference.cautions(board);
-  }
-
-  /** What the coats of a finish must be tested for before the beam is on. */
-  public List<TestDemand> demands(Finish finish) {
-    return reference.demands(finish);
-  }
-
-  /** What a coat of a family must be tested for before the beam is on. */
-  public List<TestDemand> demands(String family) {
-    return reference.demands(family(family));
-  }
-
-  /** Substances that samples are tested for. */
-  public List<SubstanceFacts> substances() {
-    return reference.substances();
-  }
-
-  /** The log's own word for a substance, from any of its aliases; empty for a person's own word. */
-  public Optional<String> substance(String word) {
-    return reference.substance(word);
   }
 
   /** Results of samples. */
@@ -603,7 +541,7 @@ public final class Logbook implements AutoCloseable {
     return photos.of(patch(code).patch().id());
   }
 
-  /** Every change to a rig, its power checks, and rigs joined into it, oldest first. */
+  /** Every change to a rig, its power checks and upkeep, and rigs joined into it, oldest first. */
   public List<Change> history(Rig rig) {
     return history.of(rig.id());
   }

@@ -9,12 +9,14 @@ import charline.trial.OwnWord;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
+import java.util.function.Supplier;
 
 /**
  * Woods and coating families that people added. Each is a row beside those that come with the
@@ -55,10 +57,14 @@ public final class OwnWords {
 
   private final Database database;
   private final Reference reference;
+  private final History history;
+  private final Supplier<OffsetDateTime> now;
 
-  OwnWords(Database database, Reference reference) {
+  OwnWords(Database database, Reference reference, History history, Supplier<OffsetDateTime> now) {
     this.database = database;
     this.reference = reference;
+    this.history = history;
+    this.now = now;
   }
 
   /** All of one sort, by name. */
@@ -68,6 +74,13 @@ public final class OwnWords {
         "SELECT * FROM %s ORDER BY name".formatted(sort.table),
         row -> all.add(new Added(read(sort, row), row.optionalText("recorded_by"))));
     return all;
+  }
+
+  /** Who added each word of one sort, by its name; null where not noted. */
+  public Map<String, String> people(Sort sort) {
+    Map<String, String> people = new HashMap<>();
+    all(sort).forEach(added -> people.put(added.word().name(), added.by().orElse(null)));
+    return people;
   }
 
   /** The word of that name, if somebody added it. */
@@ -86,21 +99,28 @@ public final class OwnWords {
         row.text(sort.like));
   }
 
-  /** Records a word, in a transaction. */
-  void add(Sort sort, OwnWord word, OffsetDateTime now, String by) {
-    requireFree(word);
-    addFacts(
-        sort,
-        word,
-        "added by %s on %s".formatted(by == null ? "somebody" : by, now.toLocalDate().toString()));
-    database.insert(
-        sort.table,
-        new RowValues()
-            .put("id", word.id())
-            .put("name", word.name())
-            .put(sort.like, word.like())
-            .moment("recorded_at", now)
-            .put("recorded_by", by));
+  /** Records a word. From then on it is known wherever the log's words are. */
+  public void add(Sort sort, OwnWord word, String by) {
+    String person = Logbook.person(by);
+    OffsetDateTime moment = now.get();
+    database.inTransaction(
+        () -> {
+          requireFree(word);
+          addFacts(
+              sort,
+              word,
+              "added by %s on %s"
+                  .formatted(person == null ? "somebody" : person, moment.toLocalDate()));
+          database.insert(
+              sort.table,
+              new RowValues()
+                  .put("id", word.id())
+                  .put("name", word.name())
+                  .put(sort.like, word.like())
+                  .moment("recorded_at", moment)
+                  .put("recorded_by", person));
+          return null;
+        });
   }
 
   private void addFacts(Sort sort, OwnWord word, String source) {
@@ -145,16 +165,35 @@ public final class OwnWords {
     }
   }
 
-  /** Says anew what a word is like; to be called where changes are kept. */
-  void amend(Sort sort, UUID id, String name, String like) {
+  /** Says anew what a word is like; a reason must be given. */
+  public void amend(Sort sort, OwnWord word, String like, String by, String why) {
+    history.amending(
+        now.get(),
+        Logbook.person(by),
+        Logbook.reason(why),
+        () -> {
+          requireNoCircle(sort, word.name(), like);
+          database.update(
+              "UPDATE %s SET %s = ? WHERE id = ?".formatted(sort.table, sort.like),
+              like,
+              word.id());
+        });
+  }
+
+  /** Every change to a word, oldest first. */
+  public List<Change> history(OwnWord word) {
+    return history.of(word.id());
+  }
+
+  private void requireNoCircle(Sort sort, String name, String like) {
     for (Optional<Added> next = find(sort, like); next.isPresent(); ) {
-      if (next.get().word().name().equals(name) || next.get().word().like().equals(name)) {
+      OwnWord at = next.get().word();
+      if (at.name().equals(name) || at.like().equals(name)) {
         throw Refusal.usage(
             "A %s cannot be like itself; %s is like %s."
-                .formatted(sort.word, next.get().word().name(), next.get().word().like()));
+                .formatted(sort.word, at.name(), at.like()));
       }
-      next = find(sort, next.get().word().like());
+      next = find(sort, at.like());
     }
-    database.update("UPDATE %s SET %s = ? WHERE id = ?".formatted(sort.table, sort.like), like, id);
   }
 }

@@ -73,7 +73,8 @@ public final class PatchTable {
     return read(
         out,
         "ORDER BY p.recorded",
-        "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND "
+        "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND"
+            + " "
             + out
             + " ORDER BY r.patch_id, r.passes");
   }
@@ -96,6 +97,14 @@ public final class PatchTable {
   /** Void or not. */
   Optional<PatchEntry> lastRecorded(String person) {
     return one(LAST.formatted(""), person);
+  }
+
+  /** Figures of patches and rigs, a word each. */
+  List<String> figures() {
+    return database.query(
+        "SELECT figure FROM patch WHERE figure IS NOT NULL UNION SELECT figure FROM rig WHERE"
+            + " figure IS NOT NULL",
+        row -> row.text("figure"));
   }
 
   boolean any() {
@@ -241,6 +250,7 @@ public final class PatchTable {
             board,
             finish,
             SettingsColumns.read(row),
+            CircumstanceColumns.read(row, Knob.CIRCUMSTANCES),
             row.optionalNumber("patch_cm2"),
             readings);
     return new PatchEntry(
@@ -282,7 +292,8 @@ public final class PatchTable {
             .put("rig_id", patch.rig().id())
             .put("board_id", patch.board().id())
             .put("finish_id", patch.finish().id());
-    return SettingsColumns.put(values, patch.settings())
+    SettingsColumns.put(values, patch.settings());
+    return CircumstanceColumns.put(values, Knob.CIRCUMSTANCES, patch.circumstances())
         .put("patch_cm2", patch.areaSquareCentimetres())
         .put("typed_json", TypedJson.json(entry.typed()))
         .put("burned_by", entry.by())

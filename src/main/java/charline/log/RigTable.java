@@ -1,12 +1,15 @@
 package charline.log;
 
 import charline.exposure.Emission;
+import charline.exposure.Optics;
 import charline.exposure.SpotDefinition;
 import charline.log.database.Database;
 import charline.log.database.ResultRow;
 import charline.log.database.RowValues;
+import charline.trial.Knob;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.trial.Upkeep;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -15,7 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
-/** Rigs and their power checks. */
+/** Rigs with their power checks and their upkeep. */
 public final class RigTable {
   private final Database database;
 
@@ -38,9 +41,58 @@ public final class RigTable {
     database.query(
         "SELECT * FROM power_check WHERE voided_why IS NULL",
         row -> checks.computeIfAbsent(row.id("rig_id"), id -> new ArrayList<>()).add(check(row)));
+    Map<UUID, List<Upkeep>> upkeep = new HashMap<>();
+    database.query(
+        "SELECT * FROM upkeep WHERE voided_why IS NULL",
+        row -> upkeep.computeIfAbsent(row.id("rig_id"), id -> new ArrayList<>()).add(upkeep(row)));
     return database.query(
         "SELECT * FROM rig WHERE %s ORDER BY name".formatted(condition),
-        row -> rig(row, checks.getOrDefault(row.id("id"), List.of())));
+        row ->
+            rig(
+                row,
+                checks.getOrDefault(row.id("id"), List.of()),
+                upkeep.getOrDefault(row.id("id"), List.of())));
+  }
+
+  /** Upkeep of a rig that is void, in the order of doing. */
+  List<VoidUpkeep> voidUpkeep(UUID rig) {
+    return database.query(
+        """
+        SELECT * FROM upkeep WHERE rig_id = ? AND voided_why IS NOT NULL ORDER BY done_at_utc, id
+        """,
+        row -> new VoidUpkeep(upkeep(row), row.text("voided_why")),
+        rig);
+  }
+
+  void addUpkeep(UUID rig, Upkeep upkeep, String by) {
+    database.insert(
+        "upkeep", values(upkeep).put("id", upkeep.id()).put("rig_id", rig).put("recorded_by", by));
+  }
+
+  void amend(Upkeep upkeep) {
+    database.amend("upkeep", upkeep.id(), values(upkeep));
+  }
+
+  /** Takes upkeep out for a reason, or lets it count again where there is none. */
+  void setVoid(Upkeep upkeep, String why) {
+    database.update("UPDATE upkeep SET voided_why = ? WHERE id = ?", why, upkeep.id());
+  }
+
+  private static RowValues values(Upkeep upkeep) {
+    return new RowValues()
+        .moment("done_at", upkeep.at())
+        .put("work", upkeep.work())
+        .put("hours", upkeep.hours())
+        .put("note", upkeep.note());
+  }
+
+  private static Upkeep upkeep(ResultRow row) throws SQLException {
+    return new Upkeep(
+        row.id("id"),
+        row.moment("done_at"),
+        row.text("work"),
+        row.optionalNumber("hours"),
+        row.optionalText("note"));
   }
 
   List<VoidCheck> voidChecks(UUID rig) {
@@ -68,7 +120,8 @@ public final class RigTable {
         row.optionalNumber("pulse_ns"));
   }
 
-  private static Rig rig(ResultRow row, List<PowerCheck> checks) throws SQLException {
+  private static Rig rig(ResultRow row, List<PowerCheck> checks, List<Upkeep> upkeep)
+      throws SQLException {
     return new Rig(
         row.id("id"),
         row.text("name"),
@@ -82,13 +135,17 @@ public final class RigTable {
         row.optionalNumber("scan_width_mm"),
         row.optionalNumber("max_pulse_mj"),
         row.optionalText("lens"),
-        checks);
+        CircumstanceColumns.read(row, Knob.USUAL_OF_RIG),
+        new Optics(row.optionalNumber("focus_spot_mm"), row.optionalNumber("beam_quality")),
+        checks,
+        upkeep);
   }
 
   void add(Rig rig, OffsetDateTime now, String by) {
     database.insert(
         "rig", values(rig).put("id", rig.id()).moment("recorded_at", now).put("recorded_by", by));
     rig.checks().forEach(check -> addCheck(rig.id(), check, by));
+    rig.upkeep().forEach(upkeep -> addUpkeep(rig.id(), upkeep, by));
   }
 
   void addCheck(UUID rig, PowerCheck check, String by) {
@@ -117,7 +174,9 @@ public final class RigTable {
   }
 
   private static RowValues values(Rig rig) {
-    return new RowValues()
+    return CircumstanceColumns.put(new RowValues(), Knob.USUAL_OF_RIG, rig.usual())
+        .put("focus_spot_mm", rig.optics().focusSpotMillimetres())
+        .put("beam_quality", rig.optics().beamQuality())
         .put("name", rig.name())
         .put("emission", rig.emission().word())
         .put("rated_w", rig.ratedWatts())

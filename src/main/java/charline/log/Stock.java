@@ -7,6 +7,7 @@ import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.trial.Upkeep;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -95,17 +96,30 @@ final class Stock {
     return rigs.voidChecks(rig.id());
   }
 
+  /** Upkeep of a rig that is void, each with the reason, in the order of doing. */
+  List<VoidUpkeep> voidUpkeep(Rig rig) {
+    return rigs.voidUpkeep(rig.id());
+  }
+
   void requireCheckOf(Rig rig, PowerCheck check) {
+    requireOf(rig, "power_check", check.id());
+  }
+
+  void requireUpkeepOf(Rig rig, Upkeep upkeep) {
+    requireOf(rig, "upkeep", upkeep.id());
+  }
+
+  private void requireOf(Rig rig, String table, UUID id) {
     if (database
         .first(
-            "SELECT 1 FROM power_check WHERE id = ? AND rig_id = ?",
+            "SELECT 1 FROM %s WHERE id = ? AND rig_id = ?".formatted(table),
             row -> true,
-            check.id(),
+            id,
             rig.id())
         .isEmpty()) {
       throw Refusal.usage(
-          "Only a recorded power check can be changed; rig %s has none of that identity."
-              .formatted(rig.name()));
+          "Only recorded %s can be changed; rig %s has none of that identity."
+              .formatted(table.equals("upkeep") ? "upkeep" : "power checks", rig.name()));
     }
   }
 }

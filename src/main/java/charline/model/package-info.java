@@ -53,6 +53,25 @@
  * At 83 % its 90 % intervals contained a true factor of 2 in 25 of 40 simulated sets of trials.
  * Rejected: a normal prior, which cannot let go.
  *
+ * <p>How much boards differ is one number per stratum, of which three boards say little. So strata
+ * share a level, half-normal with scale 0.25 before any trial, and each differs from it by a factor
+ * of 1.5; all other strata of the log show the level, for char and clearing apart. An empty log
+ * falls back to the level's own prior. Each stratum's chance under a level is the mean, over draws
+ * made under the prior of an empty log, of one density over the other; that prior contains every
+ * level, so the ratio is bounded and no re-weighting can fail. Rejected: a half-normal per stratum
+ * made wider for safety, which closed a third of usual windows; one spread for both events, which
+ * broke more promises where they differ.
+ *
+ * <p>The middle of a transition's width is 0.28. Among the shops that served to choose, 0.25 broke
+ * char promises in 11 of 100, and 0.31 found 76 windows of 100 where 0.25 found 85.
+ *
+ * <p>The draws of every stratum and event begin at a seed of its own, so that the error that the
+ * points of one seed have in common is not that of every answer.
+ *
+ * <p>A piece's patches weigh the draws that the other boards gave, its shift integrated out, so
+ * that no new fit is needed; where k-hat says that the weighting failed, the model is fitted to all
+ * patches and only the shift is conditioned.
+ *
  * <p>Borrowing from other trials is off by default and starts with a fifth of the weight; {@code
  * reports/pooling.md} shows what it buys and costs. Rejected: a half, which broke more promises in
  * strata unlike the others; moments of a random-effects fit with an estimated spread, which is zero

@@ -130,7 +130,7 @@ public record BenchListPage(
         s.place().isFresh(),
         SettingsText.power(s.settings().power()),
         speed(s),
-        Figures.significant(s.setting().doseJoulesPerCm2(), 3) + " J/cm2",
+        Figures.significant(s.setting().doseJoulesPerCm2(), 3) + " J/cm²",
         PlanText.motive(s.motive()),
         s.onlyAfter().isPresent()
             ? "only if %s did not char".formatted(codes.get(s.onlyAfter().getAsInt() - 1))

@@ -10,6 +10,7 @@ import charline.window.Forecast;
 import charline.window.JobRisk;
 import charline.window.Recommendation;
 import charline.window.Requirements;
+import charline.wording.PieceText;
 import charline.wording.ProvisoText;
 import charline.wording.RigSetupText;
 import java.util.ArrayList;
@@ -88,13 +89,14 @@ record ConfidenceWords(Recommendation recommendation) {
 
   private String asked() {
     Requirements asked = recommendation.asked();
-    return "char %s at most, clearing %s at least%s, each with %s confidence, per %s on a new board."
+    return "char %s at most, clearing %s at least%s, each with %s confidence, per %s on %s."
         .formatted(
             Figures.share(asked.charRisk()),
             Figures.share(asked.clearChance()),
             asked.acceptTint() ? " (tint counts as cleared)" : "",
             Figures.share(asked.confidence()),
-            patchSize());
+            patchSize(),
+            PieceText.board(recommendation));
   }
 
   private String patchSize() {

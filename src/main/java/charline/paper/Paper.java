@@ -15,9 +15,10 @@ public enum Paper {
     this.usableMillimetres = usableMillimetres;
   }
 
-  /** Value of the page-size property. */
-  public String pageSize() {
-    return pageSize;
+  /** Its size and margins as a style; a sheet fills the page. */
+  public String style() {
+    return "@page{size:%s;margin:6mm 10mm 6mm}@media print{.sheet{min-height:%dmm}}"
+        .formatted(pageSize, usableMillimetres - 2);
   }
 
   /** Height between the sheet's margins, in mm; of the shorter paper where the paper is open. */

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param cautions hazards, the gravest first
  * @param rules standards and rules that the cautions name
  * @param validity when the sheet stops being valid
+ * @param otherBoard what another board takes
  * @param origin trials, log, version, date
  * @param signOff what a person signs for
  * @param tight true where the words need the smaller type
@@ -43,6 +44,7 @@ public record SheetPage(
     List<Caution> cautions,
     String rules,
     List<String> validity,
+    String otherBoard,
     List<Line> origin,
     String signOff,
     boolean tight) {
@@ -54,8 +56,25 @@ public record SheetPage(
   SheetPage with(
       Optional<MapPicture> drawn, List<Line> evidence, List<JudgedMark> counted, boolean small) {
     return new SheetPage(
-        verdict, title, subtitle, before, warning, start, refusal, mapTitle, drawn, evidence,
-        counted, stops, cautions, rules, validity, origin, signOff, small);
+        verdict,
+        title,
+        subtitle,
+        before,
+        warning,
+        start,
+        refusal,
+        mapTitle,
+        drawn,
+        evidence,
+        counted,
+        stops,
+        cautions,
+        rules,
+        validity,
+        otherBoard,
+        origin,
+        signOff,
+        small);
   }
 
   /** Whose word comes before the sheet's. */

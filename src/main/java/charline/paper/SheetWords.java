@@ -12,6 +12,7 @@ import charline.window.Recommendation;
 import charline.window.Verdict;
 import charline.wording.BriefList;
 import charline.wording.NextStepText;
+import charline.wording.PieceText;
 import charline.wording.ReasonText;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
@@ -49,7 +50,8 @@ final class SheetWords {
             stratum.family()
                 + " on "
                 + (stratum.wood().equals(Stratum.ANY_WOOD) ? "any wood" : stratum.wood())
-                + coat(),
+                + coat()
+                + recommendation.piece().map(piece -> ", for " + piece.name()).orElse(""),
             "%s, %d nm, %s".formatted(bench.light(), stratum.wavelengthNanometres(), bench.rig()),
             sheet.before().map(words -> "Before the beam: " + words + "."),
             StandingCautions.warning(sheet.cautions(), stratum),
@@ -69,6 +71,9 @@ final class SheetWords {
             cautions,
             StandingCautions.rulesOf(cautions),
             validity(),
+            recommendation.piece().isPresent()
+                ? "Any other board: not this sheet."
+                : "New board: one control patch first.",
             origin(),
             window ? "Released for work by" : "Seen by",
             false);
@@ -114,14 +119,12 @@ final class SheetWords {
   private List<Line> sure() {
     ConfidenceWords words = new ConfidenceWords(recommendation);
     List<Line> lines = new ArrayList<>(words.lines(sheet.job()));
+    sheet
+        .piece()
+        .ifPresent(piece -> lines.add(0, new Line("This piece", PieceText.inShort(piece))));
     if (recommendation.verdict() == Verdict.WINDOW) {
-      recommendation
-          .standing()
-          .ifPresent(
-              standing ->
-                  lines.add(
-                      new Line(
-                          "Standing", standing.word() + ": more patches may still take it away.")));
+      PieceText.standing(recommendation)
+          .ifPresent(standing -> lines.add(new Line("Standing", standing)));
       lines.add(new Line("Next", NextStepText.of(recommendation.nextSteps())));
       recommendation.alternatives().stream().limit(3).forEach(b -> lines.add(bench.otherPasses(b)));
       words.evenChance().ifPresent(lines::add);

@@ -1,5 +1,6 @@
 package charline.paper;
 
+import charline.answer.PieceAnswer;
 import charline.answer.WindowAnswer;
 import charline.plan.NextPatches;
 import charline.trial.Caution;
@@ -28,6 +29,7 @@ import java.util.Optional;
  * @param stamp where and when it is printed
  * @param job risk over a whole job, printed beside the risk per area
  * @param next the patches to burn next, printed where there is no window
+ * @param piece what the patches of the piece say and changed, where it is for one
  * @param before poison and fire in short, read before anything else
  */
 public record WindowSheet(
@@ -36,6 +38,7 @@ public record WindowSheet(
     SheetStamp stamp,
     Optional<JobRisk> job,
     Optional<NextPatches> next,
+    Optional<PieceAnswer> piece,
     Optional<String> before) {
   private static final TemplateEngine PAGES =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "charline.paper.templates");
@@ -46,7 +49,14 @@ public record WindowSheet(
 
   /** A sheet that says nothing of a job. */
   public WindowSheet(Recommendation recommendation, List<Caution> cautions, SheetStamp stamp) {
-    this(recommendation, cautions, stamp, Optional.empty(), Optional.empty(), Optional.empty());
+    this(
+        recommendation,
+        cautions,
+        stamp,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** The sheet of an answer. */
@@ -57,6 +67,7 @@ public record WindowSheet(
         stamp,
         answer.job(),
         Optional.of(answer.next()),
+        answer.piece(),
         PrecautionText.inShort(answer.precautions()));
   }
 

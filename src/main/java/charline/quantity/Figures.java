@@ -29,6 +29,18 @@ public final class Figures {
   /** A spread in natural logarithms from which a factor reads better than a percentage. */
   private static final double WIDE = 0.7;
 
+  /** Shares up to this, and from 1 less this up, are said as one in so many. */
+  private static final double FEW = 0.1;
+
+  /** No finer than this. */
+  private static final int MOST_PARTS = 1000;
+
+  /** An upper bound of a share that leaves less than one in a thousand. */
+  public static final String ALL = "all";
+
+  /** A lower bound of a share below one in a thousand. */
+  public static final String NONE = "none";
+
   private Figures() {}
 
   /** As a person would write it: six digits, no trailing zeros, no exponent for everyday sizes. */
@@ -186,6 +198,66 @@ public final class Figures {
   /** A lower bound of a probability, rounded down. */
   public static String atLeast(double share) {
     return Double.isFinite(share) ? percent(share, RoundingMode.FLOOR) : UNKNOWN;
+  }
+
+  /**
+   * An upper bound of a share in small numbers, never too low: "1 in 40", "3 in 10", "19 in 20".
+   */
+  public static String partAtMost(double share) {
+    if (!Double.isFinite(share)) {
+      return UNKNOWN;
+    }
+    if (share <= FEW) {
+      return "1 in " + oneInAtLeast(share);
+    }
+    if (share <= 1 - FEW) {
+      return (long) Math.ceil(10 * share) + " in 10";
+    }
+    long of = oneInAtMost(rest(share));
+    return of > MOST_PARTS ? ALL : (of - 1) + " in " + of;
+  }
+
+  /** A lower bound of a share in small numbers, never too high. */
+  public static String partAtLeast(double share) {
+    if (!Double.isFinite(share)) {
+      return UNKNOWN;
+    }
+    if (share >= 1 - FEW) {
+      long of = oneInAtLeast(rest(share));
+      return (of - 1) + " in " + of;
+    }
+    if (share >= FEW) {
+      return (long) Math.floor(10 * share) + " in 10";
+    }
+    long of = oneInAtMost(share);
+    return of > MOST_PARTS ? NONE : "1 in " + of;
+  }
+
+  /** The largest whole number of two digits, and 1000 at most, whose inverse is a share or more. */
+  private static long oneInAtLeast(double share) {
+    long of = (long) Math.min(MOST_PARTS, Math.floor(1 / Math.max(share, 1e-9)));
+    while (of > 1 && 1.0 / of < share) {
+      of--;
+    }
+    return twoDigits(of, RoundingMode.FLOOR);
+  }
+
+  /** The smallest whole number of two digits whose inverse is a share or less. */
+  private static long oneInAtMost(double share) {
+    double of = Math.ceil(1 / Math.max(share, 1e-9));
+    while (1 / of > share && of <= MOST_PARTS) {
+      of++;
+    }
+    return of > MOST_PARTS ? (long) of : twoDigits((long) of, RoundingMode.CEILING);
+  }
+
+  /** 1 less a share, as its decimals have it. */
+  private static double rest(double share) {
+    return BigDecimal.ONE.subtract(decimal(share)).doubleValue();
+  }
+
+  private static long twoDigits(long value, RoundingMode mode) {
+    return new BigDecimal(value).round(new MathContext(2, mode)).longValueExact();
   }
 
   /** Both bounds of a probability, "3.2 % to 12 %". */

@@ -1,6 +1,7 @@
 package charline.quantity;
 
 import charline.refusal.Refusal;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -43,7 +44,12 @@ public record Measure(double value, String typed) {
     SURFACE("An area", "m2", Map.of("cm2", 1e-4, "in2", 6.4516e-4, "ft2", 0.09290304)),
     MINUTES("A time", "min", Map.of("s", 1 / 60.0, "h", 60.0)),
     TIME("A time", "s", Map.of("ms", 1e-3, "min", 60.0, "h", 3600.0)),
-    WAVELENGTH("A wavelength", "nm", Map.of("um", 1e3, "µm", 1e3));
+    WAVELENGTH("A wavelength", "nm", Map.of("um", 1e3, "µm", 1e3)),
+    FREQUENCY("A number per second", "/s", Map.of("Hz", 1.0, "kHz", 1e3, "/min", 1 / 60.0)),
+    TEMPERATURE("A temperature", "C", Map.of("°C", 1.0, "F", 5 / 9.0, "°F", 5 / 9.0));
+
+    /** Degrees Fahrenheit at 0 degrees Celsius. */
+    private static final double FREEZING = 32;
 
     private final String words;
     private final String base;
@@ -59,6 +65,13 @@ public record Measure(double value, String typed) {
     /** Whether a number of this quantity may be typed with that unit. */
     public boolean understands(String unit) {
       return toBase.containsKey(unit);
+    }
+
+    /** A number of some unit in the base unit. */
+    private double inBase(double number, String unit) {
+      double above =
+          this == TEMPERATURE && unit.toUpperCase(Locale.ROOT).endsWith("F") ? FREEZING : 0;
+      return (number - above) * toBase.get(unit);
     }
 
     /** Unit of a number typed without one, and of {@link Measure#value()}. */
@@ -83,13 +96,13 @@ public record Measure(double value, String typed) {
               .formatted(quantity.words, quantity.base, typed));
     }
     String unit = matcher.group(2).replace("²", "2");
-    Double factor = unit.isEmpty() ? Double.valueOf(1) : quantity.toBase.get(unit);
-    if (factor == null) {
+    if (!unit.isEmpty() && !quantity.understands(unit)) {
       throw Refusal.usage(
           "%s must be in %s, not \"%s\"."
               .formatted(quantity.words, String.join(", ", quantity.toBase.keySet()), typed));
     }
-    return new Measure(finite(number(matcher) * factor, text, quantity.words), text);
+    double value = quantity.inBase(number(matcher), unit.isEmpty() ? quantity.base : unit);
+    return new Measure(finite(value, text, quantity.words), text);
   }
 
   /** The unit typed after a number, blank if none; empty if no number was typed. */

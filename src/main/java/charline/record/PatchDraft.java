@@ -49,6 +49,15 @@ public record PatchDraft(
 
   Patch patch(String code) {
     return new Patch(
-        id, code, reading.at(), rig, board, finish, settings(), size(), List.of(reading));
+        id,
+        code,
+        reading.at(),
+        rig,
+        board,
+        finish,
+        settings(),
+        knobs.circumstances(),
+        size(),
+        List.of(reading));
   }
 }

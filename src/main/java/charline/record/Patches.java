@@ -39,6 +39,7 @@ public final class Patches {
     List<Doubt> doubts = new ArrayList<>(draft.doubts());
     Patch patch = draft.patch("");
     doubts.addAll(Plausibility.about(patch));
+    doubts.addAll(Plausibility.aboutFigure(patch.circumstances(), log.figures()));
     doubts.addAll(far(patch));
     sure.require(doubts);
     return log.inTransaction(
@@ -90,6 +91,7 @@ public final class Patches {
     }
     requireJudgedAfterBurning(old.patch(), amended.patch());
     List<Doubt> doubts = new ArrayList<>(Plausibility.about(amended.patch()));
+    doubts.addAll(Plausibility.aboutFigure(amended.patch().circumstances(), log.figures()));
     doubts.addAll(far(amended.patch()));
     doubts.removeAll(Plausibility.about(old.patch()));
     doubts.removeAll(far(old.patch()));
@@ -107,7 +109,7 @@ public final class Patches {
 
   /**
    * Doubts about values far from what the rig had so far, apart from knobs that are doubted as they
-   * stand: they would repeat the same slip.
+   * stand: they would repeat the same slip. That lines leave stripes says nothing of a slip.
    */
   private List<Doubt> far(Patch patch) {
     UsualValues usual = log.usual(patch.rig(), patch);
@@ -115,7 +117,10 @@ public final class Patches {
         new ArrayList<>(usual.doubts(patch.settings(), patch.areaSquareCentimetres()));
     doubts.addAll(usual.doubtsOfPasses(patch.lastReading().passes()));
     Set<Knob> doubted = new HashSet<>();
-    Plausibility.about(patch).forEach(doubt -> doubted.add(doubt.knob()));
+    List<Doubt> stripes = Plausibility.aboutLines(patch.circumstances(), patch.settings());
+    Plausibility.about(patch).stream()
+        .filter(doubt -> !stripes.contains(doubt))
+        .forEach(doubt -> doubted.add(doubt.knob()));
     doubts.removeIf(doubt -> doubted.contains(doubt.knob()));
     return doubts;
   }

@@ -36,7 +36,7 @@ public final class SampleEntries {
           "What a sample is tested for must be 1 to %d characters, such as lead, not %d."
               .formatted(LONGEST_WORD, word.length()));
     }
-    return log.substance(word).orElse(word);
+    return log.reference().substance(word).orElse(word);
   }
 
   /** Records a result under the next code. */
@@ -64,11 +64,11 @@ public final class SampleEntries {
           "The day of a sample must not be in the future, and %s is; it is %s today."
               .formatted(sample.takenOn(), today));
     }
-    if (log.substance(sample.substance()).isEmpty()) {
+    if (log.reference().substance(sample.substance()).isEmpty()) {
       List<String> near =
           Nearest.to(
               sample.substance(),
-              log.substances().stream()
+              log.reference().substances().stream()
                   .flatMap(s -> Stream.concat(Stream.of(s.name()), s.aliases().stream()))
                   .toList());
       if (!near.isEmpty()) {
@@ -94,6 +94,6 @@ public final class SampleEntries {
 
   /** The usual substances, as a person may name them. */
   public static List<String> usual(Logbook log) {
-    return log.substances().stream().map(SubstanceFacts::name).toList();
+    return log.reference().substances().stream().map(SubstanceFacts::name).toList();
   }
 }

@@ -17,6 +17,7 @@ import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.trial.Upkeep;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,8 +40,23 @@ public final class Setup {
   public void add(Rig rig) {
     GivenName.checked("rig", rig.name());
     requirePulses(rig);
-    sure.require(Plausibility.about(rig));
+    List<Doubt> doubts = new ArrayList<>(Plausibility.about(rig));
+    doubts.addAll(Plausibility.aboutFigure(rig.usual(), log.figures()));
+    sure.require(doubts);
     log.add(rig, by);
+  }
+
+  /** Records what was done to a rig. */
+  public void add(Rig rig, Upkeep upkeep) {
+    sure.require(upkeep.doubts());
+    log.addUpkeep(rig.name(), upkeep, by);
+  }
+
+  /** Replaces what is recorded of the upkeep of a rig. */
+  public void amend(Rig rig, Upkeep old, Upkeep amended, String why) {
+    requireChange(old, amended, "this upkeep");
+    requireSure(amended.doubts(), old.doubts());
+    log.amend(rig, amended, by, why);
   }
 
   private static void requirePulses(Rig rig) {
@@ -61,7 +77,9 @@ public final class Setup {
       GivenName.checked("rig", amended.name());
     }
     requirePulses(amended);
-    requireSure(Plausibility.about(amended), Plausibility.about(old));
+    List<Doubt> doubts = new ArrayList<>(Plausibility.about(amended));
+    doubts.addAll(Plausibility.aboutFigure(amended.usual(), log.figures()));
+    requireSure(doubts, Plausibility.about(old));
     log.amend(amended, by, why);
   }
 
@@ -160,7 +178,7 @@ public final class Setup {
             OwnWord.checked(sort.word(), name),
             also.stream().map(each -> OwnWord.checked(sort.word(), each)).toList(),
             known(sort, like));
-    log.add(sort, word, by);
+    log.ownWords().add(sort, word, by);
     return word;
   }
 
@@ -180,12 +198,12 @@ public final class Setup {
     if (other.equals(old.like())) {
       throw Refusal.usage("Nothing in %s would change; say what to amend.".formatted(known));
     }
-    log.amend(sort, old, other, by, why);
+    log.ownWords().amend(sort, old, other, by, why);
     return new OwnWord(old.id(), old.name(), old.aliases(), other);
   }
 
   private String known(OwnWords.Sort sort, String word) {
-    return sort == OwnWords.Sort.WOOD ? log.wood(word) : log.family(word);
+    return sort == OwnWords.Sort.WOOD ? log.reference().wood(word) : log.reference().family(word);
   }
 
   /**
@@ -202,7 +220,7 @@ public final class Setup {
         new Finish(
             log.newId(),
             GivenName.checked("finish", name),
-            family == null ? coats.get(0).family() : log.family(family),
+            family == null ? coats.get(0).family() : log.reference().family(family),
             coats);
     sure.require(Plausibility.about(finish));
     log.add(finish, by);

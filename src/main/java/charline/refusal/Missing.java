@@ -13,5 +13,7 @@ public enum Missing {
   /** Repetition rate of the pulses. */
   REPETITION_RATE,
   /** Scan width of a head led by hand. */
-  SCAN_WIDTH
+  SCAN_WIDTH,
+  /** Patches of the coat on the piece. */
+  PIECE_PATCHES
 }

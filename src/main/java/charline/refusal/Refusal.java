@@ -37,6 +37,11 @@ public final class Refusal extends RuntimeException {
     return new Refusal(Kind.NOTHING_FOUND, sentence, null);
   }
 
+  /** The same where a face knows how what is lacking is brought about. */
+  public static Refusal nothingFound(Missing what, String sentence) {
+    return new Refusal(Kind.NOTHING_FOUND, sentence, null, what);
+  }
+
   /** The request must be changed. */
   public static Refusal usage(String sentence) {
     return new Refusal(Kind.USAGE, sentence, null);

@@ -3,20 +3,24 @@ package charline.trial;
 import static charline.quantity.Figures.plain;
 
 import charline.exposure.Emission;
+import charline.exposure.Figure;
+import charline.exposure.TimedStrokes;
 import charline.quantity.Invariant;
 import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
 import charline.trial.Plausibility.Doubt;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Every number that a person sets, measures or types, with its names, its unit and its limits: the
- * one list that command line, page, trial sheet, log and check of the log go by.
+ * Everything that a person sets, measures or notes of a pass, with its names, and where it is a
+ * number its unit and its limits: the one list that command line, page, trial sheet, log and check
+ * of the log go by. Those past the numbers are words, or yes or no.
  *
- * <p>Each has two ranges. Usual is what hand-held units are run at. Doubtful is outside the widest
- * range that an entry passes unasked: there a point or a unit has probably slipped. Source of both:
- * common practice, no published source.
+ * <p>Each number has two ranges. Usual is what hand-held units are run at. Doubtful is outside the
+ * widest range that an entry passes unasked: there a point or a unit has probably slipped. Source
+ * of both: common practice, no published source.
  */
 public enum Knob {
   POWER_PCT("power", "power_pct", "Power", Quantity.SHARE, "5", Limit.PERCENT),
@@ -53,15 +57,79 @@ public enum Knob {
   DOSE("dose", "dose_j_cm2", "Dose of one pass", "J/cm2", 0.01, 1000, 1, 40),
   FLUENCE("fluence", "fluence_j_cm2", "Mean fluence", "J/cm2", 0.01, 100, 0.3, 10),
   IRRADIANCE(
-      "irradiance", "irradiance_w_cm2", "Mean irradiance", "W/cm2", 10, 1e7, 10_000, 1_000_000);
+      "irradiance", "irradiance_w_cm2", "Mean irradiance", "W/cm2", 10, 1e7, 10_000, 1_000_000),
+  LINES("lines", "lines_s", "Lines or turns", Quantity.FREQUENCY, "10", 1, 2000, 50, 300),
+  STAND_OFF("standoff", "standoff_mm", "Stand-off", Quantity.LENGTH, "10", 5, 2000, 100, 500),
+  DEFOCUS("defocus", "defocus_mm", "Defocus", Quantity.LENGTH, "1", -200, 200, -20, 20),
+  REST("rest", "rest_s", "Rest between passes", Quantity.TIME, "10", 0, 86_400, 0, 600),
+  TEMPERATURE(
+      "temperature",
+      "temperature_c",
+      "Temperature of the wood",
+      Quantity.TEMPERATURE,
+      "1",
+      -20,
+      60,
+      0,
+      40),
+  STROKE("stroke-length", "stroke_mm", "Stroke length", Quantity.LENGTH, "50", 20, 5000, 100, 1000),
+  FOCUS_SPOT(
+      "focus-spot",
+      "focus_spot_mm",
+      "Spot diameter at focus",
+      Quantity.LENGTH,
+      "0.05",
+      0.02,
+      20,
+      0.1,
+      2),
+  BEAM_QUALITY("beam-quality", "beam_quality", "Beam quality M2", null, "1", 1, 500, 1, 100),
+  FIGURE("figure", "figure", "Scan figure"),
+  PLACE("place", "place", "Place on the board", Place.words()),
+  WOOD_PART("part", "wood_part", "Sapwood or heartwood", WoodPart.words()),
+  WETTED("wetted", "wetted", "Wetted", Answers.YES_OR_NO),
+  AIR("air", "air", "Air assist", Answers.YES_OR_NO),
+  EXTRACTION("extraction", "extraction", "Extraction", Answers.YES_OR_NO),
+  STROKES("strokes", "strokes_s", "Stroke times");
+
+  /** How a pass was made, beside its settings: all that may be left out, in the order of a form. */
+  public static final List<Knob> CIRCUMSTANCES =
+      List.of(
+          FIGURE,
+          LINES,
+          STAND_OFF,
+          DEFOCUS,
+          REST,
+          PLACE,
+          WOOD_PART,
+          WETTED,
+          AIR,
+          EXTRACTION,
+          TEMPERATURE,
+          STROKES,
+          STROKE);
+
+  /** Those of which a rig has usual values. */
+  public static final List<Knob> USUAL_OF_RIG =
+      List.of(FIGURE, LINES, STAND_OFF, DEFOCUS, AIR, EXTRACTION);
 
   /** How many times beyond the usual range a recorded value is asked about. */
   private static final double SLACK = 3;
 
+  /** Wood that is neither frozen hard nor charring. */
+  private static final double COLDEST = -60;
+
+  private static final double HOTTEST = 150;
+
+  private static final class Answers {
+    static final List<String> YES_OR_NO = List.of("yes", "no");
+  }
+
   private enum Limit {
     ABOVE_ZERO,
     ZERO_OR_MORE,
-    PERCENT
+    PERCENT,
+    EITHER_SIGN
   }
 
   private final String key;
@@ -73,6 +141,7 @@ public enum Knob {
   private final Limit limit;
   private final Range usual;
   private final Range passing;
+  private final List<String> answers;
 
   private record Range(double low, double high) {
     static final Range ANY = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
@@ -82,7 +151,7 @@ public enum Knob {
     }
 
     Range widened(double factor) {
-      return new Range(low / factor, high * factor);
+      return new Range(low < 0 ? low * factor : low / factor, high * factor);
     }
   }
 
@@ -110,7 +179,7 @@ public enum Knob {
         step,
         quantity == Quantity.SHARE
             ? Limit.PERCENT
-            : low == 0 ? Limit.ZERO_OR_MORE : Limit.ABOVE_ZERO,
+            : low < 0 ? Limit.EITHER_SIGN : low == 0 ? Limit.ZERO_OR_MORE : Limit.ABOVE_ZERO,
         new Range(low, high),
         new Range(usualLow, usualHigh));
   }
@@ -137,6 +206,16 @@ public enum Knob {
         new Range(usualLow, usualHigh));
   }
 
+  /** A word, one of these or a person's own where there are none. */
+  Knob(String key, String column, String words, List<String> answers) {
+    this(key, column, words, null, "", "", null, Range.ANY, Range.ANY, answers);
+  }
+
+  /** A word of a person's own. */
+  Knob(String key, String column, String words) {
+    this(key, column, words, List.of());
+  }
+
   Knob(
       String key,
       String column,
@@ -147,6 +226,20 @@ public enum Knob {
       Limit limit,
       Range passing,
       Range usual) {
+    this(key, column, words, quantity, unit, step, limit, passing, usual, List.of());
+  }
+
+  Knob(
+      String key,
+      String column,
+      String words,
+      Quantity quantity,
+      String unit,
+      String step,
+      Limit limit,
+      Range passing,
+      Range usual,
+      List<String> answers) {
     this.key = key;
     this.column = column;
     this.words = words;
@@ -156,6 +249,7 @@ public enum Knob {
     this.limit = limit;
     this.passing = passing;
     this.usual = usual;
+    this.answers = answers;
   }
 
   /** Its name as an option, in forms, and in the log's record of what was typed. */
@@ -176,6 +270,44 @@ public enum Knob {
   /** What it is, within a sentence. */
   public String noun() {
     return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** True for a number, false for a word. */
+  public boolean isNumber() {
+    return limit != null;
+  }
+
+  /** True for what is yes or no. */
+  public boolean isYesOrNo() {
+    return answers == Answers.YES_OR_NO;
+  }
+
+  /** The words that it may be; empty for a number and where a person may use words of their own. */
+  public List<String> answers() {
+    return answers;
+  }
+
+  /**
+   * What a text says: a number in this unit, a truth, or a word.
+   *
+   * @throws charline.refusal.Refusal in one sentence
+   */
+  public Object read(String text, KnobDialect dialect) {
+    return switch (this) {
+      case FIGURE -> Figure.ofWord(text).word();
+      case PLACE -> Place.ofWord(text).word();
+      case WOOD_PART -> WoodPart.ofWord(text).word();
+      case STROKES -> TimedStrokes.text(TimedStrokes.times(text));
+      default -> isYesOrNo() ? (Object) isYes(text) : (Object) dialect.number(this, text);
+    };
+  }
+
+  private boolean isYes(String text) {
+    return switch (text.strip().toLowerCase(Locale.ROOT)) {
+      case "yes", "y", "true" -> true;
+      case "no", "n", "false" -> false;
+      default -> throw Refusal.usage("%s must be yes or no, not \"%s\".".formatted(words, text));
+    };
   }
 
   /** Kind of number; null for a count and for what nobody types. */
@@ -204,6 +336,15 @@ public enum Knob {
    * @throws charline.refusal.Refusal "Hand speed must be above 0 mm/s, not -1 mm/s."
    */
   public double checked(double value) {
+    if (this == TEMPERATURE) {
+      return Invariant.within(words, value, COLDEST, HOTTEST, unit);
+    }
+    if (limit == Limit.EITHER_SIGN) {
+      return value;
+    }
+    if (this == BEAM_QUALITY) {
+      return Invariant.within(words, value, 1, 1e6, unit);
+    }
     if (limit == Limit.ZERO_OR_MORE) {
       return Invariant.notNegative(words, value, unit);
     }

@@ -1,9 +1,12 @@
 package charline.trial;
 
+import static charline.quantity.Figures.plain;
+
 import charline.exposure.DoseForm;
 import charline.exposure.Emission;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
+import charline.exposure.TimedStrokes;
 import charline.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Turns what a person typed for the knobs into settings, the same from an option, a tap or a cell.
@@ -26,8 +30,9 @@ public final class KnobReader {
    *
    * @param patch its settings and rig count, and its code in sentences
    * @param typed what was typed for it, by key of the knob
+   * @param itself true if it is the patch that is put right, so that strokes timed on it stay
    */
-  public record Copied(Patch patch, Map<String, String> typed) {}
+  public record Copied(Patch patch, Map<String, String> typed, boolean itself) {}
 
   /**
    * Something missing, unreadable or contradictory.
@@ -41,11 +46,13 @@ public final class KnobReader {
    * What came of reading.
    *
    * @param settings present if there were no problems
+   * @param circumstances how the pass was made beside them, as far as it is known
    * @param size of the patch in cm2, if given or copied
    * @param typed what was typed, by key of the knob, copied texts included
    */
   public record Result(
       Optional<Settings> settings,
+      Circumstances circumstances,
       OptionalDouble size,
       Map<String, String> typed,
       List<Problem> problems) {
@@ -55,6 +62,12 @@ public final class KnobReader {
     }
   }
 
+  /** Takes out a value that would be copied or is usual. */
+  public static final String NONE = "none";
+
+  /** Strokes say the same as a hand speed that is given with them, within 1 %. */
+  private static final double SAME = 0.01;
+
   private final KnobDialect dialect;
   private final Map<Knob, String> given;
   private final Rig rig;
@@ -62,13 +75,15 @@ public final class KnobReader {
   private final Map<Knob, Double> copiedValues;
   private final Map<Knob, Double> usual;
   private final Map<Knob, Double> values = new EnumMap<>(Knob.class);
+  private final Map<Knob, Object> circumstances = new EnumMap<>(Knob.class);
   private final Map<String, String> typed = new HashMap<>();
   private final List<Problem> problems = new ArrayList<>();
 
   private KnobReader(
       KnobDialect dialect, Map<Knob, String> given, Rig rig, Optional<Copied> copied) {
     this.dialect = dialect;
-    this.given = given;
+    this.given = new EnumMap<>(Knob.class);
+    this.given.putAll(given);
     this.rig = rig;
     this.copied = copied;
     copiedValues = copied.map(c -> KnobValues.of(c.patch().settings())).orElse(Map.of());
@@ -124,25 +139,130 @@ public final class KnobReader {
   }
 
   private Result result() {
+    circumstances();
+    strokes();
     power();
     form();
-    Optional<Spot> spot = copiedSpot();
+    Optional<Spot> spot = defocusedSpot().or(this::copiedSpot);
     if (spot.isEmpty()) {
       ofHead(Knob.SPOT, "spot");
     }
     pulses();
     size();
     if (!problems.isEmpty()) {
-      return new Result(Optional.empty(), OptionalDouble.empty(), typed, problems);
+      return new Result(
+          Optional.empty(), Circumstances.UNKNOWN, OptionalDouble.empty(), typed, problems);
     }
     spot.ifPresent(s -> values.put(Knob.SPOT, s.diameterMillimetres()));
     Double size = values.get(Knob.PATCH_AREA);
     return new Result(
         Optional.of(
             KnobValues.settings(values, spot.map(Spot::definition).orElseGet(rig::spotDefinition))),
+        Circumstances.of(circumstances),
         size == null ? OptionalDouble.empty() : OptionalDouble.of(size),
         typed,
         problems);
+  }
+
+  private void circumstances() {
+    Map<Knob, Object> known = copied.map(c -> c.patch().circumstances().values()).orElse(Map.of());
+    Map<Knob, Object> usualOnes = rig.usual().values();
+    for (Knob knob : Knob.CIRCUMSTANCES) {
+      boolean measured = knob == Knob.STROKES || knob == Knob.STROKE;
+      boolean ofHead = Knob.USUAL_OF_RIG.contains(knob);
+      if (given.containsKey(knob)) {
+        String text = given.get(knob).strip();
+        if (!text.isEmpty() && !isTakenOut(knob)) {
+          typed.put(knob.key(), text);
+          read(knob, text);
+        }
+      } else if (copied.isPresent() && (!ofHead || staysHere(knob))) {
+        if (known.containsKey(knob) && !measured) {
+          copyTyped(knob);
+          circumstances.put(knob, known.get(knob));
+        }
+      } else if (usualOnes.containsKey(knob)) {
+        circumstances.put(knob, usualOnes.get(knob));
+      }
+    }
+  }
+
+  private void read(Knob knob, String text) {
+    try {
+      circumstances.put(knob, knob.read(text, dialect));
+    } catch (Refusal e) {
+      problem(knob, e.getMessage());
+    }
+  }
+
+  /** Strokes that were timed give the hand speed; on the same patch they stay until another is. */
+  private void strokes() {
+    boolean timedNow = given.containsKey(Knob.STROKES) || given.containsKey(Knob.STROKE);
+    boolean paced =
+        Stream.of(Knob.HAND, Knob.SCAN, Knob.SPACING, Knob.AREA, Knob.SECONDS)
+            .anyMatch(given::containsKey);
+    if (copied.filter(Copied::itself).isPresent() && (timedNow || !paced)) {
+      Map<Knob, Object> timed = copied.get().patch().circumstances().values();
+      for (Knob knob : List.of(Knob.STROKES, Knob.STROKE)) {
+        if (timed.containsKey(knob) && !given.containsKey(knob)) {
+          copyTyped(knob);
+          circumstances.put(knob, timed.get(knob));
+        }
+      }
+    }
+    boolean times = circumstances.containsKey(Knob.STROKES);
+    if (times != circumstances.containsKey(Knob.STROKE)) {
+      circumstances.remove(Knob.STROKE);
+      circumstances.remove(Knob.STROKES);
+      if (problems.isEmpty() && !isTakenOut(Knob.STROKES) && !isTakenOut(Knob.STROKE)) {
+        problem(
+            times ? Knob.STROKE : Knob.STROKES,
+            "Timed strokes need their times and the length of a stroke; give %s with %s."
+                .formatted(dialect.name(Knob.STROKES), dialect.name(Knob.STROKE)));
+      }
+    } else if (times && timedNow) {
+      paceOf(Circumstances.of(circumstances).strokes().orElseThrow());
+    }
+  }
+
+  private boolean isTakenOut(Knob knob) {
+    return given.getOrDefault(knob, "").strip().equalsIgnoreCase(NONE);
+  }
+
+  private void paceOf(TimedStrokes strokes) {
+    double pace = strokes.handSpeedMillimetresPerSecond();
+    values.put(Knob.HAND, pace);
+    String said = given.put(Knob.HAND, "");
+    if (said == null || said.isBlank()) {
+      return;
+    }
+    typed.put(Knob.HAND.key(), said.strip());
+    try {
+      double hand = dialect.number(Knob.HAND, said);
+      values.put(Knob.HAND, hand);
+      if (Math.abs(Math.log(hand / pace)) > SAME) {
+        problem(
+            Knob.HAND,
+            "Timed strokes make a hand speed of %s mm/s, not %s mm/s; leave out %s, or correct the strokes."
+                .formatted(plain(pace), plain(hand), dialect.name(Knob.HAND)));
+      }
+    } catch (Refusal e) {
+      problem(Knob.HAND, e.getMessage());
+    }
+  }
+
+  /**
+   * The spot that a defocus makes, where the rig's optics say it and nobody gave the spot. A
+   * defocus that was copied made the spot that is copied with it.
+   */
+  private Optional<Spot> defocusedSpot() {
+    boolean moved =
+        given.containsKey(Knob.DEFOCUS)
+            || typed.containsKey(Knob.DEFOCUS.key()) && !staysHere(Knob.SPOT);
+    Double defocus = (Double) circumstances.get(Knob.DEFOCUS);
+    return moved && defocus != null && !given.containsKey(Knob.SPOT)
+        ? rig.focus().map(focus -> focus.at(defocus).as(rig.spotDefinition()))
+        : Optional.empty();
   }
 
   private void power() {
@@ -179,7 +299,9 @@ public final class KnobReader {
     }
     if (chosen.get() == DoseKnobs.HAND) {
       ofHead(Knob.WIDTH, "scan width");
-      value(Knob.HAND);
+      if (!values.containsKey(Knob.HAND)) {
+        value(Knob.HAND);
+      }
     } else {
       chosen.get().both().forEach(this::value);
     }

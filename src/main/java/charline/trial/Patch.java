@@ -21,6 +21,7 @@ import java.util.UUID;
  * @param board the wood
  * @param finish the coats
  * @param settings what was dialled in
+ * @param circumstances how it was burned beside that, as far as it is known
  * @param areaSquareCentimetres size of the patch, if known
  * @param readings one or more, passes rising
  */
@@ -32,6 +33,7 @@ public record Patch(
     Board board,
     Finish finish,
     Settings settings,
+    Circumstances circumstances,
     OptionalDouble areaSquareCentimetres,
     List<Reading> readings) {
   private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
@@ -47,6 +49,30 @@ public record Patch(
     }
   }
 
+  /** A patch of whose circumstances nothing is known. */
+  public Patch(
+      UUID id,
+      String code,
+      OffsetDateTime burnedAt,
+      Rig rig,
+      Board board,
+      Finish finish,
+      Settings settings,
+      OptionalDouble areaSquareCentimetres,
+      List<Reading> readings) {
+    this(
+        id,
+        code,
+        burnedAt,
+        rig,
+        board,
+        finish,
+        settings,
+        Circumstances.UNKNOWN,
+        areaSquareCentimetres,
+        readings);
+  }
+
   /**
    * The same without notes on readings of which nothing can be seen.
    *
@@ -60,13 +86,37 @@ public record Patch(
   /** The same under a code. */
   public Patch withCode(String given) {
     return new Patch(
-        id, given, burnedAt, rig, board, finish, settings, areaSquareCentimetres, readings);
+        id,
+        given,
+        burnedAt,
+        rig,
+        board,
+        finish,
+        settings,
+        circumstances,
+        areaSquareCentimetres,
+        readings);
   }
 
   /** The same with other readings. */
   public Patch withReadings(List<Reading> others) {
     return new Patch(
-        id, code, burnedAt, rig, board, finish, settings, areaSquareCentimetres, others);
+        id,
+        code,
+        burnedAt,
+        rig,
+        board,
+        finish,
+        settings,
+        circumstances,
+        areaSquareCentimetres,
+        others);
+  }
+
+  /** The same burned otherwise. */
+  public Patch with(Circumstances others) {
+    return new Patch(
+        id, code, burnedAt, rig, board, finish, settings, others, areaSquareCentimetres, readings);
   }
 
   /**
@@ -120,6 +170,11 @@ public record Patch(
         rig.emission(),
         rig.deliveredWatts(settings.power(), settings.pulses(), burnedAt),
         settings);
+  }
+
+  /** With which figure and on what place it was burned. */
+  public Manner manner() {
+    return Manner.of(this);
   }
 
   /** The latest reading. */

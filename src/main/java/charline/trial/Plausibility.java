@@ -5,6 +5,7 @@ import static charline.quantity.Figures.three;
 
 import charline.exposure.Emission;
 import charline.exposure.Exposure;
+import charline.exposure.Figure;
 import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.quantity.Measure;
@@ -12,6 +13,7 @@ import charline.quantity.Measure.Quantity;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -28,6 +30,8 @@ public final class Plausibility {
 
   /** Closer than 3 % no meter repeats (common practice). */
   private static final double METER_SLACK = 1.03;
+
+  private static final double ROUNDING = 1e-9;
 
   private static final int EARLIEST_YEAR = 1990;
 
@@ -119,11 +123,78 @@ public final class Plausibility {
         : List.of();
   }
 
+  /**
+   * Doubts about how a pass was made: numbers that are far from usual, and lines so far apart that
+   * they leave stripes.
+   */
+  public static List<Doubt> about(Circumstances circumstances, Settings settings) {
+    List<Doubt> doubts = new ArrayList<>(aboutNumbers(circumstances));
+    doubts.addAll(aboutLines(circumstances, settings));
+    return List.copyOf(doubts);
+  }
+
+  /** A doubt about lines so far apart that they leave stripes. */
+  public static List<Doubt> aboutLines(Circumstances circumstances, Settings settings) {
+    List<Doubt> doubts = new ArrayList<>();
+    double spot = settings.spot().oneOverESquaredMillimetres();
+    circumstances
+        .head()
+        .lines(settings.form())
+        .filter(lines -> lines.lineOverlap(settings.spot()) < -ROUNDING)
+        .ifPresent(
+            lines -> {
+              boolean scanner = settings.form() == lines;
+              doubts.add(
+                  new Doubt(
+                      scanner ? Knob.SPACING : Knob.HAND,
+                      "Lines %s mm apart are farther apart than the spot is wide (%s mm), so that they leave stripes"
+                          .formatted(three(lines.lineSpacingMillimetres()), three(spot)),
+                      scanner
+                          ? "give a spacing of %s mm or less".formatted(three(spot))
+                          : "lower the hand speed or raise the lines per second"));
+            });
+    return List.copyOf(doubts);
+  }
+
+  private static List<Doubt> aboutNumbers(Circumstances circumstances) {
+    List<Doubt> doubts = new ArrayList<>();
+    circumstances
+        .values()
+        .forEach(
+            (knob, value) -> {
+              if (value instanceof Double number) {
+                doubts.addAll(knob.doubts(number));
+              }
+            });
+    return doubts;
+  }
+
+  /**
+   * A doubt about a figure that has no name here: it may be mistyped, or a person's own word.
+   *
+   * @param used figures that the log has already
+   */
+  public static List<Doubt> aboutFigure(Circumstances circumstances, Collection<String> used) {
+    return circumstances.head().figure().stream()
+        .filter(figure -> !figure.isKnown() && !used.contains(figure.word()))
+        .map(
+            figure ->
+                new Doubt(
+                    Knob.FIGURE,
+                    "Scan figure \"%s\" is none of %s"
+                        .formatted(figure.word(), String.join(", ", Figure.words())),
+                    "choose one of them"))
+        .toList();
+  }
+
   /** Doubts about a rig's figures: rating, wavelength and whichever usual settings it has. */
   public static List<Doubt> about(Rig rig) {
     List<Doubt> doubts = new ArrayList<>(Knob.ratedPower(rig.emission()).doubts(rig.ratedWatts()));
     doubts.addAll(Knob.WAVELENGTH.doubts(rig.wavelengthNanometres()));
     KnobValues.usualOf(rig).forEach((knob, value) -> doubts.addAll(knob.doubts(value)));
+    doubts.addAll(aboutNumbers(rig.usual()));
+    addIfPresent(doubts, Knob.FOCUS_SPOT, rig.optics().focusSpotMillimetres());
+    addIfPresent(doubts, Knob.BEAM_QUALITY, rig.optics().beamQuality());
     return List.copyOf(doubts);
   }
 
@@ -188,6 +259,7 @@ public final class Plausibility {
   /** Doubts about a patch: what was dialled in, its size and what was seen. */
   public static List<Doubt> about(Patch patch) {
     List<Doubt> doubts = new ArrayList<>(about(patch.rig(), patch.settings(), patch.burnedAt()));
+    doubts.addAll(about(patch.circumstances(), patch.settings()));
     addIfPresent(doubts, Knob.PATCH_AREA, patch.areaSquareCentimetres());
     for (int i = 0; i < patch.readings().size(); i++) {
       doubts.addAll(about(patch.readings().get(i)));

@@ -1,6 +1,8 @@
 package charline.trial;
 
 import charline.exposure.Emission;
+import charline.exposure.Focus;
+import charline.exposure.Optics;
 import charline.exposure.PowerCurve;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
@@ -31,7 +33,10 @@ import java.util.UUID;
  * @param largestPulseMillijoules largest energy of a pulse that the source gives, where it is known
  *     (pulsed)
  * @param lens lens as used, in the person's words
+ * @param usual usual circumstances: figure, lines per second, stand-off, defocus, air, extraction
+ * @param optics what turns a defocus into a spot, as far as it is known
  * @param checks power checks, in any order
+ * @param upkeep what was done to it, in any order
  */
 public record Rig(
     UUID id,
@@ -46,7 +51,10 @@ public record Rig(
     OptionalDouble scanWidthMillimetres,
     OptionalDouble largestPulseMillijoules,
     Optional<String> lens,
-    List<PowerCheck> checks) {
+    Circumstances usual,
+    Optics optics,
+    List<PowerCheck> checks,
+    List<Upkeep> upkeep) {
   /** Closer than 3 % no meter and no dial repeats (common practice, no published source). */
   private static final double SAME = 0.03;
 
@@ -60,6 +68,7 @@ public record Rig(
     scanWidthMillimetres.ifPresent(w -> Invariant.positive("Scan width", w, "mm"));
     largestPulseMillijoules.ifPresent(e -> Invariant.positive("Largest pulse energy", e, "mJ"));
     checks = checks.stream().sorted(Comparator.comparing(PowerCheck::at)).toList();
+    upkeep = upkeep.stream().sorted(Comparator.comparing(Upkeep::at)).toList();
   }
 
   /** The same with other power checks. */
@@ -77,7 +86,15 @@ public record Rig(
         scanWidthMillimetres,
         largestPulseMillijoules,
         lens,
-        others);
+        usual,
+        optics,
+        others,
+        upkeep);
+  }
+
+  /** How the spot grows away from focus; empty where not enough is known. */
+  public Optional<Focus> focus() {
+    return optics.focus(spotDefinition, wavelengthNanometres);
   }
 
   /** The latest power check on or before a moment. */

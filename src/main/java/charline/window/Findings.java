@@ -4,7 +4,6 @@ import charline.model.Evidence;
 import charline.model.check.FitChecks;
 import charline.model.check.FitFinding;
 import charline.model.check.Severity;
-import charline.trial.Board;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,18 +21,9 @@ record Findings(
     double boardSpread,
     Optional<Box> box,
     boolean settled,
-    Optional<Piece> piece,
+    Optional<PieceEvidence> piece,
     Shortfall shortfall,
     double chanceAnyWindow) {
-  /**
-   * What a window for a piece rests on beside the models.
-   *
-   * @param board the piece
-   * @param patches burned on it
-   * @param controls of the window found
-   */
-  record Piece(Board board, int patches, PieceControls controls) {}
-
   /**
    * A promise about a board not seen yet needs several that were (common practice: at least three
    * boards, no published source), and more than one patch on each.
@@ -77,7 +67,7 @@ record Findings(
   private boolean enough() {
     return evidence.patches() >= FEWEST_PATCHES
         && (evidence.boards() >= FEWEST_BOARDS
-            || piece.filter(p -> p.patches() >= FEWEST_PATCHES).isPresent());
+            || piece.filter(p -> p.fits().patches() >= FEWEST_PATCHES).isPresent());
   }
 
   private List<String> charredControls() {
@@ -101,7 +91,7 @@ record Findings(
   }
 
   private int controlsWanting() {
-    return piece.map(Piece::controls).orElse(PieceControls.NONE).wanting();
+    return piece.map(PieceEvidence::controls).orElse(PieceControls.NONE).wanting();
   }
 
   List<Reason> reasons() {
@@ -140,7 +130,7 @@ record Findings(
     List<Reason> parts = new ArrayList<>();
     parts.add(
         new Reason.PromisesKept(
-            asked, box.orElseThrow().narrowFor(bench.speed()), piece.map(p -> p.board().name())));
+            asked, box.orElseThrow().narrowFor(bench.speed()), piece.map(PieceEvidence::name)));
     boardsDiffer().ifPresent(parts::add);
     if (!settled && controlsWanting() > 0) {
       parts.add(new Reason.Provisional(WindowFinder.LIMITS_MOVE));
@@ -184,7 +174,7 @@ record Findings(
       parts.add(new Reason.TooNarrow());
     }
     if (!enough() && piece.isPresent()) {
-      parts.add(new Reason.TooFewOnPiece(piece.get().patches(), FEWEST_PATCHES));
+      parts.add(new Reason.TooFewOnPiece(piece.get().fits().patches(), FEWEST_PATCHES));
     } else if (!enough()) {
       parts.add(
           new Reason.TooFewPatches(

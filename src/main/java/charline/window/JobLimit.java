@@ -42,7 +42,7 @@ public record JobLimit(double areaSquareMetres, OptionalDouble charRisk) {
     double each = new BigDecimal(exact).round(THREE_DIGITS_DOWN).doubleValue();
     if (each < Requirements.LEAST_CHAR_RISK) {
       throw Refusal.usage(
-          "A job of %s m2 at %s is a char risk of %s %% for each of its %s, below the %s %% that can be asked; ask for less area, or allow more."
+          "A job of %s m² at %s is a char risk of %s %% for each of its %s, below the %s %% that can be asked; ask for less area, or allow more."
               .formatted(
                   Figures.shortest(areaSquareMetres),
                   Figures.share(charRisk.getAsDouble()),

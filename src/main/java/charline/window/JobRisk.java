@@ -86,6 +86,13 @@ public record JobRisk(
     return of(recommendation, limit.areaSquareMetres()).map(risk -> risk.with(limit.charRisk()));
   }
 
+  /** The risk of a job done at a setting with this risk per area, with the limit asked for. */
+  public static JobRisk of(
+      JobLimit limit, double patchSquareCentimetres, double charRiskMean, double charRiskUpper) {
+    return of(limit.areaSquareMetres(), patchSquareCentimetres, charRiskMean, charRiskUpper)
+        .with(limit.charRisk());
+  }
+
   private JobRisk with(OptionalDouble limit) {
     return new JobRisk(
         areaSquareMetres, patchSquareCentimetres, areas, mean, upper, marksMean, marksUpper, limit);

@@ -113,6 +113,39 @@ public final class LiveForecast {
       int passes,
       Strokes strokes,
       double confidence) {
+    return expected(charFit, clearing, rig, settings, exposure, passes, strokes, confidence);
+  }
+
+  /** The same on a board not seen yet, where this is for a piece; else empty. */
+  public Optional<Expected> onAnyBoard(
+      Rig rig,
+      Settings settings,
+      Exposure exposure,
+      int passes,
+      Strokes strokes,
+      double confidence) {
+    return piece.map(
+        fits ->
+            expected(
+                fits.charring().general(),
+                fits.clearing().general(),
+                rig,
+                settings,
+                exposure,
+                passes,
+                strokes,
+                confidence));
+  }
+
+  private Expected expected(
+      ModelFit charFit,
+      ModelFit clearing,
+      Rig rig,
+      Settings settings,
+      Exposure exposure,
+      int passes,
+      Strokes strokes,
+      double confidence) {
     double dose = exposure.doseJoulesPerCm2();
     PredictedChance risk = PredictedChance.of(charFit, dose, exposure.intensity(), passes, strokes);
     PredictedChance chance = PredictedChance.of(clearing, dose, exposure.intensity(), passes);
@@ -171,9 +204,9 @@ public final class LiveForecast {
     return trials.evidence();
   }
 
-  /** The piece that it is for; empty where it is for a board not seen yet. */
-  public Optional<Board> piece() {
-    return piece.map(PieceFits::board);
+  /** Both models of the piece that it is for; empty where it is for a board not seen yet. */
+  public Optional<PieceFits> pieceFits() {
+    return piece;
   }
 
   /** The window of these trials, from the same models. */

@@ -3,7 +3,6 @@ package charline.window;
 import charline.model.CoatContradiction;
 import charline.model.Evidence;
 import charline.model.ModelFit;
-import charline.model.PieceFits;
 import charline.trial.Patch;
 import charline.trial.Stratum;
 import java.util.ArrayList;
@@ -32,7 +31,7 @@ import java.util.stream.Stream;
  * @param medianPatchSquareCentimetres size that "patch-sized area" means here, if recorded
  * @param charFit the burn-onset model; empty where there is nothing to fit
  * @param clearingFit the removal model; empty where there is nothing to fit
- * @param piece what is known of the piece that it is for; empty where it is for any board
+ * @param piece what the piece that it is for adds; empty where it is for any board
  * @param patches the trials behind it
  */
 public record Recommendation(
@@ -52,7 +51,7 @@ public record Recommendation(
     OptionalDouble medianPatchSquareCentimetres,
     Optional<ModelFit> charFit,
     Optional<ModelFit> clearingFit,
-    Optional<PieceFits> piece,
+    Optional<PieceEvidence> piece,
     List<Patch> patches) {
   public Recommendation {
     reasons = List.copyOf(reasons);

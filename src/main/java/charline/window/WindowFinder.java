@@ -143,6 +143,12 @@ public record WindowFinder(Fitter fitter) {
         searches.stream()
             .filter(s -> s.room() > Double.NEGATIVE_INFINITY)
             .max(Comparator.comparingDouble(PassSearch::room));
+    Optional<PieceEvidence> onPiece =
+        piece.map(
+            fits ->
+                new PieceEvidence(
+                    fits,
+                    fastest.map(box -> controls(box, counted, fits)).orElse(PieceControls.NONE)));
     Findings findings =
         new Findings(
             counted.evidence(),
@@ -155,14 +161,7 @@ public record WindowFinder(Fitter fitter) {
             Math.max(charFit.omega().median(), clearing.omega().median()),
             fastest,
             settled,
-            piece.map(
-                fits ->
-                    new Findings.Piece(
-                        fits.board(),
-                        fits.patches(),
-                        fastest
-                            .map(box -> controls(box, counted, fits))
-                            .orElse(PieceControls.NONE))),
+            onPiece,
             fastest.isPresent() ? Shortfall.NONE : shortfall(searches, hope.isPresent()),
             chance);
     Verdict verdict = findings.verdict();
@@ -186,7 +185,7 @@ public record WindowFinder(Fitter fitter) {
         counted.medianPatchSquareCentimetres(),
         Optional.of(charFit),
         Optional.of(clearing),
-        piece,
+        onPiece,
         counted.patches());
   }
 

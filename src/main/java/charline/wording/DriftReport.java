@@ -4,6 +4,8 @@ import static charline.wording.Table.line;
 
 import charline.drift.Drift;
 import charline.quantity.Figures;
+import charline.trial.Rig;
+import charline.trial.Upkeep;
 
 /** Drift of a rig, as text and as JSON. */
 public final class DriftReport {
@@ -16,6 +18,7 @@ public final class DriftReport {
         .put("rig", drift.rig().name())
         .put("drifted_since", drift.since().map(String::valueOf))
         .put("advice", drift.shift().map(DriftText::advice))
+        .put("upkeep", drift.rig().upkeep().stream().map(UpkeepText::json).toList())
         .put("watches", drift.watches().stream().map(DriftReport::json).toList());
   }
 
@@ -34,6 +37,7 @@ public final class DriftReport {
                             .put("at", p.at().toString())
                             .put("name", DriftText.name(p))
                             .put("score", p.score())
+                            .put("run", p.run() + 1)
                             .put("sum_up", p.up())
                             .put("sum_down", p.down()))
                 .toList());
@@ -68,7 +72,10 @@ public final class DriftReport {
                                       watch.weaker() ? "weaker" : "stronger", s.toLocalDate()))
                       .orElse("")));
       Table table = new Table("day", "value", ">off by sd", ">sum up", ">sum down", "larger sum");
+      int run = 0;
       for (Drift.Point p : watch.points()) {
+        marks(table, drift.rig(), run, p.run());
+        run = p.run();
         double sum = Math.max(p.up(), p.down());
         table.row(
             p.at().toLocalDate().toString(),
@@ -78,9 +85,17 @@ public final class DriftReport {
             Figures.two(p.down()),
             bar(sum, watch.limit()));
       }
+      marks(table, drift.rig(), run, drift.rig().upkeep().size());
       text.append(table.text());
     }
     return text.toString();
+  }
+
+  /** The upkeep between one run and another, a line each. */
+  private static void marks(Table table, Rig rig, int from, int to) {
+    for (Upkeep upkeep : rig.upkeep().subList(from, to)) {
+      table.row(upkeep.at().toLocalDate().toString(), upkeep.work(), "", "", "", "new run");
+    }
   }
 
   /** The sum as a bar: the limit is the last sign of a full one, and what passes it is an arrow. */

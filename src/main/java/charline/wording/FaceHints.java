@@ -27,6 +27,11 @@ public interface FaceHints {
     return Optional.empty();
   }
 
+  /** How an answer for one piece is asked for, so that its control patches count. */
+  default Optional<String> forPiece() {
+    return Optional.empty();
+  }
+
   /** How an answer for another spot is asked for, in mm. */
   default Optional<String> forSpot(double millimetres) {
     return Optional.empty();

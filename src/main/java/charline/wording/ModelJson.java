@@ -17,7 +17,10 @@ public final class ModelJson {
         .put("stratum", WindowJson.stratum(judged.trials().stratum()))
         .put("evidence", WindowJson.evidence(judged.trials().evidence()))
         .put("event", fit.event().word())
-        .put("model", WindowJson.model(fit, judged.bench()))
+        .put("model", WindowJson.model(fit, judged.bench(), answer.boards()))
+        .put(
+            "piece",
+            answer.piece().map(piece -> PieceText.json(judged.piece().orElseThrow(), piece)))
         .put("borrowed", BorrowText.json(fit))
         .put("prior", BasisText.json(judged.question()))
         .put("effective_draws", fit.effectiveDraws())

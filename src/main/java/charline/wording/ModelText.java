@@ -3,6 +3,7 @@ package charline.wording;
 import static charline.quantity.Figures.three;
 import static charline.wording.Table.line;
 
+import charline.answer.BoardPriors;
 import charline.answer.ModelAnswer;
 import charline.answer.TrialCase;
 import charline.exposure.Emission;
@@ -10,11 +11,13 @@ import charline.model.CoatEffect;
 import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.ModelFit;
+import charline.model.PieceFit;
 import charline.model.check.FitChecks;
 import charline.quantity.Figures;
 import charline.window.JobRisk;
 import charline.window.Requirements;
 import java.util.DoubleSummaryStatistics;
+import java.util.Optional;
 
 /**
  * One fitted model for a person: counts, parameters with intervals, and what they mean.
@@ -22,14 +25,22 @@ import java.util.DoubleSummaryStatistics;
  * @param judged trials and bench
  * @param fit the model
  * @param checks how well it fits
+ * @param boards what was likely of omega before the trials
+ * @param piece what the patches of a piece changed, where it is for one
  */
-public record ModelText(TrialCase judged, ModelFit fit, FitChecks checks) {
+public record ModelText(
+    TrialCase judged,
+    ModelFit fit,
+    FitChecks checks,
+    BoardPriors boards,
+    Optional<PieceFit> piece) {
   /** From 5 % to 95 % of a logistic curve is this many times its spread. */
   private static final double FIVE_TO_NINETY_FIVE = 2 * Math.log(19);
 
   /** The words for an answer. */
   public static ModelText of(ModelAnswer answer) {
-    return new ModelText(answer.subject(), answer.fit(), answer.checks());
+    return new ModelText(
+        answer.subject(), answer.fit(), answer.checks(), answer.boards(), answer.piece());
   }
 
   public String text() {
@@ -41,9 +52,11 @@ public record ModelText(TrialCase judged, ModelFit fit, FitChecks checks) {
                 fit.event() == Event.CHAR ? "Burn onset" : "Removal",
                 judged.trials().stratum().words()));
     line(text, "Counted: " + RigSetupText.counted(judged.trials().evidence()) + ".");
+    piece.ifPresent(own -> line(text, PieceText.of(judged.piece().orElseThrow(), own)));
     CoatText.of(fit, judged.trials().patches()).ifPresent(coat -> line(text, coat));
     BorrowText.of(fit).ifPresent(borrowed -> line(text, borrowed));
     BasisText.of(judged.question()).ifPresent(priors -> line(text, priors));
+    line(text, BoardPriorText.of(boards, fit.event()));
     text.append('\n').append(parameters()).append('\n');
     meaning(text);
     checks(text);
@@ -102,12 +115,13 @@ public record ModelText(TrialCase judged, ModelFit fit, FitChecks checks) {
     line(
         text,
         (forChar
-                ? "Up to %s J/cm2 in one pass there, char risk on a new board is at most %s with %s"
+                ? "Up to %s J/cm2 in one pass there, char risk on %s is at most %s with %s"
                     + " confidence%s: in single strokes %s."
-                : "From %s J/cm2 in one pass there, a patch on a new board clears in at least %s of"
+                : "From %s J/cm2 in one pass there, a patch on %s clears in at least %s of"
                     + " cases with %s confidence%s.%s")
             .formatted(
                 forChar ? Figures.threeDown(dose) : Figures.threeUp(dose),
+                PieceText.board(judged.piece()),
                 Figures.percent(share),
                 Figures.percent(asked.confidence()),
                 untried(dose),

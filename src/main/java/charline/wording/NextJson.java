@@ -17,6 +17,7 @@ public final class NextJson {
             .put("stratum", WindowJson.stratum(answer.stratum()))
             .put("rig", next.bench().rig().name())
             .put("on", next.site().word())
+            .put("piece", answer.question().piece())
             .put("verdict", next.window().map(w -> w.verdict().word()))
             .put("reason", PlanText.standing(next.standing()))
             .put("advice", PlanText.advice(next.advice()))

@@ -26,7 +26,7 @@ public final class NextStepText {
           .formatted(COUNTS.get(confirm.controls() - 1), confirm.controls() == 1 ? "it" : "them");
     }
     if (step instanceof NextStep.LookAtControls look) {
-      return "Look at %s again, cold and wiped, and amend the outcome if it is wrong. If it is right, do not use this window on the piece: burn the patches listed, cooler first."
+      return "Look at %s again, cold and wiped, and amend the outcome if it is wrong. If it is right, work no more of the piece with these settings: burn the patches listed, coolest first, and ask again."
           .formatted(String.join(", ", look.patches()));
     }
     if (step instanceof NextStep.UseAnotherMethod) {

@@ -30,9 +30,9 @@ record PriorReasons(String why, String source) {
           "spread from patch to patch in ln dose, times or divided by a factor; at 0.25 it takes"
               + " 4.4 times the dose to go from 5 to 95 % of patches";
       case OMEGA ->
-          "spread from board to board in ln dose: A x/ B is a middle, times or divided by a factor;"
-              + " 0 +/- A is the upper half of a normal; 0 +/- A x/ B is a level with such a half,"
-              + " from which trials of one coating and wood differ by a factor";
+          "spread from board to board in ln dose: 0 +/- is the upper half of a normal, a median"
+              + " with x/ is times or divided by a factor, and both together are a level that"
+              + " strata have in common with the factor by which each differs from it";
     };
   }
 
@@ -91,7 +91,10 @@ record PriorReasons(String why, String source) {
                   PRACTICE);
       case SIGMA -> new PriorReasons("grain and hand rarely allow less", PRACTICE);
       case OMEGA ->
-          new PriorReasons("boards of one wood mostly lie within a fifth of each other", PRACTICE);
+          new PriorReasons(
+              "the start of an empty log, boards of one wood mostly within a fifth of each other;"
+                  + " the other strata of a log show the level, and a file pins it",
+              PRACTICE);
     };
   }
 

@@ -44,6 +44,7 @@ public final class QuoteReport {
             .put("stratum", WindowJson.stratum(found.stratum()))
             .put("rig", found.bench().rig().name())
             .put("standing", found.standing().map(Standing::word))
+            .put("piece", answer.window().piece().map(piece -> PieceText.json(piece, found)))
             .put("coat", found.clearingFit().map(CoatText::json))
             .put("prior", BasisText.json(answer.window().subject().question()))
             .put("area_m2", quote.areaSquareMetres())
@@ -120,6 +121,7 @@ public final class QuoteReport {
     line(text, headline(answer));
     PrecautionText.headline(answer.window().precautions()).ifPresent(words -> line(text, words));
     standing(found).ifPresent(words -> line(text, words));
+    answer.window().piece().ifPresent(piece -> line(text, PieceText.paragraph(piece)));
     QuoteText.warnings(quote).forEach(warning -> line(text, "CAUTION: " + warning));
     ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));
     coat(subject, found).ifPresent(words -> line(text, words));
@@ -149,7 +151,15 @@ public final class QuoteReport {
   public static Optional<String> standing(Recommendation found) {
     return found
         .standing()
-        .map(standing -> "The window behind these hours is %s.".formatted(standing.word()));
+        .map(
+            standing ->
+                "The window behind these hours%s is %s."
+                    .formatted(
+                        found
+                            .piece()
+                            .map(piece -> ", for board %s alone,".formatted(piece.name()))
+                            .orElse(""),
+                        standing.word()));
   }
 
   /** The job and its hours in a sentence. */
@@ -157,7 +167,7 @@ public final class QuoteReport {
     Recommendation found = answer.window().found();
     Quote quote = answer.quote().orElseThrow();
     Span total = quote.total();
-    return "%s, rig %s, %s m2 in strokes overlapping %s: %s h, from %s to %s h%s; %s."
+    return "%s, rig %s, %s m² in strokes overlapping %s: %s h, from %s to %s h%s; %s."
         .formatted(
             found.stratum().words(),
             found.bench().rig().name(),

@@ -97,7 +97,7 @@ public final class QuoteText {
   private static String beam(Quote quote) {
     Quoting quoting = quote.basis().quoting();
     Counts passes = quote.basis().passes();
-    return "%s m2 at %s m2/h per pass, %s, hand efficiency %s%s"
+    return "%s m² at %s m²/h per pass, %s, hand efficiency %s%s"
         .formatted(
             Figures.digits(quote.areaSquareMetres(), 6),
             Figures.digits(quote.basis().onePass().squareMetresPerHour(), 3),

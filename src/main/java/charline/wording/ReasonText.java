@@ -83,11 +83,11 @@ public final class ReasonText {
       return differ(differ);
     }
     if (reason instanceof Reason.ControlsCharred controls) {
-      return "%s charred on the piece inside this window, so it is not safe there."
+      return "%s charred on the piece inside the ranges that these patches would give, which takes the window back."
           .formatted(String.join(", ", controls.patches()));
     }
     if (reason instanceof Reason.TooFewOnPiece few) {
-      return "%s on the piece %s not enough by %s: with fewer than three boards tried it takes at least %d."
+      return "%s on the piece %s not enough by %s: with fewer than three boards tried, a window takes at least %d on the piece."
           .formatted(
               Figures.patches(few.patches()),
               few.patches() == 1 ? "is" : "are",

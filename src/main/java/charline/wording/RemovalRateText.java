@@ -5,14 +5,21 @@ import static charline.quantity.Figures.three;
 import charline.answer.RemovalRate;
 import charline.model.Estimate;
 import charline.quantity.Figures;
+import charline.trial.Board;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 
 /** Passes to clear and what they make of the work, at some of the settings that were tried. */
 public final class RemovalRateText {
   private RemovalRateText() {}
 
-  public static String text(List<RemovalRate> rates) {
+  /**
+   * As a table.
+   *
+   * @param piece the board that it is for; empty for any
+   */
+  public static String text(List<RemovalRate> rates, Optional<Board> piece) {
     Table table =
         new Table(
             ">power", ">speed", ">J/cm2", ">passes, median", ">for 90 %", ">um/pass", ">cm2/min");
@@ -26,11 +33,12 @@ public final class RemovalRateText {
           perPass(rate),
           three(rate.netSquareCentimetresPerMinute()));
     }
-    return "Passes to clear on a new board, with 90 % intervals\n"
+    return "Passes to clear on %s, with 90 %% intervals\n".formatted(PieceText.board(piece))
         + table.text()
         + Table.paragraph(
-            "um/pass is the coat's thickness over the median passes; in brackets, as gauged there. The net rate counts the whole passes that clear 90 % of patches. It ignores char;"
-                + " a window does not.")
+            "um/pass is the coat's thickness over the median passes; in brackets, as gauged there."
+                + " The net rate counts the whole passes that clear 90 % of patches. It ignores"
+                + " char; a window does not.")
         + "\n";
   }
 

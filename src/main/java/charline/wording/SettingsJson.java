@@ -25,8 +25,9 @@ public final class SettingsJson {
   private SettingsJson() {}
 
   /** Puts the settings; a knob that they do not have is null. */
-  public static void put(Json json, Settings settings) {
+  public static Json put(Json json, Settings settings) {
     Map<Knob, Double> values = KnobValues.of(settings);
     KNOBS.forEach(knob -> json.put(knob.column(), values.get(knob)));
+    return json;
   }
 }

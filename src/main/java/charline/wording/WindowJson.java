@@ -1,6 +1,7 @@
 package charline.wording;
 
 import charline.answer.AllWindows;
+import charline.answer.BoardPriors;
 import charline.answer.WindowAnswer;
 import charline.exposure.Emission;
 import charline.exposure.Pulses;
@@ -51,6 +52,7 @@ public final class WindowJson {
         .put("near_woods", NearWoodText.json(answer.nearWoods()))
         .put("verdict", found.verdict().word())
         .put("standing", found.standing().map(Standing::word))
+        .put("piece", answer.piece().map(piece -> PieceText.json(piece, found)))
         .put("reason", ReasonText.of(found))
         .put("next_step", PlanText.advice(answer.next().advice()))
         .put("next_patches", NextJson.patches(answer.next(), List.of()))
@@ -70,8 +72,9 @@ public final class WindowJson {
         .put(
             "models",
             new Json()
-                .put("char", found.charFit().map(fit -> model(fit, bench)))
-                .put("clearing", found.clearingFit().map(fit -> model(fit, bench))))
+                .put("char", found.charFit().map(fit -> model(fit, bench, answer.boards())))
+                .put(
+                    "clearing", found.clearingFit().map(fit -> model(fit, bench, answer.boards()))))
         .put("job", answer.job().map(WindowJson::job));
   }
 
@@ -88,7 +91,7 @@ public final class WindowJson {
         .put("wavelength_nm", stratum.wavelengthNanometres());
   }
 
-  private static Json asked(Requirements asked) {
+  static Json asked(Requirements asked) {
     return new Json()
         .put("char_risk", asked.charRisk())
         .put("confidence", asked.confidence())
@@ -105,7 +108,7 @@ public final class WindowJson {
         .put("cleared_patches", evidence.clearedPatches());
   }
 
-  private static Json forecast(Forecast forecast, Recommendation found) {
+  static Json forecast(Forecast forecast, Recommendation found) {
     RigSetup bench = found.bench();
     boolean hand = bench.speed().kind() == SpeedKnob.Kind.HAND;
     boolean pulsed = bench.rig().emission() == Emission.PULSED;
@@ -136,7 +139,7 @@ public final class WindowJson {
         .put("area_rate_cm2_min", forecast.netAreaRateSquareCentimetresPerMinute());
   }
 
-  private static Json ranges(Box box, RigSetup bench) {
+  static Json ranges(Box box, RigSetup bench) {
     String speed = bench.speed().kind() == SpeedKnob.Kind.HAND ? "hand_mm_s" : "scan_mm_s";
     return new Json()
         .put("power_pct", range(box.powerPercent()))
@@ -148,8 +151,12 @@ public final class WindowJson {
     return Json.inward(range.low(), range.high());
   }
 
-  /** One fitted model with its parameters. */
-  static Json model(ModelFit fit, RigSetup bench) {
+  /**
+   * One fitted model with its parameters.
+   *
+   * @param boards what was likely of omega before its trials
+   */
+  static Json model(ModelFit fit, RigSetup bench, BoardPriors boards) {
     Json json =
         new Json()
             .put("tau", estimate(fit.tau()))
@@ -157,6 +164,7 @@ public final class WindowJson {
             .put("psi", estimate(fit.psi()))
             .put("sigma", estimate(fit.sigma()))
             .put("omega", estimate(fit.omega()))
+            .put("omega_prior", BoardPriorText.json(boards, fit.event()))
             .put("dose_even_j_cm2", estimate(fit.evenDoseJoulesPerCm2()));
     boolean pulsed = bench.rig().emission() == Emission.PULSED;
     json.put("f0_j_cm2", pulsed ? fit.referenceIntensity() : null);
@@ -173,7 +181,7 @@ public final class WindowJson {
         .atMost("high", estimate.high());
   }
 
-  private static Json job(JobRisk job) {
+  static Json job(JobRisk job) {
     return new Json()
         .put("area_m2", job.areaSquareMetres())
         .put("any_char_asked", job.asked())

@@ -33,6 +33,9 @@ import java.util.stream.Stream;
  * @param limit the job whose risk was asked for, if any
  * @param next the patches to burn next
  * @param offer what other trials could lend, where nothing was borrowed
+ * @param boards where the expected spread of boards comes from
+ * @param piece what the patches of the piece say and changed, where it is for one
+ * @param confirm how control patches on the piece are made to count, where it is for any board
  */
 public record WindowText(
     Recommendation found,
@@ -41,6 +44,9 @@ public record WindowText(
     Optional<JobRisk> job,
     List<String> woods,
     Optional<String> offer,
+    String boards,
+    List<String> piece,
+    Optional<String> confirm,
     PriorText priors,
     Precautions precautions) {
   /**
@@ -56,6 +62,9 @@ public record WindowText(
         answer.job(),
         woods(answer, hints),
         answer.offer().map(offer -> FaceHints.with(offer(offer), hints.borrow())),
+        BoardPriorText.of(answer.boards()),
+        answer.piece().map(PieceText::of).orElse(List.of()),
+        answer.isWindow() && answer.piece().isEmpty() ? hints.forPiece() : Optional.empty(),
         PriorText.of(priors),
         answer.precautions());
   }
@@ -81,9 +90,18 @@ public record WindowText(
     StringBuilder text = new StringBuilder();
     line(
         text,
-        "%s, rig %s: %s".formatted(found.stratum().words(), found.bench().rig().name(), verdict()));
+        "%s, rig %s%s: %s"
+            .formatted(
+                found.stratum().words(),
+                found.bench().rig().name(),
+                found.piece().map(own -> ", for " + own.name()).orElse(""),
+                verdict()));
     PrecautionText.headline(precautions).ifPresent(words -> line(text, words));
     line(text, "Counted: " + RigSetupText.counted(found.evidence()) + ".");
+    piece.forEach(words -> line(text, words));
+    if (found.piece().isPresent()) {
+      PieceText.standing(found).ifPresent(words -> line(text, "Standing: " + words));
+    }
     woods.forEach(words -> line(text, words));
     line(text, "Asked: " + AskedText.of(found));
     AskedText.of(found, limit).ifPresent(words -> line(text, words));
@@ -103,6 +121,7 @@ public record WindowText(
     line(text, "Next: " + PlanText.advice(next.advice()));
     BriefList.lines(next)
         .forEach(line -> text.append(Table.hanging("  " + line.numbers() + "  ", line.words())));
+    confirm.ifPresent(words -> line(text, words));
     if (found.verdict() == Verdict.NOT_YET) {
       line(
           text,
@@ -111,6 +130,7 @@ public record WindowText(
     }
     job.ifPresent(risk -> line(text, AskedText.of(risk)));
     line(text, priors.sentence());
+    line(text, boards);
     PrecautionText.inBrief(precautions).forEach(caution -> line(text, caution));
     line(text, cautionLine());
     return text.toString();
@@ -163,7 +183,7 @@ public record WindowText(
         f -> Figures.three(f.intensity()));
     row(table, box, "char risk", f -> Figures.percent(f.charRiskMean()));
     row(table, box, "  at most", f -> Figures.atMost(f.charRiskUpper()));
-    row(table, box, "charred spots per m2", f -> Figures.three(found.charredSpots(f).mean()));
+    row(table, box, "charred spots per m²", f -> Figures.three(found.charredSpots(f).mean()));
     row(table, box, "  at most", f -> Figures.threeUp(found.charredSpots(f).upper()));
     row(table, box, "clearing chance", f -> Figures.percent(f.clearChanceMean()));
     row(table, box, "  at least", f -> Figures.atLeast(f.clearChanceLower()));

@@ -50,7 +50,7 @@ export function restore(left) {
   restoreCounted(left.counted);
   restoreWatch(left);
   restorePhoto(left.photo);
-  all("#record details:not(.place):not(#lesser)").forEach(d => { d.open = !!(left.photo || left.values.note || left.values.depth); });
+  all("#record details:not(.place):not(#lesser):not(#made)").forEach(d => { d.open = !!(left.photo || left.values.note || left.values.depth); });
   changed();
 }
 
@@ -58,6 +58,7 @@ function fill(e, values) {
   const value = values[e.name];
   if (e.name === "outcome") e.checked = (value || []).includes(e.value);
   else if (value === undefined) { if (!entry.reading && e.closest(".turn")) e.value = ""; }
+  else if (value === "none" && e.closest("#made")) e.value = "";
   else if (e.type === "radio") e.checked = e.value === value;
   else if (e.tagName !== "SELECT" || [...e.options].some(o => o.value === value)) e.value = value;
 }
@@ -69,7 +70,7 @@ function blank() {
   lock(!!entry.reading);
   clearOutcome();
   all("input[name=soot]", form).forEach(i => { i.checked = i.value === ""; });
-  for (const id of ["note", "depth"]) at(id).value = "";
+  for (const id of ["note", "depth", "k-strokes", "k-stroke-length"]) at(id).value = "";
   clearPhoto();
   resetWatch();
   startCounting();

@@ -21,7 +21,7 @@ function beyondDepth(typed) {
   return number(typed).value >= 0 ? "" : `Depth removed must be a number in µm, 0 or more, not "${typed}".`;
 }
 
-const knobs = () => all("section .turn input", form).filter(i => i !== form.passes && !i.closest("[hidden]"));
+const knobs = () => all("section .turn input", form).filter(i => i !== form.passes && !i.closest("[hidden], #made"));
 
 function beyondKnob(input) {
   const label = labelOf(input), own = unitOf(input.name), typed = input.value.trim();

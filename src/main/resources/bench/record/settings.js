@@ -1,11 +1,14 @@
 // The settings on the form: what they are, how they read, which of them are shown and which may change.
 import { all, at, form } from "./elements.js";
 
-const PLACE = ["board", "finish", "rig"], OF_RIG = ["spot", "rep", "pulse", "width"];
+const PLACE = ["board", "finish", "rig"];
+const OF_RIG = ["spot", "rep", "pulse", "width", "figure", "lines", "standoff", "defocus", "air", "extraction"];
 
 const rig = () => at("c-rig").selectedOptions[0];
 const way = () => form.querySelector("input[name=form]:checked").value;
 const powerUnit = () => form.querySelector("input[name=power_unit]:checked").value;
+
+const made = () => all("#made input, #made select");
 
 export const unitOf = key => form.querySelector(`[data-unit=${key}]`).textContent;
 export const labelOf = input => input.closest(".knob").querySelector("label").firstChild.textContent.replace(/, *$/, "");
@@ -15,6 +18,8 @@ export function settings() {
   const values = {};
   for (const key of PLACE) values[key] = at("c-" + key).value;
   for (const input of all(".turn input", form)) if (input.value.trim()) values[input.name] = input.value.trim();
+  // What is blank there was taken out, even where the rig has a usual value.
+  for (const input of made()) if (input.value.trim()) values[input.name] = input.value.trim(); else if (OF_RIG.includes(input.name)) values[input.name] = "none";
   values.form = way();
   values.power_unit = powerUnit();
   return values;
@@ -31,6 +36,14 @@ export function showFolded() {
   at("place-words").textContent = PLACE.map(key => at("c-" + key).value).join(", ");
   at("lesser-words").textContent = all("#lesser .turn input").filter(i => i.value && !i.closest("[hidden]"))
     .map(i => i.value + " " + unitOf(i.name)).join(", ");
+  showMade();
+}
+
+// Shows how passes are made, in words.
+function showMade() {
+  at("made-words").textContent = made().filter(i => i.value)
+    .map(i => i.closest(".knob") ? labelOf(i).toLowerCase() + " " + i.value + " " + unitOf(i.name)
+      : /^(yes|no)$/.test(i.value) ? i.labels[0].textContent.toLowerCase() + " " + i.value : i.value).join(", ");
 }
 
 // Shows the knobs of this rig and of this way to give the speed.
@@ -48,6 +61,6 @@ export function takeFromRig() {
 
 // The settings of a patch that is read further stay as they were burned.
 export function lock(on) {
-  all("section .turn input, section .turn button, section input[type=radio], #place select", form)
+  all("section .turn input, section .turn button, section input[type=radio], #place select, #made select, #made input", form)
     .filter(i => i.name !== "passes" && i.dataset.for !== "k-passes").forEach(i => { i.disabled = on; });
 }

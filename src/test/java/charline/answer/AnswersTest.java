@@ -11,6 +11,7 @@ import charline.log.Logbook;
 import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
+import charline.model.ModelFit;
 import charline.model.classical.ClassicalFit;
 import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Method;
@@ -19,6 +20,7 @@ import charline.plan.Site;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
+import charline.trial.Board;
 import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Stratum;
@@ -190,7 +192,8 @@ class AnswersTest {
     assertThat(window.isWindow()).isTrue();
     assertThat(window.found().chosen())
         .isEqualTo(
-            WindowFinder.withDefaults()
+            new WindowFinder(
+                    new LogFitter(Strata.of(log)).fitter(subject.trials(), Priors.USUAL, false))
                 .recommend(subject.trials(), subject.bench(), Requirements.USUAL)
                 .chosen());
     assertThat(window.job().orElseThrow().areaSquareMetres()).isEqualTo(4.5);
@@ -199,13 +202,72 @@ class AnswersTest {
     assertThat(window.cautions()).isNotEmpty().doesNotHaveDuplicates();
     Patch first = subject.trials().patches().get(0);
     assertThat(window.cautions())
-        .containsAll(log.cautions(first.finish(), first.board(), Emission.PULSED));
+        .containsAll(log.reference().cautions(first.finish(), first.board(), Emission.PULSED));
     assertThat(window.offer()).as("24 patches are enough of its own").isEmpty();
 
     PriorSensitivity priors = answers.priorSensitivity(window);
     assertThat(priors.found()).isSameAs(window.found());
     assertThat(priors.halfAsSure().charFit().orElseThrow().tau())
         .isNotEqualTo(window.found().charFit().orElseThrow().tau());
+  }
+
+  @Test
+  void how_much_boards_differ_is_learned_from_the_other_strata_unless_a_file_pins_the_priors() {
+    ModelFit learned = answers.onset(LATEX).fit();
+    List<Patch> own =
+        Strata.of(log).patches().stream().filter(p -> p.finish().family().equals("latex")).toList();
+    Answers alone = new Answers(log, log.rigs(), new LogFitter(new Strata(own)), NOW);
+    assertThat(alone.onset(LATEX).fit().omega()).isNotEqualTo(learned.omega());
+
+    TrialQuestion pinned =
+        LATEX.with(new Priors(Priors.USUAL.set(), Optional.of(Path.of("usual.prior"))));
+    assertThat(answers.onset(pinned).fit().omega())
+        .isEqualTo(alone.onset(pinned).fit().omega())
+        .isEqualTo(alone.onset(LATEX).fit().omega());
+  }
+
+  /** The door of the boathouse: five patches by the plan, and what they make of the window. */
+  @Test
+  void a_window_for_a_piece_rests_on_its_own_patches_too() {
+    List<Patch> all = new ArrayList<>(Strata.of(log).patches());
+    TrialCase usual = answers.choose(LATEX);
+    Board piece = usual.trials().patches().stream().map(Patch::board).findFirst().orElseThrow();
+    TrialQuestion asked = LATEX.forPiece(piece.name());
+
+    WindowAnswer window = answers.window(asked);
+    PieceAnswer told = window.piece().orElseThrow();
+    long own = all.stream().filter(p -> p.board().equals(piece)).count();
+    assertThat(told.fits().patches()).isEqualTo((int) own);
+    assertThat(told.general().orElseThrow().evidence().patches())
+        .isEqualTo(usual.trials().patches().size() - (int) own);
+    assertThat(window.found().piece()).isPresent();
+    assertThat(told.fits().paretoK()).isLessThan(0.7);
+    assertThat(answers.window(LATEX).piece()).isEmpty();
+    assertThat(answers.next(asked, PatchesWanted.USUAL).next().suggestions())
+        .isEqualTo(window.next().suggestions());
+  }
+
+  @Test
+  void a_piece_must_be_of_the_wood_and_have_patches_of_the_coat() {
+    Board oak = log.boards().stream().filter(b -> !b.wood().equals("pine")).findAny().orElseThrow();
+    assertThatThrownBy(() -> answers.window(LATEX.forPiece(oak.name())))
+        .isInstanceOf(Refusal.class)
+        .hasMessageStartingWith("The piece must be of pine, and board " + oak.name() + " is of ");
+    assertThatThrownBy(() -> answers.window(LATEX.forPiece("no such board")))
+        .isInstanceOf(Refusal.class);
+    Optional<Board> bare =
+        log.boards().stream()
+            .filter(b -> b.wood().equals("pine"))
+            .filter(
+                b ->
+                    answers.choose(LATEX).trials().patches().stream()
+                        .noneMatch(p -> p.board().id().equals(b.id())))
+            .findAny();
+    bare.ifPresent(
+        board ->
+            assertThatThrownBy(() -> answers.window(LATEX.forPiece(board.name())))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("has none of latex yet"));
   }
 
   @Test

@@ -20,12 +20,12 @@ import charline.trial.Patch;
 import charline.wording.Json;
 import charline.wording.PriorFileText;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -50,7 +50,11 @@ class LogPriorsTest {
 
   @SafeVarargs
   private static LogFitter log(List<Patch>... strata) {
-    return new LogFitter(new Strata(Stream.of(strata).flatMap(List::stream).toList()));
+    List<Patch> all = new ArrayList<>();
+    for (List<Patch> each : strata) {
+      all.addAll(each);
+    }
+    return new LogFitter(new Strata(all));
   }
 
   private static LogFitter five() {

@@ -154,7 +154,7 @@ class CoatAndBorrowCommandsTest {
 
   @Test
   void borrowing_alone_makes_no_promise_from_few_patches() {
-    Shell.Result result = shell.run("window shellac oak --borrow");
+    Shell.Result result = answer("window shellac oak --borrow");
     assertThat(result.code()).isEqualTo(1);
     assertThat(result.out()).contains("no window yet.");
   }

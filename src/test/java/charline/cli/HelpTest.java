@@ -29,11 +29,18 @@ import picocli.CommandLine;
 class HelpTest {
   private static final Pattern OPTION = Pattern.compile("--[a-z][a-z-]*");
   private static final Pattern UNIT =
-      Pattern.compile("\\b(mm/s|mm|um|nm|kHz|ns|W|J/cm2|cm2|m2)\\b|%");
+      Pattern.compile("\\b(mm/s|mm|um|nm|kHz|ns|W|J/cm2|cm2|m2|in h)\\b|%");
 
   /** Commands that neither take nor show a quantity. */
   private static final List<String> WITHOUT_QUANTITIES =
-      List.of("merge", "backup", "rig join", "board join", "board void", "finish join");
+      List.of(
+          "merge",
+          "backup",
+          "rig join",
+          "rig upkeep void",
+          "board join",
+          "board void",
+          "finish join");
 
   @TempDir Path folder;
 

@@ -61,7 +61,7 @@ class JudgingCommandsTest {
             "latex on pine, pulsed 1064 nm, rig heron: a window, provisional.\n"
                 + "BEFORE THE BEAM: lead: not tested.\nCounted: 24 patches on 4")
         .contains("START  ", "STAY   power ", "FIXED  spot ", "char risk", "clearing chance")
-        .contains("Job of 4.45935 m2, ")
+        .contains("Job of 4.45935 m², ")
         .contains("Caution, older coats: ", "With every patch: class 4 laser, eyewear");
     assertThat(result.out().lines()).allMatch(line -> line.length() <= 80);
   }
@@ -281,7 +281,7 @@ class JudgingCommandsTest {
           window latex pine --overlap 60% | 2 | --overlap: the share must be between 0 and 50 %, not "60%".
           window latex pine --job-risk 10% | 2 | --job-risk: the job's area is missing; give it with --job-area.
           window latex pine --job-area 4 --job-risk 10% --risk 5% | 2 | --job-risk: give --risk for one area or --job-risk for the whole job, not both.
-          window latex pine --job-area 400000 --job-risk 0.1% | 2 | A job of 400000 m2 at 0.1 % is a char risk of 0.00000000075 % for each of its 133333334 patch-sized areas, below the 0.0001 % that can be asked; ask for less area, or allow more.
+          window latex pine --job-area 400000 --job-risk 0.1% | 2 | A job of 400000 m² at 0.1 % is a char risk of 0.00000000075 % for each of its 133333334 patch-sized areas, below the 0.0001 % that can be asked; ask for less area, or allow more.
           quote latex pine --area 2 --lead maybe | 2 | --lead: Lead must be one of free, found, untested, not "maybe".
           quote latex pine --area 2 --lead free --clearance 30 | 2 | --lead: where it is free, nothing is contained or cleared; leave those times out.
           quote latex pine --area 2 --second-rate 30 | 2 | --second-rate: there is no second person; give their share with --second-person.

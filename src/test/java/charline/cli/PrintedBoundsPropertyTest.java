@@ -373,7 +373,7 @@ class PrintedBoundsPropertyTest {
         list(json, "patches").stream().map(p -> number(p.get("char_risk_upper"))).toList();
     String text = seen.shell().run(next).out().replaceAll("\\s+", " ");
     compare(answer, Printed.numbers(text, "char risk [^;]*?, at most # %"), exact);
-    List<BigDecimal> spots = Printed.numbers(text, "charred spots per m2, at most #");
+    List<BigDecimal> spots = Printed.numbers(text, "charred spots per m², at most #");
     assertThat(spots).hasSameSizeAs(exact);
     for (int k = 0; k < spots.size(); k++) {
       Printed.atMost(
@@ -438,6 +438,57 @@ class PrintedBoundsPropertyTest {
     List<BigDecimal> hours = Printed.only(seen.flat(quote), "h, from # to # h", 2);
     Printed.atLeast(answer, hours.get(0), number(total.get("low_h")).doubleValue());
     Printed.atMost(answer, hours.get(1), number(total.get("high_h")).doubleValue());
+  }
+
+  @ParameterizedTest
+  @MethodSource("some")
+  void a_risk(String answer) {
+    Seen seen = ANSWERS.get(answer);
+    String risk = "risk " + seen.words() + " --power 60% --hand 25 --passes 2";
+    Map<String, Object> json = parsed(seen.shell().run(risk + " --json").out());
+    if (json.get("char_risk_upper") == null) {
+      return;
+    }
+    double charring = number(json.get("char_risk_upper")).doubleValue();
+    double clearing = number(json.get("clear_chance_lower")).doubleValue();
+    String text = seen.shell().run(risk).out().replaceAll("\\s+", " ");
+    Printed.percentAtMost(
+        answer, Printed.only(text, "char risk [^;]*?at most # % charred", 1).get(0), charring);
+    Printed.percentAtLeast(
+        answer, Printed.only(text, "clearing chance [^;]*?at least # %", 1).get(0), clearing);
+    Printed.atMost(
+        answer,
+        Printed.only(text, "charred spots per m2 # at most #", 2).get(1),
+        number(part(json, "charred_spots_per_m2").get("upper")).doubleValue());
+    List<BigDecimal> chars = Printed.numbers(text, "May char up to # in # areas");
+    if (!chars.isEmpty()) {
+      assertThat(chars.get(0).doubleValue() / chars.get(1).doubleValue())
+          .as(answer)
+          .isGreaterThanOrEqualTo(charring);
+    }
+    List<BigDecimal> clears = Printed.numbers(text, "; clears at least # in #");
+    if (!clears.isEmpty()) {
+      assertThat(clears.get(0).doubleValue() / clears.get(1).doubleValue())
+          .as(answer)
+          .isLessThanOrEqualTo(clearing);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("some")
+  void what_a_piece_changed(String answer) {
+    Seen seen = ANSWERS.get(answer);
+    String board = seen.trials().patches().get(0).board().name();
+    String window = "onset " + seen.words() + " --piece \"" + board + "\"";
+    Map<String, Object> piece = part(parsed(seen.shell().run(window + " --json").out()), "piece");
+    Map<String, Object> shift = part(piece, "shift");
+    List<BigDecimal> printed =
+        Printed.only(
+            seen.shell().run(window).out().replaceAll("\\s+", " "),
+            "takes # times \\(# to #\\) the dose",
+            3);
+    Printed.atLeast(answer, printed.get(1), number(shift.get("low")).doubleValue());
+    Printed.atMost(answer, printed.get(2), number(shift.get("high")).doubleValue());
   }
 
   private static Map<String, Object> parsed(String text) {

@@ -236,7 +236,7 @@ class PutRightCommandsTest {
   @Test
   void a_merge_offers_to_join_what_both_benches_set_up() throws IOException {
     Path slipway = Files.createDirectory(folder.resolve("slipway"));
-    Shell other = Shell.withBench(slipway);
+    Shell other = new Shell(slipway).setUp();
     other.mustDo(BURN);
     Path there = slipway.resolve("boathouse.db");
 

@@ -159,7 +159,7 @@ class SampleCommandsTest {
   @Test
   void a_merge_brings_results_with_their_history() throws IOException {
     Path elsewhere = Files.createDirectory(folder.resolve("slipway"));
-    Shell other = Shell.withBench(elsewhere);
+    Shell other = new Shell(elsewhere).setUp();
     shell.mustDo("sample add asbestos free --finish wall-latex --reference here");
     other
         .mustDo("finish add sill --coat alkyd")

@@ -35,7 +35,7 @@ class SharedOptionsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"window", "next", "quote", "onset", "removal", "sheet"})
+  @ValueSource(strings = {"window", "risk", "next", "quote", "onset", "removal", "sheet"})
   void every_question_takes_the_same_options(String command) {
     PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
     CommandContext desk =
@@ -58,11 +58,19 @@ class SharedOptionsTest {
             "--confidence",
             "--clear",
             "--borrow",
-            "--prior");
+            "--prior",
+            "--with-wood",
+            "--piece");
   }
 
   @ParameterizedTest
-  @CsvSource({"next, --count 1", "quote, --area 2", "onset, ''", "removal, ''"})
+  @CsvSource({
+    "next, --count 1",
+    "quote, --area 2",
+    "onset, ''",
+    "removal, ''",
+    "risk, --power 60 --hand 30"
+  })
   void an_answer_from_other_priors_says_so(String command, String more) throws IOException {
     String line = "%s latex pine %s".formatted(command, more);
 
@@ -71,6 +79,42 @@ class SharedOptionsTest {
     assertThat(shell.run(line).out()).doesNotContain("Priors: from");
     assertThat(JSON.std.mapFrom(shell.run(line + " --json --prior " + priors).out()).get("prior"))
         .isEqualTo(Map.of("file", priors.toString()));
+  }
+
+  @Test
+  void where_the_spread_of_boards_comes_from_is_said() throws IOException {
+    assertThat(shell.run("onset latex pine").out().replaceAll("\\s+", " "))
+        .contains("Boards: learned from 1 other stratum of this log.");
+    String pinned = "onset latex pine --prior " + priors;
+    assertThat(shell.run(pinned).out().replaceAll("\\s+", " "))
+        .contains("Boards: as the file of priors says; nothing is learned from the log.");
+    assertThat(omega("onset latex pine --json"))
+        .containsEntry("source", "log")
+        .containsEntry("strata", 1);
+    assertThat(omega(pinned + " --json")).containsEntry("source", "file");
+  }
+
+  @Test
+  void the_first_stratum_of_a_log_says_that_boards_begin_cautiously(@TempDir Path own)
+      throws IOException {
+    Shell fresh = new Shell(own).at("2026-11-01T09:00:00Z");
+    fresh.mustDo(
+        "import sample-trials/latex-on-pine.csv --rigs sample-trials/rigs.csv"
+            + " --power-checks sample-trials/power-checks.csv");
+    assertThat(fresh.run("removal latex pine").out().replaceAll("\\s+", " "))
+        .contains(
+            "Boards: no other stratum of this log has patches on two boards yet, so a cautious"
+                + " start.");
+    Map<?, ?> model =
+        (Map<?, ?>) JSON.std.mapFrom(fresh.run("removal latex pine --json").out()).get("model");
+    assertThat(((Map<?, ?>) model.get("omega_prior")).get("source")).isEqualTo("cautious start");
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> omega(String line) throws IOException {
+    Map<String, Object> model =
+        (Map<String, Object>) JSON.std.mapFrom(shell.run(line).out()).get("model");
+    return (Map<String, Object>) model.get("omega_prior");
   }
 
   @Test

@@ -2,9 +2,13 @@ package charline.cli;
 
 import charline.cli.command.Asker;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -23,12 +27,16 @@ import java.util.regex.Pattern;
 final class Shell {
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
+  private static final String LOG = "boathouse.db";
+
+  private static byte[] bench;
+
   private final Map<String, String> env = new HashMap<>();
   private Clock clock =
       Clock.fixed(Instant.parse("2026-06-01T12:30:00Z"), ZoneId.of("Europe/Berlin"));
 
   Shell(Path folder) {
-    env.put("CHARLINE_LOG", folder.resolve("boathouse.db").toString());
+    env.put("CHARLINE_LOG", folder.resolve(LOG).toString());
     env.put("CHARLINE_BY", "Ada");
     env.put("XDG_DATA_HOME", folder.toAbsolutePath().resolve("data").toString());
     env.put("APPDATA", folder.toAbsolutePath().resolve("data").toString());
@@ -46,12 +54,34 @@ final class Shell {
 
   /** A shell with a rig, two boards and a finish. */
   static Shell withBench(Path folder) {
-    Shell shell = new Shell(folder);
-    shell.mustDo("rig add Heron --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 60mm");
-    shell.mustDo("board add boathouse-1 --wood pine --job boathouse");
-    shell.mustDo("board add boathouse-2 --wood pine --job boathouse");
-    shell.mustDo("finish add wall-latex --coat latex:pale:90um");
-    return shell;
+    try {
+      Files.write(folder.resolve(LOG), bench(), StandardOpenOption.CREATE_NEW);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new Shell(folder);
+  }
+
+  /** The log of that shell, set up once: every set-up is a new log and four commands. */
+  private static synchronized byte[] bench() throws IOException {
+    if (bench == null) {
+      Path folder = Files.createTempDirectory("bench");
+      new Shell(folder).setUp();
+      bench = Files.readAllBytes(folder.resolve(LOG));
+      Files.delete(folder.resolve(LOG));
+      Files.delete(folder);
+    }
+    return bench;
+  }
+
+  /**
+   * Sets a rig, two boards and a finish up, as another person would have: they are not the same.
+   */
+  Shell setUp() {
+    return mustDo("rig add Heron --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 60mm")
+        .mustDo("board add boathouse-1 --wood pine --job boathouse")
+        .mustDo("board add boathouse-2 --wood pine --job boathouse")
+        .mustDo("finish add wall-latex --coat latex:pale:90um");
   }
 
   Shell set(String name, String value) {

@@ -2,27 +2,34 @@ package charline.drift;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.exposure.Figure;
 import charline.exposure.Settings;
 import charline.model.Fitter;
 import charline.model.Trials;
 import charline.plan.InventedShop;
+import charline.trial.Circumstances;
 import charline.trial.Coat;
 import charline.trial.Finish;
+import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Pieces;
+import charline.trial.Place;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.trial.RigBuilder;
 import charline.trial.Stratum;
 import charline.trial.Tone;
+import charline.trial.Upkeep;
 import charline.wording.DriftText;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -108,7 +115,7 @@ class DriftTest {
 
   private static Drift drift(List<Patch> patches) {
     return Drift.of(
-        InventedShop.HERON,
+        patches.get(0).rig(),
         List.of(new Trials(Stratum.of(patches.get(0)), patches, false)),
         Fitter.withDefaults());
   }
@@ -199,6 +206,87 @@ class DriftTest {
 
     Drift risen = Drift.of(checked(180, 181, 205, 207), List.of(), Fitter.withDefaults());
     assertThat(risen.watches().get(0).weaker()).isFalse();
+  }
+
+  /** Burned with a figure, on a place. */
+  private static Patch made(Patch patch, Figure figure, Place place) {
+    return patch.with(
+        Circumstances.of(Map.of(Knob.FIGURE, figure.word(), Knob.PLACE, place.word())));
+  }
+
+  @Test
+  void control_patches_of_another_figure_or_place_are_no_drift() {
+    // As if the beam were weaker from the tenth control patch on, which was burned with a circle.
+    List<Patch> patches = burned(20, 10, 0.55);
+    for (Function<Patch, Patch> other :
+        List.<Function<Patch, Patch>>of(
+            p -> made(p, Figure.CIRCLE, Place.FACE), p -> made(p, Figure.LINE, Place.KNOT))) {
+      List<Patch> apart = new ArrayList<>();
+      for (int i = 0; i < patches.size(); i++) {
+        apart.add(
+            i < 12 + 10
+                ? made(patches.get(i), Figure.LINE, Place.FACE)
+                : other.apply(patches.get(i)));
+      }
+      assertThat(drift(apart).since()).isEmpty();
+    }
+  }
+
+  @Test
+  void upkeep_begins_a_new_run_against_the_rig_as_it_was() {
+    List<Patch> patches = burned(20, 10, 0.55);
+    OffsetDateTime late = patches.get(12 + 18).burnedAt().minusMinutes(1);
+    Drift cleaned = drift(keptUp(patches, late));
+    assertThat(cleaned.watches().get(0).points())
+        .extracting(Drift.Point::run)
+        .startsWith(0)
+        .endsWith(1, 1);
+    assertThat(cleaned.watches().get(0).points().get(18).down()).isZero();
+    assertThat(cleaned.since()).as("two patches are too few to see it").isEmpty();
+
+    // Kept up when it fell off: it came back weaker, which its own first patches would hide.
+    OffsetDateTime then = patches.get(12 + 10).burnedAt().minusMinutes(1);
+    assertThat(drift(keptUp(patches, then)).since()).isPresent();
+  }
+
+  @Test
+  void upkeep_makes_the_next_control_patch_due() {
+    List<Patch> patches = burned(3, 3, 1);
+    OffsetDateTime after = patches.get(patches.size() - 1).burnedAt().plusMinutes(1);
+    assertThat(ControlPatch.since(patches, InventedShop.HERON, Optional.of(CONTROL))).isZero();
+    assertThat(ControlPatch.since(patches, keptUp(after), Optional.of(CONTROL)))
+        .isEqualTo(ControlPatch.EVERY);
+  }
+
+  private static Rig keptUp(OffsetDateTime at) {
+    return RigBuilder.like(InventedShop.HERON)
+        .upkeep(
+            List.of(
+                new Upkeep(
+                    new UUID(8, 1),
+                    at,
+                    "window-cleaned",
+                    OptionalDouble.empty(),
+                    Optional.empty())))
+        .build();
+  }
+
+  private static List<Patch> keptUp(List<Patch> patches, OffsetDateTime at) {
+    Rig rig = keptUp(at);
+    return patches.stream()
+        .map(
+            p ->
+                new Patch(
+                    p.id(),
+                    p.code(),
+                    p.burnedAt(),
+                    rig,
+                    p.board(),
+                    p.finish(),
+                    p.settings(),
+                    p.areaSquareCentimetres(),
+                    p.readings()))
+        .toList();
   }
 
   @Test

@@ -43,7 +43,7 @@ class HistoryTest {
   @BeforeEach
   void open() {
     file = folder.resolve("boathouse.db");
-    log = Logbook.open(file, CLOCK);
+    log = EmptyLog.open(file, CLOCK);
     boathouse = new Boathouse(log);
   }
 
@@ -440,7 +440,11 @@ class HistoryTest {
           """
           UPDATE rig SET rated_w = 0                      | rated power is positive
           UPDATE rig SET wavelength_nm = -1               | wavelength is positive
-          INSERT INTO rig SELECT replace(id, '-', '_'), 'other', 'glow', rated_w, wavelength_nm, spot_definition, spot_mm, repetition_khz, pulse_ns, scan_width_mm, lens, recorded_at_utc, recorded_at_offset, recorded_by, NULL, NULL FROM rig | rig is pulsed or cw
+          UPDATE patch SET place = 'roof' | place is known
+          UPDATE patch SET strokes_s = '4.1' | stroke length comes with times
+          UPDATE patch SET temperature_c = 500 | temperature is one of wood
+          UPDATE rig SET beam_quality = 0.5 | beam quality is 1 or more
+          INSERT INTO rig SELECT replace(id, '-', '_'), 'other', 'glow', rated_w, wavelength_nm, spot_definition, spot_mm, repetition_khz, pulse_ns, scan_width_mm, lens, recorded_at_utc, recorded_at_offset, recorded_by, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL FROM rig | rig is pulsed or cw
           UPDATE rig SET spot_definition = 'about'        | rig spot definition is known
           UPDATE rig SET name = ' '                       | rig has a name
           UPDATE rig SET repetition_khz = 0               | usual repetition rate is positive

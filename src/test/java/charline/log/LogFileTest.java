@@ -176,7 +176,7 @@ class LogFileTest {
     assertThatThrownBy(
             () -> {
               try (Logbook log = Logbook.openExisting(file, CLOCK)) {
-                log.families();
+                log.reference().families();
                 log.patches(Filter.ALL);
                 assertThat(log.check()).isEmpty();
               }
@@ -310,7 +310,7 @@ class LogFileTest {
       Callable<Boolean> making =
           () -> {
             try (Logbook log = Logbook.open(file, CLOCK)) {
-              return !log.families().isEmpty();
+              return !log.reference().families().isEmpty();
             }
           };
       for (Future<Boolean> made : both.invokeAll(List.of(making, making))) {

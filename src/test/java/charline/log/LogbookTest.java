@@ -57,7 +57,7 @@ class LogbookTest {
 
   @BeforeEach
   void open() {
-    log = Logbook.open(folder.resolve("boathouse.db"), CLOCK);
+    log = EmptyLog.open(folder.resolve("boathouse.db"), CLOCK);
     boathouse = new Boathouse(log);
   }
 
@@ -451,9 +451,9 @@ class LogbookTest {
         .hasMessage("No rig \"shop-20\" in this log; nearest: shop-200.");
     assertThatThrownBy(() -> log.board("rudder"))
         .hasMessage("No board \"rudder\" in this log; it has door stile.");
-    assertThatThrownBy(() -> log.wood("pien"))
+    assertThatThrownBy(() -> log.reference().wood("pien"))
         .hasMessageStartingWith("No wood \"pien\" in this log; nearest: pine");
-    assertThatThrownBy(() -> log.family("latx"))
+    assertThatThrownBy(() -> log.reference().family("latx"))
         .hasMessage("No coating family \"latx\" in this log; nearest: latex.");
     assertThatThrownBy(() -> log.patch("P-0002"))
         .hasMessage("No patch \"P-0002\" in this log; nearest: P-0001.");

@@ -218,7 +218,7 @@ class OldLogsTest {
         Callable<Boolean> opening =
             () -> {
               try (Logbook log = Logbook.openExisting(file, CLOCK)) {
-                return !log.families().isEmpty();
+                return !log.reference().families().isEmpty();
               }
             };
         for (Future<Boolean> opened : both.invokeAll(List.of(opening, opening))) {

@@ -28,7 +28,7 @@ public class PlannedPatchesTest {
 
   @BeforeEach
   void open() {
-    log = Logbook.open(folder.resolve("boathouse.db"), CLOCK);
+    log = EmptyLog.open(folder.resolve("boathouse.db"), CLOCK);
     boathouse = new Boathouse(log);
   }
 

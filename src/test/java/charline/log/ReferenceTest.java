@@ -46,10 +46,12 @@ class ReferenceTest {
 
   @Test
   void every_row_names_its_source() {
-    assertThat(log.woods()).extracting(WoodFacts::source).allMatch(s -> !s.isBlank());
-    assertThat(log.families()).extracting(FamilyFacts::source).allMatch(s -> !s.isBlank());
-    for (FamilyFacts family : log.families()) {
-      assertThat(log.cautions(family.name(), "pine", Emission.PULSED))
+    assertThat(log.reference().woods()).extracting(WoodFacts::source).allMatch(s -> !s.isBlank());
+    assertThat(log.reference().families())
+        .extracting(FamilyFacts::source)
+        .allMatch(s -> !s.isBlank());
+    for (FamilyFacts family : log.reference().families()) {
+      assertThat(log.reference().cautions(family.name(), "pine", Emission.PULSED))
           .extracting(Caution::source)
           .allMatch(s -> !s.isBlank());
     }
@@ -58,8 +60,8 @@ class ReferenceTest {
   @Test
   void no_word_means_two_families_or_two_woods_or_a_family_and_a_wood() {
     Set<String> seen = new HashSet<>();
-    log.families().forEach(f -> once(seen, f.name(), f.aliases()));
-    log.woods().forEach(w -> once(seen, w.name(), w.aliases()));
+    log.reference().families().forEach(f -> once(seen, f.name(), f.aliases()));
+    log.reference().woods().forEach(w -> once(seen, w.name(), w.aliases()));
   }
 
   private static void once(Set<String> seen, String name, List<String> aliases) {
@@ -69,7 +71,7 @@ class ReferenceTest {
 
   @Test
   void every_family_tells_how_to_know_it_and_how_it_behaves() {
-    assertThat(log.families())
+    assertThat(log.reference().families())
         .extracting(FamilyFacts::name)
         .containsExactlyInAnyOrder(
             "latex",
@@ -89,7 +91,7 @@ class ReferenceTest {
             "chlorinated film",
             "filler",
             "grime");
-    assertThat(log.families())
+    assertThat(log.reference().families())
         .allSatisfy(
             f -> {
               assertThat(f.usualFilm()).isNotBlank();
@@ -124,7 +126,7 @@ class ReferenceTest {
     "Columbian pine, douglas-fir"
   })
   void names_of_the_trade_are_known(String typed, String wood) {
-    assertThat(log.wood(typed)).isEqualTo(wood);
+    assertThat(log.reference().wood(typed)).isEqualTo(wood);
   }
 
   @ParameterizedTest
@@ -136,12 +138,14 @@ class ReferenceTest {
         + " form.'"
   })
   void a_word_that_names_no_wood_is_answered_with_what_to_say(String typed, String advice) {
-    assertThatThrownBy(() -> log.wood(typed)).isInstanceOf(Refusal.class).hasMessage(advice);
+    assertThatThrownBy(() -> log.reference().wood(typed))
+        .isInstanceOf(Refusal.class)
+        .hasMessage(advice);
   }
 
   @Test
   void paint_alone_names_no_family() {
-    assertThatThrownBy(() -> log.family("paint"))
+    assertThatThrownBy(() -> log.reference().family("paint"))
         .hasMessage(
             "Paint may be latex, alkyd or milk paint, which differ under the beam; name one of"
                 + " them.");
@@ -151,7 +155,7 @@ class ReferenceTest {
   @ParameterizedTest
   @ValueSource(strings = {"pitch pine", "yellow pine", "southern pine", "soft maple"})
   void a_name_of_several_species_has_no_specific_gravity(String wood) {
-    assertThat(log.woods())
+    assertThat(log.reference().woods())
         .filteredOn(w -> w.name().equals(wood))
         .singleElement()
         .satisfies(
@@ -182,7 +186,7 @@ class ReferenceTest {
           """)
   void cautions_fit_the_coat_the_wood_and_the_light(
       String wood, String family, String emission, String special) {
-    List<Caution> cautions = log.cautions(family, wood, Emission.ofWord(emission));
+    List<Caution> cautions = log.reference().cautions(family, wood, Emission.ofWord(emission));
     assertThat(cautions).extracting(Caution::topic).containsAll(ALWAYS);
     assertThat(cautions)
         .extracting(Caution::topic)
@@ -196,7 +200,7 @@ class ReferenceTest {
 
   @Test
   void a_year_in_a_caution_is_that_of_a_country_and_paper_gets_a_shorter_text() {
-    for (Caution caution : log.everyCaution()) {
+    for (Caution caution : log.reference().everyCaution()) {
       assertThat(caution.source()).as(caution.topic()).isNotBlank();
       assertThat(caution.onPaper().length()).as(caution.topic()).isLessThanOrEqualTo(175);
       for (String sentence : caution.text().split("(?<=\\.) ")) {
@@ -205,7 +209,7 @@ class ReferenceTest {
         }
       }
     }
-    assertThat(log.substances())
+    assertThat(log.reference().substances())
         .allSatisfy(s -> assertThat(s.source()).as(s.name()).isNotBlank())
         .allSatisfy(s -> assertThat(s.foundMeans()).as(s.name()).endsWith("."));
   }
@@ -242,16 +246,16 @@ class ReferenceTest {
           """)
   void tests_are_demanded_by_family_and_by_what_a_person_calls_a_coat(
       String name, String family, String called, String demanded) {
-    assertThat(log.demands(finish(name, family, called)))
+    assertThat(log.reference().demands(finish(name, family, called)))
         .extracting(d -> d.substance() + " " + d.strictness())
         .containsExactlyInAnyOrder(demanded.split(", "));
   }
 
   @Test
   void a_word_for_a_substance_means_one_of_the_logs_or_is_the_persons_own() {
-    assertThat(log.substance("Pb")).contains("lead");
-    assertThat(log.substance("Hexavalent-Chromium")).contains("chromate");
-    assertThat(log.substance("barium")).isEmpty();
+    assertThat(log.reference().substance("Pb")).contains("lead");
+    assertThat(log.reference().substance("Hexavalent-Chromium")).contains("chromate");
+    assertThat(log.reference().substance("barium")).isEmpty();
   }
 
   @Test
@@ -273,7 +277,7 @@ class ReferenceTest {
             Optional.empty(),
             OptionalDouble.empty(),
             Optional.empty());
-    assertThat(log.cautions(finish, veneer, Emission.PULSED))
+    assertThat(log.reference().cautions(finish, veneer, Emission.PULSED))
         .extracting(Caution::topic)
         .contains("Lead", "Formaldehyde");
   }

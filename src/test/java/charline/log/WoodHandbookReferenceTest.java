@@ -32,8 +32,11 @@ class WoodHandbookReferenceTest {
   }
 
   private static WoodFacts facts(String word) {
-    String name = log.wood(word);
-    return log.woods().stream().filter(w -> w.name().equals(name)).findFirst().orElseThrow();
+    String name = log.reference().wood(word);
+    return log.reference().woods().stream()
+        .filter(w -> w.name().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   @ParameterizedTest(name = "{0}")
@@ -134,7 +137,8 @@ class WoodHandbookReferenceTest {
 
   @Test
   void no_wood_has_a_specific_gravity_that_was_not_checked_here() {
-    assertThat(log.woods().stream().filter(w -> w.specificGravity().isPresent())).hasSize(75);
+    assertThat(log.reference().woods().stream().filter(w -> w.specificGravity().isPresent()))
+        .hasSize(75);
   }
 
   @ParameterizedTest

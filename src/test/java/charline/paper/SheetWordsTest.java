@@ -48,6 +48,7 @@ class SheetWordsTest {
             BoathousePapers.STAMP,
             Optional.of(JobRisk.of(4.5, 25, 0.002, 0.01)),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty());
 
     assertThat(sheet.page(Paper.ANY).sure())

@@ -27,6 +27,7 @@ class WindowSheetGoldenTest {
                 BoathousePapers.STAMP,
                 JobRisk.of(recommendation, 4.5),
                 BoathousePapers.next(recommendation),
+                Optional.empty(),
                 Optional.empty())
             .html();
     String name = verdict.word().replace(' ', '-') + ".html";

@@ -72,7 +72,7 @@ class WindowSheetPropertyTest {
                   BoathousePapers.STAMP)
               .html(paper);
       assertThat(html.getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(60_000);
-      assertThat(html).contains("@page{size:" + paper.pageSize());
+      assertThat(html).contains(paper.style(), PaperStyle.SHEET.text(), PaperStyle.MAP.text());
     }
   }
 
@@ -164,7 +164,8 @@ class WindowSheetPropertyTest {
     assertThat(map)
         .startsWith("<figure")
         .contains("<style>", "START", "both kept", "not tried", "clean 14", "residue 4")
-        .doesNotContain("<html", "http");
+        .contains(PaperStyle.MAP.text())
+        .doesNotContain("<html", "http", " style=");
   }
 
   @Test
@@ -206,6 +207,7 @@ class WindowSheetPropertyTest {
                 .chosen()
                 .filter(b -> Double.isFinite(b.start().charRiskMean()))
                 .flatMap(b -> JobRisk.of(recommendation, 4.5)),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty())
         .html();

@@ -147,4 +147,37 @@ class FiguresTest {
     assertThat(Figures.within(Math.log(1.38))).isEqualTo("38 %");
     assertThat(Figures.within(Math.log(3.21))).isEqualTo("a factor 3.2");
   }
+
+  @Test
+  void a_share_in_small_numbers_is_never_better_than_it_is() {
+    assertThat(Figures.partAtMost(0.025)).isEqualTo("1 in 40");
+    assertThat(Figures.partAtMost(0.0237)).isEqualTo("1 in 42");
+    assertThat(Figures.partAtMost(0.00735)).isEqualTo("1 in 130");
+    assertThat(Figures.partAtMost(0.1)).isEqualTo("1 in 10");
+    assertThat(Figures.partAtMost(0.21)).isEqualTo("3 in 10");
+    assertThat(Figures.partAtMost(0.95)).isEqualTo("19 in 20");
+    assertThat(Figures.partAtMost(0.9999)).isEqualTo(Figures.ALL);
+    assertThat(Figures.partAtMost(0)).isEqualTo("1 in 1000");
+    assertThat(Figures.partAtLeast(0.95)).isEqualTo("19 in 20");
+    assertThat(Figures.partAtLeast(0.94)).isEqualTo("15 in 16");
+    assertThat(Figures.partAtLeast(0.89)).isEqualTo("8 in 10");
+    assertThat(Figures.partAtLeast(0.03)).isEqualTo("1 in 34");
+    assertThat(Figures.partAtLeast(1)).isEqualTo("999 in 1000");
+    assertThat(Figures.partAtLeast(0.0001)).isEqualTo(Figures.NONE);
+    Random random = new Random(4);
+    for (int k = 0; k < 100_000; k++) {
+      double share = k % 2 == 0 ? random.nextDouble() : Math.pow(10, -5 * random.nextDouble());
+      share = k % 4 == 1 ? 1 - share : share;
+      assertThat(part(Figures.partAtMost(share))).isGreaterThanOrEqualTo(share);
+      assertThat(part(Figures.partAtLeast(share))).isLessThanOrEqualTo(share);
+    }
+  }
+
+  private static double part(String words) {
+    if (words.equals(Figures.ALL) || words.equals(Figures.NONE)) {
+      return words.equals(Figures.ALL) ? 1 : 0;
+    }
+    String[] parts = words.split(" in ");
+    return Double.parseDouble(parts[0]) / Double.parseDouble(parts[1]);
+  }
 }

@@ -57,7 +57,7 @@ class QuoteReferenceTest {
             "fire watch");
     assertThat(hours(quote, Task.BEAM)).isEqualTo(new Span(2.97, 3.47, 4.17));
     assertThat(QuoteText.how(Task.BEAM, quote))
-        .isEqualTo("4.5 m2 at 6.48 m2/h per pass, 3 passes, hand efficiency 60 % (50 % to 70 %)");
+        .isEqualTo("4.5 m² at 6.48 m²/h per pass, 3 passes, hand efficiency 60 % (50 % to 70 %)");
     // once: 3.4722 h, 2 x 5, 3 x 10, 45 and 67.5 min, and a tenth of their 6.0139 h, which
     // takes two days; a day: 60, 15 and 60 min.
     // Each part in hundredths: 3.47 + 0.17 + 0.5 + 0.75 + 1.13 + 0.6 + 2 + 0.5 + 2

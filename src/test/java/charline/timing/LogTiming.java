@@ -31,8 +31,8 @@ final class LogTiming {
   private static List<String> strata(Path folder) {
     List<String> strata = new ArrayList<>();
     try (Logbook log = Logbook.open(folder.resolve("words.db"), Clock.systemUTC())) {
-      for (FamilyFacts family : log.families()) {
-        for (WoodFacts wood : log.woods()) {
+      for (FamilyFacts family : log.reference().families()) {
+        for (WoodFacts wood : log.reference().woods()) {
           if (strata.size() < 200 && !wood.name().contains(",")) {
             strata.add(family.name() + "," + wood.name());
           }

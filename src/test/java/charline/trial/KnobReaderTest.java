@@ -105,7 +105,7 @@ class KnobReaderTest {
     KnobReader.Result read =
         read(
             "HAND=18mm/s",
-            Optional.of(new KnobReader.Copied(old, Map.of("hand", "20", "power", "60%"))));
+            Optional.of(new KnobReader.Copied(old, Map.of("hand", "20", "power", "60%"), false)));
     assertThat(read.orRefuse().form()).isEqualTo(new HandPass(60, 18));
     assertThat(read.typed()).isEqualTo(Map.of("hand", "18mm/s", "power", "60%"));
   }

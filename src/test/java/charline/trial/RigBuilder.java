@@ -1,6 +1,7 @@
 package charline.trial;
 
 import charline.exposure.Emission;
+import charline.exposure.Optics;
 import charline.exposure.SpotDefinition;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +25,10 @@ public final class RigBuilder {
   private OptionalDouble width = OptionalDouble.of(60);
   private OptionalDouble largestPulse = OptionalDouble.empty();
   private Optional<String> lens = Optional.empty();
+  private Circumstances usual = Circumstances.UNKNOWN;
+  private Optics optics = Optics.UNKNOWN;
   private List<PowerCheck> checks = List.of();
+  private List<Upkeep> upkeep = List.of();
 
   private RigBuilder(UUID id) {
     this.id = id;
@@ -49,7 +53,10 @@ public final class RigBuilder {
     b.width = rig.scanWidthMillimetres();
     b.largestPulse = rig.largestPulseMillijoules();
     b.lens = rig.lens();
+    b.usual = rig.usual();
+    b.optics = rig.optics();
     b.checks = rig.checks();
+    b.upkeep = rig.upkeep();
     return b;
   }
 
@@ -140,6 +147,23 @@ public final class RigBuilder {
     return this;
   }
 
+  /** Usual circumstances. */
+  public RigBuilder usual(Circumstances circumstances) {
+    usual = circumstances;
+    return this;
+  }
+
+  /** Spot at focus and beam quality. */
+  public RigBuilder optics(double focusSpotMillimetres, double beamQuality) {
+    optics = new Optics(OptionalDouble.of(focusSpotMillimetres), OptionalDouble.of(beamQuality));
+    return this;
+  }
+
+  public RigBuilder upkeep(List<Upkeep> all) {
+    upkeep = all;
+    return this;
+  }
+
   public Rig build() {
     return new Rig(
         id,
@@ -154,6 +178,9 @@ public final class RigBuilder {
         width,
         largestPulse,
         lens,
-        checks);
+        usual,
+        optics,
+        checks,
+        upkeep);
   }
 }

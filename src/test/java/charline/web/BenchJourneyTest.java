@@ -2,14 +2,19 @@ package charline.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.exposure.Figure;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.quantity.Figures;
 import charline.quantity.Measure;
 import charline.refusal.Refusal;
+import charline.trial.Circumstances;
+import charline.trial.Knob;
+import charline.trial.KnobValues;
 import charline.trial.Outcome;
 import charline.trial.Patch;
+import charline.trial.Place;
 import charline.trial.Reading;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -29,7 +34,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.WindowType;
 import org.openqa.selenium.interactions.Actions;
 
 /**
@@ -110,6 +114,38 @@ class BenchJourneyTest {
 
   private String value(String css) {
     return tablet.find(css).getAttribute("value");
+  }
+
+  @Test
+  void how_a_pass_was_made_is_noted_with_a_patch_and_stays_for_the_next() throws IOException {
+    serveWithTheJar();
+    tablet.open(bench.address() + "record?like=LP-01");
+    tablet.untilSays("#live", "at most");
+    tablet.tap("#made summary");
+    tablet.find("#k-figure").sendKeys("circle");
+    tablet.find("#k-place").sendKeys("arris");
+    tablet.find("#k-lines").sendKeys("100");
+    tablet.find("#k-strokes").sendKeys("9.0 11.0");
+    tablet.find("#k-stroke-length").sendKeys("200");
+    tablet.tap("#count");
+    tablet.tap("input[value=residue]");
+    tablet.tap("#keep");
+    assertThat(kept()).isEqualTo("P-0001");
+    PatchEntry entry = recorded().get(0);
+    Circumstances made = entry.patch().circumstances();
+    assertThat(made.head().figure()).contains(Figure.CIRCLE);
+    assertThat(made.head().linesPerSecond()).hasValue(100);
+    assertThat(made.conditions().place()).contains(Place.ARRIS);
+    assertThat(entry.typed())
+        .containsEntry("figure", "circle")
+        .containsEntry("lines", "100/s")
+        .containsEntry("strokes", "9.0 11.0")
+        .doesNotContainKey("hand");
+    assertThat(KnobValues.of(entry.patch().settings())).containsEntry(Knob.HAND, 20.0);
+    tablet.tap("#next");
+    tablet.tap("#made summary");
+    assertThat(tablet.text("#made-words")).contains("circle", "arris").doesNotContain("stroke");
+    assertThat(tablet.find("#k-strokes").getAttribute("value")).as("timed on that patch").isEmpty();
   }
 
   @Test
@@ -244,7 +280,7 @@ class BenchJourneyTest {
     tablet.tap("#keep");
     assertThat(kept()).isEqualTo("P-0001");
     String first = tablet.driver().getWindowHandle();
-    tablet.driver().switchTo().newWindow(WindowType.TAB);
+    tablet.newTab();
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.tap("input[value=clean]");
     tablet.tap("#keep");

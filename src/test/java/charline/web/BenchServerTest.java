@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.cli.Main;
 import charline.fault.FaultFiles;
+import charline.log.EmptyLog;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.paper.PaperStyle;
 import charline.web.pages.PageOptions;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -17,6 +19,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -24,6 +27,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +51,7 @@ class BenchServerTest {
 
   private static final String SHEET = "/sheet?family=latex&wood=pine";
   private static final Pattern FILE = Pattern.compile("(?:href|src)=\"(/[0-9a-f]{8}/([^\"]+))\"");
+  private static final Pattern STYLE = Pattern.compile("(?s)<style>(.*?)</style>");
   private static final Pattern IMPORTED = Pattern.compile("from \"([^\"]+)\"");
 
   @TempDir Path folder;
@@ -84,6 +89,7 @@ class BenchServerTest {
   @BeforeEach
   void serve() throws IOException {
     Path file = folder.resolve("boathouse.db");
+    EmptyLog.open(file, clock).close();
     for (String line :
         List.of(
             "rig add heron --kind pulsed --rated 300W --spot 0.5mm --rep 60kHz --width 60mm",
@@ -425,6 +431,24 @@ class BenchServerTest {
           .contains("X-Content-Type-Options: nosniff", "X-Frame-Options: DENY")
           .doesNotContain("unsafe-inline", "unsafe-eval", "Server:", "Jetty");
     }
+  }
+
+  @Test
+  void the_browser_lets_through_the_styles_of_papers_and_no_other() throws Exception {
+    post("/entries/patch", entry(1, ""));
+    Answer sheet = get(SHEET);
+    List<String> carried =
+        STYLE.matcher(sheet.body()).results().map(style -> style.group(1)).toList();
+    assertThat(carried).isNotEmpty();
+    assertThat(sheet.body()).doesNotContain(" style=");
+    List<String> allowed = new ArrayList<>();
+    for (String text : PaperStyle.everyText()) {
+      byte[] digest =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      allowed.add("'sha256-" + Base64.getEncoder().encodeToString(digest) + "'");
+    }
+    assertThat(PaperStyle.everyText()).containsAll(carried);
+    assertThat(sheet.head()).contains("style-src 'self' " + String.join(" ", allowed) + ";");
   }
 
   @ParameterizedTest

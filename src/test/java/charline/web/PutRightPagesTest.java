@@ -2,6 +2,7 @@ package charline.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.exposure.Figure;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -52,6 +53,43 @@ class PutRightPagesTest {
     assertThat(served.page("set-up")).contains("Void: 2026-10-14, 140 W at 50 %");
     served.post("put-right/check/bring-back", "rig=heron&of=" + id);
     assertThat(served.log().rig("heron").checks()).hasSize(2);
+  }
+
+  @Test
+  void upkeep_is_recorded_put_right_void_and_brought_back() throws Exception {
+    assertThat(served.post("set-up/upkeep", "rig=heron&what=widow-cleaned"))
+        .contains("is none of window-cleaned", "I am sure of these values");
+    served.post("set-up/upkeep", "rig=heron&what=window-cleaned&hours=412&note=burnt");
+    String id = served.log().rig("heron").upkeep().get(0).id().toString();
+    assertThat(served.page("set-up")).contains(": window-cleaned at 412 h</a>");
+    assertThat(served.page("put-right/upkeep?rig=heron&of=" + id))
+        .contains("Upkeep of rig heron on", "value=\"burnt\"");
+    String form = "rig=heron&of=" + id;
+    served.post("put-right/upkeep", form + "&what=lens&hours=&note=burnt");
+    assertThat(served.log().rig("heron").upkeep().get(0).work()).isEqualTo("lens");
+    served.post("put-right/upkeep/void", form + "&why=wrong");
+    assertThat(served.log().rig("heron").upkeep()).isEmpty();
+    assertThat(served.page("put-right/upkeep?rig=heron&of=" + id))
+        .contains("Void: wrong.", "what was done from window-cleaned to lens");
+    served.post("put-right/upkeep/bring-back", form);
+    assertThat(served.log().rig("heron").upkeep()).hasSize(1);
+  }
+
+  @Test
+  void what_is_usual_of_a_rig_is_on_its_form_and_where_patches_are_recorded() throws Exception {
+    served.post(
+        "put-right/rig",
+        "of=heron&name=heron&rated=300&wavelength=1064&spot=0.5&spot_means=1/e2&rep=60&pulse=100"
+            + "&width=60&lens=&figure=circle&lines=100&standoff=200&air=yes&focus-spot=0.4"
+            + "&beam-quality=20");
+    assertThat(served.log().rig("heron").usual().head().figure()).contains(Figure.CIRCLE);
+    assertThat(served.log().rig("heron").optics().beamQuality()).hasValue(20);
+    assertThat(served.page("set-up"))
+        .contains("circle, 100 turns/s, stand-off 200 mm, air assist, spot 0.4 mm");
+    assertThat(served.page("put-right/rig?of=heron"))
+        .contains("value=\"circle\"", "scan figure from nothing to circle");
+    assertThat(served.page("record"))
+        .contains("data-figure=\"circle\"", "data-air=\"yes\"", "Place on the board");
   }
 
   @Test

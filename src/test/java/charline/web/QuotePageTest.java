@@ -50,7 +50,7 @@ class QuotePageTest {
                 + LATEX
                 + "&job=20m2&second=50&rate=65&machineday=240&smallest=90000&lead=found");
     assertThat(page)
-        .contains("20 m2 in strokes overlapping 10 %", "Lead was found.", "machine, by the day")
+        .contains("20 m² in strokes overlapping 10 %", "Lead was found.", "machine, by the day")
         .contains("charged", "90000.00");
 
     List<MatchResult> rows = ROW.matcher(page).results().toList();
@@ -73,14 +73,14 @@ class QuotePageTest {
   @Test
   void the_window_page_takes_overlap_and_a_limit_for_the_job() throws Exception {
     assertThat(served.page("window" + LATEX))
-        .contains("strokes overlap 10 %", "charred spots per m2, at most ")
-        .contains("Asked: char risk at most 5 % (at most 16.7 charred spots per m2)")
+        .contains("strokes overlap 10 %", "charred spots per m², at most ")
+        .contains("Asked: char risk at most 5 % (at most 16.7 charred spots per m²)")
         .contains("/quote?family=latex&amp;wood=pine&amp;light=pulsed-1064&amp;risk=5")
         .doesNotContain("<b>Mind:</b>");
     assertThat(served.page("window" + LATEX + "&overlap=20"))
         .contains("strokes overlap 20 %", "name=\"overlap\" value=\"20\"");
     assertThat(served.page("window" + LATEX + "&job=4.5&jobrisk=10"))
-        .contains("Job of 4.5 m2 with at most 10 % chance of any charred spot")
+        .contains("Job of 4.5 m² with at most 10 % chance of any charred spot")
         .contains("<b>Mind:</b> At a char risk of 0.00702 %, 24 patches most likely show no char");
   }
 
@@ -88,7 +88,7 @@ class QuotePageTest {
   void the_risk_of_a_place_on_the_map_and_of_a_dialled_patch_names_the_spots() throws Exception {
     assertThat(served.page("window/at" + LATEX + "&overlap=20&power=70&speed=40&passes=1"))
         .containsPattern(
-            "[\\d.]+ charred spots per m2, at most [\\d.]+ with strokes overlapping 20 %");
+            "[\\d.]+ charred spots per m², at most [\\d.]+ with strokes overlapping 20 %");
   }
 
   @Test

@@ -3,10 +3,9 @@ package charline.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import charline.exposure.Emission;
-import charline.exposure.SpotDefinition;
 import charline.refusal.Refusal;
 import charline.trial.Rig;
+import charline.trial.RigBuilder;
 import charline.web.entry.DialledKnobs;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,8 +15,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
@@ -53,21 +50,7 @@ class ScriptRulesTest {
           "25");
 
   /** Without usual settings, which would fill in. */
-  private static final Rig BARE =
-      new Rig(
-          new UUID(1, 1),
-          "Heron",
-          Emission.PULSED,
-          200,
-          1064,
-          SpotDefinition.ONE_OVER_E_SQUARED,
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          Optional.empty(),
-          List.of());
+  private static final Rig BARE = RigBuilder.heron(new UUID(1, 1)).bare().build();
 
   private static void keep(String knob, String text) {
     Map<String, String> fields = new HashMap<>(FULL);

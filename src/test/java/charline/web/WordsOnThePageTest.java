@@ -64,7 +64,7 @@ class WordsOnThePageTest {
     served.post("set-up/wood", "name=Bog+Oak&like=oak&also=morta,+fen+oak");
     served.post("set-up/family", "name=deck+varnish&like=varnish&also=");
 
-    assertThat(served.log().wood("fen oak")).isEqualTo("bog oak");
+    assertThat(served.log().reference().wood("fen oak")).isEqualTo("bog oak");
     assertThat(served.log().ownWords().find(OwnWords.Sort.FAMILY, "deck varnish")).isPresent();
     assertThat(served.post("set-up/wood", "name=pine&like=oak"))
         .contains("means the wood pine already; choose another.");

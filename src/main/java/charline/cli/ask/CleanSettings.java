@@ -2,9 +2,11 @@ package charline.cli.ask;
 
 import charline.exposure.Settings;
 import charline.log.PatchEntry;
+import charline.trial.Manner;
 import charline.trial.Mark;
 import charline.trial.Patch;
 import charline.trial.Reading;
+import charline.wording.CircumstancesText;
 import charline.wording.SettingsText;
 import charline.wording.Table;
 import java.util.Comparator;
@@ -12,6 +14,7 @@ import java.util.IntSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -22,10 +25,14 @@ final class CleanSettings {
   private CleanSettings() {}
 
   /** What was dialled in, on which coating, wood and rig. */
-  private record Key(String family, String wood, String rig, Settings settings) {
+  private record Key(String family, String wood, String rig, Settings settings, Manner manner) {
     static Key of(Patch patch) {
       return new Key(
-          patch.finish().family(), patch.board().wood(), patch.rig().name(), patch.settings());
+          patch.finish().family(),
+          patch.board().wood(),
+          patch.rig().name(),
+          patch.settings(),
+          patch.manner());
     }
 
     String where() {
@@ -66,9 +73,11 @@ final class CleanSettings {
                     SettingsText.power(e.getKey().settings().power()),
                     SettingsText.speed(e.getKey().settings().form()),
                     firstClean(e.getValue()),
-                    others
-                        .get(e.getKey().where())
-                        .after(e.getKey().where(), e.getKey().settings())));
+                    others.get(e.getKey().where()).after(e.getKey().where(), e.getKey().settings())
+                        + Optional.of(CircumstancesText.manner(e.getKey().manner()))
+                            .filter(words -> !words.isEmpty())
+                            .map(", "::concat)
+                            .orElse("")));
     return "Settings that came out clean\n"
         + table.text()
         + Table.paragraph(

@@ -60,7 +60,7 @@ public final class FilterOptions {
     marks.addAll(asked.marks());
     outcomes.forEach(text -> marks.addAll(Outcome.parse(text).marks()));
     return new Filter(
-        both(asked.families(), families, log::family),
+        both(asked.families(), families, log.reference()::family),
         kinds(asked.woods(), woods, log),
         marks,
         latest(asked.since(), since == null ? Optional.empty() : start(desk, since(desk))),
@@ -75,7 +75,7 @@ public final class FilterOptions {
   /** A generic wood includes its species, as in a question. */
   private static Set<String> kinds(Set<String> asked, List<String> typed, Logbook log) {
     Set<String> all = new LinkedHashSet<>(asked);
-    typed.forEach(word -> all.addAll(log.kindsOf(log.wood(word))));
+    typed.forEach(word -> all.addAll(log.reference().kindsOf(log.reference().wood(word))));
     return all;
   }
 

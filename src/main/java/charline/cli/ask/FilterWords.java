@@ -35,7 +35,7 @@ final class FilterWords {
   private static Set<String> generic(Set<String> woods, Logbook log) {
     Set<String> named = new LinkedHashSet<>(woods);
     for (String wood : woods) {
-      Set<String> kinds = log.kindsOf(wood);
+      Set<String> kinds = log.reference().kindsOf(wood);
       if (woods.containsAll(kinds)) {
         named.removeIf(other -> !other.equals(wood) && kinds.contains(other));
       }

@@ -71,8 +71,6 @@ public final class Find extends LogCommand {
   }
 
   private List<Json> rows(List<PatchEntry> found) {
-    return reply.csv()
-        ? found.stream().flatMap(entry -> PatchView.lines(entry).stream()).toList()
-        : found.stream().map(PatchView::json).toList();
+    return reply.csv() ? PatchView.lines(found) : found.stream().map(PatchView::json).toList();
   }
 }

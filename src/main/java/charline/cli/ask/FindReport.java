@@ -74,7 +74,7 @@ final class FindReport {
   }
 
   private static String table(List<Patch> patches) {
-    OtherKnobs others = OtherKnobs.of(patches.stream().map(Patch::settings).toList());
+    OtherKnobs others = OtherKnobs.of(patches);
     Table table =
         new Table(
             "patch",
@@ -110,7 +110,7 @@ final class FindReport {
           first == last ? String.valueOf(first) : first + "-" + last,
           readings.get(from).outcome().text(),
           head ? Figures.three(patch.exposure().doseJoulesPerCm2()) : "",
-          head ? others.after(patch.board().name(), patch.settings()) : "");
+          head ? others.after(patch.board().name(), patch) : "");
       from = to + 1;
     }
   }

@@ -3,8 +3,11 @@ package charline.cli.ask;
 import static charline.quantity.Figures.plain;
 
 import charline.exposure.Settings;
+import charline.trial.Circumstances;
 import charline.trial.Knob;
 import charline.trial.KnobValues;
+import charline.trial.Patch;
+import charline.wording.CircumstancesText;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -20,9 +23,18 @@ final class OtherKnobs {
       List.of(Knob.SPOT, Knob.RATE, Knob.PULSE, Knob.WIDTH, Knob.SPACING);
 
   private final List<Knob> differing;
+  private final boolean described;
 
-  private OtherKnobs(List<Knob> differing) {
+  private OtherKnobs(List<Knob> differing, boolean described) {
     this.differing = differing;
+    this.described = described;
+  }
+
+  /** Those in which these patches differ, and how they were made where that is known of any. */
+  static OtherKnobs of(List<Patch> patches) {
+    return new OtherKnobs(
+        of(patches.stream().map(Patch::settings).toList()).differing,
+        patches.stream().anyMatch(p -> !p.circumstances().equals(Circumstances.UNKNOWN)));
   }
 
   /** Those in which these settings differ. */
@@ -31,11 +43,18 @@ final class OtherKnobs {
     return new OtherKnobs(
         KNOBS.stream()
             .filter(knob -> knobs.stream().map(k -> k.get(knob)).distinct().count() > 1)
-            .toList());
+            .toList(),
+        false);
   }
 
   boolean any() {
-    return !differing.isEmpty();
+    return !differing.isEmpty() || described;
+  }
+
+  /** A text, and after it what is particular of a patch: "spot 0.9 mm, circle 100/s, arris". */
+  String after(String text, Patch patch) {
+    String made = CircumstancesText.brief(patch.circumstances());
+    return after(text, patch.settings()) + (made.isEmpty() ? "" : ", " + made);
   }
 
   /** A text, and after it "spot 0.9 mm, 40 kHz" of one of the settings. */

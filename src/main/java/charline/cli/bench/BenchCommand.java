@@ -52,12 +52,12 @@ public final class BenchCommand extends LogCommand {
               desk.person(by),
               Release.version(),
               desk.clock(),
-              code -> say("Pairing code, for one device and ten minutes: " + code),
+              code -> announce("Pairing code, for one device and ten minutes: " + code),
               desk.faultFiles());
       try (PageServer server = PageServer.start(log, options)) {
-        say("The bench page of " + desk.logFile() + " is at " + server.address());
-        server.sharedAddresses().forEach(a -> say("  for paired devices: " + a));
-        say("Press Ctrl-C to stop.");
+        announce("The bench page of " + desk.logFile() + " is at " + server.address());
+        server.sharedAddresses().forEach(a -> announce("  for paired devices: " + a));
+        announce("Press Ctrl-C to stop.");
         waitForTheEnd(server, log);
       }
     }
@@ -76,7 +76,7 @@ public final class BenchCommand extends LogCommand {
     new CountDownLatch(1).await();
   }
 
-  private void say(String line) {
+  private void announce(String line) {
     desk.out().println(line);
     desk.out().flush();
   }

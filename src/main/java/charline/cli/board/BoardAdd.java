@@ -7,7 +7,6 @@ import charline.record.Setup;
 import charline.trial.Board;
 import charline.trial.WoodForm;
 import charline.wording.PrecautionText;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -53,13 +52,13 @@ public final class BoardAdd extends LogCommand {
   @Override
   public Integer call() {
     try (Logbook log = desk.logToWrite()) {
-      String known = log.wood(wood);
+      String known = log.reference().wood(wood);
       Board board =
           new Board(
               log.newId(),
               name.strip(),
               known,
-              form == null ? log.usualForm(known) : WoodForm.ofWord(form),
+              form == null ? log.reference().usualForm(known) : WoodForm.ofWord(form),
               more.condition(),
               more.moisturePercent(),
               more.job());
@@ -69,9 +68,9 @@ public final class BoardAdd extends LogCommand {
               "Board %s is set up: %s, %s."
                   .formatted(board.name(), board.wood(), board.form().word()));
       // Poison in the wood itself; what it does under the beam comes with every answer.
-      log.cautions(board).stream()
+      log.reference().cautions(board).stream()
           .filter(caution -> caution.inShort().isPresent())
-          .forEach(caution -> desk.out().println(Table.paragraph(PrecautionText.inBrief(caution))));
+          .forEach(caution -> say(PrecautionText.inBrief(caution)));
     }
     return DONE;
   }

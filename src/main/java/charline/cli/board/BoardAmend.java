@@ -9,7 +9,6 @@ import charline.quantity.Figures;
 import charline.record.Setup;
 import charline.trial.Board;
 import charline.trial.WoodForm;
-import charline.wording.Table;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -61,7 +60,7 @@ public final class BoardAmend extends LogCommand {
           new Board(
               old.id(),
               newName == null ? old.name() : newName.strip(),
-              wood == null ? old.wood() : log.wood(wood),
+              wood == null ? old.wood() : log.reference().wood(wood),
               form == null ? old.form() : WoodForm.ofWord(form),
               more.condition().or(old::condition),
               percent.isPresent() ? percent : old.moisturePercent(),
@@ -73,10 +72,7 @@ public final class BoardAmend extends LogCommand {
       if (!bringBack || !amended.equals(old)) {
         setup.amend(old, amended, reason);
       }
-      desk.out()
-          .println(
-              Table.paragraph(
-                  sentence(amended, log.patches(Filter.onBoard(amended.name())).size())));
+      say(sentence(amended, log.patches(Filter.onBoard(amended.name())).size()));
     }
     return DONE;
   }

@@ -7,7 +7,6 @@ import charline.log.Logbook;
 import charline.quantity.Figures;
 import charline.record.Setup;
 import charline.trial.Board;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -37,14 +36,10 @@ public final class BoardVoid extends LogCommand {
       Board board = log.board(name);
       int patches = log.patches(Filter.onBoard(board.name())).size();
       new Setup(log, doubts -> {}, why.person(desk)).takeOut(board, reason);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Board %s is void: %s. %s in no analysis any more, and it stays in the log."
-                      .formatted(
-                          board.name(),
-                          reason,
-                          Figures.count(patches, "patch counts", "patches count"))));
+      say(
+          "Board %s is void: %s. %s in no analysis any more, and it stays in the log."
+              .formatted(
+                  board.name(), reason, Figures.count(patches, "patch counts", "patches count")));
     }
     return DONE;
   }

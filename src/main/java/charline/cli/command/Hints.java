@@ -25,6 +25,7 @@ public final class Hints {
       case LIGHT -> "Name the rig that the answer is for with --rig.";
       case SPOT -> "Add --at spot=0.6mm.";
       case REPETITION_RATE -> "Add --at rep=40kHz.";
+      case PIECE_PATCHES -> "Plan them with `charline next` and the same --piece.";
       case SCAN_WIDTH -> "Add --at width=60mm, or give the rig a scan width.";
     };
   }

@@ -3,7 +3,6 @@ package charline.cli.command;
 import charline.log.Logbook;
 import charline.quantity.Figures;
 import charline.record.Setup;
-import charline.wording.Table;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -43,15 +42,13 @@ public abstract class JoinCommand extends LogCommand {
     String reason = why.reasonIfAny();
     try (Logbook log = desk.logToRead()) {
       Joined joined = join(log, new Setup(log, sure, why.person(desk)), name, into, reason);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "%s %s is joined into %s: %s counted for it now. Both names find it."
-                      .formatted(
-                          thing(),
-                          joined.from(),
-                          joined.into(),
-                          Figures.count(joined.patches(), "patch is", "patches are"))));
+      say(
+          "%s %s is joined into %s: %s counted for it now. Both names find it."
+              .formatted(
+                  thing(),
+                  joined.from(),
+                  joined.into(),
+                  Figures.count(joined.patches(), "patch is", "patches are")));
     }
     return DONE;
   }

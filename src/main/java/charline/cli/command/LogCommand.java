@@ -1,5 +1,6 @@
 package charline.cli.command;
 
+import charline.wording.Table;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Option;
 
@@ -34,5 +35,10 @@ public abstract class LogCommand implements Callable<Integer> {
   public final LogCommand in(CommandContext context) {
     desk = context;
     return this;
+  }
+
+  /** Prints a sentence, folded to the width of a page of text. */
+  protected final void say(String sentence) {
+    desk.out().println(Table.paragraph(sentence));
   }
 }

@@ -10,7 +10,6 @@ import charline.quantity.Figures;
 import charline.record.Setup;
 import charline.trial.Coat;
 import charline.trial.Finish;
-import charline.wording.Table;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -66,19 +65,17 @@ public final class FinishAmend extends LogCommand {
           new Finish(
               old.id(),
               newName == null ? old.name() : newName.strip(),
-              family == null ? family(old, stack) : log.family(family),
+              family == null ? family(old, stack) : log.reference().family(family),
               stack);
       new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
       int patches = log.patches(Filter.onFinish(amended.name())).size();
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Finish %s now reads: %s, counted as %s. %s affected."
-                      .formatted(
-                          amended.name(),
-                          FinishView.stack(amended),
-                          amended.family(),
-                          Figures.count(patches, "patch is", "patches are"))));
+      say(
+          "Finish %s now reads: %s, counted as %s. %s affected."
+              .formatted(
+                  amended.name(),
+                  FinishView.stack(amended),
+                  amended.family(),
+                  Figures.count(patches, "patch is", "patches are")));
       desk.out().print(FinishView.warning(Precautions.of(log, amended)));
     }
     return DONE;

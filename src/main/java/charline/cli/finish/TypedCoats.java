@@ -25,7 +25,7 @@ final class TypedCoats {
           "A coat must read FAMILY:TONE:THICKNESS, such as latex:pale:90um, not \"%s\"."
               .formatted(text));
     }
-    String family = log.family(parts[0].strip());
+    String family = log.reference().family(parts[0].strip());
     Optional<Tone> tone = Optional.empty();
     OptionalDouble thickness = OptionalDouble.empty();
     for (int i = 1; i < parts.length; i++) {

@@ -2,7 +2,6 @@ package charline.cli.log;
 
 import charline.cli.command.LogCommand;
 import charline.log.Logbook;
-import charline.wording.Table;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
@@ -32,8 +31,7 @@ public final class Backup extends LogCommand {
       Path copy = Files.isDirectory(to) ? to.resolve(stamped(log.file())) : to;
       log.backup(copy);
       try (Logbook copied = Logbook.openExisting(copy, desk.clock())) {
-        desk.out()
-            .println(Table.paragraph("%s contains %s.".formatted(copy, TakeOption.of(copied))));
+        say("%s contains %s.".formatted(copy, TakeOption.of(copied)));
       }
     }
     return DONE;

@@ -69,6 +69,12 @@ public final class Export extends LogCommand {
   private Path checksTo;
 
   @Option(
+      names = "--upkeep",
+      paramLabel = "FILE",
+      description = "Write what was done to those rigs too; needs --rigs.")
+  private Path upkeepTo;
+
+  @Option(
       names = "--samples",
       paramLabel = "FILE",
       description =
@@ -100,8 +106,13 @@ public final class Export extends LogCommand {
           "--power-checks needs --rigs, since `charline import` reads the two together; give a file"
               + " for --rigs too.");
     }
+    if (upkeepTo != null && rigsTo == null) {
+      throw Refusal.usage(
+          "--upkeep needs --rigs, since `charline import` reads the two together; give a file for"
+              + " --rigs too.");
+    }
     Set<Path> files = new HashSet<>();
-    for (Path file : Arrays.asList(to, rigsTo, checksTo, samplesTo)) {
+    for (Path file : Arrays.asList(to, rigsTo, checksTo, upkeepTo, samplesTo)) {
       if (file == null) {
         continue;
       }
@@ -143,6 +154,9 @@ public final class Export extends LogCommand {
       RigSheetExporter.writeRigs(rigs, rigsTo);
       say(Figures.count(rigs.size(), "rig", "rigs"), rigsTo);
     }
+    if (upkeepTo != null) {
+      writeUpkeep(rigs);
+    }
     if (checksTo == null) {
       return;
     }
@@ -157,6 +171,19 @@ public final class Export extends LogCommand {
     } else {
       RigSheetExporter.writeChecks(rigs, checksTo);
       say(Figures.count(checks, "power check", "power checks"), checksTo);
+    }
+  }
+
+  private void writeUpkeep(List<Rig> rigs) {
+    int entries = rigs.stream().mapToInt(rig -> rig.upkeep().size()).sum();
+    if (entries == 0) {
+      desk.err()
+          .println(
+              Table.paragraph(
+                  "None of these rigs has upkeep, so %s is not written.".formatted(upkeepTo)));
+    } else {
+      RigSheetExporter.writeUpkeep(rigs, upkeepTo);
+      say(Figures.count(entries, "upkeep entry", "upkeep entries"), upkeepTo);
     }
   }
 

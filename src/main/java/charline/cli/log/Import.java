@@ -10,7 +10,6 @@ import charline.log.sheet.TrialSheet;
 import charline.log.sheet.TrialSheetImporter;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
-import charline.wording.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -54,6 +53,12 @@ public final class Import extends LogCommand {
   private Path powerChecks;
 
   @Option(
+      names = "--upkeep",
+      paramLabel = "FILE.csv",
+      description = "What was done to those rigs, and to rigs in the log (done_at, what, hours).")
+  private Path upkeep;
+
+  @Option(
       names = "--samples",
       paramLabel = "FILE.csv",
       description = "Sample results of finishes in the log or in the trial sheets.")
@@ -79,6 +84,9 @@ public final class Import extends LogCommand {
       throw Refusal.usage(
           "--power-checks needs --rigs; `charline rig check` records a single one.");
     }
+    if (upkeep != null && rigs == null) {
+      throw Refusal.usage("--upkeep needs --rigs; `charline rig upkeep` records a single entry.");
+    }
     Optional<RigSheet> rigSheet = Optional.ofNullable(rigs).map(this::rigSheet);
     Optional<SampleSheet> sampleSheet = Optional.ofNullable(samples).map(SampleSheet::read);
     Map<Path, TrialSheet> sheets = new LinkedHashMap<>();
@@ -99,13 +107,13 @@ public final class Import extends LogCommand {
       } catch (OnlyChecked e) {
         desk.out().println("Nothing is recorded yet. This would be imported:");
       }
-      done.forEach(line -> desk.out().println(Table.paragraph(line)));
+      done.forEach(this::say);
     }
     return DONE;
   }
 
   private RigSheet rigSheet(Path file) {
-    return powerChecks == null ? RigSheet.read(file) : RigSheet.read(file, powerChecks);
+    return RigSheet.read(file, Optional.ofNullable(powerChecks), Optional.ofNullable(upkeep));
   }
 
   private String addRigs(RigSheet sheet, Logbook log) {
@@ -116,9 +124,18 @@ public final class Import extends LogCommand {
             : ", "
                 + Figures.count(
                     brought.furtherChecks(), "further power check", "further power checks");
-    return "%s: %s%s."
+    String upkept =
+        brought.furtherUpkeep() == 0
+            ? ""
+            : ", "
+                + Figures.count(
+                    brought.furtherUpkeep(), "further upkeep entry", "further upkeep entries");
+    return "%s: %s%s%s."
         .formatted(
-            rigs.getFileName(), Figures.count(brought.rigs(), "new rig", "new rigs"), further);
+            rigs.getFileName(),
+            Figures.count(brought.rigs(), "new rig", "new rigs"),
+            further,
+            upkept);
   }
 
   private String addSamples(SampleSheet sheet, Logbook log) {

@@ -8,7 +8,6 @@ import charline.log.merge.Resolution;
 import charline.log.merge.SetUpTwice;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
-import charline.wording.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,10 +25,10 @@ import picocli.CommandLine.Parameters;
             + " history. Records amended only in the other log are amended here too. Records"
             + " amended in both are conflicts. Conflicts are listed and left unchanged until you"
             + " resolve them with --take. Rigs, boards and finishes that both logs set up under one"
-            + " name are listed, and joined with --join. Damaged photos are left out. If one trial sheet was"
-            + " imported into both logs, its patches would count twice, so the merge is refused."
-            + " Exit codes: 0 everything is merged, 1 a conflict remains or something was left"
-            + " out.",
+            + " name are listed, and joined with --join. Damaged photos are left out. If one trial"
+            + " sheet was imported into both logs, its patches would count twice, so the merge is"
+            + " refused. Exit codes: 0 everything is merged, 1 a conflict remains or something was"
+            + " left out.",
     footer = {
       "",
       "Examples:",
@@ -58,8 +57,8 @@ public final class MergeLog extends LogCommand {
   @Option(
       names = "--join",
       description =
-          "Join rigs, boards and finishes that both logs have under one name and that agree; without"
-              + " it, they are listed.")
+          "Join rigs, boards and finishes that both logs have under one name and that agree;"
+              + " without it, they are listed.")
   private boolean join;
 
   @Option(names = "--sure", description = "Import apparent duplicates anyway.")
@@ -158,6 +157,15 @@ public final class MergeLog extends LogCommand {
                     checks,
                     "new power check of rig " + rig,
                     "new power checks of rig " + rig));
+    merged
+        .upkeep()
+        .forEach(
+            (rig, entries) ->
+                count(
+                    parts,
+                    entries,
+                    "new upkeep entry of rig " + rig,
+                    "new upkeep entries of rig " + rig));
     count(parts, merged.boards(), "new board", "new boards");
     count(parts, merged.finishes(), "new finish", "new finishes");
     count(parts, merged.samples(), "new sample result", "new sample results");
@@ -191,6 +199,6 @@ public final class MergeLog extends LogCommand {
   }
 
   private void line(String sentence) {
-    desk.out().println(Table.paragraph(sentence));
+    say(sentence);
   }
 }

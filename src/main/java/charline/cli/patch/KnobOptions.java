@@ -1,6 +1,7 @@
 package charline.cli.patch;
 
 import charline.cli.command.CommandContext;
+import charline.cli.command.OptionDialect;
 import charline.cli.command.TypedValues;
 import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
@@ -99,6 +100,103 @@ final class KnobOptions {
     give(Knob.PATCH_AREA, text);
   }
 
+  @Option(
+      names = "--figure",
+      paramLabel = "WORD",
+      description =
+          "Scan figure: line, circle, spiral, ring, zigzag, sine, or with --sure your own word.")
+  void figure(String text) {
+    give(Knob.FIGURE, text);
+  }
+
+  @Option(
+      names = "--lines",
+      paramLabel = "RATE",
+      description = "Lines or turns per second; to and fro are two lines.")
+  void lines(String text) {
+    give(Knob.LINES, text);
+  }
+
+  @Option(
+      names = "--standoff",
+      paramLabel = "LENGTH",
+      description = "Distance from head to work, in mm.")
+  void standOff(String text) {
+    give(Knob.STAND_OFF, text);
+  }
+
+  @Option(
+      names = "--defocus",
+      paramLabel = "LENGTH",
+      description =
+          "Distance of the work from focus, in mm. Where the rig's optics are known, the spot"
+              + " follows.")
+  void defocus(String text) {
+    give(Knob.DEFOCUS, text);
+  }
+
+  @Option(names = "--rest", paramLabel = "TIME", description = "Rest between two passes, in s.")
+  void rest(String text) {
+    give(Knob.REST, text);
+  }
+
+  @Option(
+      names = "--place",
+      paramLabel = "WORD",
+      description = "Place on the board: face, arris, end grain, moulding or knot.")
+  void place(String text) {
+    give(Knob.PLACE, text);
+  }
+
+  @Option(names = "--part", paramLabel = "WORD", description = "sap or heart.")
+  void part(String text) {
+    give(Knob.WOOD_PART, text);
+  }
+
+  @Option(names = "--wetted", paramLabel = "YES/NO", description = "Whether you wetted the finish.")
+  void wetted(String text) {
+    give(Knob.WETTED, text);
+  }
+
+  @Option(names = "--air", paramLabel = "YES/NO", description = "Whether air was blown at it.")
+  void air(String text) {
+    give(Knob.AIR, text);
+  }
+
+  @Option(
+      names = "--extraction",
+      paramLabel = "YES/NO",
+      description = "Whether the fumes were extracted.")
+  void extraction(String text) {
+    give(Knob.EXTRACTION, text);
+  }
+
+  @Option(
+      names = "--temperature",
+      paramLabel = "DEGREES",
+      description = "Temperature of the wood, in C, or such as 60F.")
+  void temperature(String text) {
+    give(Knob.TEMPERATURE, text);
+  }
+
+  @Option(
+      names = "--strokes",
+      paramLabel = "TIMES",
+      description =
+          "Times of single strokes, in s, such as \"4.1 3.9 4.3\": the hand speed follows from"
+              + " them.")
+  void strokes(String text) {
+    give(Knob.STROKES, text);
+  }
+
+  @Option(
+      names = "--stroke-length",
+      paramLabel = "LENGTH",
+      description = "Length of a stroke that you timed, in mm.")
+  void strokeLength(String text) {
+    give(Knob.STROKE, text);
+  }
+
   private void give(Knob knob, String text) {
     if (text != null) { // an option that was not given is set to null first
       given.put(knob, text);
@@ -119,7 +217,8 @@ final class KnobOptions {
   }
 
   private boolean open() {
-    return List.of(DoseKnobs.values()).stream().allMatch(this::nothingOf);
+    return List.of(DoseKnobs.values()).stream().allMatch(this::nothingOf)
+        && !given.containsKey(Knob.STROKES);
   }
 
   /**
@@ -195,7 +294,7 @@ final class KnobOptions {
   }
 
   private static KnobReader.Copied copied(PatchEntry entry) {
-    return new KnobReader.Copied(entry.patch(), entry.typed());
+    return new KnobReader.Copied(entry.patch(), entry.typed(), false);
   }
 
   /**
@@ -205,6 +304,15 @@ final class KnobOptions {
    * @param base patch whose values replace those not given
    */
   KnobReader.Result read(Rig rig, Optional<PatchEntry> base) {
+    return readFrom(rig, base.map(KnobOptions::copied));
+  }
+
+  /** The settings of a patch that is put right: what was measured on it stays. */
+  KnobReader.Result amend(Rig rig, PatchEntry old) {
+    return readFrom(rig, Optional.of(new KnobReader.Copied(old.patch(), old.typed(), true)));
+  }
+
+  private KnobReader.Result readFrom(Rig rig, Optional<KnobReader.Copied> base) {
     check();
     Map<Knob, String> all = new EnumMap<>(Knob.class);
     all.putAll(given);
@@ -212,7 +320,7 @@ final class KnobOptions {
       boolean percent = TypedValues.power(power).unit() == PowerSetting.Unit.PERCENT;
       all.put(percent ? Knob.POWER_PCT : Knob.POWER_W, power);
     }
-    KnobReader.Result read = KnobReader.read(OPTIONS, all, rig, base.map(KnobOptions::copied));
+    KnobReader.Result read = KnobReader.read(OPTIONS, all, rig, base);
     read.orRefuse();
     return read;
   }

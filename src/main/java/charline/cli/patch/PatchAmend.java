@@ -137,7 +137,7 @@ public final class PatchAmend extends LogCommand {
   private PatchEntry amended(Logbook log, PatchEntry old) {
     Patch patch = old.patch();
     Rig rig = rigName == null ? patch.rig() : log.rig(rigName);
-    KnobReader.Result dialled = knobs.read(rig, Optional.of(old));
+    KnobReader.Result dialled = knobs.amend(rig, old);
     OffsetDateTime burned =
         at == null || readingAfter != null ? patch.burnedAt() : desk.past("--at", at);
     Optional<String> burner = Optional.ofNullable(burnedBy).map(String::strip).or(old::by);
@@ -150,6 +150,7 @@ public final class PatchAmend extends LogCommand {
             boardName == null ? patch.board() : log.board(boardName),
             finishName == null ? patch.finish() : log.finish(finishName),
             dialled.orRefuse(),
+            dialled.circumstances(),
             dialled.size(),
             readings(patch, withBurning(old, burned, burner)));
     if (at != null) {

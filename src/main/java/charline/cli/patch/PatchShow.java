@@ -1,17 +1,13 @@
 package charline.cli.patch;
 
-import charline.cli.command.LogCommand;
-import charline.cli.render.ChangesView;
-import charline.cli.render.JsonReply;
 import charline.cli.render.PatchView;
-import charline.log.Change;
+import charline.cli.render.ShowCommand;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.log.Photo;
 import charline.record.Codes;
 import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code patch show}. */
@@ -22,26 +18,17 @@ import picocli.CommandLine.Parameters;
         "Shows the settings, also as they were typed, and the effect of one pass at a point on the"
             + " wood: pulses, overlaps, dwell. Dose per pass is in J/cm2.",
     footer = {"", "Example:", "  charline patch show P-0042"})
-public final class PatchShow extends LogCommand {
+public final class PatchShow extends ShowCommand {
   @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
   private String code;
 
-  @Mixin private JsonReply reply;
-
   @Override
-  public Integer call() {
-    try (Logbook log = desk.logToRead()) {
-      PatchEntry entry = Codes.patch(log, code, desk.person(null));
-      List<Photo> photos = log.photos(entry.patch().code());
-      List<Change> changes = log.history(entry.patch().code());
-      reply.print(
-          desk.out(),
-          () ->
-              PatchView.json(entry)
-                  .put("photos", photos.stream().map(PatchView::photo).toList())
-                  .put("changes", ChangesView.json(changes)),
-          () -> PatchView.text(entry, photos) + ChangesView.text(changes));
-    }
-    return DONE;
+  protected Shown shown(Logbook log) {
+    PatchEntry entry = Codes.patch(log, code, desk.person(null));
+    List<Photo> photos = log.photos(entry.patch().code());
+    return new Shown(
+        () -> PatchView.json(entry).put("photos", photos.stream().map(PatchView::photo).toList()),
+        () -> PatchView.text(entry, photos),
+        log.history(entry.patch().code()));
   }
 }

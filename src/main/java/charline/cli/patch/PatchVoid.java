@@ -5,7 +5,6 @@ import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
 import charline.log.Logbook;
 import charline.record.Patches;
-import charline.wording.Table;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,7 +38,7 @@ public final class PatchVoid extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       List<String> voided =
           new Patches(log, new SureOption()).takeOut(codes, why.person(desk), reason);
-      desk.out().println(Table.paragraph(sentence(voided, reason)));
+      say(sentence(voided, reason));
     }
     return DONE;
   }

@@ -49,6 +49,7 @@ record PlanBase(PlannedPatch plan, Logbook log, CommandContext desk, SureOption 
             board(boardName),
             finish(finishName),
             plan.settings(),
+            plan.rig().usual(),
             OptionalDouble.empty(),
             List.of(unread));
     return new PatchEntry(patch, Map.of(), Optional.empty(), Optional.empty(), Optional.empty());

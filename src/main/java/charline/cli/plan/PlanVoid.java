@@ -5,7 +5,6 @@ import charline.cli.command.WhyOption;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
 import charline.record.Plans;
-import charline.wording.Table;
 import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -39,7 +38,7 @@ public final class PlanVoid extends LogCommand {
     String reason = why.reason("a plan is given up");
     try (Logbook log = desk.logToRead()) {
       List<PlannedPatch> given = new Plans(log).giveUp(codes, why.person(desk), reason);
-      desk.out().println(Table.paragraph(sentence(given, reason)));
+      say(sentence(given, reason));
     }
     return DONE;
   }

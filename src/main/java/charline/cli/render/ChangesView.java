@@ -7,11 +7,11 @@ import charline.wording.Table;
 import java.util.List;
 
 /** Changes to a record, as text and as JSON. */
-public final class ChangesView {
+final class ChangesView {
   private ChangesView() {}
 
   /** A heading and a sentence for each change; nothing where there was none. */
-  public static String text(List<Change> changes) {
+  static String text(List<Change> changes) {
     if (changes.isEmpty()) {
       return "";
     }
@@ -32,7 +32,7 @@ public final class ChangesView {
             change.why().map(why -> " (" + why + ")").orElse(""));
   }
 
-  public static List<Json> json(List<Change> changes) {
+  static List<Json> json(List<Change> changes) {
     return changes.stream().map(ChangesView::json).toList();
   }
 

@@ -12,9 +12,13 @@ import charline.exposure.Settings;
 import charline.log.PatchEntry;
 import charline.log.Photo;
 import charline.quantity.Figures;
+import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Tone;
+import charline.wording.BeamText;
+import charline.wording.CircumstancesJson;
+import charline.wording.CircumstancesText;
 import charline.wording.Facts;
 import charline.wording.Json;
 import charline.wording.MeteredText;
@@ -38,7 +42,8 @@ public final class PatchView {
   /** With a list of readings, passes rising. */
   public static Json json(PatchEntry entry) {
     Json json = head(entry);
-    new BeamView(entry.patch()).putInto(json);
+    new BeamText(entry.patch()).putInto(json);
+    CircumstancesJson.putSpread(json, entry.patch().circumstances());
     json.put("by", entry.by())
         .put("note", entry.note())
         .put("job", entry.patch().board().job())
@@ -48,8 +53,22 @@ public final class PatchView {
     return json.put("readings", readings);
   }
 
-  /** Flat, one for each reading. */
-  public static List<Json> lines(PatchEntry entry) {
+  /** Flat, one for each reading. Of how the passes were made, only what is known of some patch. */
+  public static List<Json> lines(List<PatchEntry> entries) {
+    Set<String> unknown =
+        Knob.CIRCUMSTANCES.stream()
+            .filter(
+                knob ->
+                    entries.stream()
+                        .noneMatch(e -> e.patch().circumstances().values().containsKey(knob)))
+            .map(Knob::column)
+            .collect(Collectors.toSet());
+    List<Json> lines = entries.stream().flatMap(entry -> lines(entry).stream()).toList();
+    lines.forEach(line -> line.parts().keySet().removeAll(unknown));
+    return lines;
+  }
+
+  private static List<Json> lines(PatchEntry entry) {
     return entry.patch().readings().stream()
         .map(
             reading ->
@@ -74,6 +93,7 @@ public final class PatchView {
             .put("family", patch.finish().family())
             .put("tone", patch.finish().tone().map(Tone::word));
     SettingsJson.put(json, patch.settings());
+    CircumstancesJson.put(json, Knob.CIRCUMSTANCES, patch.circumstances());
     Exposure exposure = patch.exposure();
     boolean pulsed = patch.rig().emission() == Emission.PULSED;
     return json.put("patch_cm2", patch.areaSquareCentimetres())
@@ -117,10 +137,10 @@ public final class PatchView {
             .add("power", power(patch))
             .add("speed", form(settings.form()))
             .add("spot", spot(settings))
-            .add("pulses", settings.pulses().map(PatchView::pulses))
-            .add("typed as", typed(entry))
-            .add("dose", SettingsText.dose(patch));
-    new BeamView(patch)
+            .add("pulses", settings.pulses().map(PatchView::pulses));
+    CircumstancesText.facts(patch).forEach(facts::add);
+    facts.add("typed as", typed(entry)).add("dose", SettingsText.dose(patch));
+    new BeamText(patch)
         .addTo(facts)
         .add("patch size", plain(patch.areaSquareCentimetres(), "cm2"))
         .add("judged", judged(entry))

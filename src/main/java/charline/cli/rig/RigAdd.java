@@ -4,10 +4,12 @@ import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
 import charline.exposure.Emission;
+import charline.exposure.Optics;
 import charline.exposure.SpotDefinition;
 import charline.log.Logbook;
 import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
+import charline.trial.Circumstances;
 import charline.trial.Rig;
 import java.util.List;
 import java.util.Optional;
@@ -85,6 +87,9 @@ public final class RigAdd extends LogCommand {
               usual.width(OptionalDouble.empty()),
               usual.largestPulse(OptionalDouble.empty()),
               usual.lens(Optional.empty()),
+              usual.usual(Circumstances.UNKNOWN),
+              usual.optics(Optics.UNKNOWN),
+              List.of(),
               List.of());
       new Setup(log, sure, desk.person(by)).add(rig);
       desk.out().println("Rig %s is set up: %s.".formatted(rig.name(), RigView.inShort(rig)));

@@ -10,7 +10,6 @@ import charline.log.Logbook;
 import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
 import charline.trial.Rig;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -83,14 +82,14 @@ public final class RigAmend extends LogCommand {
               usual.width(old.scanWidthMillimetres()),
               usual.largestPulse(old.largestPulseMillijoules()),
               usual.lens(old.lens()),
-              old.checks());
+              usual.usual(old.usual()),
+              usual.optics(old.optics()),
+              old.checks(),
+              old.upkeep());
       new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Rig %s now reads: %s. %s affected."
-                      .formatted(
-                          amended.name(), RigView.inFull(amended), RigView.patches(log, amended))));
+      say(
+          "Rig %s now reads: %s. %s affected."
+              .formatted(amended.name(), RigView.inFull(amended), RigView.patches(log, amended)));
     }
     return DONE;
   }

@@ -10,11 +10,9 @@ import charline.record.Setup;
 import charline.refusal.Refusal;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code rig check amend}. */
 @Command(
@@ -30,16 +28,7 @@ import picocli.CommandLine.Parameters;
       "  charline rig check amend Heron \"2026-06-01 60%%\" --metered 114W"
     })
 public final class RigCheckAmend extends LogCommand {
-  @Parameters(index = "0", paramLabel = "NAME", description = "The rig.")
-  private String name;
-
-  @Parameters(
-      index = "1",
-      paramLabel = "CHECK",
-      description =
-          "The power check: last, its day, its time, or its day and setting in %%, such as"
-              + " \"2026-06-01 60%%\".")
-  private String which;
+  @Mixin private CheckOfRig which;
 
   @Option(names = "--power", paramLabel = "SHARE", description = "Power on the dial, in %%.")
   private String power;
@@ -72,10 +61,10 @@ public final class RigCheckAmend extends LogCommand {
   public Integer call() {
     String reason = why.reasonIfAny();
     try (Logbook log = desk.logToRead()) {
-      Rig rig = log.rig(name);
+      Rig rig = log.rig(which.name);
       PowerCheck old =
           (bringBack ? ChecksOfRig.out(rig, log.voidChecks(rig)) : ChecksOfRig.counting(rig))
-              .of(which, desk);
+              .of(which.which, desk);
       PowerCheck amended =
           new PowerCheck(
               old.id(),
@@ -94,14 +83,10 @@ public final class RigCheckAmend extends LogCommand {
       } else {
         setup.amend(rig, old, amended, reason);
       }
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "The power check of rig %s now reads: %s.%s"
-                      .formatted(
-                          rig.name(),
-                          RigView.check(rig, amended),
-                          bringBack ? " It counts again." : "")));
+      say(
+          "The power check of rig %s now reads: %s.%s"
+              .formatted(
+                  rig.name(), RigView.check(rig, amended), bringBack ? " It counts again." : ""));
     }
     return DONE;
   }

@@ -5,10 +5,8 @@ import charline.cli.command.WhyOption;
 import charline.log.Logbook;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** {@code rig check void}. */
 @Command(
@@ -23,16 +21,7 @@ import picocli.CommandLine.Parameters;
       "  charline rig check void Heron 2026-06-01 --why \"the meter was not warm\""
     })
 public final class RigCheckVoid extends LogCommand {
-  @Parameters(index = "0", paramLabel = "NAME", description = "The rig.")
-  private String name;
-
-  @Parameters(
-      index = "1",
-      paramLabel = "CHECK",
-      description =
-          "The power check: last, its day, its time, or its day and setting in %%, such as"
-              + " \"2026-06-01 60%%\".")
-  private String which;
+  @Mixin private CheckOfRig which;
 
   @Mixin private WhyOption why;
 
@@ -40,14 +29,12 @@ public final class RigCheckVoid extends LogCommand {
   public Integer call() {
     String reason = why.reason("a power check is void");
     try (Logbook log = desk.logToRead()) {
-      Rig rig = log.rig(name);
-      PowerCheck check = ChecksOfRig.counting(rig).of(which, desk);
+      Rig rig = log.rig(which.name);
+      PowerCheck check = ChecksOfRig.counting(rig).of(which.which, desk);
       log.voidCheck(rig, check, why.person(desk), reason);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "The power check of rig %s, %s, is void: %s. It stays in the log."
-                      .formatted(rig.name(), ChecksOfRig.words(check), reason)));
+      say(
+          "The power check of rig %s, %s, is void: %s. It stays in the log."
+              .formatted(rig.name(), ChecksOfRig.words(check), reason));
     }
     return DONE;
   }

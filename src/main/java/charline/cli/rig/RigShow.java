@@ -1,40 +1,32 @@
 package charline.cli.rig;
 
-import charline.cli.command.LogCommand;
-import charline.cli.render.ChangesView;
-import charline.cli.render.JsonReply;
-import charline.log.Change;
+import charline.cli.render.ShowCommand;
 import charline.log.Logbook;
 import charline.log.VoidCheck;
+import charline.log.VoidUpkeep;
 import charline.trial.Rig;
 import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code rig show}. */
 @Command(
     name = "show",
-    header = "Show a rig with its power checks and changes.",
+    header = "Show a rig with its power checks, upkeep and changes.",
     description = "Usual settings are in W, nm, mm, kHz and ns; power checks in W.",
     footer = {"", "Example:", "  charline rig show Heron"})
-public final class RigShow extends LogCommand {
+public final class RigShow extends ShowCommand {
   @Parameters(paramLabel = "NAME", description = "The rig.")
   private String name;
 
-  @Mixin private JsonReply reply;
-
   @Override
-  public Integer call() {
-    try (Logbook log = desk.logToRead()) {
-      Rig rig = log.rig(name);
-      List<VoidCheck> voided = log.voidChecks(rig);
-      List<Change> changes = log.history(rig);
-      reply.print(
-          desk.out(),
-          () -> RigView.jsonWithChecks(rig, voided).put("changes", ChangesView.json(changes)),
-          () -> RigView.text(rig, voided) + ChangesView.text(changes));
-    }
-    return DONE;
+  protected Shown shown(Logbook log) {
+    Rig rig = log.rig(name);
+    List<VoidCheck> voided = log.voidChecks(rig);
+    List<VoidUpkeep> voidUpkeep = log.voidUpkeep(rig);
+    return new Shown(
+        () -> RigView.jsonWithChecks(rig, voided, voidUpkeep),
+        () -> RigView.text(rig, voided, voidUpkeep),
+        log.history(rig));
   }
 }

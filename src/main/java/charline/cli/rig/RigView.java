@@ -4,11 +4,16 @@ import charline.exposure.Emission;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.VoidCheck;
+import charline.log.VoidUpkeep;
 import charline.quantity.Figures;
+import charline.trial.Knob;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.wording.CircumstancesJson;
+import charline.wording.CircumstancesText;
 import charline.wording.Facts;
 import charline.wording.Json;
+import charline.wording.UpkeepText;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +41,11 @@ final class RigView {
         + Figures.plain(rig.largestPulseMillijoules(), "mJ")
             .map(", largest pulse "::concat)
             .orElse("")
-        + rig.lens().map(", lens "::concat).orElse("");
+        + rig.lens().map(", lens "::concat).orElse("")
+        + Optional.of(String.join(", ", CircumstancesText.facts(rig).values()))
+            .filter(words -> !words.isEmpty())
+            .map(", "::concat)
+            .orElse("");
   }
 
   /** "1 patch is", "24 patches are". */
@@ -66,7 +75,7 @@ final class RigView {
             Figures.ratio(check.factor(rig.ratedWatts())));
   }
 
-  static String text(Rig rig, List<VoidCheck> voided) {
+  static String text(Rig rig, List<VoidCheck> voided, List<VoidUpkeep> voidUpkeep) {
     Facts facts =
         new Facts("Rig " + rig.name())
             .add("kind", rig.emission().word())
@@ -85,35 +94,49 @@ final class RigView {
     facts
         .add("usual width", Figures.plain(rig.scanWidthMillimetres(), "mm"))
         .add("lens", rig.lens());
+    CircumstancesText.facts(rig).forEach(facts::add);
     rig.checks().forEach(check -> facts.add("power check", check(rig, check)));
     voided.forEach(
         v -> facts.add("void check", check(rig, v.check()) + ", void because: " + v.why()));
+    rig.upkeep().forEach(upkeep -> facts.add("upkeep", UpkeepText.words(upkeep)));
+    voidUpkeep.forEach(
+        v -> facts.add("void upkeep", UpkeepText.words(v.upkeep()) + ", void because: " + v.why()));
     return facts.text();
   }
 
   /** Flat, for lists. */
   static Json json(Rig rig) {
-    return new Json()
-        .put("rig", rig.name())
-        .put("source", rig.emission().word())
-        .put("rated_w", rig.ratedWatts())
-        .put("wavelength_nm", rig.wavelengthNanometres())
-        .put("spot_mm", rig.spotMillimetres())
-        .put("spot_definition", rig.spotDefinition().word())
-        .put("rep_khz", rig.repetitionKilohertz())
-        .put("pulse_ns", rig.pulseNanoseconds())
-        .put("width_mm", rig.scanWidthMillimetres())
-        .put("max_pulse_mj", rig.largestPulseMillijoules())
-        .put("lens", rig.lens());
+    Json json =
+        new Json()
+            .put("rig", rig.name())
+            .put("source", rig.emission().word())
+            .put("rated_w", rig.ratedWatts())
+            .put("wavelength_nm", rig.wavelengthNanometres())
+            .put("spot_mm", rig.spotMillimetres())
+            .put("spot_definition", rig.spotDefinition().word())
+            .put("rep_khz", rig.repetitionKilohertz())
+            .put("pulse_ns", rig.pulseNanoseconds())
+            .put("width_mm", rig.scanWidthMillimetres())
+            .put("max_pulse_mj", rig.largestPulseMillijoules())
+            .put("lens", rig.lens());
+    return CircumstancesJson.put(json, Knob.USUAL_OF_RIG, rig.usual())
+        .put("focus_spot_mm", rig.optics().focusSpotMillimetres())
+        .put("beam_quality", rig.optics().beamQuality());
   }
 
-  /** With the power checks, oldest first. */
-  static Json jsonWithChecks(Rig rig, List<VoidCheck> voided) {
+  /** With power checks and upkeep, oldest first. */
+  static Json jsonWithChecks(Rig rig, List<VoidCheck> voided, List<VoidUpkeep> voidUpkeep) {
     return json(rig)
         .put("power_checks", rig.checks().stream().map(c -> json(rig, c)).toList())
         .put(
             "void_checks",
-            voided.stream().map(v -> json(rig, v.check()).put("void", v.why())).toList());
+            voided.stream().map(v -> json(rig, v.check()).put("void", v.why())).toList())
+        .put("upkeep", rig.upkeep().stream().map(UpkeepText::json).toList())
+        .put(
+            "void_upkeep",
+            voidUpkeep.stream()
+                .map(v -> UpkeepText.json(v.upkeep()).put("void", v.why()))
+                .toList());
   }
 
   private static Json json(Rig rig, PowerCheck check) {

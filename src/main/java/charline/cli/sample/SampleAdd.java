@@ -11,7 +11,6 @@ import charline.trial.SampleResult;
 import charline.wording.NoBeamText;
 import charline.wording.PrecautionText;
 import charline.wording.SampleText;
-import charline.wording.Table;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -87,9 +86,5 @@ public final class SampleAdd extends LogCommand {
               });
     }
     return DONE;
-  }
-
-  private void say(String sentence) {
-    desk.out().println(Table.paragraph(sentence));
   }
 }

@@ -9,7 +9,6 @@ import charline.refusal.Refusal;
 import charline.trial.Sample;
 import charline.trial.SampleResult;
 import charline.wording.SampleText;
-import charline.wording.Table;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -67,7 +66,7 @@ public final class SampleAmend extends LogCommand {
               options.note().or(old::note),
               Optional.empty());
       entries.amend(old, amended, reason);
-      desk.out().println(Table.paragraph(SampleText.line(amended) + "."));
+      say(SampleText.line(amended) + ".");
     }
     return DONE;
   }

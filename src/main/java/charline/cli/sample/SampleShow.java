@@ -1,15 +1,10 @@
 package charline.cli.sample;
 
-import charline.cli.command.LogCommand;
-import charline.cli.render.ChangesView;
-import charline.cli.render.JsonReply;
-import charline.log.Change;
+import charline.cli.render.ShowCommand;
 import charline.log.Logbook;
 import charline.trial.Sample;
 import charline.wording.SampleText;
-import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code sample show}. */
@@ -18,22 +13,16 @@ import picocli.CommandLine.Parameters;
     header = "Show the result of a sample and its changes.",
     description = "The value keeps the unit that you typed, such as mg/cm2.",
     footer = {"", "Example:", "  charline sample show S-0003"})
-public final class SampleShow extends LogCommand {
+public final class SampleShow extends ShowCommand {
   @Parameters(paramLabel = "CODE", description = "The sample: S-0003 or 3.")
   private String code;
 
-  @Mixin private JsonReply reply;
-
   @Override
-  public Integer call() {
-    try (Logbook log = desk.logToRead()) {
-      Sample sample = log.samples().byCode(code);
-      List<Change> changes = log.samples().history(sample);
-      reply.print(
-          desk.out(),
-          () -> SampleText.json(sample).put("changes", ChangesView.json(changes)),
-          () -> SampleText.text(sample) + ChangesView.text(changes));
-    }
-    return DONE;
+  protected Shown shown(Logbook log) {
+    Sample sample = log.samples().byCode(code);
+    return new Shown(
+        () -> SampleText.json(sample),
+        () -> SampleText.text(sample),
+        log.samples().history(sample));
   }
 }

@@ -4,7 +4,6 @@ import charline.cli.command.LogCommand;
 import charline.cli.command.WhyOption;
 import charline.log.Logbook;
 import charline.trial.Sample;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -27,11 +26,7 @@ public final class SampleVoid extends LogCommand {
     String reason = why.reason("a result is taken out");
     try (Logbook log = desk.logToRead()) {
       Sample sample = log.samples().voidSample(code, why.person(desk), reason);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "%s is void: %s. It no longer counts in any answer."
-                      .formatted(sample.code(), reason)));
+      say("%s is void: %s. It no longer counts in any answer.".formatted(sample.code(), reason));
     }
     return DONE;
   }

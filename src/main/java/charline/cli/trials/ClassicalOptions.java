@@ -40,6 +40,10 @@ final class ClassicalOptions {
     if (method == null) {
       return Optional.empty();
     }
+    if (options.piece().isPresent()) {
+      throw TypedValues.refused(
+          "--classical", "a classical fit is of all boards together; leave out --piece.");
+    }
     Requirements asked = options.asked(LEAST_CONFIDENCE);
     try {
       return Optional.of(

@@ -47,6 +47,7 @@ final class CommandHints implements FaceHints {
     if (woods.size() > 1) {
       command.append(' ').append(options(woods.subList(1, woods.size())));
     }
+    question.piece().ifPresent(piece -> command.append(" --piece ").append(quoted(piece)));
     question.rig().ifPresent(rig -> command.append(" --rig ").append(quoted(rig)));
     Map<Knob, Double> fixed = question.fixed().values();
     if (!fixed.isEmpty()) {
@@ -59,6 +60,13 @@ final class CommandHints implements FaceHints {
                   .collect(Collectors.joining(",")));
     }
     return Optional.of("List the patches with `%s`.".formatted(command));
+  }
+
+  @Override
+  public Optional<String> forPiece() {
+    return Optional.of(
+        "Record them on a board of the piece's own, and ask with --piece BOARD: they confirm the"
+            + " window for it.");
   }
 
   @Override

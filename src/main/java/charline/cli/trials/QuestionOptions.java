@@ -104,6 +104,14 @@ final class QuestionOptions {
               + " says which were pooled.")
   private List<String> pooled = List.of();
 
+  @Option(
+      names = "--piece",
+      paramLabel = "BOARD",
+      description =
+          "The client's piece that the answer is for, by the name of its board, which must carry"
+              + " patches of that coat. Default: any board, as one not seen yet.")
+  private String piece;
+
   /** Whether a family and a wood were named. */
   boolean named() {
     return words.size() >= 2;
@@ -115,7 +123,17 @@ final class QuestionOptions {
           "--with-wood",
           "it pools with the wood that you name, and --all names none; leave one out.");
     }
+    if (piece != null && words.isEmpty()) {
+      throw TypedValues.refused(
+          "--piece",
+          "a piece is of one wood with one coat, and --all asks about every one; leave one out.");
+    }
     return words.isEmpty();
+  }
+
+  /** The piece that the answer is for, if one was named. */
+  Optional<String> piece() {
+    return Optional.ofNullable(piece);
   }
 
   /** Whether a limit of the char risk was typed. */
@@ -141,7 +159,8 @@ final class QuestionOptions {
 
   /** The coating family and the wood, in the log's own words. */
   FamilyAndWood about(Logbook log) {
-    return FamilyAndWood.read(words, log).pooledWith(pooled.stream().map(log::wood).toList());
+    return FamilyAndWood.read(words, log)
+        .pooledWith(pooled.stream().map(log.reference()::wood).toList());
   }
 
   /** All of the question but what it is about; needs no log. */
@@ -156,7 +175,8 @@ final class QuestionOptions {
                     TypedValues.ifGiven("--thickness", thickness, Quantity.THICKNESS)))
             .with(priors())
             .borrowing(borrow);
-    return rigName == null ? question : question.onRig(rigName);
+    TrialQuestion forPiece = piece == null ? question : question.forPiece(piece);
+    return rigName == null ? forPiece : forPiece.onRig(rigName);
   }
 
   private Priors priors() {

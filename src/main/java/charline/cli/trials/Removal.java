@@ -51,7 +51,7 @@ public final class Removal extends ModelCommand {
         () ->
             ModelText.of(model).text()
                 + "\n"
-                + RemovalRateText.text(removal.rates())
+                + RemovalRateText.text(removal.rates(), model.subject().piece())
                 + CoatContradictionText.paragraphs(removal.contradictions())
                 + AblationText.of(removal.ablation()));
     return model.checks().fail() ? DATA : DONE;

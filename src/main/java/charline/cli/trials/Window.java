@@ -28,10 +28,10 @@ import picocli.CommandLine.Option;
     header = "Find the settings that clear the finish and leave the wood unburned.",
     description =
         "Gives the start setting and the ranges of power (%%), speed (mm/s) and passes that keep"
-            + " your limits on a new board, or says plainly that there are none. A knob outside what"
-            + " was tried is named as UNTRIED; more patches may still take a provisional window"
-            + " away. A coat that must be sampled first, or must never be lasered, gets none. Exit"
-            + " code 1 means: no window.",
+            + " your limits on a new board, or on one piece, or says plainly that there are none. A"
+            + " knob outside what was tried is named as UNTRIED; more patches may still take a"
+            + " provisional window away. A coat that must be sampled first, or must never be"
+            + " lasered, gets none. Exit code 1 means: no window.",
     footer = {
       "",
       "Examples:",
@@ -41,6 +41,7 @@ import picocli.CommandLine.Option;
       "  charline window latex pine --prior boathouse.prior",
       "  charline window latex larch --borrow --tone dark",
       "  charline window shellac any --rig Heron --at spot=0.6mm,rep=40kHz,width=60mm",
+      "  charline window latex pine --piece boathouse-door",
       "  charline window --all --json"
     })
 public final class Window extends LogCommand {

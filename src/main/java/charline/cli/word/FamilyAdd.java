@@ -6,7 +6,6 @@ import charline.log.OwnWords;
 import charline.record.Setup;
 import charline.refusal.Refusal;
 import charline.trial.OwnWord;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -43,14 +42,12 @@ public final class FamilyAdd extends LogCommand {
       OwnWord added =
           new Setup(log, reason -> {}, desk.person(word.by))
               .addWord(OwnWords.Sort.FAMILY, word.name, word.also, like);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Coating family %s is set up, like %s. It carries its cautions: %s."
-                      .formatted(
-                          added.name(),
-                          added.like(),
-                          WordsText.topics(log.cautionsOf(added.name())))));
+      say(
+          "Coating family %s is set up, like %s. It carries its cautions: %s."
+              .formatted(
+                  added.name(),
+                  added.like(),
+                  WordsText.topics(log.reference().cautionsOf(added.name()))));
     }
     return DONE;
   }

@@ -6,7 +6,6 @@ import charline.log.Logbook;
 import charline.log.OwnWords;
 import charline.record.Setup;
 import charline.trial.OwnWord;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -42,14 +41,12 @@ public final class FamilyAmend extends LogCommand {
       OwnWord amended =
           new Setup(log, doubts -> {}, why.person(desk))
               .amendWord(OwnWords.Sort.FAMILY, name, like, reason);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Coating family %s is like %s now. It carries its cautions: %s."
-                      .formatted(
-                          amended.name(),
-                          amended.like(),
-                          WordsText.topics(log.cautionsOf(amended.name())))));
+      say(
+          "Coating family %s is like %s now. It carries its cautions: %s."
+              .formatted(
+                  amended.name(),
+                  amended.like(),
+                  WordsText.topics(log.reference().cautionsOf(amended.name()))));
     }
     return DONE;
   }

@@ -6,7 +6,6 @@ import charline.log.Logbook;
 import charline.log.OwnWords;
 import charline.trial.FamilyFacts;
 import charline.wording.Json;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
@@ -32,11 +31,8 @@ public final class FamilyList extends LogCommand {
     reply.check();
     try (Logbook log = desk.logToRead()) {
       List<FamilyFacts> families =
-          log.families().stream().filter(f -> !own || f.like().isPresent()).toList();
-      Map<String, String> people = new HashMap<>();
-      log.ownWords()
-          .all(OwnWords.Sort.FAMILY)
-          .forEach(each -> people.put(each.word().name(), each.by().orElse(null)));
+          log.reference().families().stream().filter(f -> !own || f.like().isPresent()).toList();
+      Map<String, String> people = log.ownWords().people(OwnWords.Sort.FAMILY);
       List<Json> rows =
           families.stream()
               .map(f -> FamilyView.json(log, f, reply.csv(), people.get(f.name())))

@@ -22,7 +22,7 @@ final class FamilyView {
    */
   static Json json(Logbook log, FamilyFacts family, boolean flat, String by) {
     List<String> topics =
-        log.cautionsOf(family.name()).stream().map(Caution::topic).distinct().toList();
+        log.reference().cautionsOf(family.name()).stream().map(Caution::topic).distinct().toList();
     return new Json()
         .put("family", family.name())
         .put("also", flat ? WordsText.cell(family.aliases()) : family.aliases())
@@ -46,7 +46,8 @@ final class FamilyView {
             .add("how to know it", family.clue())
             .add("under the beam", family.behaviour())
             .add("source", family.source());
-    log.cautionsOf(family.name())
+    log.reference()
+        .cautionsOf(family.name())
         .forEach(caution -> facts.add(caution.topic().toLowerCase(Locale.ROOT), caution.text()));
     return facts.text();
   }
@@ -61,7 +62,7 @@ final class FamilyView {
         f ->
             table.row(
                 f.name() + f.like().map(other -> " (like " + other + ")").orElse(""),
-                WordsText.topics(log.cautionsOf(f.name())),
+                WordsText.topics(log.reference().cautionsOf(f.name())),
                 f.usualFilm()));
     text.append(table.text()).append("\nOther names\n");
     families.stream()

@@ -6,7 +6,6 @@ import charline.log.OwnWords;
 import charline.record.Setup;
 import charline.refusal.Refusal;
 import charline.trial.OwnWord;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -43,12 +42,12 @@ public final class WoodAdd extends LogCommand {
       OwnWord added =
           new Setup(log, reason -> {}, desk.person(word.by))
               .addWord(OwnWords.Sort.WOOD, word.name, word.also, like);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Wood %s is set up, like %s: %s. It calls for the same cautions."
-                      .formatted(
-                          added.name(), added.like(), WoodView.summary(WoodView.of(log, added)))));
+      say(
+          "Wood %s is set up, like %s: %s. It calls for the same cautions."
+              .formatted(
+                  added.name(),
+                  added.like(),
+                  WoodView.summary(log.reference().woodFacts(added.name()))));
     }
     return DONE;
   }

@@ -6,7 +6,6 @@ import charline.log.Logbook;
 import charline.log.OwnWords;
 import charline.record.Setup;
 import charline.trial.OwnWord;
-import charline.wording.Table;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -44,14 +43,12 @@ public final class WoodAmend extends LogCommand {
       OwnWord amended =
           new Setup(log, doubts -> {}, why.person(desk))
               .amendWord(OwnWords.Sort.WOOD, name, like, reason);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Wood %s is like %s now: %s."
-                      .formatted(
-                          amended.name(),
-                          amended.like(),
-                          WoodView.summary(WoodView.of(log, amended)))));
+      say(
+          "Wood %s is like %s now: %s."
+              .formatted(
+                  amended.name(),
+                  amended.like(),
+                  WoodView.summary(log.reference().woodFacts(amended.name()))));
     }
     return DONE;
   }

@@ -6,7 +6,6 @@ import charline.log.Logbook;
 import charline.log.OwnWords;
 import charline.trial.WoodFacts;
 import charline.wording.Json;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,16 +48,13 @@ public final class WoodList extends LogCommand {
       Optional<Set<String>> wanted =
           words.isEmpty()
               ? Optional.empty()
-              : Optional.of(log.kindsOf(log.wood(String.join(" ", words))));
+              : Optional.of(log.reference().kindsOf(log.reference().wood(String.join(" ", words))));
       List<WoodFacts> woods =
-          log.woods().stream()
+          log.reference().woods().stream()
               .filter(w -> wanted.isEmpty() || wanted.get().contains(w.name()))
               .filter(w -> !own || w.like().isPresent())
               .toList();
-      Map<String, String> people = new HashMap<>();
-      log.ownWords()
-          .all(OwnWords.Sort.WOOD)
-          .forEach(each -> people.put(each.word().name(), each.by().orElse(null)));
+      Map<String, String> people = log.ownWords().people(OwnWords.Sort.WOOD);
       List<Json> rows =
           woods.stream().map(w -> WoodView.json(w, reply.csv(), people.get(w.name()))).toList();
       reply.print(desk.out(), rows, () -> WoodView.table(woods));

@@ -1,7 +1,5 @@
 package charline.cli.word;
 
-import charline.log.Logbook;
-import charline.trial.OwnWord;
 import charline.trial.WoodFacts;
 import charline.wording.Facts;
 import charline.wording.Json;
@@ -13,15 +11,6 @@ import java.util.Optional;
 /** Woods as text and as JSON. */
 final class WoodView {
   private WoodView() {}
-
-  /** What is known of a wood. */
-  static WoodFacts of(Logbook log, String name) {
-    return log.woods().stream().filter(w -> w.name().equals(name)).findAny().orElseThrow();
-  }
-
-  static WoodFacts of(Logbook log, OwnWord word) {
-    return of(log, word.name());
-  }
 
   /** "hardwood, ring-porous". */
   static String summary(WoodFacts wood) {

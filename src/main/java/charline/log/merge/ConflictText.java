@@ -81,6 +81,8 @@ final class ConflictText {
       case "sample" -> "Sample " + here("sample", "code", id);
       case "power_check" ->
           "A power check of rig " + here("rig", "name", UUID.fromString(here(table, "rig_id", id)));
+      case "upkeep" ->
+          "Upkeep of rig " + here("rig", "name", UUID.fromString(here(table, "rig_id", id)));
       default -> capital(table) + " " + here(table, "name", id);
     };
   }

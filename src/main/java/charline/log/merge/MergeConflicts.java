@@ -29,6 +29,7 @@ final class MergeConflicts {
           "own_family",
           "rig",
           "power_check",
+          "upkeep",
           "board",
           "finish",
           "sample",

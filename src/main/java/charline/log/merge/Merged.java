@@ -13,6 +13,7 @@ import java.util.TreeMap;
  * @param families coating families added, likewise
  * @param rigs rigs added
  * @param powers power checks added, and what they and amended rigs do to patches
+ * @param upkeep upkeep added, by the name that its rig has here
  * @param boards boards added
  * @param finishes finishes added
  * @param samples results of samples added
@@ -37,6 +38,7 @@ public record Merged(
     int families,
     int rigs,
     Powers powers,
+    Map<String, Integer> upkeep,
     int boards,
     int finishes,
     int samples,
@@ -77,6 +79,8 @@ public record Merged(
   public record Plans(int added, int burned, int givenUp) {}
 
   public Merged {
+    SortedMap<String, Integer> byRig = new TreeMap<>(upkeep);
+    upkeep = Collections.unmodifiableSortedMap(byRig);
     notes = List.copyOf(notes);
     conflicts = List.copyOf(conflicts);
     damage = List.copyOf(damage);
@@ -92,6 +96,7 @@ public record Merged(
             0,
             0,
             new Powers(Map.of(), 0),
+            Map.of(),
             0,
             0,
             0,

@@ -51,7 +51,8 @@ final class OtherRows {
     int families = words.bringIn("family", "coating_family", "family_alias");
     List.of("rig", "board", "finish").forEach(this::namesGivenThere);
     int newRigs = named("rig");
-    Map<String, Integer> newChecks = powerChecks();
+    Map<String, Integer> newChecks = ofRigs("power_check");
+    Map<String, Integer> newUpkeep = ofRigs("upkeep");
     int boards = named("board");
     int finishes = named("finish");
     database.update(
@@ -78,6 +79,7 @@ final class OtherRows {
         families,
         newRigs,
         new Merged.Powers(newChecks, before.changedTo(DeliveredPowers.of(log))),
+        newUpkeep,
         boards,
         finishes,
         newSamples.size(),
@@ -146,16 +148,16 @@ final class OtherRows {
         .orElseThrow();
   }
 
-  /** Brings power checks in, and counts them by the name that their rig has here. */
-  private Map<String, Integer> powerChecks() {
+  /** Brings what belongs to rigs in, and counts it by the name that its rig has here. */
+  private Map<String, Integer> ofRigs(String table) {
     Map<String, Integer> byRig = new HashMap<>();
-    for (UUID id : other.newcomers("power_check")) {
-      other.copy("power_check", id);
+    for (UUID id : other.newcomers(table)) {
+      other.copy(table, id);
       String rig =
           database
               .first(
-                  "SELECT r.name FROM main.rig r JOIN main.power_check c ON c.rig_id = r.id WHERE"
-                      + " c.id = ?",
+                  "SELECT r.name FROM main.rig r JOIN main.%s c ON c.rig_id = r.id WHERE c.id = ?"
+                      .formatted(table),
                   row -> row.text("name"),
                   id)
               .orElseThrow();

@@ -5,9 +5,11 @@ import charline.log.Logbook;
 import charline.log.database.Database;
 import charline.trial.Board;
 import charline.trial.Finish;
+import charline.trial.Knob;
 import charline.trial.Rig;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -75,7 +77,17 @@ public record SetUpTwice(Joins.Kind kind, UUID from, UUID into, String name, Str
         && agree(a.repetitionKilohertz(), b.repetitionKilohertz(), true)
         && agree(a.pulseNanoseconds(), b.pulseNanoseconds(), true)
         && agree(a.scanWidthMillimetres(), b.scanWidthMillimetres(), true)
-        && agree(a.lens(), b.lens());
+        && agree(a.lens(), b.lens())
+        && agree(a.usual().values(), b.usual().values())
+        && agree(a.optics().focusSpotMillimetres(), b.optics().focusSpotMillimetres(), true)
+        && agree(a.optics().beamQuality(), b.optics().beamQuality(), true);
+  }
+
+  /** What both know is the same. */
+  private static boolean agree(Map<Knob, Object> a, Map<Knob, Object> b) {
+    return a.entrySet().stream()
+        .allMatch(
+            known -> known.getValue().equals(b.getOrDefault(known.getKey(), known.getValue())));
   }
 
   private static boolean agree(Board a, Board b) {

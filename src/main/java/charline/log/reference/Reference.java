@@ -61,20 +61,38 @@ public final class Reference {
         .orElseThrow();
   }
 
+  /** All woods, by name. */
   public List<WoodFacts> woods() {
     return lexicon().woods();
   }
 
+  /** All coating families. */
   public List<FamilyFacts> families() {
     return lexicon().families();
   }
 
+  /**
+   * The log's own word for a wood ("pine"), from any of its aliases; nearest offered if unknown.
+   */
   public String wood(String word) {
     return lexicon().wood(word);
   }
 
+  /** The log's own word for a coating family ("latex"), from any of its aliases. */
   public String family(String word) {
     return lexicon().family(word);
+  }
+
+  /** What is known of a wood, by any of its names. */
+  public WoodFacts woodFacts(String word) {
+    String wood = wood(word);
+    return woods().stream().filter(w -> w.name().equals(wood)).findAny().orElseThrow();
+  }
+
+  /** What is known of a coating family, by any of its names. */
+  public FamilyFacts familyFacts(String word) {
+    String family = family(word);
+    return families().stream().filter(f -> f.name().equals(family)).findAny().orElseThrow();
   }
 
   /** What a word means already, as "the wood pine"; empty if it is free. */
@@ -87,22 +105,22 @@ public final class Reference {
     return lexicon().advice(word);
   }
 
-  /** Other woods of the same generic wood, that wood included. */
+  /** Other woods of the same generic wood, that wood included: oak and white oak for red oak. */
   public Set<String> near(String wood) {
     return lexicon().near(wood);
   }
 
-  /** The form that a wood has where none is given. */
+  /** The form that a wood has where none is given: a panel its own, all else solid. */
   public WoodForm usualForm(String wood) {
     return lexicon().usualForm(wood);
   }
 
-  /** The wood itself and, for a generic wood, its species. */
+  /** A wood with its species: "pine" gives pine, longleaf pine, ...; a species gives itself. */
   public Set<String> kindsOf(String wood) {
     return lexicon().kindsOf(wood);
   }
 
-  /** Cautions for all coats of a finish on a board. */
+  /** Cautions for all coats of a finish on a board, most serious first. */
   public List<Caution> cautions(Finish finish, Board board, Emission emission) {
     return precepts()
         .cautions(
@@ -120,7 +138,7 @@ public final class Reference {
     return precepts().cautionsOf(family(family));
   }
 
-  /** Cautions that the coats of a finish bring, whatever they are on. */
+  /** Cautions that the coats of a finish bring, whatever they are on; most serious first. */
   public List<Caution> cautions(Finish finish) {
     return precepts()
         .cautions(
@@ -136,7 +154,7 @@ public final class Reference {
         .toList();
   }
 
-  /** Cautions that a board brings, whatever is on it. */
+  /** Cautions that a board brings, whatever is on it; most serious first. */
   public List<Caution> cautions(Board board) {
     return precepts()
         .cautions(
@@ -163,15 +181,15 @@ public final class Reference {
     return all;
   }
 
-  /** Cautions that a family calls for, on a wood, under one kind of light. */
+  /** Cautions for a family on a wood with one kind of light, most serious first. */
   public List<Caution> cautions(String family, String wood, Emission emission) {
     return precepts()
         .cautions(
             new Precepts.Subject(
-                Set.of(family),
+                Set.of(family(family)),
                 CoatWords.of(List.of()),
                 CoatWords.of(List.of()),
-                Optional.of(wood),
+                Optional.of(wood(wood)),
                 Optional.empty(),
                 Optional.of(emission)));
   }
@@ -181,14 +199,14 @@ public final class Reference {
     return precepts().everyCaution();
   }
 
-  /** What the coats of a finish must be tested for, one demand for each substance. */
+  /** What the coats of a finish must be tested for before the beam is on, by substance. */
   public List<TestDemand> demands(Finish finish) {
     return precepts().demands(familiesOf(finish), CoatWords.of(finish));
   }
 
-  /** What a coat of that family must be tested for. */
+  /** What a coat of that family must be tested for before the beam is on. */
   public List<TestDemand> demands(String family) {
-    return precepts().demands(Set.of(family), CoatWords.of(List.of()));
+    return precepts().demands(Set.of(family(family)), CoatWords.of(List.of()));
   }
 
   /** What samples are tested for. */
@@ -196,7 +214,7 @@ public final class Reference {
     return precepts().substances();
   }
 
-  /** The log's own word for a substance, from any of its aliases; empty for another word. */
+  /** The log's own word for a substance, from any of its aliases; empty for a person's own word. */
   public Optional<String> substance(String word) {
     return precepts().substance(word);
   }

@@ -91,11 +91,12 @@ public final class Vocabulary {
 
   private static Vocabulary read(Logbook log) {
     Vocabulary vocabulary = new Vocabulary(log.database());
-    for (FamilyFacts family : log.families()) {
+    for (FamilyFacts family : log.reference().families()) {
       vocabulary.learn(Facet.FAMILY, Set.of(family.name()), family.name(), family.aliases());
     }
-    for (WoodFacts wood : log.woods()) {
-      vocabulary.learn(Facet.WOOD, log.kindsOf(wood.name()), wood.name(), wood.aliases());
+    for (WoodFacts wood : log.reference().woods()) {
+      vocabulary.learn(
+          Facet.WOOD, log.reference().kindsOf(wood.name()), wood.name(), wood.aliases());
     }
     for (Mark mark : Mark.values()) {
       vocabulary.learn(Facet.MARK, Set.of(mark.word()), mark.word(), mark.others());

@@ -52,7 +52,21 @@ enum Column {
   /** What a wood is like that somebody added: {@code bog oak=oak}. */
   WOOD_LIKE("wood_like"),
   /** What families are like that somebody added: {@code deck varnish=varnish}. */
-  FAMILY_LIKE("family_like");
+  FAMILY_LIKE("family_like"),
+  FIGURE(Knob.FIGURE),
+  LINES_S(Knob.LINES),
+  STANDOFF_MM(Knob.STAND_OFF),
+  DEFOCUS_MM(Knob.DEFOCUS),
+  REST_S(Knob.REST),
+  PLACE(Knob.PLACE),
+  WOOD_PART(Knob.WOOD_PART),
+  WETTED(Knob.WETTED),
+  AIR(Knob.AIR),
+  EXTRACTION(Knob.EXTRACTION),
+  TEMPERATURE_C(Knob.TEMPERATURE),
+  /** Times of strokes, blanks between; the hand speed follows from them. */
+  STROKES_S(Knob.STROKES),
+  STROKE_MM(Knob.STROKE);
 
   /** Columns that no sheet can do without. */
   static final List<Column> NEEDED = List.of(BURNED_AT, RIG, BOARD, PASSES, OUTCOME);
@@ -73,6 +87,9 @@ enum Column {
           SECONDS,
           PATCH_CM2);
 
+  /** How a pass was made, which later lines must repeat likewise. */
+  static final List<Column> CIRCUMSTANCES = Knob.CIRCUMSTANCES.stream().map(Column::of).toList();
+
   private final String heading;
   private final Knob knob;
 
@@ -90,7 +107,7 @@ enum Column {
     return heading;
   }
 
-  /** What the number is, null for text. */
+  /** What the column holds of a pass, null for other text. */
   Knob knob() {
     return knob;
   }
@@ -115,9 +132,14 @@ enum Column {
     return this == NOTE || this == PATCH_NOTE || this == CONDITION;
   }
 
+  /** True for a number, with or without a unit. */
+  boolean isNumber() {
+    return knob != null && knob.isNumber();
+  }
+
   /** True for text that came from a person and could be taken for a formula. */
   boolean isPersonal() {
-    return knob == null && this != PASSES && this != OUTCOME && this != SOOT;
+    return !isNumber() && this != PASSES && this != OUTCOME && this != SOOT;
   }
 
   /** The column of a knob, null where a sheet has none for it. */

@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** The settings in a row; whatever is wrong goes to the faults. */
 final class KnobCells implements KnobDialect {
@@ -40,6 +41,11 @@ final class KnobCells implements KnobDialect {
     return SheetNumbers.parse(Column.of(knob), text, commaSeparates).orElseThrow();
   }
 
+  /** Every column that says something of a pass. */
+  private static Stream<Column> pass() {
+    return Stream.concat(Column.KNOBS.stream(), Column.CIRCUMSTANCES.stream());
+  }
+
   /** The number in a cell; empty if it has none or a wrong one, which is a fault. */
   OptionalDouble number(SheetRow row, Column column) {
     try {
@@ -50,27 +56,26 @@ final class KnobCells implements KnobDialect {
     }
   }
 
-  /** The settings of a row on a rig; empty if there were faults. */
-  Optional<Settings> settings(SheetRow row, Rig rig) {
+  /** What a row says of a pass on a rig; it has no settings if there were faults. */
+  KnobReader.Result read(SheetRow row, Rig rig) {
     Map<Knob, String> given = new EnumMap<>(Knob.class);
-    for (Column column : Column.KNOBS) {
-      if (column != Column.PATCH_CM2 && row.has(column)) {
-        given.put(column.knob(), row.text(column));
-      }
-    }
+    pass()
+        .filter(column -> column != Column.PATCH_CM2 && row.has(column))
+        .forEach(column -> given.put(column.knob(), row.text(column)));
+    // What a sheet leaves out is not known; what its rig usually does now may not have been so
+    // then.
+    Knob.USUAL_OF_RIG.forEach(knob -> given.putIfAbsent(knob, KnobReader.NONE));
     KnobReader.Result read = KnobReader.read(this, given, rig, Optional.empty());
     read.problems().forEach(p -> faults.add(row, Column.of(p.knob()), p.sentence()));
-    return read.settings();
+    return read;
   }
 
   /** Typed text, by knob. */
   Map<String, String> typed(SheetRow row) {
     Map<String, String> typed = new HashMap<>();
-    for (Column column : Column.KNOBS) {
-      if (row.has(column)) {
-        typed.put(column.key(), SheetNumbers.typed(column, row.text(column)));
-      }
-    }
+    pass()
+        .filter(row::has)
+        .forEach(column -> typed.put(column.key(), SheetNumbers.typed(column, row.text(column))));
     return typed;
   }
 

@@ -9,6 +9,7 @@ import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Knob;
+import charline.trial.KnobReader;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Reading;
@@ -54,15 +55,20 @@ record PatchReader(
     Optional<Rig> rig = stock.rig(first);
     Optional<Board> board = stock.board(first);
     Optional<Finish> finish = stock.finish(first);
-    Optional<Settings> settings = rig.flatMap(r -> knobs.settings(first, r));
+    Optional<KnobReader.Result> pass = rig.map(r -> knobs.read(first, r));
+    Optional<Settings> settings = pass.flatMap(KnobReader.Result::settings);
     OptionalDouble size = knobs.number(first, PATCH_CM2);
     Optional<OffsetDateTime> burned = burnedAt(first);
     if (settings.isPresent()) {
       Map<Column, Double> values =
           KnobCells.values(settings.get(), rig.get().spotDefinition(), size);
-      rows.stream().skip(1).forEach(r -> mustAgree(first, r, values));
+      rows.stream()
+          .skip(1)
+          .forEach(r -> mustAgree(first, r, values, pass.get().circumstances().values()));
       burned.ifPresent(
           at -> doubts.report(first, Plausibility.about(rig.get(), settings.get(), at)));
+      doubts.report(first, Plausibility.about(pass.get().circumstances(), settings.get()));
+      doubts.report(first, Plausibility.aboutFigure(pass.get().circumstances(), log.figures()));
       size.ifPresent(cm2 -> doubts.report(first, Knob.PATCH_AREA.doubts(cm2)));
     }
     List<Reading> readings = readings(rows, burned);
@@ -81,6 +87,7 @@ record PatchReader(
                 board.orElseThrow(),
                 finish.orElseThrow(),
                 settings.orElseThrow(),
+                pass.orElseThrow().circumstances(),
                 size,
                 readings),
             knobs.typed(first),
@@ -183,7 +190,13 @@ record PatchReader(
     }
   }
 
-  private void mustAgree(SheetRow first, SheetRow row, Map<Column, Double> values) {
+  private void mustAgree(
+      SheetRow first, SheetRow row, Map<Column, Double> values, Map<Knob, Object> circumstances) {
+    for (Column column : CIRCUMSTANCES) {
+      if (row.has(column) && !says(row, column, circumstances.get(column.knob()))) {
+        disagree(first, row, column, first.text(column));
+      }
+    }
     for (Column column : NAMES) {
       if (row.has(column) && !row.text(column).equalsIgnoreCase(first.text(column))) {
         disagree(first, row, column, first.text(column));
@@ -200,6 +213,15 @@ record PatchReader(
                 : SheetNumbers.text(values.get(column));
         disagree(first, row, column, there);
       }
+    }
+  }
+
+  private boolean says(SheetRow row, Column column, Object value) {
+    try {
+      return column.knob().read(row.text(column), knobs).equals(value);
+    } catch (Refusal e) {
+      faults.add(row, column, e.getMessage());
+      return true; // said already
     }
   }
 

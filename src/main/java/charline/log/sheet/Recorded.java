@@ -64,6 +64,9 @@ final class Recorded {
         KnobCells.values(q.settings(), q.rig().spotDefinition(), q.areaSquareCentimetres()))) {
       return Optional.of("settings");
     }
+    if (!p.circumstances().equals(q.circumstances())) {
+      return Optional.of("circumstances");
+    }
     if (!same(p.readings(), q.readings())) {
       return Optional.of("readings");
     }

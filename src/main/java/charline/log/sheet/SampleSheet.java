@@ -112,7 +112,7 @@ public final class SampleSheet {
               if (word.isEmpty()) {
                 throw Refusal.usage("Give what was tested for.");
               }
-              return log.substance(word).orElse(word);
+              return log.reference().substance(word).orElse(word);
             },
             faults);
     if (result.isEmpty() || day.isEmpty() || substance.isEmpty()) {

@@ -36,7 +36,9 @@ final class SheetNumbers {
 
   /** What the person typed, with the column's unit where they left the unit to the heading. */
   static String typed(Column column, String text) {
-    return BARE.matcher(text).matches() ? text + column.quantity().base() : text;
+    return column.isNumber() && BARE.matcher(text).matches()
+        ? text + column.quantity().base()
+        : text;
   }
 
   /**

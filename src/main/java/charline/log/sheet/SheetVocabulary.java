@@ -48,14 +48,14 @@ final class SheetVocabulary {
     while (fresh.get(Sort.WOOD).containsKey(name)) {
       name = fresh.get(Sort.WOOD).get(name).like();
     }
-    return log.usualForm(name);
+    return log.reference().usualForm(name);
   }
 
   private String known(Sort sort, String word) {
     if (fresh.get(sort).containsKey(word.strip())) {
       return word.strip();
     }
-    return sort == Sort.WOOD ? log.wood(word) : log.family(word);
+    return sort == Sort.WOOD ? log.reference().wood(word) : log.reference().family(word);
   }
 
   /**
@@ -98,15 +98,16 @@ final class SheetVocabulary {
 
   private boolean comesWithTheProgram(Sort sort, String name) {
     return sort == Sort.WOOD
-        ? log.woods().stream().anyMatch(w -> w.name().equals(name))
-        : log.families().stream().anyMatch(f -> f.name().equals(name));
+        ? log.reference().woods().stream().anyMatch(w -> w.name().equals(name))
+        : log.reference().families().stream().anyMatch(f -> f.name().equals(name));
   }
 
   /** Records the words that are new since the last call. */
   void addNew() {
     waiting.forEach(
         (word, by) ->
-            log.add(fresh.get(Sort.WOOD).containsValue(word) ? Sort.WOOD : Sort.FAMILY, word, by));
+            log.ownWords()
+                .add(fresh.get(Sort.WOOD).containsValue(word) ? Sort.WOOD : Sort.FAMILY, word, by));
     waiting.clear();
   }
 

@@ -6,6 +6,7 @@ import charline.log.OwnWords;
 import charline.log.PatchEntry;
 import charline.trial.Board;
 import charline.trial.Finish;
+import charline.trial.Knob;
 import charline.trial.Patch;
 import charline.trial.PlainText;
 import charline.trial.Reading;
@@ -106,6 +107,10 @@ public final class TrialSheetExporter {
                     cells,
                     column,
                     SheetNumbers.cell(column, value, entry.typed().get(column.key()))));
+    patch
+        .circumstances()
+        .values()
+        .forEach((knob, value) -> put(cells, Column.of(knob), cell(entry, knob, value)));
     put(cells, PASSES, Integer.toString(reading.passes()));
     put(cells, OUTCOME, reading.outcome().text());
     reading.soot().ifPresent(s -> put(cells, SOOT, s ? "yes" : "no"));
@@ -115,6 +120,18 @@ public final class TrialSheetExporter {
     entry.by().ifPresent(by -> put(cells, BURNED_BY, by));
     entry.note().ifPresent(note -> put(cells, PATCH_NOTE, note));
     return cells;
+  }
+
+  private static String cell(PatchEntry entry, Knob knob, Object value) {
+    if (value instanceof Double number) {
+      return SheetNumbers.cell(Column.of(knob), number, entry.typed().get(knob.key()));
+    }
+    if (value instanceof Boolean yes) {
+      return yes ? "yes" : "no";
+    }
+    return knob == Knob.STROKES
+        ? entry.typed().getOrDefault(knob.key(), value.toString())
+        : value.toString();
   }
 
   private static void putLikes(Map<Column, String> cells, Patch patch, Likes likes) {

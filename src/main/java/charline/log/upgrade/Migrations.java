@@ -12,7 +12,7 @@ import org.flywaydb.core.api.FlywayException;
 /** The steps in db/migration that make the schema of a log. */
 public final class Migrations {
   /** The newest version. */
-  public static final int NEWEST = 13;
+  public static final int NEWEST = 14;
 
   private Migrations() {}
 

@@ -57,7 +57,8 @@ public record BoardCheck(String board, Estimate factor, double standsOff) {
     return checks;
   }
 
-  boolean off() {
+  /** True if it must be said. */
+  public boolean off() {
     return standsOff > FitChecks.STANDS_OFF;
   }
 }

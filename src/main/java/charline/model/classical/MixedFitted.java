@@ -40,10 +40,10 @@ record MixedFitted(Columns columns, RandomInterceptFit fit) implements Fitted {
 
   private static String reason(NoRandomInterceptFit none) {
     return none.cause() == NoRandomInterceptFit.Cause.DEVIATION_UNBOUNDED
-        ? "There is no most likely spread between boards: once every board has its own shift, a"
-            + " step in dose explains nearly every patch, so the likelihood (by Laplace's"
-            + " approximation) grows without end; burn doses closer to the change on every board,"
-            + " or ask for ml or firth."
+        ? "There is no most likely spread between boards: the more boards may differ, the better"
+            + " the fit, without end, because once every board has its own shift a step in dose"
+            + " explains nearly every patch; burn doses closer to the change on every board, or ask"
+            + " for ml or firth."
         : none.message();
   }
 
@@ -147,7 +147,7 @@ record MixedFitted(Columns columns, RandomInterceptFit fit) implements Fitted {
             .orElse(0);
     return Optional.of(
         new BoardSpread(
-            fit.groups().size(),
+            fit.groups(),
             s,
             fit.singular()
                 ? new Limits(OptionalDouble.empty(), OptionalDouble.empty())

@@ -20,12 +20,10 @@ import java.util.Map;
 
 /**
  * Logistic regression with a normal random intercept per group, by maximum likelihood; the integral
- * over each intercept by the Laplace approximation (Breslow and Clayton 1993, JASA 88:9-25; as one
- * point of adaptive quadrature, Pinheiro and Bates 1995, JCGS 4:12-35).
+ * over each intercept on an evenly spaced grid.
  *
  * <p>The standard deviation may come out as 0; the coefficients are then those of the plain fit.
- * Coefficients are accurate to 1e-6 of themselves as a maximum of the approximation; the
- * approximation itself is good to a few per cent for groups of a handful of trials.
+ * Coefficients are accurate to 1e-6 of themselves.
  *
  * <p>Rows that are two looks at one unit keep their {@link BinomialSample#withBrackets bracket}: a
  * random intercept moves both predictors alike, so the factor that joins them does not depend on it
@@ -73,9 +71,11 @@ public record RandomIntercept(double largestStandardDeviation) {
               NoRandomInterceptFit.Cause.NOT_CONVERGED, ((NotConverged) plain).message());
     }
     int[] group = groups.stream().mapToInt(index::get).toArray();
-    LaplaceLikelihood laplace =
-        new LaplaceLikelihood(sample, group, index.size(), largestStandardDeviation);
-    TwiceDifferentiableFunction objective = IntervalCensored.of(laplace, sample, 1);
+    TwiceDifferentiableFunction objective =
+        IntervalCensored.of(
+            new IntegratedLikelihood(sample, group, index.size(), largestStandardDeviation),
+            sample,
+            1);
     double[] base = sample.design().basis().inward(plainFit.coefficients());
     NewtonMaximizer.Maximum best = null;
     double lost = Double.NEGATIVE_INFINITY;
@@ -102,7 +102,7 @@ public record RandomIntercept(double largestStandardDeviation) {
         best == null
             || Math.abs(best.point()[base.length]) < NOTHING
             || best.value() <= plainFit.logLikelihood() + NOTHING * NOTHING;
-    return nothing ? singular(plainFit, index) : fitAt(sample, laplace, best, index);
+    return nothing ? singular(plainFit, index.size()) : fitAt(sample, best, index.size());
   }
 
   private static Map<String, Integer> index(BinomialSample sample, List<String> groups) {
@@ -123,26 +123,18 @@ public record RandomIntercept(double largestStandardDeviation) {
     return index;
   }
 
-  private static RandomInterceptFit singular(BinomialFit plain, Map<String, Integer> index) {
+  private static RandomInterceptFit singular(BinomialFit plain, int groups) {
     int width = plain.terms().size();
     double[][] covariance = new double[width + 1][width + 1];
     for (int j = 0; j < width; j++) {
       System.arraycopy(plain.covariance()[j], 0, covariance[j], 0, width);
     }
     return new RandomInterceptFit(
-        plain.terms(),
-        0,
-        0,
-        covariance,
-        plain.fullLogLikelihood(),
-        index.keySet().stream().map(g -> new RandomInterceptFit.Group(g, 0, 0)).toList());
+        plain.terms(), 0, 0, covariance, plain.fullLogLikelihood(), groups);
   }
 
   private static RandomInterceptFit fitAt(
-      BinomialSample sample,
-      LaplaceLikelihood laplace,
-      NewtonMaximizer.Maximum best,
-      Map<String, Integer> index) {
+      BinomialSample sample, NewtonMaximizer.Maximum best, int groups) {
     int width = sample.design().columnCount();
     double[] coefficients = sample.design().basis().outward(Arrays.copyOf(best.point(), width));
     double sign = Math.signum(best.point()[width]);
@@ -159,7 +151,7 @@ public record RandomIntercept(double largestStandardDeviation) {
         Math.sqrt(covariance[width][width]) / deviation,
         covariance,
         best.value() + sample.logCoefficients(),
-        laplace.groups(best.point(), List.copyOf(index.keySet())));
+        groups);
   }
 
   /** The covariance in the design's own columns and the size of s, whichever sign it came with. */

@@ -12,8 +12,8 @@ import java.util.List;
  * @param logStandardDeviationError standard error of its logarithm; 0 where the deviation is 0
  * @param covariance of the coefficients and, last, the standard deviation, whose row is 0 where it
  *     is 0
- * @param logLikelihood Laplace approximation, with the binomial coefficients
- * @param groups one per group met in the sample, in order of first appearance
+ * @param logLikelihood with the binomial coefficients
+ * @param groups how many the sample has
  */
 public record RandomInterceptFit(
     List<Term> terms,
@@ -21,21 +21,11 @@ public record RandomInterceptFit(
     double logStandardDeviationError,
     double[][] covariance,
     double logLikelihood,
-    List<Group> groups)
+    int groups)
     implements RandomInterceptOutcome {
   public RandomInterceptFit {
     terms = List.copyOf(terms);
-    groups = List.copyOf(groups);
   }
-
-  /**
-   * What the fit says of one group.
-   *
-   * @param label its label in the sample
-   * @param mode most probable intercept shift, given the estimates
-   * @param standardDeviation of the shift about its mode
-   */
-  public record Group(String label, double mode, double standardDeviation) {}
 
   /** Whether the groups are no more alike within than between: standard deviation 0. */
   public boolean singular() {

@@ -2,8 +2,8 @@ package charline.web.entry;
 
 import charline.exposure.Emission;
 import charline.quantity.Figures;
-import charline.quantity.Measure;
 import charline.refusal.Refusal;
+import charline.trial.Circumstances;
 import charline.trial.DoseKnobs;
 import charline.trial.Knob;
 import charline.trial.KnobDialect;
@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * The knobs as they stand at the bench.
@@ -31,8 +32,9 @@ import java.util.function.UnaryOperator;
  */
 public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> texts) {
   private static final int LONGEST = 24;
+  private static final int LONGEST_WORD = 120;
 
-  private static final List<Knob> ON_THE_PAGE =
+  private static final List<Knob> SETTINGS =
       List.of(
           Knob.POWER_PCT,
           Knob.HAND,
@@ -46,23 +48,11 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
           Knob.PULSE,
           Knob.PATCH_AREA);
 
-  private static final KnobDialect LABELS =
-      new KnobDialect() {
-        @Override
-        public String name(Knob knob) {
-          return knob.words();
-        }
+  /** All that the page sends: the settings, and how the pass was made. */
+  private static final List<Knob> ON_THE_PAGE =
+      Stream.concat(SETTINGS.stream(), Knob.CIRCUMSTANCES.stream()).toList();
 
-        @Override
-        public String powerName() {
-          return Knob.POWER_PCT.words();
-        }
-
-        @Override
-        public double number(Knob knob, String text) {
-          return knob.checked(Measure.parse(text, knob.quantity()).value());
-        }
-      };
+  private static final KnobDialect LABELS = LabelDialect.INSTANCE;
 
   public DialledKnobs {
     texts = Map.copyOf(texts);
@@ -78,9 +68,12 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
     for (Knob knob : ON_THE_PAGE) {
       String text = value.apply(knob.key());
       if (text != null && !text.isBlank()) {
-        if (text.length() > LONGEST) {
+        if (text.length() > (knob.isNumber() ? LONGEST : LONGEST_WORD)) {
           throw Refusal.usage(
-              knob.words() + " must be a number; what you typed is too long to be one.");
+              knob.words()
+                  + (knob.isNumber()
+                      ? " must be a number; what you typed is too long to be one."
+                      : " must be a word or two; what you typed is too long."));
         }
         texts.put(knob, text.strip());
       }
@@ -98,11 +91,31 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
     patch.areaSquareCentimetres().ifPresent(cm2 -> values.put(Knob.PATCH_AREA, cm2));
     values.remove(Knob.POWER_W);
     values.put(Knob.POWER_PCT, patch.settings().power().value());
+    Map<Knob, String> texts = plain(values);
+    texts.putAll(words(patch.circumstances()));
+    texts.remove(Knob.STROKES); // were timed on that patch
+    texts.remove(Knob.STROKE);
     return new DialledKnobs(
-            DoseKnobs.of(patch.settings().form()),
-            patch.settings().power().unit().symbol(),
-            plain(values))
-        .completedBy(patch.rig());
+            DoseKnobs.of(patch.settings().form()), patch.settings().power().unit().symbol(), texts)
+        .completed(KnobValues.usualOf(patch.rig()));
+  }
+
+  /** What is known of circumstances, as a form shows it. */
+  public static Map<Knob, String> words(Circumstances circumstances) {
+    Map<Knob, String> texts = new EnumMap<>(Knob.class);
+    circumstances
+        .values()
+        .forEach(
+            (knob, value) -> {
+              if (value instanceof Double number) {
+                texts.put(knob, Figures.plain(number));
+              } else if (value instanceof Boolean yes) {
+                texts.put(knob, yes ? "yes" : "no");
+              } else {
+                texts.put(knob, value.toString());
+              }
+            });
+    return texts;
   }
 
   private static Map<Knob, String> plain(Map<Knob, Double> values) {
@@ -118,7 +131,13 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
 
   /** The same with the rig's usual settings where a knob is not set. */
   DialledKnobs completedBy(Rig rig) {
-    Map<Knob, String> all = plain(KnobValues.usualOf(rig));
+    Map<Knob, String> usual = words(rig.usual());
+    usual.putAll(texts);
+    return new DialledKnobs(form, powerUnit, usual).completed(KnobValues.usualOf(rig));
+  }
+
+  private DialledKnobs completed(Map<Knob, Double> usual) {
+    Map<Knob, String> all = plain(usual);
     all.putAll(texts);
     return new DialledKnobs(form, powerUnit, all);
   }
@@ -146,12 +165,14 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
     for (Knob knob : ON_THE_PAGE) {
       typed.computeIfPresent(knob.key(), (key, text) -> withUnit(knob, text));
     }
-    return new KnobReader.Result(read.settings(), read.size(), typed, read.problems());
+    return new KnobReader.Result(
+        read.settings(), read.circumstances(), read.size(), typed, read.problems());
   }
 
   /** What counts of the texts: the page keeps those of the other forms, and hides them. */
   private Map<Knob, String> given(Rig rig) {
     Map<Knob, Double> usual = KnobValues.usualOf(rig);
+    Map<Knob, String> usualWords = words(rig.usual());
     Map<Knob, String> given = new EnumMap<>(Knob.class);
     texts.forEach(
         (knob, text) -> {
@@ -161,10 +182,14 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
                 case RATE, PULSE -> rig.emission() == Emission.PULSED;
                 default -> true;
               };
-          if (applies && !isUsual(knob, text, usual)) {
+          boolean changed = !isUsual(knob, text, usual) && !text.equals(usualWords.get(knob));
+          if (applies && changed) {
             given.put(knob == Knob.POWER_PCT && inWatts(text) ? Knob.POWER_W : knob, text);
           }
         });
+    if (!given.getOrDefault(Knob.STROKES, KnobReader.NONE).equals(KnobReader.NONE)) {
+      given.remove(Knob.HAND); // the hand speed follows
+    }
     given.putIfAbsent(form.pace(), ""); // the form is chosen, even where nothing is set
     return given;
   }
@@ -190,6 +215,8 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
 
   private String withUnit(Knob knob, String text) {
     String unit = knob == Knob.POWER_PCT ? powerUnit : knob.unit();
-    return Character.isDigit(text.charAt(text.length() - 1)) ? text + unit : text;
+    return knob.isNumber() && Character.isDigit(text.charAt(text.length() - 1))
+        ? text + unit
+        : text;
   }
 }

@@ -4,6 +4,7 @@ import charline.exposure.SpotDefinition;
 import charline.log.Joins;
 import charline.log.Logbook;
 import charline.log.VoidCheck;
+import charline.log.VoidUpkeep;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
@@ -13,6 +14,7 @@ import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.trial.Upkeep;
 import charline.trial.WoodForm;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +52,10 @@ public final class PutRightForms {
             given(f, "width", Quantity.LENGTH),
             given(f, "max_pulse", Quantity.PULSE_ENERGY),
             Optional.ofNullable(f.line("lens")),
-            old.checks());
+            SetupForms.usual(f),
+            SetupForms.optics(f),
+            old.checks(),
+            old.upkeep());
     setup(f, by).amend(old, amended, f.line("why"));
   }
 
@@ -78,6 +83,23 @@ public final class PutRightForms {
         .orElseThrow(() -> Refusal.usage("Rig %s has no such power check.".formatted(rig.name())));
   }
 
+  /** Amends the upkeep of identity {@code of} of the rig named {@code rig}. */
+  public void upkeep(UnaryOperator<String> form, String by) {
+    Fields f = Fields.of(form);
+    Rig rig = log.rig(f.need("rig", "The rig"));
+    Upkeep old = upkeep(rig, of(f));
+    setup(f, by).amend(rig, old, SetupForms.upkeep(f, old.id(), old.at()), f.line("why"));
+  }
+
+  /** Upkeep of a rig, void or not. */
+  public Upkeep upkeep(Rig rig, String id) {
+    return Stream.concat(
+            rig.upkeep().stream(), log.voidUpkeep(rig).stream().map(VoidUpkeep::upkeep))
+        .filter(u -> u.id().toString().equals(id))
+        .findFirst()
+        .orElseThrow(() -> Refusal.usage("Rig %s has no such upkeep.".formatted(rig.name())));
+  }
+
   /** Amends the board named {@code of}. */
   public void board(UnaryOperator<String> form, String by) {
     Fields f = Fields.of(form);
@@ -86,7 +108,7 @@ public final class PutRightForms {
         new Board(
             old.id(),
             f.need("name", "A name"),
-            log.wood(f.need("wood", "The wood")),
+            log.reference().wood(f.need("wood", "The wood")),
             WoodForm.ofWord(f.need("form", "The form of the board")),
             Optional.ofNullable(f.line("condition")),
             given(f, "moisture", Quantity.SHARE),
@@ -102,7 +124,7 @@ public final class PutRightForms {
         new Finish(
             old.id(),
             f.need("name", "A name"),
-            log.family(f.need("family", "The family that it counts as")),
+            log.reference().family(f.need("family", "The family that it counts as")),
             withWords(SetupForms.coats(log, f), old.coats()));
     setup(f, by).amend(old, amended, f.line("why"));
   }
@@ -121,24 +143,30 @@ public final class PutRightForms {
     return worded;
   }
 
-  /** Takes a power check or a board out, for a reason. */
+  /** Takes a power check, upkeep or a board out, for a reason. */
   public void takeOut(String kind, UnaryOperator<String> form, String by) {
     Fields f = Fields.of(form);
     String why = f.need("why", "The reason");
     if (kind.equals("check")) {
       Rig rig = log.rig(f.need("rig", "The rig"));
       log.voidCheck(rig, check(rig, of(f)), by, why);
+    } else if (kind.equals("upkeep")) {
+      Rig rig = log.rig(f.need("rig", "The rig"));
+      log.voidUpkeep(rig, upkeep(rig, of(f)), by, why);
     } else {
       setup(f, by).takeOut(log.board(of(f)), why);
     }
   }
 
-  /** Lets a void power check or board count again. */
+  /** Lets a void power check, upkeep or board count again. */
   public void bringBack(String kind, UnaryOperator<String> form, String by) {
     Fields f = Fields.of(form);
     if (kind.equals("check")) {
       Rig rig = log.rig(f.need("rig", "The rig"));
       setup(f, by).bringBack(rig, check(rig, of(f)), f.line("why"));
+    } else if (kind.equals("upkeep")) {
+      Rig rig = log.rig(f.need("rig", "The rig"));
+      log.bringBack(rig, upkeep(rig, of(f)), by, f.line("why"));
     } else {
       setup(f, by).bringBack(log.board(of(f)), f.line("why"));
     }

@@ -1,6 +1,7 @@
 package charline.web.entry;
 
 import charline.exposure.Emission;
+import charline.exposure.Optics;
 import charline.exposure.SpotDefinition;
 import charline.log.Logbook;
 import charline.log.OwnWords;
@@ -9,19 +10,25 @@ import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
 import charline.refusal.Refusal;
 import charline.trial.Board;
+import charline.trial.Circumstances;
 import charline.trial.Coat;
+import charline.trial.Knob;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.trial.Tone;
+import charline.trial.Upkeep;
 import charline.trial.WoodForm;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.UUID;
 import java.util.function.UnaryOperator;
 
 /** Sets up what patches are burned with and on, from the named values of a form. */
@@ -55,8 +62,47 @@ public final class SetupForms {
             given(f, "width", Quantity.LENGTH),
             pulsed ? given(f, "max_pulse", Quantity.PULSE_ENERGY) : OptionalDouble.empty(),
             Optional.ofNullable(f.line("lens")),
+            usual(f),
+            optics(f),
+            List.of(),
             List.of());
     setup(f, by).add(rig);
+  }
+
+  /** The usual circumstances in the form of a rig. */
+  static Circumstances usual(Fields f) {
+    Map<Knob, Object> values = new EnumMap<>(Knob.class);
+    for (Knob knob : Knob.USUAL_OF_RIG) {
+      Optional.ofNullable(f.line(knob.key()))
+          .ifPresent(text -> values.put(knob, knob.read(text, LabelDialect.INSTANCE)));
+    }
+    return Circumstances.of(values);
+  }
+
+  static Optics optics(Fields f) {
+    String m2 = f.line(Knob.BEAM_QUALITY.key());
+    return new Optics(
+        given(f, Knob.FOCUS_SPOT.key(), Quantity.LENGTH),
+        m2 == null ? OptionalDouble.empty() : OptionalDouble.of(Measure.plainNumber(m2)));
+  }
+
+  /** Records what was done to a rig, as of now. */
+  public void upkeep(UnaryOperator<String> form, String by) {
+    Fields f = Fields.of(form);
+    Rig rig = log.rig(f.need("rig", "The rig"));
+    setup(f, by)
+        .add(
+            rig, upkeep(f, log.newId(), OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS)));
+  }
+
+  static Upkeep upkeep(Fields f, UUID id, OffsetDateTime at) {
+    String hours = f.line("hours");
+    return new Upkeep(
+        id,
+        at,
+        f.need("what", "What was done"),
+        hours == null ? OptionalDouble.empty() : OptionalDouble.of(Measure.plainNumber(hours)),
+        Optional.ofNullable(f.line("note")));
   }
 
   /** Records a metered power, as of now. */
@@ -77,14 +123,14 @@ public final class SetupForms {
   /** Sets up a board. */
   public void board(UnaryOperator<String> form, String by) {
     Fields f = Fields.of(form);
-    String wood = log.wood(f.need("wood", "The wood"));
+    String wood = log.reference().wood(f.need("wood", "The wood"));
     String said = f.line("form");
     Board board =
         new Board(
             log.newId(),
             f.need("name", "A name"),
             wood,
-            said == null ? log.usualForm(wood) : WoodForm.ofWord(said),
+            said == null ? log.reference().usualForm(wood) : WoodForm.ofWord(said),
             Optional.ofNullable(f.line("condition")),
             given(f, "moisture", Quantity.SHARE),
             Optional.ofNullable(f.line("job")));
@@ -128,7 +174,7 @@ public final class SetupForms {
       if (family != null) {
         coats.add(
             new Coat(
-                log.family(family),
+                log.reference().family(family),
                 Optional.ofNullable(f.line("tone" + i)).map(Tone::ofWord),
                 given(f, "thickness" + i, Quantity.THICKNESS)));
       } else if (f.line("thickness" + i) != null || f.line("tone" + i) != null) {

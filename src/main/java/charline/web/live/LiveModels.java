@@ -46,6 +46,10 @@ import java.util.function.Supplier;
  */
 public final class LiveModels implements AutoCloseable {
   private static final int KEPT_ANSWERS = 64;
+
+  /** Each keeps the shifts of its board under every draw. */
+  private static final int KEPT_PIECES = 8;
+
   private static final Duration LONGEST = Duration.ofSeconds(30);
 
   private final Logbook log;
@@ -217,6 +221,7 @@ public final class LiveModels implements AutoCloseable {
           Fitter fitter = fitting(seen).fitter(trials, Priors.USUAL, subject.borrow());
           return subject
               .piece()
+              .filter(board -> own.stream().anyMatch(p -> p.board().id().equals(board.id())))
               .map(board -> LiveForecast.fitted(fitter, trials, board))
               .orElseGet(() -> fit.apply(fitter, trials));
         };
@@ -226,11 +231,20 @@ public final class LiveModels implements AutoCloseable {
             patches,
             known == null ? Optional.empty() : newest(known),
             CompletableFuture.supplyAsync(work, worker));
-    fittings.put(subject, fresh);
+    keep(subject, fresh);
     if (known != null) {
       known.now().cancel(false); // only now, so that whoever waits for it finds the fresh one
     }
     return fresh;
+  }
+
+  /** Keeps a fit, and of the pieces only those that were fitted last. */
+  private void keep(Subject subject, Fitting fresh) {
+    fittings.remove(subject);
+    fittings.put(subject, fresh);
+    List<Subject> pieces =
+        fittings.keySet().stream().filter(kept -> kept.piece().isPresent()).toList();
+    pieces.stream().limit(Math.max(0, pieces.size() - KEPT_PIECES)).forEach(fittings::remove);
   }
 
   private LogFitter fitting(LogSnapshot seen) {

@@ -39,7 +39,8 @@ record Asking(LiveModels models) {
           "width",
           "tone",
           "thickness",
-          "borrow");
+          "borrow",
+          "piece");
 
   /** What the address asks, but for the scan width. */
   TrialQuestion question(Context ctx) {
@@ -65,6 +66,10 @@ record Asking(LiveModels models) {
             .with(new Strokes(share(ctx, "overlap", Strokes.USUAL.overlap())))
             .with(coat(ctx))
             .borrowing("yes".equals(ctx.queryParam("borrow")));
+    String piece = text(ctx, "piece");
+    if (!piece.isEmpty()) {
+      question = question.forPiece(piece);
+    }
     String area = text(ctx, "job");
     boolean limited = !text(ctx, "jobrisk").isEmpty();
     if (area.isEmpty()) {
@@ -167,6 +172,7 @@ record Asking(LiveModels models) {
     if (question.borrow()) {
       parts.add("borrow=yes");
     }
+    question.piece().ifPresent(piece -> parts.add("piece=" + Links.escaped(piece)));
     return String.join("&", parts);
   }
 

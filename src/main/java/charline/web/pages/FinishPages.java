@@ -8,16 +8,13 @@ import charline.trial.Coat;
 import charline.trial.Finish;
 import charline.trial.Sample;
 import charline.trial.Tone;
-import charline.web.entry.Doubtful;
 import charline.web.entry.SampleForms;
 import charline.web.security.HttpRefusal;
 import charline.wording.NoBeamText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,28 +102,17 @@ public final class FinishPages {
   private Handler taking(SampleForms.Work work) {
     return ctx -> {
       Finish finish = finish(ctx);
-      String by = ctx.formParam("by");
-      try {
-        work.take(finish, ctx::formParam, by == null || by.isBlank() ? person : by);
-      } catch (Doubtful e) {
-        ctx.status(409);
-        show(ctx, e.getMessage(), true);
-        return;
-      } catch (Refusal e) {
-        ctx.status(422);
-        show(ctx, e.getMessage(), false);
-        return;
-      }
-      ctx.redirect("/finish?name=" + Links.escaped(finish.name()), HttpStatus.SEE_OTHER);
+      new SentForm(ctx, person)
+          .take(
+              by -> work.take(finish, ctx::formParam, by),
+              (trouble, doubtful) -> show(ctx, trouble, doubtful),
+              () -> "/finish?name=" + Links.escaped(finish.name()));
     };
   }
 
   private void show(Context ctx, String trouble, boolean doubtful) {
     Finish finish = finish(ctx);
-    Map<String, String> given = new HashMap<>();
-    if (!trouble.isEmpty()) {
-      ctx.formParamMap().forEach((name, values) -> given.put(name, values.get(0)));
-    }
+    Map<String, String> given = trouble.isEmpty() ? Map.of() : SentForm.given(ctx);
     List<Sample> samples =
         log.samples().standing().stream()
             .filter(s -> s.finish().map(own -> own.id().equals(finish.id())).orElse(true))

@@ -3,6 +3,7 @@ package charline.web.pages;
 import charline.answer.TrialQuestion;
 import charline.quantity.Figures;
 import charline.trial.Knob;
+import charline.trial.Patch;
 import charline.trial.Tone;
 import charline.window.JobLimit;
 import charline.window.Requirements;
@@ -22,6 +23,8 @@ import java.util.stream.Stream;
  * @param tone of the coat that the answer is for, blank for that of most patches
  * @param thickness of its coats in µm, blank for the middle of those tried
  * @param borrow whether the log's other trials lend what they know
+ * @param piece board that the answer is for, blank for any
+ * @param boards to choose from, each with patches of the stratum
  */
 public record LimitFields(
     Requirements asked,
@@ -31,8 +34,15 @@ public record LimitFields(
     String width,
     String tone,
     String thickness,
-    boolean borrow) {
-  static LimitFields of(TrialQuestion question) {
+    boolean borrow,
+    String piece,
+    List<String> boards) {
+  /**
+   * The fields as a question fills them.
+   *
+   * @param patches of the stratum
+   */
+  static LimitFields of(TrialQuestion question, List<Patch> patches) {
     Optional<JobLimit> job = question.job();
     OptionalDouble risk = job.map(JobLimit::charRisk).orElse(OptionalDouble.empty());
     OptionalDouble width = question.fixed().of(Knob.WIDTH);
@@ -45,7 +55,9 @@ public record LimitFields(
         width.isPresent() ? Figures.shortest(width.getAsDouble()) : "",
         question.coat().tone().map(Tone::word).orElse(""),
         thickness.isPresent() ? Figures.shortest(thickness.getAsDouble()) : "",
-        question.borrow());
+        question.borrow(),
+        question.piece().orElse(""),
+        patches.stream().map(patch -> patch.board().name()).distinct().sorted().toList());
   }
 
   /** Tones to choose from. */

@@ -1,5 +1,6 @@
 package charline.web.pages;
 
+import charline.paper.PaperStyle;
 import charline.web.security.AccessFilter;
 import charline.web.security.Client;
 import charline.web.security.Headers;
@@ -40,9 +41,9 @@ record Pages(boolean shared) {
     send(ctx, filled(template, all));
   }
 
-  /** Sends a page whose inline styles are our own. */
+  /** Sends a page, which may hold a paper or a part of one. */
   static void send(Context ctx, String html) {
-    Headers.allowStylesOf(ctx, html);
+    Headers.allowStyles(ctx, PaperStyle.everyText());
     ctx.contentType("text/html; charset=utf-8").result(html);
   }
 

@@ -6,9 +6,12 @@ import charline.log.PatchEntry;
 import charline.log.Photo;
 import charline.refusal.Refusal;
 import charline.web.security.HttpRefusal;
+import charline.wording.BeamText;
+import charline.wording.CircumstancesText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,7 +41,14 @@ public final class PatchPages {
    * @param trouble why the last thing asked was refused
    */
   public record PatchView(
-      PatchEntry entry, List<Photo> photos, List<Change> history, Optional<String> trouble) {}
+      PatchEntry entry, List<Photo> photos, List<Change> history, Optional<String> trouble) {
+    /** How it was made beside the settings, and how the spot ran, by what it is about. */
+    public Map<String, String> made() {
+      Map<String, String> made = new LinkedHashMap<>(CircumstancesText.facts(entry.patch()));
+      made.putAll(new BeamText(entry.patch()).ofLines());
+      return made;
+    }
+  }
 
   private void show(Context ctx) {
     show(ctx, Optional.empty());

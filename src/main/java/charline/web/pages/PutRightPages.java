@@ -11,19 +11,19 @@ import charline.trial.Board;
 import charline.trial.Coat;
 import charline.trial.FamilyFacts;
 import charline.trial.Finish;
+import charline.trial.Knob;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.trial.Tone;
+import charline.trial.Upkeep;
 import charline.trial.WoodFacts;
 import charline.trial.WoodForm;
-import charline.web.entry.Doubtful;
+import charline.web.entry.DialledKnobs;
 import charline.web.entry.PutRightForms;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,9 +65,9 @@ public final class PutRightPages {
   /**
    * The page's content.
    *
-   * @param kind rig, check, board or finish
-   * @param of name of it, or identity of the check
-   * @param rig the rig of a check, else blank
+   * @param kind rig, check, upkeep, board or finish
+   * @param of name of it, or identity of the check or upkeep
+   * @param rig the rig of a check or upkeep, else blank
    * @param title what it is
    * @param voided why it is void, if it is
    * @param others what it can be joined into, by name
@@ -89,7 +89,7 @@ public final class PutRightPages {
       boolean doubtful) {
     /** Whether it can be void at all. */
     public boolean voidable() {
-      return kind.equals("check") || kind.equals("board");
+      return kind.equals("check") || kind.equals("board") || kind.equals("upkeep");
     }
 
     /** Whether that form was refused. */
@@ -125,13 +125,14 @@ public final class PutRightPages {
   }
 
   private static Refusal unknown() {
-    return Refusal.usage("A rig, a power check, a board or a finish can be put right.");
+    return Refusal.usage("A rig, a power check, upkeep, a board or a finish can be put right.");
   }
 
   private void amend(String kind, Context ctx, String by) {
     switch (kind) {
       case "rig" -> forms.rig(ctx::formParam, by);
       case "check" -> forms.check(ctx::formParam, by);
+      case "upkeep" -> forms.upkeep(ctx::formParam, by);
       case "board" -> forms.board(ctx::formParam, by);
       case "finish" -> forms.finish(ctx::formParam, by);
       default -> throw unknown();
@@ -139,27 +140,16 @@ public final class PutRightPages {
   }
 
   private void take(Context ctx, String form, Work work) {
-    String by = ctx.formParam("by");
     String kind = ctx.pathParam("kind");
-    try {
-      work.accept(kind, ctx, by == null || by.isBlank() ? person : by);
-    } catch (Doubtful e) {
-      ctx.status(409);
-      show(ctx, form, e.getMessage(), true);
-      return;
-    } catch (Refusal e) {
-      ctx.status(422);
-      show(ctx, form, e.getMessage(), false);
-      return;
-    }
-    ctx.redirect("/set-up#" + SetUpPages.PLACES.getOrDefault(kind, "rigs"), HttpStatus.SEE_OTHER);
+    new SentForm(ctx, person)
+        .take(
+            by -> work.accept(kind, ctx, by),
+            (trouble, doubtful) -> show(ctx, form, trouble, doubtful),
+            () -> "/set-up#" + SetUpPages.PLACES.getOrDefault(kind, "rigs"));
   }
 
   private void show(Context ctx, String form, String trouble, boolean doubtful) {
-    Map<String, String> given = new HashMap<>();
-    if (form.equals("amend")) {
-      ctx.formParamMap().forEach((name, values) -> given.put(name, values.get(0)));
-    }
+    Map<String, String> given = form.equals("amend") ? SentForm.given(ctx) : Map.of();
     PutRightView plain = view(ctx.pathParam("kind"), param(ctx, "of"), param(ctx, "rig"));
     PutRightView view =
         new PutRightView(
@@ -201,6 +191,7 @@ public final class PutRightPages {
     return switch (kind) {
       case "rig" -> rig(log.rig(of));
       case "check" -> check(log.rig(rigName), of);
+      case "upkeep" -> upkeep(log.rig(rigName), of);
       case "board" -> board(log.board(of));
       case "finish" -> finish(log.finish(of));
       default -> throw unknown();
@@ -227,6 +218,16 @@ public final class PutRightPages {
     }
     fields.add(number("width", "Usual scan width, mm", rig.scanWidthMillimetres()));
     fields.add(text("lens", "Lens", rig.lens().orElse(""), false));
+    Map<Knob, String> usual = DialledKnobs.words(rig.usual());
+    for (Knob knob : Knob.USUAL_OF_RIG) {
+      fields.add(usual(knob, usual.getOrDefault(knob, "")));
+    }
+    fields.add(
+        number(
+            Knob.FOCUS_SPOT.key(),
+            "Spot diameter at focus, mm",
+            rig.optics().focusSpotMillimetres()));
+    fields.add(number(Knob.BEAM_QUALITY.key(), "Beam quality M²", rig.optics().beamQuality()));
     return plain(
         "rig",
         rig.name(),
@@ -236,6 +237,39 @@ public final class PutRightPages {
         Optional.empty(),
         log.rigs().stream().map(Rig::name).toList(),
         log.history(rig));
+  }
+
+  private static Field usual(Knob knob, String value) {
+    if (knob.isYesOrNo()) {
+      return choice(
+          knob.key(),
+          knob.words(),
+          value,
+          Stream.concat(Stream.of(""), knob.answers().stream()).toList());
+    }
+    String unit = knob.isNumber() ? ", " + knob.unit() : "";
+    // A defocus may be below 0, which a pad of digits cannot type.
+    boolean digits = knob.isNumber() && knob != Knob.DEFOCUS;
+    return new Field(knob.key(), "Usual " + knob.noun() + unit, value, digits, false, List.of());
+  }
+
+  private PutRightView upkeep(Rig rig, String id) {
+    Upkeep upkeep = forms.upkeep(rig, id);
+    return plain(
+        "upkeep",
+        id,
+        rig.name(),
+        "Upkeep of rig %s on %s".formatted(rig.name(), upkeep.at().toLocalDate()),
+        List.of(
+            text("what", "What was done", upkeep.work(), true),
+            number("hours", "Hours that the source had run", upkeep.hours()),
+            text("note", "Note", upkeep.note().orElse(""), false)),
+        log.voidUpkeep(rig).stream()
+            .filter(v -> v.upkeep().equals(upkeep))
+            .map(v -> v.why())
+            .findFirst(),
+        List.of(),
+        log.history(rig).stream().filter(c -> c.what().startsWith("upkeep.")).toList());
   }
 
   private PutRightView check(Rig rig, String id) {
@@ -273,7 +307,10 @@ public final class PutRightPages {
         List.of(
             text("name", "Name", board.name(), true),
             choice(
-                "wood", "Wood", board.wood(), log.woods().stream().map(WoodFacts::name).toList()),
+                "wood",
+                "Wood",
+                board.wood(),
+                log.reference().woods().stream().map(WoodFacts::name).toList()),
             choice(
                 "form",
                 "Form",
@@ -288,7 +325,7 @@ public final class PutRightPages {
   }
 
   private PutRightView finish(Finish finish) {
-    List<String> families = log.families().stream().map(FamilyFacts::name).toList();
+    List<String> families = log.reference().families().stream().map(FamilyFacts::name).toList();
     List<String> orNone = Stream.concat(Stream.of(""), families.stream()).toList();
     List<String> tones =
         Stream.concat(Stream.of(""), Arrays.stream(Tone.values()).map(Tone::word)).toList();

@@ -39,6 +39,7 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
     }
     TrialQuestion asked = question.with(Asking.width(ctx));
     String query = Asking.query(stratum, asked);
+    LimitFields limits = LimitFields.of(asked, windows.patches(stratum));
     QuoteForm form = new QuoteForm(ctx);
     QuoteView.Form fields =
         new QuoteView.Form(form.times(Quoting.usual(ANY_AREA)), form.prices(), form.lead());
@@ -48,7 +49,7 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
     Optional<String> poison = PrecautionText.headline(answers.precautions(stratum));
     QuoteView view;
     if (asked.job().isEmpty()) {
-      view = QuoteView.asking(stratum, query, LimitFields.of(asked), fields);
+      view = QuoteView.asking(stratum, query, limits, fields);
     } else {
       WindowPages.Answer answer = windows.answer(answers, asked);
       WindowAnswer window = answer.window();
@@ -59,7 +60,7 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
               answers.quote(window, form.quoting(asked.job().get().areaSquareMetres())),
               form.rates(),
               query,
-              LimitFields.of(asked),
+              limits,
               fields);
     }
     values.put("view", view);

@@ -9,6 +9,7 @@ import charline.quote.Rates;
 import charline.quote.Span;
 import charline.trial.Stratum;
 import charline.wording.BriefList;
+import charline.wording.PieceText;
 import charline.wording.ProvisoText;
 import charline.wording.QuoteReport;
 import charline.wording.QuoteText;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The hours of a job as the page shows them.
@@ -89,7 +91,10 @@ public record QuoteView(
         warnings,
         hours(quote),
         quote.price(rates).map(price -> prices(price, rates)).orElse(List.of()),
-        QuoteText.assumptions(quote),
+        Stream.concat(
+                window.piece().map(PieceText::of).orElse(List.of()).stream(),
+                QuoteText.assumptions(quote).stream())
+            .toList(),
         limits,
         form);
   }

@@ -1,6 +1,8 @@
 package charline.web.pages;
 
+import charline.answer.Dialled;
 import charline.answer.Precautions;
+import charline.answer.TrialQuestion;
 import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
@@ -56,7 +58,13 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
         Map.of(
             "view",
             RecordView.of(
-                shelf, like, read, ctx, person, Precautions.ofEach(log, shelf.finishes()))));
+                shelf,
+                like,
+                read,
+                ctx,
+                person,
+                Precautions.ofEach(log, shelf.finishes()),
+                log.figures())));
   }
 
   private void live(Context ctx) {
@@ -86,20 +94,36 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
       words.putAll(
           LiveRiskText.of(
               stratum,
-              models.of(stratum, false, PATIENCE),
-              rig,
-              settings,
-              OffsetDateTime.now(clock),
-              passes,
-              Strokes.SINGLE,
+              known(shelf, stratum, board),
+              new Dialled(rig, settings, OffsetDateTime.now(clock), passes, Strokes.SINGLE),
               Requirements.USUAL));
       LiveRiskText.doubt(words, dial.doubts());
       LiveRiskText.doubt(words, Plausibility.aboutPower(rig, settings, OffsetDateTime.now(clock)));
+      LiveRiskText.doubt(words, Plausibility.about(dialled.circumstances(), settings));
       LiveRiskText.doubt(words, log.usual(rig).doubts(settings, dialled.size()));
     } catch (Refusal e) {
       words.put("note", e.getMessage());
     }
     Pages.json(ctx, words);
+  }
+
+  /**
+   * Models of the board on the bench where it has patches of the stratum, else of any board; those
+   * also answer until the first of its own are ready.
+   */
+  private LiveModels.Known known(LogSnapshot shelf, Stratum stratum, Board board) {
+    boolean burned =
+        shelf.trials().of(stratum).stream().anyMatch(p -> p.board().id().equals(board.id()));
+    if (burned) {
+      TrialQuestion own =
+          TrialQuestion.about(stratum.family(), stratum.wood()).forPiece(board.name());
+      LiveModels.Known known = models.of(stratum, own, PATIENCE);
+      if (known.models().isPresent()) {
+        return known;
+      }
+    }
+    LiveModels.Known any = models.of(stratum, false, PATIENCE);
+    return new LiveModels.Known(any.models(), any.renewing() || burned);
   }
 
   private static String named(Context ctx, String what) {

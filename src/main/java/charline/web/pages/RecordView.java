@@ -2,6 +2,7 @@ package charline.web.pages;
 
 import charline.answer.Precautions;
 import charline.exposure.Emission;
+import charline.exposure.Figure;
 import charline.log.PatchEntry;
 import charline.paper.PatchSign;
 import charline.quantity.Figures;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What the Record page shows at first.
@@ -29,6 +31,7 @@ import java.util.OptionalDouble;
  * @param reading the patch that a further reading is for, if the page was opened for one
  * @param person who stands in where the device does not know who is at the bench
  * @param copied code of the patch that the settings come from, blank for none
+ * @param figures scan figures to choose from
  */
 public record RecordView(
     List<Choice> choices,
@@ -36,7 +39,8 @@ public record RecordView(
     int passes,
     Optional<Further> reading,
     String person,
-    String copied) {
+    String copied,
+    List<String> figures) {
 
   /** One thing to choose, by name. */
   public record Choice(String key, String label, String chosen, List<Option> options) {}
@@ -50,7 +54,13 @@ public record RecordView(
       String rep,
       String pulse,
       String width,
-      String poison) {}
+      Map<Knob, String> made,
+      String poison) {
+    /** What is usual of a rig in how passes are made, blank if nothing is. */
+    public String made(Knob knob) {
+      return made.getOrDefault(knob, "");
+    }
+  }
 
   /** A patch that takes a further reading; last seen as outcome, a bar and the passes. */
   public record Further(String id, String code, String lastSeen) {}
@@ -64,7 +74,8 @@ public record RecordView(
       Optional<PatchEntry> read,
       Context ctx,
       String person,
-      Map<String, Precautions> known) {
+      Map<String, Precautions> known,
+      List<String> ownFigures) {
     Optional<Patch> base = like.map(PatchEntry::patch);
     Optional<Rig> named = Optional.ofNullable(ctx.queryParam("rig")).flatMap(shelf::rig);
     Rig rig =
@@ -99,7 +110,8 @@ public record RecordView(
             .orElse(1),
         read.map(PatchEntry::patch).map(RecordView::further),
         person,
-        base.map(Patch::code).orElse(""));
+        base.map(Patch::code).orElse(""),
+        Stream.concat(Figure.words().stream(), ownFigures.stream()).distinct().toList());
   }
 
   private static Optional<Integer> passes(Context ctx) {
@@ -136,7 +148,7 @@ public record RecordView(
   }
 
   private static Option plain(String name, String hint) {
-    return new Option(name, hint, "", "", "", "", "", "");
+    return new Option(name, hint, "", "", "", "", "", Map.of(), "");
   }
 
   /** The page of the finish that stands, with its cautions in full. */
@@ -145,7 +157,8 @@ public record RecordView(
   }
 
   private static Option finish(Finish finish, Precautions known) {
-    return new Option(finish.name(), finish.family(), "", "", "", "", "", PoisonLine.of(known));
+    return new Option(
+        finish.name(), finish.family(), "", "", "", "", "", Map.of(), PoisonLine.of(known));
   }
 
   /** Poison and fire of the finish that stands, blank where there is none. */
@@ -167,6 +180,7 @@ public record RecordView(
         text(rig.repetitionKilohertz()),
         text(rig.pulseNanoseconds()),
         text(rig.scanWidthMillimetres()),
+        DialledKnobs.words(rig.usual()),
         "");
   }
 
@@ -210,6 +224,21 @@ public record RecordView(
   /** Knobs that mostly stay, below the others. */
   public List<Knob> lesser() {
     return List.of(Knob.SPOT, Knob.RATE, Knob.PULSE, Knob.PATCH_AREA);
+  }
+
+  /** How passes are made, beside the settings; all of it may be left out. */
+  public List<Knob> made() {
+    return Knob.CIRCUMSTANCES;
+  }
+
+  /** Knobs of which a rig has a usual value for how passes are made. */
+  public List<Knob> usualOfRig() {
+    return Knob.USUAL_OF_RIG;
+  }
+
+  /** The words to choose from; empty where something is typed. */
+  public List<String> answers(Knob knob) {
+    return knob == Knob.FIGURE ? figures : knob.answers();
   }
 
   /** True for knobs that only a pulsed rig has. */

@@ -3,22 +3,23 @@ package charline.web.pages;
 import charline.answer.Precautions;
 import charline.log.Logbook;
 import charline.log.VoidCheck;
-import charline.refusal.Refusal;
+import charline.log.VoidUpkeep;
 import charline.trial.Board;
 import charline.trial.FamilyFacts;
+import charline.trial.Rig;
 import charline.trial.WoodFacts;
-import charline.web.entry.Doubtful;
 import charline.web.entry.SetupForms;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
+import charline.wording.CircumstancesText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import io.javalin.http.HttpStatus;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /** The page where rigs, power checks, boards and finishes are set up. */
@@ -28,6 +29,8 @@ public final class SetUpPages {
           "rig",
           "rigs",
           "check",
+          "rigs",
+          "upkeep",
           "rigs",
           "board",
           "boards",
@@ -56,6 +59,7 @@ public final class SetUpPages {
     routes.get("/set-up", ctx -> show(ctx, "", "", false));
     routes.post("/set-up/rig", taking("rig", setUps::rig));
     routes.post("/set-up/check", taking("check", setUps::check));
+    routes.post("/set-up/upkeep", taking("upkeep", setUps::upkeep));
     routes.post("/set-up/board", taking("board", setUps::board));
     routes.post("/set-up/finish", taking("finish", setUps::finish));
     routes.post("/set-up/wood", taking("wood", setUps::wood));
@@ -68,6 +72,7 @@ public final class SetUpPages {
    * @param known what must be known of each finish before the beam is on, by its name
    * @param voidBoards boards that count no more
    * @param voidChecks power checks that count no more, by the name of the rig
+   * @param voidUpkeep upkeep that counts no more, likewise
    * @param form which form was refused, blank for none
    * @param trouble why
    * @param doubtful true if the person may say that they are sure
@@ -80,6 +85,7 @@ public final class SetUpPages {
       Map<String, Precautions> known,
       List<Board> voidBoards,
       Map<String, List<VoidCheck>> voidChecks,
+      Map<String, List<VoidUpkeep>> voidUpkeep,
       String form,
       String trouble,
       boolean doubtful,
@@ -87,6 +93,11 @@ public final class SetUpPages {
     /** What a field of a form shows at first. */
     public String given(String ofForm, String field) {
       return ofForm.equals(form) ? given.getOrDefault(field, "") : "";
+    }
+
+    /** What is usual of a rig in how passes are made, blank if nothing is known. */
+    public String made(Rig rig) {
+      return String.join(", ", CircumstancesText.facts(rig).values());
     }
 
     /** Poison and fire in the coats of a finish, blank where there is none. */
@@ -106,28 +117,16 @@ public final class SetUpPages {
   }
 
   private Handler taking(String form, BiConsumer<UnaryOperator<String>, String> work) {
-    return ctx -> {
-      String by = ctx.formParam("by");
-      try {
-        work.accept(ctx::formParam, by == null || by.isBlank() ? person : by);
-      } catch (Doubtful e) {
-        ctx.status(409);
-        show(ctx, form, e.getMessage(), true);
-        return;
-      } catch (Refusal e) {
-        ctx.status(422);
-        show(ctx, form, e.getMessage(), false);
-        return;
-      }
-      ctx.redirect("/set-up#" + PLACES.get(form), HttpStatus.SEE_OTHER);
-    };
+    return ctx ->
+        new SentForm(ctx, person)
+            .take(
+                by -> work.accept(ctx::formParam, by),
+                (trouble, doubtful) -> show(ctx, form, trouble, doubtful),
+                () -> "/set-up#" + PLACES.get(form));
   }
 
   private void show(Context ctx, String form, String trouble, boolean doubtful) {
-    Map<String, String> given = new HashMap<>();
-    if (!form.isEmpty()) {
-      ctx.formParamMap().forEach((name, values) -> given.put(name, values.get(0)));
-    }
+    Map<String, String> given = form.isEmpty() ? Map.of() : SentForm.given(ctx);
     pages.send(
         ctx,
         "set-up",
@@ -136,20 +135,21 @@ public final class SetUpPages {
             "view",
             new SetUpView(
                 models.shelf(),
-                log.woods(),
-                log.families(),
+                log.reference().woods(),
+                log.reference().families(),
                 Precautions.ofEach(log, models.shelf().finishes()),
                 log.voidBoards(),
-                voidChecks(),
+                ofRigs(log::voidChecks),
+                ofRigs(log::voidUpkeep),
                 form,
                 trouble,
                 doubtful,
                 given)));
   }
 
-  private Map<String, List<VoidCheck>> voidChecks() {
-    Map<String, List<VoidCheck>> byRig = new HashMap<>();
-    models.shelf().rigs().forEach(rig -> byRig.put(rig.name(), log.voidChecks(rig)));
+  private <T> Map<String, List<T>> ofRigs(Function<Rig, List<T>> what) {
+    Map<String, List<T>> byRig = new HashMap<>();
+    models.shelf().rigs().forEach(rig -> byRig.put(rig.name(), what.apply(rig)));
     return byRig;
   }
 }

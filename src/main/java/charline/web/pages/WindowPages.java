@@ -1,6 +1,7 @@
 package charline.web.pages;
 
 import charline.answer.Answers;
+import charline.answer.Dialled;
 import charline.answer.Light;
 import charline.answer.Precautions;
 import charline.answer.Strata;
@@ -18,6 +19,7 @@ import charline.quantity.Measure.Quantity;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Caution;
+import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.Stratum;
@@ -157,6 +159,11 @@ public final class WindowPages {
    * @param words what was burned with it
    */
   public record LightChoice(String link, String words, int patches) {}
+
+  /** The patches of a stratum. */
+  List<Patch> patches(Stratum stratum) {
+    return models.shelf().trials().of(stratum);
+  }
 
   /** Trials with different light are never judged together: the person says which. */
   void chooseLight(Context ctx, String path, List<Stratum> candidates) {
@@ -306,11 +313,7 @@ public final class WindowPages {
         LiveRiskText.of(
             stratum,
             models.of(stratum, question, models.longest()),
-            bench.rig(),
-            settings,
-            bench.at(),
-            passes,
-            bench.strokes(),
+            new Dialled(bench.rig(), settings, bench.at(), passes, bench.strokes()),
             asked);
     LiveRiskText.doubt(words, doubts);
     Pages.json(ctx, words);

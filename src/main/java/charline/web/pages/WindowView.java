@@ -7,9 +7,11 @@ import charline.exposure.Pulses;
 import charline.paper.WindowSheet;
 import charline.quantity.Figures;
 import charline.trial.Caution;
+import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.window.Box;
 import charline.window.Forecast;
+import charline.window.PieceEvidence;
 import charline.window.Range;
 import charline.window.Recommendation;
 import charline.window.RigSetup;
@@ -17,10 +19,12 @@ import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
+import charline.wording.BoardPriorText;
 import charline.wording.BorrowText;
 import charline.wording.BriefList;
 import charline.wording.CoatText;
 import charline.wording.NearWoodText;
+import charline.wording.PieceText;
 import charline.wording.PlanText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
@@ -41,6 +45,9 @@ import java.util.stream.Stream;
  * @param notValid why the window must not be used any more, if so
  * @param asked what the window keeps, over a job too where one was asked about
  * @param provisos what has to be known beside the verdict
+ * @param piece what the patches of the piece say and changed, where it is for one
+ * @param unlike that the piece is unlike the other boards, if it is
+ * @param boards where the expected spread of boards comes from
  * @param woods which woods were pooled, and which near ones were not counted
  * @param poison poison and fire in short, if the coat or the wood brings any
  * @param nextPatches the patches to burn next, those alike in one line
@@ -60,12 +67,19 @@ public record WindowView(
     List<BriefList.Line> nextPatches,
     List<String> asked,
     List<String> provisos,
+    List<String> piece,
+    Optional<String> unlike,
+    String boards,
     Woods woods,
     Optional<Start> start,
     Optional<Map> map,
     List<Caution> cautions,
     String speedWords,
     String query) {
+
+  private static final String FOR_THE_PIECE =
+      "Record them on a board of the piece's own and choose it below, where you ask for one piece:"
+          + " they confirm the window for it.";
 
   /**
    * Which woods count.
@@ -131,22 +145,45 @@ public record WindowView(
     Optional<Box> box = found.chosen().filter(b -> found.verdict() == Verdict.WINDOW);
     return new WindowView(
         found.stratum(),
-        LimitFields.of(question),
+        LimitFields.of(question, found.patches()),
         behind,
         notValid,
         poison,
         VerdictText.of(found),
         ReasonText.of(found),
-        PlanText.advice(answer.next().advice()),
+        nextStep(answer),
         BriefList.lines(answer.next()),
         asked(answer),
         ProvisoText.of(found),
+        piece(answer),
+        answer.piece().flatMap(PieceText::unlike),
+        BoardPriorText.of(answer.boards()),
         Woods.of(answer),
         box.map(b -> start(b, found)),
         WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
         cautions,
         found.bench().speed().kind().words(),
         Asking.query(found.stratum(), question));
+  }
+
+  private static String nextStep(WindowAnswer answer) {
+    String advice = PlanText.advice(answer.next().advice());
+    return answer.isWindow() && answer.piece().isEmpty() ? advice + " " + FOR_THE_PIECE : advice;
+  }
+
+  private static List<String> piece(WindowAnswer answer) {
+    List<String> sentences = new ArrayList<>();
+    answer
+        .piece()
+        .ifPresent(
+            piece -> {
+              sentences.add(PieceText.forPiece(piece.fits()));
+              sentences.add(PieceText.shifts(piece.fits()));
+              sentences.add(PieceText.general(piece.general()));
+              PieceText.standing(answer.found())
+                  .ifPresent(standing -> sentences.add("Standing: " + standing));
+            });
+    return sentences;
   }
 
   private static List<String> asked(WindowAnswer answer) {
@@ -197,12 +234,23 @@ public record WindowView(
   }
 
   /**
-   * Record with this setting on the window's rig; board and finish as the latest patch had them.
+   * Record with this setting on the window's rig; board and finish as the latest patch had them, of
+   * the piece where the window is for one.
    */
   private static String recordLink(Box box, Recommendation found) {
     RigSetup bench = found.bench();
     boolean scan = bench.speed().kind() == SpeedKnob.Kind.SCAN;
-    String like = found.patches().get(found.patches().size() - 1).code();
+    List<Patch> patches =
+        found.patches().stream()
+            .filter(
+                p ->
+                    found
+                        .piece()
+                        .map(PieceEvidence::name)
+                        .orElse(p.board().name())
+                        .equals(p.board().name()))
+            .toList();
+    String like = patches.get(patches.size() - 1).code();
     String link =
         "/record?like=%s&rig=%s&power=%s&pace=%s&form=%s&across=%s&spot=%s&passes=%d"
             .formatted(

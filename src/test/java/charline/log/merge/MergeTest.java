@@ -16,17 +16,22 @@ import charline.log.Finding;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.log.PlannedPatchesTest;
+import charline.log.VoidUpkeep;
 import charline.refusal.Refusal;
+import charline.trial.AnyCircumstances;
+import charline.trial.Circumstances;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
 import charline.trial.RigBuilder;
+import charline.trial.Upkeep;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Random;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -113,6 +118,45 @@ class MergeTest {
     assertThat(merged.amended()).isEqualTo(1);
     assertThat(merged.powers()).isEqualTo(new Merged.Powers(Map.of(), 2));
     assertThat(log.patch("P-0001").patch().exposure().deliveredWatts()).isEqualTo(114);
+  }
+
+  @Test
+  void how_a_pass_was_made_and_what_was_done_to_a_rig_come_along() {
+    boathouse.burn("clean");
+    log.backup(there);
+    Circumstances made =
+        AnyCircumstances.of(log.patch("P-0001").patch().settings().form(), new Random(3));
+    Upkeep lens;
+    try (Logbook other = Logbook.open(there, CLOCK)) {
+      PatchEntry entry = other.patch("P-0001");
+      other.amend(entry.with(entry.patch().with(made)), "Bo", "from the notebook");
+      lens =
+          new Upkeep(
+              other.newId(), MORNING, "lens", OptionalDouble.of(412), Optional.of("scratched"));
+      other.addUpkeep("shop-200", lens, "Bo");
+    }
+    Merged merged = Merge.into(log, "Ada").from(there, Resolution.UNDECIDED);
+    assertThat(merged.amended()).isEqualTo(1);
+    assertThat(merged.upkeep()).isEqualTo(Map.of("shop-200", 1));
+    assertThat(log.patch("P-0001").patch().circumstances()).isEqualTo(made);
+    assertThat(log.rig("shop-200").upkeep()).containsExactly(lens);
+    assertThat(log.history("P-0001")).extracting(Change::what).contains("patch.figure");
+
+    Rig rig = log.rig("shop-200");
+    try (Logbook other = Logbook.open(there, CLOCK)) {
+      other.voidUpkeep(rig, lens, "Bo", "not done");
+    }
+    log.amend(
+        rig,
+        new Upkeep(lens.id(), lens.at(), "lens", OptionalDouble.of(421), lens.note()),
+        "Ada",
+        null);
+    assertThat(Merge.into(log, "Ada").from(there, Resolution.UNDECIDED).conflicts())
+        .singleElement()
+        .asString()
+        .startsWith("Upkeep of rig shop-200 was amended here and in slipway.db: running hours is");
+    Merge.into(log, "Ada").from(there, Resolution.THERE);
+    assertThat(log.voidUpkeep(rig)).extracting(VoidUpkeep::why).containsExactly("not done");
   }
 
   /** Power given in watts is taken as delivered, whatever the rig is rated for. */

@@ -37,8 +37,10 @@ class SampleSheetsTest {
     try (Logbook log = open()) {
       RigSheet rigs =
           RigSheet.read(SAMPLES.resolve("rigs.csv"), SAMPLES.resolve("power-checks.csv"));
-      assertThat(rigs.addTo(log, SheetBench.CLOCK, "Runa")).isEqualTo(new RigSheet.Brought(2, 0));
-      assertThat(rigs.addTo(log, SheetBench.CLOCK, "Runa")).isEqualTo(new RigSheet.Brought(0, 0));
+      assertThat(rigs.addTo(log, SheetBench.CLOCK, "Runa"))
+          .isEqualTo(new RigSheet.Brought(2, 0, 0));
+      assertThat(rigs.addTo(log, SheetBench.CLOCK, "Runa"))
+          .isEqualTo(new RigSheet.Brought(0, 0, 0));
       TrialSheetImporter importer = new TrialSheetImporter(log, SheetBench.CLOCK);
       for (Path sheet : sheets) {
         importer.add(TrialSheet.read(sheet), false);
@@ -104,7 +106,7 @@ class SampleSheetsTest {
               log,
               rigs.replace("heron", "Heron"),
               head + "HERON,2026-09-01,80,231\nheron,2026-10-01,80,120\n");
-      assertThat(more).isEqualTo(new RigSheet.Brought(0, 1));
+      assertThat(more).isEqualTo(new RigSheet.Brought(0, 1, 0));
       assertThat(log.rigs()).hasSize(1);
       assertThat(log.rig("heron").checks())
           .extracting(c -> c.factor(300))

@@ -1,6 +1,7 @@
 package charline.log.sheet;
 
 import charline.exposure.Emission;
+import charline.log.EmptyLog;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
@@ -23,7 +24,7 @@ final class SheetBench implements AutoCloseable {
   final Logbook log;
 
   SheetBench(Path folder, String name) {
-    log = Logbook.open(folder.resolve(name), CLOCK);
+    log = EmptyLog.open(folder.resolve(name), CLOCK);
     log.add(rig("heron", Emission.PULSED, 300, 0.5, 60.0, 100.0, 60.0), "Runa");
     log.add(rig("otter", Emission.CONTINUOUS, 1500, 1.2, null, null, 80.0), "Runa");
     log.add(rig("bare", Emission.PULSED, 200, null, null, null, null), "Runa");

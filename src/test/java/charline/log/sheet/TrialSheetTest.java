@@ -92,7 +92,9 @@ class TrialSheetTest {
       "patch, burned_at, rig, board, wood, finish, family, tone, power_pct, power_w, rep_khz,"
           + " pulse_ns, spot_mm, scan_mm_s, spacing_mm, width_mm, hand_mm_s, area_cm2, seconds,"
           + " passes, outcome, soot, depth_um, by, note, patch_cm2, form, condition, moisture_pct,"
-          + " job, coats, read_at, burned_by, patch_note, wood_like, family_like";
+          + " job, coats, read_at, burned_by, patch_note, wood_like, family_like, figure, lines_s,"
+          + " standoff_mm, defocus_mm, rest_s, place, wood_part, wetted, air, extraction,"
+          + " temperature_c, strokes_s, stroke_mm";
   private static final String NO_NAMES =
       "Line %d of the trial sheet must name the columns, not read \"%s\"; remove any title above"
           + " the names, and name at least burned_at, rig, board, passes, outcome, of %s.";
@@ -122,8 +124,8 @@ class TrialSheetTest {
             "Nothing was imported: one place in the trial sheet must be corrected.\n"
                 + "  line 1: There is no column \"spott_mm\"; nearest: spot_mm."),
         Arguments.of(
-            NEEDED + ",Lampe,Wetter\n" + LINE + ",0.5,dry\n",
-            "Nothing was imported: one place in the trial sheet must be corrected.\n  line 1: There are no columns \"Lampe\", \"Wetter\"; the columns are %s."
+            NEEDED + ",Lampe,Himmel\n" + LINE + ",0.5,dry\n",
+            "Nothing was imported: one place in the trial sheet must be corrected.\n  line 1: There are no columns \"Lampe\", \"Himmel\"; the columns are %s."
                 .formatted(COLUMNS)),
         Arguments.of(
             "\nBoathouse; kitchen;;\n" + NEEDED.replace(',', ';') + "\n",

@@ -46,7 +46,8 @@ class MixedAndTimedReferenceTest {
 
     Fitted fit = Method.MIXED.fit(rows, PatchRows.NONE).fitted().orElseThrow();
 
-    Expected expected = reference.fit("laplace").at("expected");
+    Expected expected =
+        ReferenceCase.load("random-intercept-integrated").fit("lesnoff-2004").at("expected");
     double[] coefficients = expected.numbers("coef");
     double[] errors = expected.numbers("se_full_hessian");
     List<Coefficient> found = fit.coefficients();
@@ -135,7 +136,7 @@ class MixedAndTimedReferenceTest {
   /** Half of patches on a new board, or one in twenty, at the dose that says so. */
   @Test
   void the_dose_of_a_mixed_fit_has_its_chance_on_a_board_not_seen_before() {
-    PatchRows rows = new PatchRows(ReferenceStrata.trials("latex", "pine"), Event.CHAR);
+    PatchRows rows = new PatchRows(ReferenceStrata.trials("varnish", "oak"), Event.CHAR);
     Fitted fit = Method.MIXED.fit(rows, PatchRows.NONE).fitted().orElseThrow();
     assertThat(fit.boards().orElseThrow().logOdds()).isGreaterThan(0.5);
 

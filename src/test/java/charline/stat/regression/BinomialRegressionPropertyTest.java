@@ -10,7 +10,7 @@ import charline.stat.inverse.Dose;
 import charline.stat.inverse.DoseAtRisk;
 import charline.stat.inverse.ProfileLimits;
 import charline.stat.linear.Design;
-import charline.stat.mixed.LaplaceLikelihood;
+import charline.stat.mixed.IntegratedLikelihood;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.Arrays;
 import java.util.Collections;
@@ -155,7 +155,7 @@ class BinomialRegressionPropertyTest {
         List.of(
             new FirthLikelihood(sample),
             new LogitLikelihood(GroupedRows.of(sample)),
-            new LaplaceLikelihood(sample, groupsOfFour(), 10, 30));
+            new IntegratedLikelihood(sample, groupsOfFour(), 10, 30));
     for (TwiceDifferentiableFunction objective : objectives) {
       double[] point = Arrays.copyOf(new double[] {-0.4, 0.7, 0.3, 0.8}, objective.dimension());
       TwiceDifferentiableFunction.Local here = objective.local(point);

@@ -2,6 +2,7 @@ package charline.web.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.answer.Dialled;
 import charline.exposure.DoseForm;
 import charline.exposure.LineScan;
 import charline.exposure.Pulses;
@@ -39,11 +40,12 @@ class LiveRiskTextTest {
     return LiveRiskText.of(
         trials.stratum(),
         known,
-        patch.rig(),
-        new Settings(patch.settings().power(), form, spot, pulses),
-        patch.burnedAt(),
-        1,
-        Strokes.SINGLE,
+        new Dialled(
+            patch.rig(),
+            new Settings(patch.settings().power(), form, spot, pulses),
+            patch.burnedAt(),
+            1,
+            Strokes.SINGLE),
         Requirements.USUAL);
   }
 

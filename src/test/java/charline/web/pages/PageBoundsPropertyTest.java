@@ -2,6 +2,7 @@ package charline.web.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.answer.Dialled;
 import charline.model.Fitter;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
@@ -57,11 +58,7 @@ class PageBoundsPropertyTest {
           LiveRiskText.of(
               trials.stratum(),
               known,
-              patch.rig(),
-              patch.settings(),
-              patch.burnedAt(),
-              2,
-              Strokes.SINGLE,
+              new Dialled(patch.rig(), patch.settings(), patch.burnedAt(), 2, Strokes.SINGLE),
               Requirements.USUAL);
 
       Printed.percentAtMost(

@@ -1,28 +1,32 @@
-package charline.cli.render;
+package charline.wording;
 
 import charline.exposure.AreaRate;
 import charline.exposure.ContinuousBeam;
+import charline.exposure.Head;
 import charline.exposure.LineScan;
 import charline.exposure.PulsedBeam;
 import charline.exposure.Pulses;
+import charline.exposure.ScanFigure;
 import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.quantity.Figures;
 import charline.trial.Patch;
-import charline.wording.Facts;
-import charline.wording.Json;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /** The effect of one pass at a point on the wood, computed from the settings. */
-final class BeamView {
+public final class BeamText {
   private final Spot spot;
   private final AreaRate rate;
   private final Optional<Pulses> pulses;
   private final Optional<PulsedBeam> pulsed;
   private final Optional<ContinuousBeam> continuous;
+  private final boolean scanner;
+  private final Optional<ScanFigure> path;
   private final Optional<LineScan> lines;
 
-  BeamView(Patch patch) {
+  public BeamText(Patch patch) {
     Settings settings = patch.settings();
     double watts = patch.exposure().deliveredWatts();
     spot = settings.spot();
@@ -31,17 +35,19 @@ final class BeamView {
     pulsed = pulses.map(p -> new PulsedBeam(watts, hertz(p), spot));
     continuous =
         pulses.isPresent() ? Optional.empty() : Optional.of(new ContinuousBeam(watts, spot));
-    lines =
-        Optional.of(settings.form()).filter(LineScan.class::isInstance).map(LineScan.class::cast);
+    Head head = patch.circumstances().head();
+    scanner = settings.form() instanceof LineScan;
+    path = head.path(settings.form());
+    lines = head.lines(settings.form());
   }
 
   private static double hertz(Pulses pulses) {
     return 1000 * pulses.repetitionKilohertz();
   }
 
-  /** Adds a line for each kind of figure. */
-  Facts addTo(Facts facts) {
-    return facts
+  /** Adds a line for each kind of number. */
+  public Facts addTo(Facts facts) {
+    facts
         .add("each pulse", pulsed.map(this::eachPulse))
         .add(
             "at its centre",
@@ -52,13 +58,23 @@ final class BeamView {
             pulsed.map(beam -> Figures.three(beam.pulsesPerPoint(rate)) + " pulses in one pass"))
         .add(
             "dwells",
-            dwellMilliseconds().map(ms -> Figures.three(ms) + " ms on a point, each line"))
-        .add("overlap", lines.map(this::overlaps))
-        .add("covers", Figures.three(rate.squareCentimetresPerMinute()) + " cm2/min in one pass");
+            dwellMilliseconds().map(ms -> Figures.three(ms) + " ms on a point, each line"));
+    ofLines().forEach(facts::add);
+    return facts.add(
+        "covers", Figures.three(rate.squareCentimetresPerMinute()) + " cm2/min in one pass");
   }
 
-  /** Puts the same figures; what such a beam or pass does not have is null. */
-  void putInto(Json json) {
+  /** How the spot runs and overlaps along its lines, by what it is about; empty if not known. */
+  public Map<String, String> ofLines() {
+    Map<String, String> facts = new LinkedHashMap<>();
+    lines.filter(scan -> !scanner).ifPresent(scan -> facts.put("spot runs at", run(scan)));
+    lines.ifPresent(scan -> facts.put("overlap", overlaps(scan)));
+    rims().ifPresent(track -> facts.put("rims", hot(track)));
+    return facts;
+  }
+
+  /** Puts the same numbers; what such a beam or pass does not have is null. */
+  public void putInto(Json json) {
     json.put("area_rate_cm2_min", rate.squareCentimetresPerMinute())
         .put("pulse_energy_mj", pulsed.map(beam -> 1000 * beam.pulseEnergyJoules()))
         .put("pulse_peak_kw", peakKilowatts())
@@ -68,7 +84,32 @@ final class BeamView {
         .put("dwell_ms", dwellMilliseconds())
         .put("pulse_pitch_mm", pitchMillimetres())
         .put("pulse_overlap_pct", pulseOverlap().map(share -> 100 * share))
-        .put("line_overlap_pct", lines.map(l -> 100 * l.lineOverlap(spot)));
+        .put("line_overlap_pct", lines.map(l -> 100 * l.lineOverlap(spot)))
+        .put("spot_speed_mm_s", lines.map(LineScan::spotSpeedMillimetresPerSecond))
+        .put("line_spacing_mm", lines.map(LineScan::lineSpacingMillimetres))
+        .put("middle_dose_ratio", rims().map(track -> track.relativeDose(0)))
+        .put("rim_dose_ratio", rims().map(track -> track.rimDose(spot)));
+  }
+
+  private Optional<ScanFigure.HotRims> rims() {
+    return path.filter(ScanFigure.HotRims.class::isInstance).map(ScanFigure.HotRims.class::cast);
+  }
+
+  private String run(LineScan scan) {
+    return "%s mm/s, %s %s mm apart"
+        .formatted(
+            Figures.three(scan.spotSpeedMillimetresPerSecond()),
+            lineWord(),
+            Figures.three(scan.lineSpacingMillimetres()));
+  }
+
+  private String lineWord() {
+    return path.filter(ScanFigure.Circle.class::isInstance).isPresent() ? "turns" : "lines";
+  }
+
+  private String hot(ScanFigure.HotRims track) {
+    return "%s times the mean dose along either rim, as wide as the spot; %s times in the middle"
+        .formatted(Figures.two(track.rimDose(spot)), Figures.two(track.relativeDose(0)));
   }
 
   private String eachPulse(PulsedBeam beam) {
@@ -80,7 +121,7 @@ final class BeamView {
   }
 
   private String overlaps(LineScan scan) {
-    String between = overlap(scan.lineOverlap(spot)) + " between lines";
+    String between = overlap(scan.lineOverlap(spot)) + " between " + lineWord();
     return pulseOverlap()
         .map(
             share ->

@@ -1,12 +1,11 @@
-package charline.cli.patch;
+package charline.cli.command;
 
-import charline.cli.command.TypedValues;
 import charline.trial.Knob;
 import charline.trial.KnobDialect;
 
 /** Knobs as options: {@code --hand 22mm/s}. */
-final class OptionDialect implements KnobDialect {
-  static final OptionDialect INSTANCE = new OptionDialect();
+public final class OptionDialect implements KnobDialect {
+  public static final OptionDialect INSTANCE = new OptionDialect();
 
   private OptionDialect() {}
 
