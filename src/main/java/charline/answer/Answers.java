@@ -14,6 +14,7 @@ import charline.model.PieceFit;
 import charline.model.PieceFits;
 import charline.model.Trials;
 import charline.model.borrow.Borrowing;
+import charline.model.borrow.Kin;
 import charline.model.check.BoardCheck;
 import charline.model.check.FitChecker;
 import charline.model.classical.AblationRegression;
@@ -579,6 +580,16 @@ public final class Answers {
                         risk.expected().charRiskMean(),
                         risk.expected().charRiskUpper())),
         boards(subject));
+  }
+
+  /**
+   * Priors for other trials from what all strata of the log say together.
+   *
+   * @param kin strata that count in full
+   * @throws Refusal if the log says nothing
+   */
+  public LogPriors priors(Kin kin) {
+    return fitting.priors(kin);
   }
 
   /** The classical view of one event, beside the posterior where there is a fit. */

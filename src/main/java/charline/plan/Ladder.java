@@ -5,6 +5,7 @@ import charline.trial.Patch;
 import charline.trial.Reading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 
 /**
  * The ladder rule: start low, raise one knob at a time by at most a quarter, stop at the first
@@ -32,15 +33,15 @@ final class Ladder {
   }
 
   private final List<Rung> known = new ArrayList<>();
-  private final double lnFirst;
+  private final DoubleSupplier lnFirst;
 
-  private Ladder(double lnFirst) {
+  private Ladder(DoubleSupplier lnFirst) {
     this.lnFirst = lnFirst;
   }
 
   /** The ladder before any trial: nothing above its first rung. */
   static Ladder from(double lnFirstDose) {
-    return new Ladder(lnFirstDose);
+    return new Ladder(() -> lnFirstDose);
   }
 
   /**
@@ -48,19 +49,26 @@ final class Ladder {
    *
    * @param patches all of the stratum
    * @param own those of them that the rig in question burned
-   * @param lnFirstDose first rung where nothing was burned without char
+   * @param lnFirstDose first rung, asked for only where nothing was burned without char
    */
-  static Ladder of(List<Patch> patches, List<Patch> own, double lnFirstDose) {
+  static Ladder of(List<Patch> patches, List<Patch> own, DoubleSupplier lnFirstDose) {
     List<Rung> safe = uncharred(own.isEmpty() ? patches : own);
-    double lower = own.isEmpty() ? OTHER_RIG : 0;
+    if (!safe.isEmpty()) {
+      return climbed(safe, own.isEmpty(), lnFirstDose);
+    }
     double lowestChar =
         patches.stream()
             .filter(p -> p.lastReading().outcome().charred())
             .mapToDouble(p -> Math.log(p.exposure().doseJoulesPerCm2()))
             .min()
             .orElse(Double.POSITIVE_INFINITY);
-    Ladder ladder = new Ladder(Math.min(lnFirstDose, lowestChar - BELOW_CHAR));
-    safe.forEach(r -> ladder.add(r.lnDose() - lower - (lower > 0 ? LN_STEP : 0), r.lnIntensity()));
+    return from(Math.min(lnFirstDose.getAsDouble(), lowestChar - BELOW_CHAR));
+  }
+
+  private static Ladder climbed(List<Rung> safe, boolean byAnotherRig, DoubleSupplier lnFirst) {
+    Ladder ladder = new Ladder(lnFirst);
+    double lower = byAnotherRig ? OTHER_RIG + LN_STEP : 0;
+    safe.forEach(r -> ladder.add(r.lnDose() - lower, r.lnIntensity()));
     return ladder;
   }
 
@@ -88,7 +96,7 @@ final class Ladder {
   /** The same by the first {@code among} of what is known. */
   boolean permits(double lnDose, double lnIntensity, int among) {
     return among == 0
-        ? lnDose <= lnFirst + SLACK
+        ? lnDose <= lnFirst() + SLACK
         : known.stream().limit(among).anyMatch(r -> r.permits(lnDose, lnIntensity));
   }
 
@@ -109,11 +117,13 @@ final class Ladder {
 
   /** First rung where nothing was burned without char, as a natural logarithm of its dose. */
   double lnFirst() {
-    return lnFirst;
+    return lnFirst.getAsDouble();
   }
 
   /** Highest dose that may be burned at any intensity, as a natural logarithm. */
   double lnCeiling() {
-    return known.stream().mapToDouble(Rung::lnDose).max().orElse(lnFirst - LN_STEP) + LN_STEP;
+    return known.isEmpty()
+        ? lnFirst()
+        : known.stream().mapToDouble(Rung::lnDose).max().getAsDouble() + LN_STEP;
   }
 }

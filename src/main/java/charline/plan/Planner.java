@@ -317,10 +317,13 @@ public record Planner(Fitter fitter, int boards) {
   /** Where nothing was burned without char, the ladder begins again at its first rung. */
   private Ladder ladder(List<Patch> patches, RigSetup bench, Outlook outlook, Requirements asked) {
     double lnIntensity = Math.log(outlook.charFit().referenceIntensity());
-    double lnFirst =
-        Outlook.beforeTrials(fitter, asked, bench, outlook.charFit().referenceIntensity())
-            .lnSafeDose(lnIntensity);
-    return Ladder.of(patches, own(patches, bench), lnFirst);
+    // Two fits that are seldom needed.
+    return Ladder.of(
+        patches,
+        own(patches, bench),
+        () ->
+            Outlook.beforeTrials(fitter, asked, bench, outlook.charFit().referenceIntensity())
+                .lnSafeDose(lnIntensity));
   }
 
   /**

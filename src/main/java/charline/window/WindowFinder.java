@@ -7,9 +7,11 @@ import charline.model.PieceFits;
 import charline.model.PriorSet;
 import charline.model.Trials;
 import charline.model.check.FitChecker;
+import charline.model.check.FitChecks;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Finds the window of a stratum, or says why there is none.
@@ -65,7 +67,23 @@ public record WindowFinder(Fitter fitter) {
    */
   public Recommendation recommend(
       Trials counted, RigSetup bench, Requirements asked, ModelFit charFit, ModelFit clearing) {
-    return recommend(counted, bench, asked, charFit, clearing, Optional.empty());
+    return recommend(counted, bench, asked, charFit, clearing, Optional.empty(), checking(counted));
+  }
+
+  /**
+   * The same if the models pass their checks, which take a third of the time: for simulations that
+   * look after every patch. A window or none found so holds only once {@link #recommend} agrees.
+   */
+  public Recommendation ifChecksPass(Trials trials, RigSetup bench, Requirements asked) {
+    Trials counted = trials.acceptingTint(asked.acceptTint());
+    return recommend(
+        counted,
+        bench,
+        asked,
+        fitter.fit(counted, Event.CHAR),
+        fitter.fit(counted, Event.CLEARING),
+        Optional.empty(),
+        fit -> FitChecks.none(fit.event()));
   }
 
   /**
@@ -77,7 +95,18 @@ public record WindowFinder(Fitter fitter) {
   public Recommendation recommend(
       Trials counted, RigSetup bench, Requirements asked, PieceFits fits) {
     return recommend(
-        counted, bench, asked, fits.charring().piece(), fits.clearing().piece(), Optional.of(fits));
+        counted,
+        bench,
+        asked,
+        fits.charring().piece(),
+        fits.clearing().piece(),
+        Optional.of(fits),
+        checking(counted));
+  }
+
+  private Function<ModelFit, FitChecks> checking(Trials counted) {
+    FitChecker checker = new FitChecker(fitter);
+    return fit -> checker.check(counted, fit);
   }
 
   private Recommendation recommend(
@@ -86,7 +115,8 @@ public record WindowFinder(Fitter fitter) {
       Requirements asked,
       ModelFit charFit,
       ModelFit clearing,
-      Optional<PieceFits> piece) {
+      Optional<PieceFits> piece,
+      Function<ModelFit, FitChecks> checking) {
     if (counted.acceptTint() != asked.acceptTint()) {
       throw new IllegalArgumentException(
           "The models must count a tint as the question does; fit them anew.");
@@ -114,7 +144,6 @@ public record WindowFinder(Fitter fitter) {
         searches.stream()
             .filter(s -> s.room() > Double.NEGATIVE_INFINITY)
             .max(Comparator.comparingDouble(PassSearch::room));
-    FitChecker checker = new FitChecker(fitter);
     Optional<PieceEvidence> onPiece =
         piece.map(
             fits ->
@@ -128,8 +157,8 @@ public record WindowFinder(Fitter fitter) {
             bench,
             knobs,
             witnesses,
-            checker.check(counted, charFit),
-            checker.check(counted, clearing),
+            checking.apply(charFit),
+            checking.apply(clearing),
             Math.max(charFit.omega().median(), clearing.omega().median()),
             fastest,
             settled,

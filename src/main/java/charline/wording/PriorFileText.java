@@ -1,12 +1,16 @@
 package charline.wording;
 
+import charline.answer.LogPriors;
 import charline.answer.PriorLine;
 import charline.answer.Priors;
 import charline.exposure.Emission;
 import charline.model.Event;
 import charline.model.Prior;
+import charline.model.PriorSet;
+import charline.model.borrow.Prediction.Backing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Priors as the file that {@link charline.answer.PriorFile} reads. */
 public final class PriorFileText {
@@ -19,40 +23,84 @@ public final class PriorFileText {
    */
   public static String of(Priors priors, String use) {
     StringBuilder text = new StringBuilder();
+    remark(text, "What the models assume before any patch. " + howToUse(use));
+    lines(text, new Taught(priors.set(), Optional.empty()));
+    return text.toString();
+  }
+
+  /**
+   * The file of priors that a log taught. No name in it comes from the log.
+   *
+   * @param use how this face uses such a file, as in "USE. These alone ..."
+   */
+  public static String of(LogPriors learned, String use) {
+    StringBuilder text = new StringBuilder();
     remark(
         text,
-        "What the models assume before any patch. You may change or leave out lines; "
-            + use
-            + ". A line that begins with pulsed or cw counts for that light alone. These alone"
-            + " never make a window: it takes patches.");
+        "What the models assume before any patch: the usual priors, moved by one log's trials as"
+            + " far as they foretell trials that it has not seen. "
+            + howToUse(use)
+            + " With this file nothing else is learned from your own log.");
+    for (Emission emission : Emission.values()) {
+      Optional.ofNullable(learned.grounds().get(emission))
+          .ifPresent(ground -> remark(text, PriorReasons.ground(emission, ground)));
+    }
+    lines(text, new Taught(learned.set(), Optional.of(learned)));
+    return text.toString();
+  }
+
+  private static String howToUse(String use) {
+    return "You may change or leave out lines; "
+        + use
+        + ". A line that begins with pulsed or cw counts for that light alone. These alone never"
+        + " make a window: it takes patches.";
+  }
+
+  /** Priors and, where a log taught them, what each rests on. */
+  private record Taught(PriorSet set, Optional<LogPriors> by) {
+    Backing backing(PriorLine parameter, Event event, Emission emission) {
+      return by.map(log -> log.backing(parameter, event, emission)).orElse(Backing.NONE);
+    }
+
+    PriorReasons reasons(PriorLine parameter, Event event, Emission emission) {
+      return by.isPresent()
+          ? PriorReasons.of(parameter, event, emission, backing(parameter, event, emission))
+          : PriorReasons.of(parameter, event, emission);
+    }
+
+    Prior prior(Event event, Emission emission) {
+      return set.of(event, emission);
+    }
+  }
+
+  private static void lines(StringBuilder text, Taught taught) {
     for (PriorLine parameter : PriorLine.values()) {
       text.append('\n');
       remark(text, parameter.word() + ": " + PriorReasons.meaning(parameter) + ".");
       for (Event event : Event.values()) {
-        lines(text, parameter, event, priors);
+        lines(text, parameter, event, taught);
       }
     }
-    return text.toString();
   }
 
   /** One line where both kinds of light share it, else one for each. */
-  private static void lines(StringBuilder text, PriorLine parameter, Event event, Priors priors) {
-    if (shared(parameter, event, priors)) {
-      Prior either = priors.set().of(event, Emission.PULSED);
-      why(text, PriorReasons.of(parameter, event, Emission.PULSED));
+  private static void lines(StringBuilder text, PriorLine parameter, Event event, Taught taught) {
+    if (shared(parameter, event, taught)) {
+      Prior either = taught.prior(event, Emission.PULSED);
+      why(text, taught.reasons(parameter, event, Emission.PULSED));
       text.append(parameter.write(event, either)).append('\n');
       return;
     }
     for (Emission emission : Emission.values()) {
-      why(text, PriorReasons.of(parameter, event, emission));
-      text.append(parameter.write(emission, event, priors.set().of(event, emission))).append('\n');
+      why(text, taught.reasons(parameter, event, emission));
+      text.append(parameter.write(emission, event, taught.prior(event, emission))).append('\n');
     }
   }
 
-  private static boolean shared(PriorLine parameter, Event event, Priors priors) {
+  private static boolean shared(PriorLine parameter, Event event, Taught taught) {
     return parameter
-        .of(priors.set().of(event, Emission.PULSED))
-        .equals(parameter.of(priors.set().of(event, Emission.CONTINUOUS)));
+        .of(taught.prior(event, Emission.PULSED))
+        .equals(parameter.of(taught.prior(event, Emission.CONTINUOUS)));
   }
 
   private static void why(StringBuilder text, PriorReasons reasons) {
@@ -65,20 +113,47 @@ public final class PriorFileText {
 
   /** The same as JSON: one object for each parameter, event and kind of light. */
   public static Json json(Priors priors) {
+    return new Json().put("priors", json(new Taught(priors.set(), Optional.empty())));
+  }
+
+  /** The same of priors that a log taught, with what was burned under each kind of light. */
+  public static Json json(LogPriors learned) {
+    Json lights = new Json();
+    for (Emission emission : Emission.values()) {
+      lights.put(
+          emission.word(),
+          Optional.ofNullable(learned.grounds().get(emission))
+              .map(
+                  ground ->
+                      new Json()
+                          .put("wavelength_nm", ground.wavelengthNanometres())
+                          .put("intensity_unit", emission.intensityUnit())
+                          .put("least_intensity", ground.leastIntensity())
+                          .put("most_intensity", ground.mostIntensity())
+                          .put("patches_of_other_wavelength", ground.otherPatches())));
+    }
+    return new Json()
+        .put("priors", json(new Taught(learned.set(), Optional.of(learned))))
+        .put("from_log", lights);
+  }
+
+  private static List<Json> json(Taught taught) {
     List<Json> all = new ArrayList<>();
     for (PriorLine parameter : PriorLine.values()) {
       for (Event event : Event.values()) {
         for (Emission emission : Emission.values()) {
-          all.add(json(parameter, event, emission, priors.set().of(event, emission)));
+          all.add(json(parameter, event, emission, taught));
         }
       }
     }
-    return new Json().put("priors", all);
+    return all;
   }
 
-  private static Json json(PriorLine parameter, Event event, Emission emission, Prior prior) {
+  private static Json json(PriorLine parameter, Event event, Emission emission, Taught taught) {
+    Prior prior = taught.prior(event, emission);
     PriorLine.Value value = parameter.of(prior);
-    PriorReasons reasons = PriorReasons.of(parameter, event, emission);
+    PriorReasons reasons = taught.reasons(parameter, event, emission);
+    Backing backing = taught.backing(parameter, event, emission);
     boolean factor = parameter.factor(prior);
     return new Json()
         .put("parameter", parameter.word())
@@ -92,6 +167,8 @@ public final class PriorFileText {
         .put("at_um", value.atMicrometres())
         .put("meaning", PriorReasons.meaning(parameter))
         .put("why", reasons.why())
-        .put("source", reasons.source());
+        .put("source", reasons.source())
+        .put("strata", backing.strata())
+        .put("patches", backing.patches());
   }
 }

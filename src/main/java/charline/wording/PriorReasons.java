@@ -1,8 +1,11 @@
 package charline.wording;
 
+import charline.answer.LogPriors;
 import charline.answer.PriorLine;
 import charline.exposure.Emission;
 import charline.model.Event;
+import charline.model.borrow.Prediction.Backing;
+import charline.quantity.Figures;
 
 /**
  * What each line of the priors means, why the usual one is as it is, and where that comes from.
@@ -31,6 +34,42 @@ record PriorReasons(String why, String source) {
               + " with x/ is times or divided by a factor, and both together are a level that"
               + " strata have in common with the factor by which each differs from it";
     };
+  }
+
+  /** Which trials of one kind of light taught priors. */
+  static String ground(Emission emission, LogPriors.Ground ground) {
+    String unit = emission.intensityUnit();
+    return "%s: learned at %d nm; the middle of the trials lay %s%s."
+        .formatted(
+            emission.word(),
+            ground.wavelengthNanometres(),
+            between(ground.leastIntensity(), ground.mostIntensity(), unit),
+            ground.otherPatches() == 0
+                ? ""
+                : "; %s with another wavelength left out"
+                    .formatted(Figures.count(ground.otherPatches(), "patch", "patches")));
+  }
+
+  private static String between(double low, double high, String unit) {
+    String first = Figures.three(low);
+    String last = Figures.three(high);
+    return first.equals(last)
+        ? "at %s %s".formatted(first, unit)
+        : "between %s and %s %s".formatted(first, last, unit);
+  }
+
+  /** Why a prior is as it is that may rest on the trials of a log. */
+  static PriorReasons of(PriorLine parameter, Event event, Emission emission, Backing backing) {
+    if (backing.strata() == 0) {
+      PriorReasons usual = of(parameter, event, emission);
+      return new PriorReasons("no stratum says more than the usual: " + usual.why, usual.source);
+    }
+    return new PriorReasons(
+        "the usual prior, moved by %s with %s; as wide as one more stratum may differ from them"
+            .formatted(
+                Figures.count(backing.strata(), "stratum", "strata"),
+                Figures.count(backing.patches(), "patch", "patches")),
+        "one log's trials");
   }
 
   /** Why a usual prior is as it is. */

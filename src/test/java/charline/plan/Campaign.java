@@ -1,5 +1,6 @@
 package charline.plan;
 
+import charline.model.Fitter;
 import charline.model.Trials;
 import charline.shops.Scenario;
 import charline.trial.Stratum;
@@ -52,28 +53,46 @@ record Campaign(
   static Campaign run(Scenario scenario, int number, Manner manner) {
     long begun = System.nanoTime();
     InventedShop shop = InventedShop.draw(scenario, number);
-    WindowFinder finder = WindowFinder.withDefaults();
+    ShopLog log = ShopLog.of(manner, shop.truth, number);
+    Fitter fitter = log.fitter();
     Optional<Recommendation> found = Optional.empty();
     while (shop.patches().size() < MOST) {
-      Manner.Choice choice = manner.choose(shop, found, number);
+      Planner planner = new Planner(fitter, Planner.BOARDS);
+      Manner.Choice choice = manner.choose(planner, shop, found, number);
       if (choice == null) {
         break;
       }
       shop.burn(choice.settings(), choice.board(), Planner.PASSES);
       int patches = shop.patches().size();
-      if (manner != Manner.NEXT && patches < FEWEST) {
+      if (!manner.plans() && patches < FEWEST) {
         continue;
       }
-      Stratum stratum = Stratum.of(shop.patches().get(0));
-      Recommendation now =
-          finder.recommend(
-              new Trials(stratum, shop.patches(), false), InventedShop.BENCH, Requirements.USUAL);
-      if (now.verdict() == Verdict.WINDOW || now.verdict() == Verdict.NONE) {
+      Trials trials = new Trials(Stratum.of(shop.patches().get(0)), shop.patches(), false);
+      fitter = log.fitter(trials);
+      Recommendation now = look(new WindowFinder(fitter), trials);
+      if (decided(now)) {
         return ended(shop, now.chosen(), begun);
       }
       found = Optional.of(now);
     }
     return campaign(End.OPEN, shop, 0, 1, begun);
+  }
+
+  /** The program's answer; the checks of a fit are made only where they may change it. */
+  private static Recommendation look(WindowFinder finder, Trials trials) {
+    Recommendation unchecked = finder.ifChecksPass(trials, InventedShop.BENCH, Requirements.USUAL);
+    return decided(unchecked)
+        ? finder.recommend(
+            trials,
+            InventedShop.BENCH,
+            Requirements.USUAL,
+            unchecked.charFit().orElseThrow(),
+            unchecked.clearingFit().orElseThrow())
+        : unchecked;
+  }
+
+  private static boolean decided(Recommendation answer) {
+    return answer.verdict() == Verdict.WINDOW || answer.verdict() == Verdict.NONE;
   }
 
   private static Campaign ended(InventedShop shop, Optional<Box> window, long begun) {

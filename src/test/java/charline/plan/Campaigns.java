@@ -34,6 +34,8 @@ final class Campaigns {
           "charline/plan/Campaign$",
           "charline/plan/InventedShop",
           "charline/plan/Manner",
+          "charline/plan/ShopLog",
+          "charline/pooling/Yard",
           "charline/shops/Law",
           "charline/shops/Noise",
           "charline/shops/Scenario",

@@ -167,7 +167,8 @@ class LadderPropertyTest {
 
   private static List<Suggestion> list(List<Patch> patches, Random random) {
     Outlook outlook = outlook();
-    Ladder ladder = patches.isEmpty() ? Ladder.from(lnFirst) : Ladder.of(patches, patches, lnFirst);
+    Ladder ladder =
+        patches.isEmpty() ? Ladder.from(lnFirst) : Ladder.of(patches, patches, () -> lnFirst);
     int known = ladder.size();
     PatchSelection drafting =
         new PatchSelection(

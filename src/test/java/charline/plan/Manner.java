@@ -17,28 +17,25 @@ import java.util.stream.IntStream;
 
 /** A manner of choosing the next patch. All judge after every pass up to the same number. */
 enum Manner {
-  /** What the planner says. */
+  /** What the planner says where the log holds nothing else. */
   NEXT {
     @Override
-    Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
-      Planner planner = Planner.withDefaults();
-      List<Patch> patches = shop.patches();
-      int atHand = Math.max(Planner.BOARDS, shop.boards());
-      List<Board> boards = IntStream.range(0, atHand).mapToObj(InventedShop::board).toList();
-      NextPatches next =
-          patches.isEmpty()
-              ? planner.first(InventedShop.BENCH, Requirements.USUAL, Site.OFFCUT, boards, 1)
-              : planner.next(
-                  new Trials(Stratum.of(patches.get(0)), patches, false),
-                  found.orElseThrow(),
-                  Site.OFFCUT,
-                  boards,
-                  1);
-      if (next.suggestions().isEmpty()) {
-        return null;
-      }
-      Suggestion s = next.suggestions().get(0);
-      return new Choice(s.settings(), s.place().board().map(boards::indexOf).orElse(atHand));
+    Choice choose(Planner planner, InventedShop shop, Optional<Recommendation> found, long seed) {
+      return planned(planner, shop, found);
+    }
+  },
+  /** The same in a log with trials of other coatings and woods, which tell how boards differ. */
+  LOG {
+    @Override
+    Choice choose(Planner planner, InventedShop shop, Optional<Recommendation> found, long seed) {
+      return planned(planner, shop, found);
+    }
+  },
+  /** The same with {@code --borrow}: those trials also lend what they say of dose. */
+  BORROW {
+    @Override
+    Choice choose(Planner planner, InventedShop shop, Optional<Recommendation> found, long seed) {
+      return planned(planner, shop, found);
     }
   },
   /**
@@ -47,7 +44,7 @@ enum Manner {
    */
   LADDER {
     @Override
-    Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
+    Choice choose(Planner planner, InventedShop shop, Optional<Recommendation> found, long seed) {
       int rung = 0;
       int board = 0;
       for (Patch patch : shop.patches()) {
@@ -67,7 +64,7 @@ enum Manner {
   /** Five powers by five hand speeds about the window, cool first, from board to board. */
   GRID {
     @Override
-    Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
+    Choice choose(Planner planner, InventedShop shop, Optional<Recommendation> found, long seed) {
       int n = shop.patches().size();
       return new Choice(grid().get(n % 25), n % boards(found));
     }
@@ -75,7 +72,7 @@ enum Manner {
   /** The same grid in random order, each setting once before any twice. */
   RANDOM {
     @Override
-    Choice choose(InventedShop shop, Optional<Recommendation> found, long seed) {
+    Choice choose(Planner planner, InventedShop shop, Optional<Recommendation> found, long seed) {
       int n = shop.patches().size();
       List<Settings> order = new ArrayList<>(grid());
       Collections.shuffle(order, new Random(seed + n / 25));
@@ -92,8 +89,50 @@ enum Manner {
   /** What to burn and on which board. */
   record Choice(Settings settings, int board) {}
 
-  /** The next patch, or null to give up. */
-  abstract Choice choose(InventedShop shop, Optional<Recommendation> found, long seed);
+  /**
+   * The next patch, or null to give up.
+   *
+   * @param planner knows what the log holds
+   * @param found the answer so far; empty where nobody has looked yet
+   */
+  abstract Choice choose(
+      Planner planner, InventedShop shop, Optional<Recommendation> found, long seed);
+
+  /** Whether the planner chooses, who wants an answer after every patch. */
+  boolean plans() {
+    return this == NEXT || hasLog();
+  }
+
+  /** Whether the log holds other trials. */
+  boolean hasLog() {
+    return this == LOG || borrows();
+  }
+
+  /** Whether they lend. */
+  boolean borrows() {
+    return this == BORROW;
+  }
+
+  private static Choice planned(
+      Planner planner, InventedShop shop, Optional<Recommendation> found) {
+    List<Patch> patches = shop.patches();
+    int atHand = Math.max(Planner.BOARDS, shop.boards());
+    List<Board> boards = IntStream.range(0, atHand).mapToObj(InventedShop::board).toList();
+    NextPatches next =
+        patches.isEmpty()
+            ? planner.first(InventedShop.BENCH, Requirements.USUAL, Site.OFFCUT, boards, 1)
+            : planner.next(
+                new Trials(Stratum.of(patches.get(0)), patches, false),
+                found.orElseThrow(),
+                Site.OFFCUT,
+                boards,
+                1);
+    if (next.suggestions().isEmpty()) {
+      return null;
+    }
+    Suggestion s = next.suggestions().get(0);
+    return new Choice(s.settings(), s.place().board().map(boards::indexOf).orElse(atHand));
+  }
 
   /** As many as the planner asks for, whatever the manner. */
   private static int boards(Optional<Recommendation> found) {

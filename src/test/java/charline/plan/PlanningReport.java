@@ -7,6 +7,7 @@ import charline.shops.Share;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
@@ -43,7 +44,20 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
             .replace("{kinds}", String.valueOf(PlanningStudy.all().size()))
             .replace("{run}", number("%.0f minutes on %d shared cores", minutes, cores))
             .replace("{few}", String.valueOf(few))
-            .replace("{most}", String.valueOf(Campaign.MOST)));
+            .replace("{first}", String.valueOf(PlanningStudy.FIRST_SHOP))
+            .replace("{most}", String.valueOf(Campaign.MOST))
+            .replace("{next medians}", medians(Manner.NEXT))
+            .replace("{ladder medians}", medians(Manner.LADDER))
+            .replace("{log medians}", medians(Manner.LOG))
+            .replace("{borrow medians}", medians(Manner.BORROW))
+            .replace("{next broken}", eitherBroken(PlanningStudy.goal()))
+            .replace("{others broken}", eitherBroken(PlanningStudy.others()))
+            .replace("{next against ladder}", saved(Manner.NEXT, Manner.LADDER).words())
+            .replace("{log saves}", saved(Manner.LOG, Manner.NEXT).words())
+            .replace("{borrow saves}", saved(Manner.BORROW, Manner.LOG).words())
+            .replace("{next in others}", found(PlanningStudy.others(), Manner.NEXT))
+            .replace("{ladder in others}", found(PlanningStudy.others(), Manner.LADDER)));
+    section(text, "What a log and `--borrow` buy", bought());
     section(text, "The goal", goal());
     for (Scenario scenario : PlanningStudy.goal()) {
       section(text, title(scenario), table(List.of(scenario)));
@@ -77,6 +91,70 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
         .formatted(
             Character.toUpperCase(scenario.title().charAt(0)) + scenario.title().substring(1),
             PlanningStudy.shops(scenario, few));
+  }
+
+  /** Medians in the shops of the goal, the widest gap first: "12, 15 and above 30". */
+  private String medians(Manner manner) {
+    List<String> all =
+        PlanningStudy.goal().stream()
+            .sorted(Comparator.comparingDouble(Scenario::gap).reversed())
+            .map(s -> shown(quantile(of(s, manner), 0.5)))
+            .toList();
+    int last = all.size() - 1;
+    return String.join(", ", all.subList(0, last)) + " and " + all.get(last);
+  }
+
+  private String eitherBroken(List<Scenario> scenarios) {
+    return broken(scenarios, Manner.NEXT, c -> c.charBroken() || c.clearingBroken()).words();
+  }
+
+  private String found(List<Scenario> scenarios, Manner manner) {
+    List<Campaign> all = scenarios.stream().flatMap(s -> of(s, manner).stream()).toList();
+    return all.stream().filter(Campaign::found).count() + " of " + all.size();
+  }
+
+  /** Shops of the goal in which one manner took fewer patches than another, and more. */
+  private Saving saved(Manner one, Manner than) {
+    return saved(PlanningStudy.goal(), one, than);
+  }
+
+  private Saving saved(List<Scenario> scenarios, Manner one, Manner than) {
+    return Saving.of(
+        scenarios.stream().flatMap(s -> of(s, one).stream()).toList(),
+        scenarios.stream().flatMap(s -> of(s, than).stream()).toList());
+  }
+
+  private String bought() throws IOException {
+    MarkdownTable table =
+        new MarkdownTable(
+            "shops",
+            "manner",
+            "instead of",
+            ">fewer patches",
+            ">more",
+            ">same",
+            ">p",
+            ">saved, mean");
+    for (boolean ofGoal : new boolean[] {true, false}) {
+      List<Scenario> scenarios = ofGoal ? PlanningStudy.goal() : PlanningStudy.others();
+      String shops = ofGoal ? "as the planner assumes" : "something differs";
+      for (Manner[] pair :
+          new Manner[][] {
+            {Manner.LOG, Manner.NEXT}, {Manner.BORROW, Manner.LOG}, {Manner.NEXT, Manner.LADDER}
+          }) {
+        Saving saving = saved(scenarios, pair[0], pair[1]);
+        table.row(
+            shops,
+            name(pair[0]),
+            name(pair[1]),
+            String.valueOf(saving.shops().more()),
+            String.valueOf(saving.shops().fewer()),
+            String.valueOf(saving.shops().same()),
+            number("%.2g", saving.shops().byChance()),
+            number("%.1f", saving.meanPatches()));
+      }
+    }
+    return said("bought.md") + "\n" + table.text();
   }
 
   private String goal() {

@@ -16,17 +16,17 @@ import java.util.concurrent.Future;
 import java.util.stream.Stream;
 
 /**
- * Lets invented shops burn in four manners and writes {@code reports/planning.md}. Run by {@code
- * mvn -Pplanning test-compile exec:java}; a run that was stopped goes on where it was.
+ * Lets invented shops burn in six manners and writes {@code reports/planning.md}. Run by {@code mvn
+ * -Pplanning test-compile exec:java}; a run that was stopped goes on where it was.
  */
 public final class PlanningStudy {
   /** Shops below this one served to choose the manner of choosing, so they prove nothing. */
-  static final int FIRST_SHOP = 1000;
+  static final int FIRST_SHOP = 10_000;
 
   /** So many times as many shops are drawn of each scenario that the goal is about. */
-  private static final int GOAL_TIMES = 4;
+  private static final int GOAL_TIMES = 2;
 
-  private static final int USUAL_FEW = 4;
+  private static final int USUAL_FEW = 20;
 
   private static final List<String> OTHERS =
       List.of(
@@ -68,7 +68,7 @@ public final class PlanningStudy {
     return goal().contains(scenario) ? GOAL_TIMES * few : few;
   }
 
-  /** Arguments: how many shops of each scenario, four times as many of those of the goal. */
+  /** Arguments: how many shops of each scenario, twice as many of those of the goal. */
   public static void main(String[] args) throws Exception {
     int few = args.length > 0 ? Integer.parseInt(args[0]) : USUAL_FEW;
     Campaigns campaigns = Campaigns.in(DONE);

@@ -40,7 +40,10 @@ record ToneTrial(double factor, Estimate found, Told pale) {
   }
 
   static List<ToneTrial> of(Layout layout, double factor, int trials) {
-    return IntStream.range(0, trials).parallel().mapToObj(n -> one(layout, factor, n)).toList();
+    return IntStream.range(PoolingReport.FIRST_WORLD, PoolingReport.FIRST_WORLD + trials)
+        .parallel()
+        .mapToObj(n -> one(layout, factor, n))
+        .toList();
   }
 
   private static ToneTrial one(Layout layout, double factor, int number) {

@@ -70,21 +70,40 @@ public final class BoardSpreads {
     return fitter.with(priors);
   }
 
+  /**
+   * What all strata of the log say of boards in one more.
+   *
+   * @param spread the prior of it
+   * @param backing what it rests on
+   */
+  public record Learned(LearnedSpread spread, Prediction.Backing backing) {}
+
+  /** What all strata of the log say of boards in one more. */
+  public Learned ofAll(Event event) {
+    return learn(log, event);
+  }
+
   private LearnedSpread learn(Key key) {
-    List<Trials> others =
-        log.stream()
-            .filter(other -> !Borrowing.within(other.stratum(), key.stratum()))
-            .limit(MOST_STRATA)
-            .toList();
+    return learn(
+            log.stream()
+                .filter(other -> !Borrowing.within(other.stratum(), key.stratum()))
+                .toList(),
+            key.event())
+        .spread();
+  }
+
+  private Learned learn(List<Trials> others, Event event) {
     LearnedSpread level = LearnedSpread.OF_EMPTY_LOG;
-    for (Trials other : others) {
+    Prediction.Backing backing = Prediction.Backing.NONE;
+    for (Trials other : others.subList(0, Math.min(MOST_STRATA, others.size()))) {
       ModelFit fit =
           sketches.computeIfAbsent(
-              new Sketch(other, key.event()), s -> fitter.sketch(s.trials(), s.event()));
+              new Sketch(other, event), s -> fitter.sketch(s.trials(), s.event()));
       if (fit.reliable()) {
-        level = level.after(fit, fitter.prior(other, key.event()).omega());
+        level = level.after(fit, fitter.prior(other, event).omega());
+        backing = backing.plus(other.patches().size());
       }
     }
-    return level;
+    return new Learned(level, backing);
   }
 }

@@ -1,5 +1,6 @@
 package charline.model.borrow;
 
+import charline.exposure.Emission;
 import charline.model.BorrowedPrior;
 import charline.model.CoatDesign;
 import charline.model.CoatTerm;
@@ -13,10 +14,12 @@ import charline.model.ModelFit;
 import charline.model.Posterior;
 import charline.model.Prior;
 import charline.model.Trials;
+import charline.model.borrow.Prediction.Backing;
 import charline.stat.metaanalysis.RandomEffects;
 import charline.trial.Stratum;
 import charline.trial.Tone;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -156,20 +159,63 @@ public final class Borrowing {
   }
 
   private static boolean near(Stratum other, Stratum wanted, Event event) {
-    return other.family().equals(wanted.family())
-        || (event == Event.CHAR && wanted.woods().contains(other.wood()));
+    return Kin.of(wanted).includes(other, event);
+  }
+
+  /**
+   * What all trials say of one more stratum under their light. Unlike a loan it stands alone, with
+   * no usual prior beside it: where strata contradict each other it is as wide as they make it.
+   *
+   * @param emission kind of light; all trials must have one light
+   * @param kin trials that count in full; the rest are taken to differ twice as much
+   */
+  public Prediction prediction(Event event, Emission emission, Kin kin) {
+    Prior usual = fitter.priors().of(event, emission);
+    Coating coat = new Coating(Optional.empty(), usual.atMicrometres());
+    List<List<Word>> words = List.of(list(), list(), list(), list());
+    Backing[] backing = new Backing[words.size()];
+    Arrays.fill(backing, Backing.NONE);
+    for (Trials other : log) {
+      Optional<ModelFit> fit = fitOnce(other, Optional.empty(), event);
+      if (fit.isPresent()) {
+        double distance = kin.includes(other.stratum(), event) ? 1 : FAR;
+        // Priors are about the middle intensity of whatever trials they are used for.
+        Posterior.Moments[] moments = fit.get().posterior().moments(other.lnReferenceIntensity());
+        moments[0] = moments[0].plus(coatStep(fit.get().coat(), coat, event));
+        for (int k = 0; k < moments.length; k++) {
+          Optional<Word> word = said(moments[k], normal(usual, k), distance);
+          if (word.isPresent()) {
+            words.get(k).add(word.get());
+            backing[k] = backing[k].plus(other.patches().size());
+          }
+        }
+      }
+    }
+    Prior predicted =
+        new Prior(
+            predicted(words.get(0), usual.tau()),
+            new Prior.Weight(predicted(words.get(1), usual.phi().normal()), usual.phi().least()),
+            new Prior.Weight(predicted(words.get(2), usual.psi().normal()), usual.psi().least()),
+            predicted(words.get(3), usual.lnSigma()),
+            usual.omega(),
+            usual.atMicrometres());
+    return new Prediction(predicted, backing[0], backing[1], backing[2], backing[3]);
   }
 
   private Optional<ModelFit> fit(Trials other, Trials wanted, Event event) {
     Optional<Tone> tone = wanted.coat().tone().filter(other.tones()::containsKey);
+    return fitOnce(other.acceptingTint(wanted.acceptTint()), tone, event);
+  }
+
+  private Optional<ModelFit> fitOnce(Trials other, Optional<Tone> tone, Event event) {
     Trials counted =
         new Trials(
             other.stratum(),
             other.patches(),
-            wanted.acceptTint(),
+            other.acceptTint(),
             new Coating(tone, OptionalDouble.empty()));
     return fits.computeIfAbsent(
-        new Key(other.stratum(), event, wanted.acceptTint(), tone), key -> fit(counted, event));
+        new Key(other.stratum(), event, other.acceptTint(), tone), key -> fit(counted, event));
   }
 
   private Optional<ModelFit> fit(Trials other, Event event) {
@@ -220,13 +266,25 @@ public final class Borrowing {
     if (words.isEmpty()) {
       return usual;
     }
-    RandomEffects.Result found =
-        RandomEffects.halfNormal(usual.mean(), usual.sd(), usual.sd() / 2)
-            .fit(
-                words.stream().mapToDouble(Word::estimate).toArray(),
-                words.stream().mapToDouble(Word::standardError).toArray(),
-                words.stream().mapToDouble(Word::distance).toArray());
+    RandomEffects.Result found = among(words, usual);
     return new Prior.Normal(found.next(), Math.min(found.nextSd(), usual.sd()));
+  }
+
+  /** As wide as the prediction, whose tails are longer than those of a normal, anywhere is. */
+  private static Prior.Normal predicted(List<Word> words, Prior.Normal usual) {
+    if (words.isEmpty()) {
+      return usual;
+    }
+    RandomEffects.Result found = among(words, usual);
+    return new Prior.Normal(found.next(), found.coveringSd());
+  }
+
+  private static RandomEffects.Result among(List<Word> words, Prior.Normal usual) {
+    return RandomEffects.halfNormal(usual.mean(), usual.sd(), usual.sd() / 2)
+        .fit(
+            words.stream().mapToDouble(Word::estimate).toArray(),
+            words.stream().mapToDouble(Word::standardError).toArray(),
+            words.stream().mapToDouble(Word::distance).toArray());
   }
 
   private static List<Lender> lenders(java.util.Set<Trials> lending, Trials wanted, Event event) {

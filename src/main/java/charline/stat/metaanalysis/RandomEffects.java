@@ -1,6 +1,10 @@
 package charline.stat.metaanalysis;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Quantities that are alike but not the same: estimates y with standard errors s of quantities θ,
@@ -19,6 +23,9 @@ public record RandomEffects(
     double priorMean, double priorSd, DoubleUnaryOperator spreadDensity, double widest) {
   private static final int CELLS = 2000;
 
+  /** All cells together with weights as small do not show in a probability. */
+  private static final double NEGLIGIBLE = 1e-9;
+
   /**
    * What follows for the mean, the spread, and a quantity of distance 1 not seen yet.
    *
@@ -28,9 +35,32 @@ public record RandomEffects(
    * @param spreadSd its posterior standard deviation
    * @param next predictive mean of a new quantity
    * @param nextSd its predictive standard deviation
+   * @param predictive its predictive distribution
    */
   public record Result(
-      double mean, double meanSd, double spread, double spreadSd, double next, double nextSd) {}
+      double mean,
+      double meanSd,
+      double spread,
+      double spreadSd,
+      double next,
+      double nextSd,
+      NormalMixture predictive) {
+    private static final double[] MIDDLE_SHARES = {0.5, 0.8, 0.9, 0.95, 0.99};
+
+    /**
+     * Standard deviation of the narrowest normal about {@code next} that is at least as wide as the
+     * predictive distribution in its standard deviation and its middle 50, 80, 90, 95 and 99 %.
+     */
+    public double coveringSd() {
+      NormalDistribution standard = new NormalDistribution(null, 0, 1);
+      return Arrays.stream(MIDDLE_SHARES)
+          .map(
+              share ->
+                  predictive.halfWidth(next, share, nextSd)
+                      / standard.inverseCumulativeProbability((1 + share) / 2))
+          .reduce(nextSd, Math::max);
+    }
+  }
 
   /** A half-normal density of t with a given scale, cut off where it has all but ended. */
   public static RandomEffects halfNormal(double priorMean, double priorSd, double scale) {
@@ -110,6 +140,22 @@ public record RandomEffects(
         spread,
         Math.sqrt(spreadSquare / total - spread * spread),
         priorMean + mean,
-        Math.sqrt(meanVariance + spreadSquare / total));
+        Math.sqrt(meanVariance + spreadSquare / total),
+        predictive(logWeight, top, centre, variance));
+  }
+
+  private NormalMixture predictive(
+      double[] logWeight, double top, double[] centre, double[] variance) {
+    List<NormalMixture.Part> parts = new ArrayList<>();
+    for (int cell = 0; cell < CELLS; cell++) {
+      double weight = Math.exp(logWeight[cell] - top);
+      if (weight > NEGLIGIBLE) {
+        double t = spread(cell);
+        parts.add(
+            new NormalMixture.Part(
+                weight, priorMean + centre[cell], Math.sqrt(variance[cell] + t * t)));
+      }
+    }
+    return new NormalMixture(parts);
   }
 }
