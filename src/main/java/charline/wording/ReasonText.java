@@ -108,7 +108,9 @@ public final class ReasonText {
     return kept.narrow()
         ? promise
             + " The range of hand speed is narrower than a steady hand can keep; more patches on"
-            + " more boards would widen it."
+            + (kept.piece().isPresent()
+                ? " the piece would widen it."
+                : " more boards would widen it.")
         : promise;
   }
 

@@ -93,7 +93,7 @@ class PieceCommandsTest {
         .containsPattern(
             "Standing: to confirm: (clean on north door: ND-|no control patch on north door yet;"
                 + " 3)")
-        .contains("per 30 cm2 on north door,")
+        .contains("per 30 cm² on north door,")
         .contains("each with 90 % confidence, on north door.")
         .doesNotContain("on a new board", "not seen yet", "unlike your boards");
     assertThat(flat("window latex pine")).contains("on a new board", "ask with --piece BOARD");

@@ -199,6 +199,7 @@ class PlanningCommandsTest {
             "stratum",
             "rig",
             "on",
+            "piece",
             "verdict",
             "reason",
             "advice",
