@@ -1,5 +1,6 @@
 package charline.plan;
 
+import charline.exposure.Exposure;
 import charline.trial.Patch;
 import charline.window.PredictedChance;
 import charline.window.Requirements;
@@ -19,6 +20,8 @@ import java.util.stream.IntStream;
 final class PiecePlan {
   /** Doses from that of the start setting; chosen by simulated shops (package description). */
   private static final List<Double> FACTORS = List.of(1.0, 1.0, 1.25, 1.55, 1.9);
+
+  private static final int COOLER = 2;
 
   /** After every pass up to this one a patch is read, but never past the first brown. */
   static final int PASSES = 6;
@@ -107,6 +110,33 @@ final class PiecePlan {
           first ? Motive.PIECE_AT_START : Motive.PIECE_HOTTER,
           known);
     }
+    return list;
+  }
+
+  /**
+   * Patches a rung cooler than the coolest control that charred.
+   *
+   * @param charred controls on the piece that charred, one or more
+   */
+  List<Suggestion> cooler(List<Patch> charred) {
+    Exposure coolest =
+        charred.stream()
+            .map(Patch::exposure)
+            .min(Comparator.comparingDouble(Exposure::doseJoulesPerCm2))
+            .orElseThrow();
+    double power = Math.round(bench.powerForIntensity(coolest.intensity()));
+    double lnDose = Math.log(coolest.doseJoulesPerCm2()) - Ladder.LN_STEP;
+    List<Suggestion> list = new ArrayList<>();
+    new Dial(bench)
+        .settings(power, lnDose - Ladder.LN_STEP, lnDose).stream()
+            .findFirst()
+            .ifPresent(
+                setting -> {
+                  int known = ladder.size();
+                  for (int k = 0; k < COOLER; k++) {
+                    add(list, setting, Purpose.CONFIRM, Motive.COOLER, known);
+                  }
+                });
     return list;
   }
 

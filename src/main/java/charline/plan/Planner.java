@@ -259,6 +259,15 @@ public record Planner(Fitter fitter, int boards) {
           new Advice.NothingAllowed(site),
           List.of());
     }
+    List<Patch> charred = charredControls(trials, found);
+    if (!charred.isEmpty()) {
+      return list(
+          found,
+          site,
+          new Progress.AsFound(found.reasons()),
+          new Advice.AsFound(found.nextSteps(), true),
+          plan(trials, place, found).cooler(charred).stream().limit(count).toList());
+    }
     List<Suggestion> places = placing(trials, place, general, found, count);
     return places.isEmpty()
         ? searching(trials, found, site, BoardRota.on(place), count)
@@ -272,13 +281,23 @@ public record Planner(Fitter fitter, int boards) {
             places);
   }
 
+  private static List<Patch> charredControls(Trials trials, Recommendation found) {
+    List<String> codes = found.charredControls();
+    return trials.patches().stream().filter(p -> codes.contains(p.code())).toList();
+  }
+
+  private PiecePlan plan(Trials trials, Place place, Recommendation found) {
+    RigSetup bench = found.bench();
+    Outlook outlook = outlook(trials, found);
+    Ladder ladder = ladder(trials.patches(), bench, outlook, found.asked());
+    return new PiecePlan(bench, found.asked(), outlook, ladder, place);
+  }
+
   /** Patches that show where a piece lies, those that it has already left out. */
   private List<Suggestion> placing(
       Trials trials, Place place, Recommendation general, Recommendation found, int count) {
     RigSetup bench = found.bench();
-    Outlook outlook = outlook(trials, found);
-    Ladder ladder = ladder(trials.patches(), bench, outlook, found.asked());
-    PiecePlan plan = new PiecePlan(bench, found.asked(), outlook, ladder, place);
+    PiecePlan plan = plan(trials, place, found);
     List<Patch> own =
         trials.patches().stream()
             .filter(p -> place.id().equals(Optional.of(p.board().id())))

@@ -106,6 +106,11 @@ public record Recommendation(
         .sum();
   }
 
+  /** Codes of control patches on the piece that charred and so took the window back. */
+  public List<String> charredControls() {
+    return piece.map(known -> known.controls().charred()).orElse(List.of());
+  }
+
   /** Boards that a window takes at least: three, or five where these are seen to differ. */
   public int boardsWanted() {
     return Findings.boardsWanted(

@@ -8,6 +8,7 @@ import charline.model.PieceFits;
 import charline.model.Trials;
 import charline.trial.Board;
 import charline.trial.Patch;
+import charline.trial.Pieces;
 import charline.trial.Stratum;
 import charline.window.Forecast;
 import charline.window.Recommendation;
@@ -170,6 +171,43 @@ class PiecePlanTest {
         next.suggestions().stream().map(s -> s.setting().doseJoulesPerCm2()).toList();
     assertThat(doses).isSorted();
     assertThat(doses.get(4) / doses.get(0)).isBetween(1.7, 2.0);
+  }
+
+  /** A control patch that was judged so, whatever the shop would see. */
+  private static Patch judged(InventedShop shop, Forecast start, String outcome) {
+    Patch burned =
+        shop.burn(
+            InventedShop.BENCH.settings(start.powerPercent(), start.speedMillimetresPerSecond()),
+            PIECE,
+            start.passes());
+    Patch judged = Pieces.withReadings(burned, List.of(Pieces.reading(start.passes(), outcome)));
+    shop.patches().set(shop.patches().size() - 1, judged);
+    return judged;
+  }
+
+  @Test
+  void after_a_control_that_charred_come_cooler_patches_and_none_hotter() {
+    InventedShop shop = shop(1.3);
+    burn(shop, next(shop, Site.HIDDEN));
+    Forecast start = known(shop).orElseThrow().chosen().orElseThrow().start();
+    for (int k = 0; k < 15; k++) {
+      judged(shop, start, "clean");
+    }
+    assertThat(standing(shop)).contains(Standing.CONFIRMED);
+    Patch control = judged(shop, start, "char");
+
+    Recommendation then = known(shop).orElseThrow();
+    assertThat(then.charredControls()).containsExactly(control.code());
+    assertThat(then.verdict()).isEqualTo(Verdict.NOT_YET);
+    NextPatches next = next(shop, Site.HIDDEN);
+    assertThat(next.suggestions())
+        .hasSize(2)
+        .allMatch(
+            s ->
+                s.setting().doseJoulesPerCm2()
+                    <= control.exposure().doseJoulesPerCm2() / 1.25 * 1.0001);
+    assertThat(PlanText.advice(next.advice()))
+        .startsWith("Look at " + control.code() + " again, cold and wiped,");
   }
 
   /**

