@@ -105,8 +105,11 @@ final class NewBoard implements BoardShift {
     return byNewton(draw, chance, seamShare)
         .orElseGet(
             () -> {
+              // Where neither boards nor patches differ, the chance is a step: just beside it.
               double reach =
-                  8 * omega[draw] + sigma[draw] * (Math.abs(Logistic.quantile(chance)) + 1);
+                  NEWTON_ACCURACY
+                      + 8 * omega[draw]
+                      + sigma[draw] * (Math.abs(Logistic.quantile(chance)) + 1);
               double seam = seamShare == 0 ? 0 : psi[draw] * Math.log(2);
               // keeps state, so one for each call
               return new BrentSolver(1e-10, 1e-9)

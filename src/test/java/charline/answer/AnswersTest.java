@@ -267,7 +267,7 @@ class AnswersTest {
         board ->
             assertThatThrownBy(() -> answers.window(LATEX.forPiece(board.name())))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("has none of latex yet"));
+                .hasMessageContaining("must have one of latex on pine"));
   }
 
   @Test

@@ -58,7 +58,7 @@ class JudgingCommandsTest {
     assertThat(result.err()).isEmpty();
     assertThat(result.out())
         .startsWith(
-            "latex on pine, pulsed 1064 nm, rig heron: a window, provisional.\n"
+            "latex on pine, pulsed 1064 nm, rig heron: a window, to confirm.\n"
                 + "BEFORE THE BEAM: lead: not tested.\nCounted: 24 patches on 4")
         .contains("START  ", "STAY   power ", "FIXED  spot ", "char risk", "clearing chance")
         .contains("Job of 4.45935 m², ")
@@ -154,6 +154,7 @@ class JudgingCommandsTest {
             "psi",
             "sigma",
             "omega",
+            "omega_prior",
             "dose_even_j_cm2",
             "f0_j_cm2",
             "pareto_k",
@@ -197,7 +198,8 @@ class JudgingCommandsTest {
     assertThat(shell.run("sheet latex pine --to " + sheet + limit).out())
         .contains("verdict window, provisional.");
     assertThat(Files.readString(sheet))
-        .contains("<dt>Standing</dt><dd>provisional: more patches may still take it away.");
+        .contains(
+            "<dt>Standing</dt><dd>provisional: more patches may still take it away; no control");
     assertThat(json("window clear coat larch --json")).containsEntry("standing", null);
   }
 
@@ -369,8 +371,7 @@ class JudgingCommandsTest {
     Shell.Result written = shell.run("sheet latex pine --to " + file);
 
     assertThat(written.out())
-        .isEqualTo(
-            file + " written: latex on pine, pulsed 1064 nm, verdict window, provisional.\n");
+        .isEqualTo(file + " written: latex on pine, pulsed 1064 nm, verdict window, to confirm.\n");
     assertThat(Files.readString(file)).startsWith("<!DOCTYPE html>");
     assertThat(shell.run("sheet latex pine --to " + file).err())
         .isEqualTo(file + " already exists; give another name, or --replace to overwrite it.\n");
@@ -420,8 +421,9 @@ class JudgingCommandsTest {
   void the_printed_priors_are_a_file_that_changes_nothing(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("usual.prior");
     Files.writeString(file, shell.run("prior").out());
-    assertThat(unfolded("window latex pine --prior " + file).replace("from usual.prior", ""))
-        .isEqualTo(unfolded("window latex pine").replace("the usual", ""));
+    Path nothing = Files.writeString(folder.resolve("nothing.prior"), "# as usual\n");
+    assertThat(unfolded("window latex pine --prior " + file).replace("usual.prior", ""))
+        .isEqualTo(unfolded("window latex pine --prior " + nothing).replace("nothing.prior", ""));
   }
 
   private static String unfolded(String command) {

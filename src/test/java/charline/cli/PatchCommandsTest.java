@@ -121,7 +121,7 @@ class PatchCommandsTest {
     shell.mustDo("rig add Ram --kind cw --rated 1500W --spot 1.2mm");
     shell.mustDo(
         "patch add --rig Ram --board boathouse-1 --finish wall-latex --power 100% --scan 20000"
-            + " --spacing 1.5 --passes 1 --outcome residue");
+            + " --spacing 1.5 --passes 1 --outcome residue --sure");
 
     assertThat(shell.run("patch show 1").out())
         .contains("132629 W/cm2 irradiance")
@@ -640,10 +640,11 @@ class PatchCommandsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "cleared, 'With \"cleared\" the finish is gone, and the wood may be clean or charred; say clean or"
-        + " char, and tint if colour is left in the grain.'",
+    "cleared, 'With \"cleared\" the finish is gone, and the wood may be clean or charred; say clean"
+        + " or char, and tint if colour is left in the grain.'",
     "ok, '\"ok\" does not say what was seen; say clean, or tint, char and residue joined by +.'",
-    "failed, '\"failed\" does not say what was seen; say clean, or tint, char and residue joined by +.'",
+    "failed, '\"failed\" does not say what was seen; say clean, or tint, char and residue joined by"
+        + " +.'",
     "brown, 'An outcome is clean, or tint, char and residue joined by +, not \"brown\".'"
   })
   void an_outcome_that_may_mean_two_things_is_refused_with_the_offer(String typed, String says) {

@@ -2,11 +2,13 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.answer.LogFitter;
+import charline.answer.Priors;
+import charline.answer.Strata;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.model.Event;
-import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
 import charline.plan.InventedShop;
@@ -147,12 +149,13 @@ class PrintedBoundsPropertyTest {
           log.patches(Filter.ALL).stream()
               .map(PatchEntry::patch)
               .collect(Collectors.groupingBy(Stratum::of, LinkedHashMap::new, Collectors.toList()));
+      LogFitter fitting = new LogFitter(Strata.of(log));
       strata.forEach(
           (stratum, patches) -> {
             Rig rig = log.rig(RigSetup.mostUsedRig(patches).name());
             Trials trials = new Trials(stratum, patches, false);
             Recommendation found =
-                new WindowFinder(Fitter.withDefaults())
+                new WindowFinder(fitting.fitter(trials, Priors.USUAL, false))
                     .recommend(
                         trials,
                         RigSetup.of(rig, patches, NOW).withStrokes(Strokes.USUAL),
@@ -458,7 +461,7 @@ class PrintedBoundsPropertyTest {
         answer, Printed.only(text, "clearing chance [^;]*?at least # %", 1).get(0), clearing);
     Printed.atMost(
         answer,
-        Printed.only(text, "charred spots per m2 # at most #", 2).get(1),
+        Printed.only(text, "charred spots per m² # at most #", 2).get(1),
         number(part(json, "charred_spots_per_m2").get("upper")).doubleValue());
     List<BigDecimal> chars = Printed.numbers(text, "May char up to # in # areas");
     if (!chars.isEmpty()) {

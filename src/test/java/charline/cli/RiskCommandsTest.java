@@ -53,9 +53,9 @@ class RiskCommandsTest {
         .containsPattern("areas \\((within|over) 5 %\\); clears at least \\d+ in \\d+ \\(")
         .contains("This setting lies inside what was tried.")
         .containsPattern("char risk [\\d.]+ % at most [\\d.]+ %")
-        .containsPattern("charred spots per m2 [\\d.]+ at most [\\d.]+")
+        .containsPattern("charred spots per m² [\\d.]+ at most [\\d.]+")
         .containsPattern("clearing chance [\\d.]+ % at least [\\d.]+ %")
-        .contains("Each bound has 90 % confidence, per 30 cm2 on a board not seen yet, seams")
+        .contains("Each bound has 90 % confidence, per 30 cm² on a board not seen yet, seams")
         .doesNotContain("UNTRIED");
   }
 
@@ -134,7 +134,7 @@ class RiskCommandsTest {
         .contains("on wall panel offcut 1: 64 %, hand 41 mm/s")
         .contains("For board wall panel offcut 1 alone: it rests on 6 patches of its own.")
         .contains("On any other board it may char up to 1 in ")
-        .contains("per 30 cm2 on wall panel offcut 1,")
+        .contains("per 30 cm² on wall panel offcut 1,")
         .doesNotContain("not seen yet");
     Map<?, ?> own = (Map<?, ?>) json(piece + " --json").get("piece");
     assertThat(own.get("board")).isEqualTo("wall panel offcut 1");
@@ -145,7 +145,7 @@ class RiskCommandsTest {
   void a_job_and_own_priors_are_said() throws IOException {
     Path priors = Files.writeString(folder.resolve("own.prior"), "char dose = 40 x/ 1.5\n");
     assertThat(flat(SETTING + " --job-area 4.5m2 --prior " + priors))
-        .contains("Job of 4.5 m2, 1500 areas of 30 cm2: chance of any char at this setting ")
+        .contains("Job of 4.5 m², 1500 areas of 30 cm²: chance of any char at this setting ")
         .contains("Priors: from own.prior, in place of the usual priors.")
         .contains("Boards: as the file of priors says; nothing is learned from the log.");
     assertThat(json(SETTING + " --json --prior " + priors).get("prior"))

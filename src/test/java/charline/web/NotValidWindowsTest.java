@@ -60,7 +60,7 @@ class NotValidWindowsTest {
         .contains("Start setting")
         .doesNotContainIgnoringCase("not valid");
     assertThat(list())
-        .contains("<span class=\"verdict\">window, provisional</span>")
+        .contains("<span class=\"verdict\">window, to confirm</span>")
         .doesNotContain("being computed")
         .doesNotContainIgnoringCase("not valid");
     assertThat(served.page("sheet" + LATEX)).doesNotContainIgnoringCase("not valid");
