@@ -78,6 +78,17 @@ class PieceCommandsTest {
   }
 
   @Test
+  void a_piece_that_may_not_brown_gets_control_patches_at_the_start_alone() {
+    assertThat(flat("next latex pine --piece \"south door\" --spare"))
+        .contains("on the piece: 3 patches to burn next.")
+        .contains("confirms the start setting")
+        .doesNotContain("begins to char", "will not be seen");
+    Shell.Result refused = shell.run("next latex pine --spare");
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains("it takes the piece that may not brown; add --piece BOARD.");
+  }
+
+  @Test
   void a_window_for_a_piece_says_what_its_own_patches_changed() {
     String text = flat("window latex pine --piece \"north door\"");
 

@@ -64,6 +64,13 @@ public final class Next extends LogCommand {
   private String on;
 
   @Option(
+      names = "--spare",
+      description =
+          "With --piece: no place of the piece may brown, so list control patches at the start"
+              + " setting alone.")
+  private boolean spare;
+
+  @Option(
       names = "--board",
       paramLabel = "NAME",
       description =
@@ -180,6 +187,13 @@ public final class Next extends LogCommand {
   }
 
   private Site site() {
+    if (spare) {
+      if (options.piece().isEmpty()) {
+        throw TypedValues.refused(
+            "--spare", "it takes the piece that may not brown; add --piece BOARD.");
+      }
+      return Site.PIECE;
+    }
     return switch (on.strip().toLowerCase(Locale.ROOT)) {
       case "offcut" -> Site.OFFCUT;
       case "piece" -> Site.PIECE;
