@@ -12,10 +12,8 @@ import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Patch;
 import charline.trial.PlainText;
-import charline.trial.PowerCheck;
 import charline.trial.Reading;
 import charline.trial.Rig;
-import charline.trial.Upkeep;
 import charline.trial.UsualValues;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -52,6 +50,7 @@ public final class Logbook implements AutoCloseable {
   private final Stock stock;
   private final Joins joins;
   private final OwnWords ownWords;
+  private final RigEntries rigEntries;
 
   private Logbook(Database database, Clock clock) {
     this.database = database;
@@ -72,6 +71,7 @@ public final class Logbook implements AutoCloseable {
     stock = new Stock(database, rigs, boards, finishes);
     joins = new Joins(database);
     ownWords = new OwnWords(database, reference, history, this::now);
+    rigEntries = new RigEntries(database, rigs, stock, history, this::now);
   }
 
   /** Opens a log, making it and its folders where there is none. */
@@ -145,105 +145,14 @@ public final class Logbook implements AutoCloseable {
     named.add("rig", rig.name(), () -> rigs.add(rig, now(), person(by)));
   }
 
-  /** Records a metered power. Patches burned from then on, already recorded or not, follow it. */
-  public void addCheck(String rigName, PowerCheck check, String by) {
-    inTransaction(
-        () -> {
-          rigs.addCheck(rig(rigName).id(), check, person(by));
-          return null;
-        });
-  }
-
   /** Replaces the record of a rig, not its checks; a reason may be given. */
   public void amend(Rig rig, String by, String why) {
     changing(by, why, () -> named.amend("rig", rig.id(), rig.name(), () -> rigs.amend(rig)));
   }
 
-  /** Power checks of a rig that are void, in the order of metering. */
-  public List<VoidCheck> voidChecks(Rig rig) {
-    return stock.voidChecks(rig);
-  }
-
-  /** Replaces what a power check of a rig says; patches and windows follow it. */
-  public void amend(Rig rig, PowerCheck check, String by, String why) {
-    changing(
-        by,
-        why,
-        () -> {
-          stock.requireCheckOf(rig, check);
-          rigs.amend(check);
-        });
-  }
-
-  /** Takes a power check out; it stays in the log with the reason. */
-  public void voidCheck(Rig rig, PowerCheck check, String by, String why) {
-    String reason = reason(why);
-    changing(
-        by,
-        reason,
-        () -> {
-          stock.requireCheckOf(rig, check);
-          rigs.setVoid(check, reason);
-        });
-  }
-
-  /** Lets a void power check count again; a reason may be given. */
-  public void bringBack(Rig rig, PowerCheck check, String by, String why) {
-    changing(
-        by,
-        why,
-        () -> {
-          stock.requireCheckOf(rig, check);
-          rigs.setVoid(check, null);
-        });
-  }
-
-  /** Upkeep of a rig that is void, in the order of doing. */
-  public List<VoidUpkeep> voidUpkeep(Rig rig) {
-    return stock.voidUpkeep(rig);
-  }
-
-  /** Records what was done to a rig. */
-  public void addUpkeep(String rigName, Upkeep upkeep, String by) {
-    inTransaction(
-        () -> {
-          rigs.addUpkeep(rig(rigName).id(), upkeep, person(by));
-          return null;
-        });
-  }
-
-  /** Replaces what is recorded of the upkeep of a rig; a reason may be given. */
-  public void amend(Rig rig, Upkeep upkeep, String by, String why) {
-    changing(
-        by,
-        why,
-        () -> {
-          stock.requireUpkeepOf(rig, upkeep);
-          rigs.amend(upkeep);
-        });
-  }
-
-  /** Takes upkeep out; it stays in the log with the reason. */
-  public void voidUpkeep(Rig rig, Upkeep upkeep, String by, String why) {
-    String reason = reason(why);
-    changing(
-        by,
-        reason,
-        () -> {
-          stock.requireUpkeepOf(rig, upkeep);
-          rigs.setVoid(upkeep, reason);
-        });
-  }
-
-  /** Lets void upkeep count again; a reason may be given. */
-  public void bringBack(Rig rig, Upkeep upkeep, String by, String why) {
-    changing(
-        by,
-        why,
-        () -> {
-          stock.requireUpkeepOf(rig, upkeep);
-          rigs.setVoid(upkeep, null);
-        });
+  /** Power checks and upkeep of rigs. */
+  public RigEntries rigEntries() {
+    return rigEntries;
   }
 
   /** Scan figures that patches and rigs of this log have, a word each. */

@@ -49,14 +49,14 @@ public final class Setup {
   /** Records what was done to a rig. */
   public void add(Rig rig, Upkeep upkeep) {
     sure.require(upkeep.doubts());
-    log.addUpkeep(rig.name(), upkeep, by);
+    log.rigEntries().addUpkeep(rig.name(), upkeep, by);
   }
 
   /** Replaces what is recorded of the upkeep of a rig. */
   public void amend(Rig rig, Upkeep old, Upkeep amended, String why) {
     requireChange(old, amended, "this upkeep");
     requireSure(amended.doubts(), old.doubts());
-    log.amend(rig, amended, by, why);
+    log.rigEntries().amend(rig, amended, by, why);
   }
 
   private static void requirePulses(Rig rig) {
@@ -87,7 +87,7 @@ public final class Setup {
   public void add(Rig rig, PowerCheck check) {
     requireFit(rig, check);
     sure.require(MeteredPlausibility.about(check, rig));
-    log.addCheck(rig.name(), check, by);
+    log.rigEntries().addCheck(rig.name(), check, by);
   }
 
   /** Replaces what a power check says. */
@@ -95,13 +95,13 @@ public final class Setup {
     requireChange(old, amended, "this power check");
     requireFit(rig, amended);
     sure.require(MeteredPlausibility.about(amended, rig));
-    log.amend(rig, amended, by, why);
+    log.rigEntries().amend(rig, amended, by, why);
   }
 
   /** Lets a void power check count again. */
   public void bringBack(Rig rig, PowerCheck check, String why) {
     sure.require(MeteredPlausibility.about(check, rig));
-    log.bringBack(rig, check, by, why);
+    log.rigEntries().bringBack(rig, check, by, why);
   }
 
   private static void requireFit(Rig rig, PowerCheck check) {

@@ -415,7 +415,7 @@ class HistoryTest {
 
   private void fillEveryTable() throws SQLException {
     boathouse.burn("clean");
-    log.addCheck("shop-200", new PowerCheck(log.newId(), MORNING, 100, 180), "Ada");
+    log.rigEntries().addCheck("shop-200", new PowerCheck(log.newId(), MORNING, 100, 180), "Ada");
     log.voidPatch("P-0001", "Ada", "test");
     raw(
         "INSERT INTO photo (id, patch_id, file_name, media_type, content, taken_at_utc,"

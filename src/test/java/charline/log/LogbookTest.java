@@ -356,9 +356,12 @@ class LogbookTest {
     boathouse.burn(MORNING.minusDays(20), "clean");
     boathouse.burn(MORNING.minusDays(10), "clean");
     boathouse.burn(MORNING, "clean");
-    log.addCheck("shop-200", new PowerCheck(log.newId(), MORNING.minusDays(10), 100, 180), "Ada");
-    log.addCheck("SHOP-200", new PowerCheck(log.newId(), MORNING.minusDays(1), 50, 80), null);
-    log.addCheck("shop-200", new PowerCheck(log.newId(), MORNING.plusDays(1), 50, 10), null);
+    log.rigEntries()
+        .addCheck("shop-200", new PowerCheck(log.newId(), MORNING.minusDays(10), 100, 180), "Ada");
+    log.rigEntries()
+        .addCheck("SHOP-200", new PowerCheck(log.newId(), MORNING.minusDays(1), 50, 80), null);
+    log.rigEntries()
+        .addCheck("shop-200", new PowerCheck(log.newId(), MORNING.plusDays(1), 50, 10), null);
     // 60 % of 200 W is 120 W nominal; the checks found 0.9 and then 0.8 of nominal.
     assertThat(log.patches(Filter.ALL))
         .extracting(e -> e.patch().exposure().deliveredWatts())

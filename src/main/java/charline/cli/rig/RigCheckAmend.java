@@ -20,7 +20,8 @@ import picocli.CommandLine.Option;
     header = "Correct a power check; the old values stay in the history.",
     description =
         "Values that you do not give stay unchanged. Doses, windows and the check for drift follow"
-            + " at once. Power on the dial is in %%, the meter reading in W, rate in kHz, pulse in ns.",
+            + " at once. Power on the dial is in %%, the meter reading in W, rate in kHz, pulse in"
+            + " ns.",
     footer = {
       "",
       "Examples:",
@@ -63,7 +64,9 @@ public final class RigCheckAmend extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       Rig rig = log.rig(which.name);
       PowerCheck old =
-          (bringBack ? ChecksOfRig.out(rig, log.voidChecks(rig)) : ChecksOfRig.counting(rig))
+          (bringBack
+                  ? ChecksOfRig.out(rig, log.rigEntries().voidChecks(rig))
+                  : ChecksOfRig.counting(rig))
               .of(which.which, desk);
       PowerCheck amended =
           new PowerCheck(

@@ -31,7 +31,7 @@ public final class RigCheckVoid extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       Rig rig = log.rig(which.name);
       PowerCheck check = ChecksOfRig.counting(rig).of(which.which, desk);
-      log.voidCheck(rig, check, why.person(desk), reason);
+      log.rigEntries().voidCheck(rig, check, why.person(desk), reason);
       say(
           "The power check of rig %s, %s, is void: %s. It stays in the log."
               .formatted(rig.name(), ChecksOfRig.words(check), reason));

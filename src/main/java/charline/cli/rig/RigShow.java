@@ -22,8 +22,8 @@ public final class RigShow extends ShowCommand {
   @Override
   protected Shown shown(Logbook log) {
     Rig rig = log.rig(name);
-    List<VoidCheck> voided = log.voidChecks(rig);
-    List<VoidUpkeep> voidUpkeep = log.voidUpkeep(rig);
+    List<VoidCheck> voided = log.rigEntries().voidChecks(rig);
+    List<VoidUpkeep> voidUpkeep = log.rigEntries().voidUpkeep(rig);
     return new Shown(
         () -> RigView.jsonWithChecks(rig, voided, voidUpkeep),
         () -> RigView.text(rig, voided, voidUpkeep),

@@ -65,7 +65,9 @@ public final class RigUpkeepAmend extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       Rig rig = log.rig(name);
       List<Upkeep> all =
-          bringBack ? log.voidUpkeep(rig).stream().map(VoidUpkeep::upkeep).toList() : rig.upkeep();
+          bringBack
+              ? log.rigEntries().voidUpkeep(rig).stream().map(VoidUpkeep::upkeep).toList()
+              : rig.upkeep();
       Upkeep old = UpkeepOfRig.of(rig.name(), all, which, desk);
       Upkeep amended =
           new Upkeep(
@@ -80,7 +82,7 @@ public final class RigUpkeepAmend extends LogCommand {
         throw Refusal.usage("Bring void upkeep back first, then amend it.");
       }
       if (bringBack) {
-        log.bringBack(rig, old, why.person(desk), reason);
+        log.rigEntries().bringBack(rig, old, why.person(desk), reason);
       } else {
         new Setup(log, sure, why.person(desk)).amend(rig, old, amended, reason);
       }

@@ -37,7 +37,7 @@ public final class RigUpkeepList extends LogCommand {
     reply.check();
     try (Logbook log = desk.logToRead()) {
       Rig rig = log.rig(name);
-      List<VoidUpkeep> voided = all ? log.voidUpkeep(rig) : List.of();
+      List<VoidUpkeep> voided = all ? log.rigEntries().voidUpkeep(rig) : List.of();
       List<Json> rows =
           Stream.concat(
                   rig.upkeep().stream().map(u -> UpkeepText.json(u).put("void", null)),

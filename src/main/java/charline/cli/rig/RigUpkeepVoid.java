@@ -40,7 +40,7 @@ public final class RigUpkeepVoid extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       Rig rig = log.rig(name);
       Upkeep upkeep = UpkeepOfRig.of(rig.name(), rig.upkeep(), which, desk);
-      log.voidUpkeep(rig, upkeep, why.person(desk), reason);
+      log.rigEntries().voidUpkeep(rig, upkeep, why.person(desk), reason);
       desk.out()
           .println(
               Table.paragraph(

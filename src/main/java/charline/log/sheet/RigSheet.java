@@ -180,7 +180,7 @@ public final class RigSheet {
       Optional<PowerCheck> old =
           rig.checks().stream().filter(c -> isSameReading(c, check)).findFirst();
       if (old.isEmpty()) {
-        log.addCheck(rig.name(), check, by);
+        log.rigEntries().addCheck(rig.name(), check, by);
         added++;
       } else if (old.get().meteredWatts() != check.meteredWatts()) {
         throw Refusal.data(
@@ -205,7 +205,7 @@ public final class RigSheet {
                         .noneMatch(
                             u -> u.at().isEqual(upkeep.at()) && u.work().equals(upkeep.work())))
             .toList();
-    fresh.forEach(upkeep -> log.addUpkeep(rig.name(), upkeep, by));
+    fresh.forEach(upkeep -> log.rigEntries().addUpkeep(rig.name(), upkeep, by));
     return fresh.size();
   }
 

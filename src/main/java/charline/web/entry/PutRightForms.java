@@ -77,7 +77,8 @@ public final class PutRightForms {
 
   /** A power check of a rig, void or not. */
   public PowerCheck check(Rig rig, String id) {
-    return Stream.concat(rig.checks().stream(), log.voidChecks(rig).stream().map(VoidCheck::check))
+    return Stream.concat(
+            rig.checks().stream(), log.rigEntries().voidChecks(rig).stream().map(VoidCheck::check))
         .filter(c -> c.id().toString().equals(id))
         .findFirst()
         .orElseThrow(() -> Refusal.usage("Rig %s has no such power check.".formatted(rig.name())));
@@ -94,7 +95,8 @@ public final class PutRightForms {
   /** Upkeep of a rig, void or not. */
   public Upkeep upkeep(Rig rig, String id) {
     return Stream.concat(
-            rig.upkeep().stream(), log.voidUpkeep(rig).stream().map(VoidUpkeep::upkeep))
+            rig.upkeep().stream(),
+            log.rigEntries().voidUpkeep(rig).stream().map(VoidUpkeep::upkeep))
         .filter(u -> u.id().toString().equals(id))
         .findFirst()
         .orElseThrow(() -> Refusal.usage("Rig %s has no such upkeep.".formatted(rig.name())));
@@ -149,10 +151,10 @@ public final class PutRightForms {
     String why = f.need("why", "The reason");
     if (kind.equals("check")) {
       Rig rig = log.rig(f.need("rig", "The rig"));
-      log.voidCheck(rig, check(rig, of(f)), by, why);
+      log.rigEntries().voidCheck(rig, check(rig, of(f)), by, why);
     } else if (kind.equals("upkeep")) {
       Rig rig = log.rig(f.need("rig", "The rig"));
-      log.voidUpkeep(rig, upkeep(rig, of(f)), by, why);
+      log.rigEntries().voidUpkeep(rig, upkeep(rig, of(f)), by, why);
     } else {
       setup(f, by).takeOut(log.board(of(f)), why);
     }
@@ -166,7 +168,7 @@ public final class PutRightForms {
       setup(f, by).bringBack(rig, check(rig, of(f)), f.line("why"));
     } else if (kind.equals("upkeep")) {
       Rig rig = log.rig(f.need("rig", "The rig"));
-      log.bringBack(rig, upkeep(rig, of(f)), by, f.line("why"));
+      log.rigEntries().bringBack(rig, upkeep(rig, of(f)), by, f.line("why"));
     } else {
       setup(f, by).bringBack(log.board(of(f)), f.line("why"));
     }

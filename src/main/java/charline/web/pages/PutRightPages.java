@@ -264,7 +264,7 @@ public final class PutRightPages {
             text("what", "What was done", upkeep.work(), true),
             number("hours", "Hours that the source had run", upkeep.hours()),
             text("note", "Note", upkeep.note().orElse(""), false)),
-        log.voidUpkeep(rig).stream()
+        log.rigEntries().voidUpkeep(rig).stream()
             .filter(v -> v.upkeep().equals(upkeep))
             .map(v -> v.why())
             .findFirst(),
@@ -290,7 +290,7 @@ public final class PutRightPages {
         rig.name(),
         "Power check of rig %s on %s".formatted(rig.name(), check.at().toLocalDate()),
         fields,
-        log.voidChecks(rig).stream()
+        log.rigEntries().voidChecks(rig).stream()
             .filter(v -> v.check().equals(check))
             .map(v -> v.why())
             .findFirst(),

@@ -74,7 +74,7 @@ class MergeSetUpTest {
       log = open("boathouse.db", 0);
       rig = new Boathouse(log).rig;
       check = new PowerCheck(log.newId(), MORNING.minusDays(1), 100, 180);
-      log.addCheck(rig.name(), check, "Ada");
+      log.rigEntries().addCheck(rig.name(), check, "Ada");
       burn(log, -2, "P-0001");
       log.backup(folder.resolve("slipway.db"));
       other = open("slipway.db", 1);
@@ -86,7 +86,7 @@ class MergeSetUpTest {
 
     @Test
     void a_power_check_that_was_amended_there_is_amended_here_with_its_history() {
-      other.amend(rig, metered(190), "Bo", "misread");
+      other.rigEntries().amend(rig, metered(190), "Bo", "misread");
       Merged merged = merge(Resolution.UNDECIDED);
       assertThat(merged.amended()).isEqualTo(1);
       assertThat(merged.powers().patches()).isEqualTo(1);
@@ -97,8 +97,8 @@ class MergeSetUpTest {
 
     @Test
     void a_power_check_void_there_and_amended_here_is_a_conflict_until_it_is_decided() {
-      other.voidCheck(rig, check, "Bo", "meter not warm");
-      log.amend(rig, metered(190), "Ada", null);
+      other.rigEntries().voidCheck(rig, check, "Bo", "meter not warm");
+      log.rigEntries().amend(rig, metered(190), "Ada", null);
       assertThat(merge(Resolution.UNDECIDED).conflicts())
           .containsExactly(
               "A power check of rig shop-200 was amended here and in slipway.db: metered power is"
@@ -107,7 +107,9 @@ class MergeSetUpTest {
       assertThat(log.rig(rig.name()).checks()).containsExactly(metered(190));
       assertThat(merge(Resolution.THERE).settled()).isEqualTo(1);
       assertThat(log.rig(rig.name()).checks()).isEmpty();
-      assertThat(log.voidChecks(rig)).extracting(v -> v.why()).containsExactly("meter not warm");
+      assertThat(log.rigEntries().voidChecks(rig))
+          .extracting(v -> v.why())
+          .containsExactly("meter not warm");
       assertThat(merge(Resolution.UNDECIDED).conflicts()).isEmpty();
     }
 

@@ -64,7 +64,9 @@ class MergeTest {
     PatchEntry theirs;
     try (Logbook other = Logbook.open(there, CLOCK)) {
       Boathouse slipway = new Boathouse(other);
-      other.addCheck("shop-200", new PowerCheck(other.newId(), MORNING, 100, 180), "Bo");
+      other
+          .rigEntries()
+          .addCheck("shop-200", new PowerCheck(other.newId(), MORNING, 100, 180), "Bo");
       slipway.burn("tint");
       other.addReading("P-0001", slipway.reading(3, "char"));
       slipway.burn("residue");
@@ -133,7 +135,7 @@ class MergeTest {
       lens =
           new Upkeep(
               other.newId(), MORNING, "lens", OptionalDouble.of(412), Optional.of("scratched"));
-      other.addUpkeep("shop-200", lens, "Bo");
+      other.rigEntries().addUpkeep("shop-200", lens, "Bo");
     }
     Merged merged = Merge.into(log, "Ada").from(there, Resolution.UNDECIDED);
     assertThat(merged.amended()).isEqualTo(1);
@@ -144,19 +146,22 @@ class MergeTest {
 
     Rig rig = log.rig("shop-200");
     try (Logbook other = Logbook.open(there, CLOCK)) {
-      other.voidUpkeep(rig, lens, "Bo", "not done");
+      other.rigEntries().voidUpkeep(rig, lens, "Bo", "not done");
     }
-    log.amend(
-        rig,
-        new Upkeep(lens.id(), lens.at(), "lens", OptionalDouble.of(421), lens.note()),
-        "Ada",
-        null);
+    log.rigEntries()
+        .amend(
+            rig,
+            new Upkeep(lens.id(), lens.at(), "lens", OptionalDouble.of(421), lens.note()),
+            "Ada",
+            null);
     assertThat(Merge.into(log, "Ada").from(there, Resolution.UNDECIDED).conflicts())
         .singleElement()
         .asString()
         .startsWith("Upkeep of rig shop-200 was amended here and in slipway.db: running hours is");
     Merge.into(log, "Ada").from(there, Resolution.THERE);
-    assertThat(log.voidUpkeep(rig)).extracting(VoidUpkeep::why).containsExactly("not done");
+    assertThat(log.rigEntries().voidUpkeep(rig))
+        .extracting(VoidUpkeep::why)
+        .containsExactly("not done");
   }
 
   /** Power given in watts is taken as delivered, whatever the rig is rated for. */
@@ -276,7 +281,7 @@ class MergeTest {
                 quick,
                 OptionalDouble.empty(),
                 List.of(boathouse.reading(1, "clean")))));
-    log.addCheck("shop-200", new PowerCheck(log.newId(), MORNING, 100, 18), null);
+    log.rigEntries().addCheck("shop-200", new PowerCheck(log.newId(), MORNING, 100, 18), null);
     assertThat(log.check())
         .extracting(Finding::text)
         .containsExactly(

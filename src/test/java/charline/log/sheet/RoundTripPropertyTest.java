@@ -213,11 +213,11 @@ class RoundTripPropertyTest {
     for (Rig rig : log.rigs()) {
       for (int n = random.nextInt(4); n > 0; n--) {
         PowerCheck check = check(log, rig, random);
-        log.addCheck(rig.name(), check, "Runa");
-        log.addUpkeep(rig.name(), upkeep(log, check.at(), random), "Runa");
+        log.rigEntries().addCheck(rig.name(), check, "Runa");
+        log.rigEntries().addUpkeep(rig.name(), upkeep(log, check.at(), random), "Runa");
       }
     }
-    log.addCheck("heron", check(log, log.rig("heron"), random), "Runa");
+    log.rigEntries().addCheck("heron", check(log, log.rig("heron"), random), "Runa");
   }
 
   private static Upkeep upkeep(Logbook log, OffsetDateTime at, Random random) {
