@@ -28,10 +28,10 @@ import picocli.CommandLine.Option;
     header = "Find the settings that clear the finish and leave the wood unburned.",
     description =
         "Gives the start setting and the ranges of power (%%), speed (mm/s) and passes that keep"
-            + " your limits on a new board, or on one piece, or says plainly that there are none. A"
-            + " knob outside what was tried is named as UNTRIED; more patches may still take a"
-            + " provisional window away. A coat that must be sampled first, or must never be"
-            + " lasered, gets none. Exit code 1 means: no window.",
+            + " your limits on a new board, or on one piece, or says plainly that there are none."
+            + " Marks every knob outside your trials as UNTRIED. More patches may still close a"
+            + " provisional window. There is no window for a coat that you must have sampled first,"
+            + " or that must never be lasered. Exit code 1 means: no window.",
     footer = {
       "",
       "Examples:",
