@@ -11,11 +11,9 @@ import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.PieceFit;
-import charline.model.PieceFits;
 import charline.model.Trials;
 import charline.model.borrow.Borrowing;
 import charline.model.borrow.Kin;
-import charline.model.check.BoardCheck;
 import charline.model.check.FitChecker;
 import charline.model.classical.AblationRegression;
 import charline.model.classical.ClassicalFit;
@@ -23,7 +21,6 @@ import charline.model.classical.ClassicalOutcome;
 import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Comparison;
 import charline.plan.NextPatches;
-import charline.plan.Planner;
 import charline.quote.Lead;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
@@ -36,23 +33,16 @@ import charline.trial.SampleResult;
 import charline.trial.Stratum;
 import charline.window.JobRisk;
 import charline.window.LiveForecast;
-import charline.window.PieceEvidence;
 import charline.window.Recommendation;
 import charline.window.RigSetup;
-import charline.window.WindowFinder;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.UUID;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Answers questions from the trials of a log, which are read once. */
 public final class Answers {
@@ -63,10 +53,9 @@ public final class Answers {
 
   private final Logbook log;
   private final Strata strata;
-  private final OffsetDateTime at;
-  private final List<Rig> rigs;
   private final TrialChoice choice;
-  private final LogFitter fitting;
+  private final Recommender recommender;
+  private final PatchChoice patches;
 
   /**
    * Answers from trials that were read already.
@@ -78,11 +67,10 @@ public final class Answers {
    */
   public Answers(Logbook log, List<Rig> rigs, LogFitter fitting, OffsetDateTime at) {
     this.log = log;
-    this.fitting = fitting;
-    this.rigs = List.copyOf(rigs);
     strata = fitting.strata();
-    this.at = at;
-    choice = new TrialChoice(log, this.rigs, strata, at);
+    choice = new TrialChoice(log, List.copyOf(rigs), strata, at);
+    recommender = new Recommender(fitting);
+    patches = new PatchChoice(choice, recommender);
   }
 
   /** Answers from what a log holds now. */
@@ -134,12 +122,6 @@ public final class Answers {
                 piece.name(), subject.trials().stratum().words(), TrialChoice.inventory(others)));
   }
 
-  /** Fits trials as a question asks: from its priors, and borrowing where it says so. */
-  private Fitter fitter(TrialCase subject) {
-    TrialQuestion question = subject.question();
-    return fitting.fitter(subject.trials(), question.priors(), question.borrow());
-  }
-
   /**
    * What must be known of the coats that a question is about before the beam is on. Where it bars
    * the beam, no list, window, quote or sheet may be asked for.
@@ -181,84 +163,17 @@ public final class Answers {
   /** The window of one stratum, or why there is none. */
   public WindowAnswer window(TrialQuestion question) {
     TrialCase subject = cleared(question);
-    return window(subject, recommend(subject), Applicability.of(subject, Fitter.withDefaults()));
-  }
-
-  private Recommendation recommend(TrialCase subject) {
-    return recommend(new WindowFinder(fitter(subject)), subject);
-  }
-
-  private static Recommendation recommend(WindowFinder finder, TrialCase subject) {
-    return subject.piece().isEmpty()
-        ? finder.recommend(subject.trials(), subject.bench(), subject.asked())
-        : finder.recommend(
-            subject.trials(), subject.bench(), subject.asked(), pieceFits(finder, subject));
-  }
-
-  private static PieceFits pieceFits(WindowFinder finder, TrialCase subject) {
-    return PieceFits.of(finder.fitter(), subject.trials(), subject.piece().orElseThrow());
-  }
-
-  /** What the patches of the piece changed. */
-  private Optional<PieceAnswer> piece(TrialCase subject, Recommendation found) {
-    return found
-        .piece()
-        .map(PieceEvidence::fits)
-        .map(fits -> new PieceAnswer(fits, general(subject, found), unlike(subject, fits)));
-  }
-
-  /** Where the piece lies further off the other boards than any of them should. */
-  private Map<Event, BoardCheck> unlike(TrialCase subject, PieceFits fits) {
-    FitChecker checker = new FitChecker(fitter(subject));
-    Map<Event, BoardCheck> unlike = new EnumMap<>(Event.class);
-    Stream.of(fits.charring(), fits.clearing())
-        .map(PieceFit::piece)
-        .forEach(
-            fit ->
-                checker.check(subject.trials(), fit).shifts().stream()
-                    .filter(board -> board.board().equals(fits.board().name()) && board.off())
-                    .forEach(board -> unlike.put(fit.event(), board)));
-    return unlike;
-  }
-
-  /** The answer for any board from all boards but the piece; empty where there are none. */
-  private Optional<Recommendation> general(TrialCase subject, Recommendation found) {
-    PieceFits fits = found.piece().orElseThrow().fits();
-    return subject
-        .otherBoards()
-        .map(
-            others ->
-                new WindowFinder(fitter(subject))
-                    .recommend(
-                        others,
-                        subject.bench(),
-                        subject.asked(),
-                        fits.charring().general(),
-                        fits.clearing().general()));
+    return window(
+        subject, recommender.recommend(subject), Applicability.of(subject, Fitter.withDefaults()));
   }
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
   public WindowAnswer window(TrialCase subject, Recommendation found, Applicability applicability) {
     return window(
-        subject, found, applicability, next(subject, found, boards(subject, PatchesWanted.USUAL)));
-  }
-
-  /** What follows a recommendation: the same list as the question what to burn next gets. */
-  private NextPatches next(TrialCase subject, Recommendation found, List<Board> boards) {
-    if (found.piece().isPresent()) {
-      return onPiece(subject, Optional.of(found), PatchesWanted.USUAL.onPiece());
-    }
-    return planner(fitter(subject), PatchesWanted.USUAL)
-        .next(
-            subject.trials(),
-            found,
-            PatchesWanted.USUAL.site(),
-            boards,
-            PatchesWanted.USUAL.count());
-  }
-
-  private List<Board> boards(TrialCase subject, PatchesWanted wanted) {
-    return boards(subject.trials().stratum(), subject.trials().patches(), wanted);
+        subject,
+        found,
+        applicability,
+        patches.after(subject, found, patches.boards(subject, PatchesWanted.USUAL)));
   }
 
   private WindowAnswer window(
@@ -274,12 +189,13 @@ public final class Answers {
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject),
         nearWoods(subject),
-        piece(subject, found),
+        recommender.piece(subject, found),
         boards(subject));
   }
 
   private BoardPriors boards(TrialCase subject) {
-    return BoardPriors.of(fitter(subject), subject.trials(), subject.question().priors().pinned());
+    return BoardPriors.of(
+        recommender.fitter(subject), subject.trials(), subject.question().priors().pinned());
   }
 
   /** Trials of the same coat and light on near woods, which are not counted. */
@@ -324,18 +240,18 @@ public final class Answers {
         TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {}
     List<Judged> judged =
         subjects.stream()
-            .map(s -> new Asked(s, boards(s, PatchesWanted.USUAL)))
+            .map(s -> new Asked(s, patches.boards(s, PatchesWanted.USUAL)))
             .toList()
             .parallelStream()
             .map(
                 asked -> {
                   TrialCase s = asked.subject();
-                  Recommendation found = recommend(s);
+                  Recommendation found = recommender.recommend(s);
                   return new Judged(
                       s,
                       found,
                       Applicability.of(s, Fitter.withDefaults()),
-                      next(s, found, asked.boards()));
+                      patches.after(s, found, asked.boards()));
                 })
             .toList();
     List<WindowAnswer> answers =
@@ -349,9 +265,7 @@ public final class Answers {
   public PriorSensitivity priorSensitivity(WindowAnswer window) {
     TrialCase subject = window.subject();
     return new PriorSensitivity(
-        subject.question().priors(),
-        window.found(),
-        recommend(new WindowFinder(fitter(subject)).halfAsSure(), subject));
+        subject.question().priors(), window.found(), recommender.halfAsSure(subject));
   }
 
   private Optional<BorrowOffer> offer(TrialCase subject) {
@@ -373,114 +287,7 @@ public final class Answers {
   /** The patches to burn next, or to begin with where nothing was burned with this light. */
   public NextAnswer next(TrialQuestion question, PatchesWanted wanted) {
     requireOpen(precautions(question));
-    Optional<TrialCase> tried = choice.tried(question);
-    return tried.isPresent() ? furtherPatches(tried.get(), wanted) : firstPatches(question, wanted);
-  }
-
-  private NextAnswer furtherPatches(TrialCase subject, PatchesWanted wanted) {
-    if (subject.piece().isPresent()) {
-      return answer(subject, onPiece(subject, wanted));
-    }
-    return answer(
-        subject,
-        planner(fitter(subject), wanted)
-            .next(
-                subject.trials(),
-                subject.bench(),
-                subject.asked(),
-                wanted.site(),
-                boards(subject, wanted),
-                wanted.count()));
-  }
-
-  private NextPatches onPiece(TrialCase subject, PatchesWanted wanted) {
-    Optional<Recommendation> known =
-        subject.patchesOnPiece() == 0 ? Optional.empty() : Optional.of(recommend(subject));
-    return onPiece(subject, known, wanted.onPiece());
-  }
-
-  private NextPatches onPiece(
-      TrialCase subject, Optional<Recommendation> known, PatchesWanted wanted) {
-    WindowFinder finder = new WindowFinder(fitter(subject));
-    Recommendation general =
-        known
-            .flatMap(found -> general(subject, found))
-            .or(() -> known)
-            .orElseGet(() -> finder.recommend(subject.trials(), subject.bench(), subject.asked()));
-    return planner(finder.fitter(), wanted)
-        .onPiece(
-            subject.trials(),
-            subject.piece().orElseThrow(),
-            general,
-            known,
-            wanted.site(),
-            wanted.count());
-  }
-
-  private NextAnswer answer(TrialCase subject, NextPatches next) {
-    return new NextAnswer(
-        subject.question(),
-        subject.trials().stratum(),
-        Optional.of(subject),
-        next,
-        Precautions.of(log, subject.trials().patches()));
-  }
-
-  private NextAnswer firstPatches(TrialQuestion question, PatchesWanted wanted) {
-    FamilyAndWood about = question.named();
-    Rig rig = rigToBeginWith(question);
-    Light light = Light.of(rig);
-    Stratum stratum =
-        new Stratum(about.family(), about.wood(), light.emission(), light.wavelengthNanometres());
-    NextPatches next =
-        planner(fitting.fitter(stratum, question.priors(), question.asked().acceptTint()), wanted)
-            .first(
-                question.fixed().bench(rig, at).withStrokes(question.strokes()),
-                question.asked(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
-                wanted.site(),
-                boards(stratum, List.of(), wanted),
-                wanted.count());
-    return new NextAnswer(
-        question,
-        stratum,
-        Optional.empty(),
-        next,
-        Precautions.of(log, about.family(), about.woods(), wanted.boards(), light.emission()));
-  }
-
-  private static Planner planner(Fitter fitter, PatchesWanted wanted) {
-    Planner planner = new Planner(fitter, Planner.BOARDS);
-    return wanted.boards().isEmpty() ? planner : planner.withFewBoards();
-  }
-
-  private Rig rigToBeginWith(TrialQuestion question) {
-    if (question.rig().isPresent()) {
-      return choice.rig(question.rig().get());
-    }
-    if (rigs.isEmpty()) {
-      throw Refusal.lacking(Missing.ANY_RIG, "A patch needs a rig, and the log has none.");
-    }
-    if (rigs.size() > 1) {
-      throw Refusal.lacking(
-          Missing.RIG, "The rig is missing, and the log has %d of them.".formatted(rigs.size()));
-    }
-    return rigs.get(0);
-  }
-
-  /** Boards as named, or those of the trials and those of the wood that carry no patch at all. */
-  private List<Board> boards(Stratum stratum, List<Patch> own, PatchesWanted wanted) {
-    if (!wanted.boards().isEmpty()) {
-      return wanted.boards();
-    }
-    Set<UUID> burned =
-        strata.patches().stream().map(p -> p.board().id()).collect(Collectors.toSet());
-    Stream<Board> unused =
-        log.boards().stream()
-            .filter(b -> stratum.covers(b.wood()))
-            .filter(b -> !burned.contains(b.id()));
-    return List.copyOf(
-        Stream.concat(own.stream().map(Patch::board), unused)
-            .collect(Collectors.toCollection(LinkedHashSet::new)));
+    return patches.next(question, wanted);
   }
 
   /** The hours of a job at the start setting of its window. */
@@ -528,7 +335,7 @@ public final class Answers {
   }
 
   private ModelAnswer model(TrialCase subject, Event event) {
-    Fitter fitter = fitter(subject);
+    Fitter fitter = recommender.fitter(subject);
     Trials trials = subject.trials();
     Optional<PieceFit> piece =
         subject.piece().map(board -> PieceFit.of(fitter, trials, event, board.id()));
@@ -547,7 +354,7 @@ public final class Answers {
   public AskedRisk risk(
       TrialQuestion question, PowerSetting power, double speedMillimetresPerSecond, int passes) {
     TrialCase subject = cleared(question);
-    Fitter fitter = fitter(subject);
+    Fitter fitter = recommender.fitter(subject);
     LiveForecast models =
         subject
             .piece()
@@ -589,7 +396,7 @@ public final class Answers {
    * @throws Refusal if the log says nothing
    */
   public LogPriors priors(Kin kin) {
-    return fitting.priors(kin);
+    return recommender.fitting().priors(kin);
   }
 
   /** The classical view of one event, beside the posterior where there is a fit. */
@@ -603,7 +410,8 @@ public final class Answers {
         regression,
         outcome instanceof ClassicalFit fit
             ? Optional.of(
-                Comparison.of(fit, regression, fitter(subject).fit(subject.trials(), event)))
+                Comparison.of(
+                    fit, regression, recommender.fitter(subject).fit(subject.trials(), event)))
             : Optional.empty());
   }
 

@@ -3,6 +3,7 @@ package charline.answer;
 import charline.model.Event;
 import charline.model.PieceFits;
 import charline.model.check.BoardCheck;
+import charline.window.PieceEvidence;
 import charline.window.Recommendation;
 import java.util.Map;
 import java.util.Optional;
@@ -10,14 +11,17 @@ import java.util.Optional;
 /**
  * What the patches of one piece changed.
  *
- * @param fits both models of the piece, with the shifts that its patches show
+ * @param known what they say of the piece
  * @param general the answer for any board, from the other boards alone; empty where there are none
- * @param unlike how far the piece lies off the other boards, for each event in which it does so
- *     further than any of them should
  */
-public record PieceAnswer(
-    PieceFits fits, Optional<Recommendation> general, Map<Event, BoardCheck> unlike) {
-  public PieceAnswer {
-    unlike = Map.copyOf(unlike);
+public record PieceAnswer(PieceEvidence known, Optional<Recommendation> general) {
+  /** Both models of the piece, with the shifts that its patches show. */
+  public PieceFits fits() {
+    return known.fits();
+  }
+
+  /** How far the piece lies off the other boards, where that is further than any should. */
+  public Map<Event, BoardCheck> unlike() {
+    return known.unlike();
   }
 }

@@ -19,9 +19,6 @@ import java.util.Random;
  *     way
  */
 public record Contradictions(int agreeing, int denying, double tail) {
-  /** No pairs to compare. */
-  public static final Contradictions NONE = new Contradictions(0, 0, 1);
-
   /** A tenth more dose: less than that is within the hand's own wandering. */
   private static final double CLEARLY = Math.log(1.1);
 

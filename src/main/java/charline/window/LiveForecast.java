@@ -2,13 +2,11 @@ package charline.window;
 
 import charline.exposure.Exposure;
 import charline.exposure.Settings;
-import charline.model.Event;
 import charline.model.Evidence;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.PieceFits;
 import charline.model.Trials;
-import charline.model.check.FitChecker;
 import charline.trial.Board;
 import charline.trial.Rig;
 import java.util.ArrayList;
@@ -21,40 +19,20 @@ import java.util.Optional;
  */
 public final class LiveForecast {
   private final Fitter fitter;
-  private final Trials trials;
-  private final ModelFit charFit;
-  private final ModelFit clearing;
-  private final Optional<PieceFits> piece;
+  private final CheckedModels models;
   private final TriedRegion reach;
   private final TriedKnobs knobs;
 
-  private final boolean reliable;
-
-  private LiveForecast(
-      Fitter fitter,
-      Trials trials,
-      ModelFit charFit,
-      ModelFit clearing,
-      Optional<PieceFits> piece) {
+  private LiveForecast(Fitter fitter, CheckedModels models) {
     this.fitter = fitter;
-    this.trials = trials;
-    this.charFit = charFit;
-    this.clearing = clearing;
-    this.piece = piece;
-    reach = new TriedRegion(trials.patches());
-    knobs = TriedKnobs.of(trials.patches());
-    FitChecker checker = new FitChecker(fitter);
-    reliable = !checker.check(trials, charFit).fail() && !checker.check(trials, clearing).fail();
+    this.models = models;
+    reach = new TriedRegion(models.trials().patches());
+    knobs = TriedKnobs.of(models.trials().patches());
   }
 
   /** Fits both models and checks them against their own trials. */
   public static LiveForecast fitted(Fitter fitter, Trials trials) {
-    return new LiveForecast(
-        fitter,
-        trials,
-        fitter.fit(trials, Event.CHAR),
-        fitter.fit(trials, Event.CLEARING),
-        Optional.empty());
+    return new LiveForecast(fitter, CheckedModels.of(fitter, trials));
   }
 
   /**
@@ -63,9 +41,7 @@ public final class LiveForecast {
    * @param piece on which one of the trials or more was burned
    */
   public static LiveForecast fitted(Fitter fitter, Trials trials, Board piece) {
-    PieceFits fits = PieceFits.of(fitter, trials, piece);
-    return new LiveForecast(
-        fitter, trials, fits.charring().piece(), fits.clearing().piece(), Optional.of(fits));
+    return new LiveForecast(fitter, CheckedModels.of(fitter, trials, piece));
   }
 
   /**
@@ -113,7 +89,8 @@ public final class LiveForecast {
       int passes,
       Strokes strokes,
       double confidence) {
-    return expected(charFit, clearing, rig, settings, exposure, passes, strokes, confidence);
+    return expected(
+        models.charring(), models.clearing(), rig, settings, exposure, passes, strokes, confidence);
   }
 
   /** The same on a board not seen yet, where this is for a piece; else empty. */
@@ -124,17 +101,19 @@ public final class LiveForecast {
       int passes,
       Strokes strokes,
       double confidence) {
-    return piece.map(
-        fits ->
-            expected(
-                fits.charring().general(),
-                fits.clearing().general(),
-                rig,
-                settings,
-                exposure,
-                passes,
-                strokes,
-                confidence));
+    return models
+        .piece()
+        .map(
+            fits ->
+                expected(
+                    fits.charring().general(),
+                    fits.clearing().general(),
+                    rig,
+                    settings,
+                    exposure,
+                    passes,
+                    strokes,
+                    confidence));
   }
 
   private Expected expected(
@@ -161,7 +140,10 @@ public final class LiveForecast {
   /** Charred spots per m², a spot being an area as large as the middle one of the patches. */
   public CharredSpots charredSpots(Expected expected) {
     return CharredSpots.of(
-        trials.medianPatchSquareCentimetres().orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
+        models
+            .trials()
+            .medianPatchSquareCentimetres()
+            .orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
         expected.charRiskMean(),
         expected.charRiskUpper());
   }
@@ -191,29 +173,26 @@ public final class LiveForecast {
 
   /** False where a window of these trials would be called unreliable. */
   public boolean reliable() {
-    return reliable;
+    return models.reliable();
   }
 
   /** The patches behind it. */
   public Trials trials() {
-    return trials;
+    return models.trials();
   }
 
   /** Plain counts of what it rests on. */
   public Evidence evidence() {
-    return trials.evidence();
+    return models.trials().evidence();
   }
 
   /** Both models of the piece that it is for; empty where it is for a board not seen yet. */
   public Optional<PieceFits> pieceFits() {
-    return piece;
+    return models.piece();
   }
 
   /** The window of these trials, from the same models. */
   public Recommendation recommend(RigSetup bench, Requirements asked) {
-    WindowFinder finder = new WindowFinder(fitter);
-    return piece
-        .map(fits -> finder.recommend(trials, bench, asked, fits))
-        .orElseGet(() -> finder.recommend(trials, bench, asked, charFit, clearing));
+    return new WindowFinder(fitter).recommend(models, bench, asked);
   }
 }

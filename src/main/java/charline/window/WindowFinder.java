@@ -1,17 +1,13 @@
 package charline.window;
 
-import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.PieceFits;
 import charline.model.PriorSet;
 import charline.model.Trials;
-import charline.model.check.FitChecker;
-import charline.model.check.FitChecks;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * Finds the window of a stratum, or says why there is none.
@@ -51,13 +47,8 @@ public record WindowFinder(Fitter fitter) {
    * @param asked what the window has to keep
    */
   public Recommendation recommend(Trials trials, RigSetup bench, Requirements asked) {
-    Trials counted = trials.acceptingTint(asked.acceptTint());
     return recommend(
-        counted,
-        bench,
-        asked,
-        fitter.fit(counted, Event.CHAR),
-        fitter.fit(counted, Event.CLEARING));
+        CheckedModels.of(fitter, trials.acceptingTint(asked.acceptTint())), bench, asked);
   }
 
   /**
@@ -67,23 +58,7 @@ public record WindowFinder(Fitter fitter) {
    */
   public Recommendation recommend(
       Trials counted, RigSetup bench, Requirements asked, ModelFit charFit, ModelFit clearing) {
-    return recommend(counted, bench, asked, charFit, clearing, Optional.empty(), checking(counted));
-  }
-
-  /**
-   * The same if the models pass their checks, which take a third of the time: for simulations that
-   * look after every patch. A window or none found so holds only once {@link #recommend} agrees.
-   */
-  public Recommendation ifChecksPass(Trials trials, RigSetup bench, Requirements asked) {
-    Trials counted = trials.acceptingTint(asked.acceptTint());
-    return recommend(
-        counted,
-        bench,
-        asked,
-        fitter.fit(counted, Event.CHAR),
-        fitter.fit(counted, Event.CLEARING),
-        Optional.empty(),
-        fit -> FitChecks.none(fit.event()));
+    return recommend(CheckedModels.of(fitter, counted, charFit, clearing), bench, asked);
   }
 
   /**
@@ -94,29 +69,19 @@ public record WindowFinder(Fitter fitter) {
    */
   public Recommendation recommend(
       Trials counted, RigSetup bench, Requirements asked, PieceFits fits) {
-    return recommend(
-        counted,
-        bench,
-        asked,
-        fits.charring().piece(),
-        fits.clearing().piece(),
-        Optional.of(fits),
-        checking(counted));
+    return recommend(CheckedModels.of(fitter, counted, fits), bench, asked);
   }
 
-  private Function<ModelFit, FitChecks> checking(Trials counted) {
-    FitChecker checker = new FitChecker(fitter);
-    return fit -> checker.check(counted, fit);
-  }
-
-  private Recommendation recommend(
-      Trials counted,
-      RigSetup bench,
-      Requirements asked,
-      ModelFit charFit,
-      ModelFit clearing,
-      Optional<PieceFits> piece,
-      Function<ModelFit, FitChecks> checking) {
+  /**
+   * The answer from models that were checked before.
+   *
+   * @param models of patches whose tint is counted as {@code asked} says
+   */
+  public Recommendation recommend(CheckedModels models, RigSetup bench, Requirements asked) {
+    Trials counted = models.trials();
+    ModelFit charFit = models.charring();
+    ModelFit clearing = models.clearing();
+    Optional<PieceFits> piece = models.piece();
     if (counted.acceptTint() != asked.acceptTint()) {
       throw new IllegalArgumentException(
           "The models must count a tint as the question does; fit them anew.");
@@ -149,7 +114,8 @@ public record WindowFinder(Fitter fitter) {
             fits ->
                 new PieceEvidence(
                     fits,
-                    fastest.map(box -> controls(box, counted, fits)).orElse(PieceControls.NONE)));
+                    fastest.map(box -> controls(box, counted, fits)).orElse(PieceControls.NONE),
+                    models.unlike()));
     Findings findings =
         new Findings(
             counted.evidence(),
@@ -157,8 +123,8 @@ public record WindowFinder(Fitter fitter) {
             bench,
             knobs,
             witnesses,
-            checking.apply(charFit),
-            checking.apply(clearing),
+            models.charChecks(),
+            models.clearingChecks(),
             Math.max(charFit.omega().median(), clearing.omega().median()),
             fastest,
             settled,

@@ -80,7 +80,9 @@ record Campaign(
 
   /** The program's answer; the checks of a fit are made only where they may change it. */
   private static Recommendation look(WindowFinder finder, Trials trials) {
-    Recommendation unchecked = finder.ifChecksPass(trials, InventedShop.BENCH, Requirements.USUAL);
+    Recommendation unchecked =
+        finder.recommend(
+            Unchecked.models(finder.fitter(), trials), InventedShop.BENCH, Requirements.USUAL);
     return decided(unchecked)
         ? finder.recommend(
             trials,

@@ -120,7 +120,9 @@ class CampaignsTest {
     Recommendation full = finder.recommend(trials, InventedShop.BENCH, Requirements.USUAL);
 
     assertThat(full.verdict()).isNotEqualTo(Verdict.UNRELIABLE);
-    Recommendation unchecked = finder.ifChecksPass(trials, InventedShop.BENCH, Requirements.USUAL);
+    Recommendation unchecked =
+        finder.recommend(
+            Unchecked.models(finder.fitter(), trials), InventedShop.BENCH, Requirements.USUAL);
     assertThat(unchecked.verdict()).isEqualTo(full.verdict());
     assertThat(unchecked.reasons()).isEqualTo(full.reasons());
     assertThat(unchecked.standing()).isEqualTo(full.standing());

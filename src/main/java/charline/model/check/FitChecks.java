@@ -60,20 +60,6 @@ public record FitChecks(
     shifts = List.copyOf(shifts);
   }
 
-  /** A model that was not checked: nothing is found amiss. */
-  public static FitChecks none(Event event) {
-    return new FitChecks(
-        event,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        Contradictions.NONE,
-        0);
-  }
-
   FitChecks with(List<FitFinding> found) {
     return new FitChecks(
         event, found, patches, doses, boards, calibration, shifts, contradictions, logScore);

@@ -1,0 +1,173 @@
+package charline.answer;
+
+import charline.model.Fitter;
+import charline.plan.NextPatches;
+import charline.plan.Planner;
+import charline.refusal.Missing;
+import charline.refusal.Refusal;
+import charline.trial.Board;
+import charline.trial.Patch;
+import charline.trial.Rig;
+import charline.trial.Stratum;
+import charline.window.JobRisk;
+import charline.window.Recommendation;
+import charline.window.WindowFinder;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Which patches to burn next: the first of a stratum, further ones, or those of one piece.
+ *
+ * @param choice which trials and which rig a question is about
+ * @param recommender finds their windows
+ */
+record PatchChoice(TrialChoice choice, Recommender recommender) {
+  /** The patches to burn next, or to begin with where nothing was burned with this light. */
+  NextAnswer next(TrialQuestion question, PatchesWanted wanted) {
+    return choice
+        .tried(question)
+        .map(tried -> further(tried, wanted))
+        .orElseGet(() -> first(question, wanted));
+  }
+
+  /** What follows a recommendation: the same list as the question what to burn next gets. */
+  NextPatches after(TrialCase subject, Recommendation found, List<Board> boards) {
+    if (found.piece().isPresent()) {
+      return onPiece(subject, Optional.of(found), PatchesWanted.USUAL.onPiece());
+    }
+    return planner(recommender.fitter(subject), PatchesWanted.USUAL)
+        .next(
+            subject.trials(),
+            found,
+            PatchesWanted.USUAL.site(),
+            boards,
+            PatchesWanted.USUAL.count());
+  }
+
+  List<Board> boards(TrialCase subject, PatchesWanted wanted) {
+    return boards(subject.trials().stratum(), subject.trials().patches(), wanted);
+  }
+
+  private NextAnswer further(TrialCase subject, PatchesWanted wanted) {
+    if (subject.piece().isPresent()) {
+      return answer(subject, onPiece(subject, wanted));
+    }
+    return answer(
+        subject,
+        planner(recommender.fitter(subject), wanted)
+            .next(
+                subject.trials(),
+                subject.bench(),
+                subject.asked(),
+                wanted.site(),
+                boards(subject, wanted),
+                wanted.count()));
+  }
+
+  private NextPatches onPiece(TrialCase subject, PatchesWanted wanted) {
+    Optional<Recommendation> known =
+        subject.patchesOnPiece() == 0
+            ? Optional.empty()
+            : Optional.of(recommender.recommend(subject));
+    return onPiece(subject, known, wanted.onPiece());
+  }
+
+  private NextPatches onPiece(
+      TrialCase subject, Optional<Recommendation> known, PatchesWanted wanted) {
+    WindowFinder finder = new WindowFinder(recommender.fitter(subject));
+    Recommendation general =
+        known
+            .flatMap(found -> recommender.general(subject, found))
+            .or(() -> known)
+            .orElseGet(() -> finder.recommend(subject.trials(), subject.bench(), subject.asked()));
+    return planner(finder.fitter(), wanted)
+        .onPiece(
+            subject.trials(),
+            subject.piece().orElseThrow(),
+            general,
+            known,
+            wanted.site(),
+            wanted.count());
+  }
+
+  private NextAnswer answer(TrialCase subject, NextPatches next) {
+    return new NextAnswer(
+        subject.question(),
+        subject.trials().stratum(),
+        Optional.of(subject),
+        next,
+        Precautions.of(choice.log(), subject.trials().patches()));
+  }
+
+  private NextAnswer first(TrialQuestion question, PatchesWanted wanted) {
+    FamilyAndWood about = question.named();
+    Rig rig = rigToBeginWith(question);
+    Light light = Light.of(rig);
+    Stratum stratum =
+        new Stratum(about.family(), about.wood(), light.emission(), light.wavelengthNanometres());
+    NextPatches next =
+        planner(
+                recommender
+                    .fitting()
+                    .fitter(stratum, question.priors(), question.asked().acceptTint()),
+                wanted)
+            .first(
+                question.fixed().bench(rig, choice.at()).withStrokes(question.strokes()),
+                question.asked(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
+                wanted.site(),
+                boards(stratum, List.of(), wanted),
+                wanted.count());
+    return new NextAnswer(
+        question,
+        stratum,
+        Optional.empty(),
+        next,
+        Precautions.of(
+            choice.log(), about.family(), about.woods(), wanted.boards(), light.emission()));
+  }
+
+  private static Planner planner(Fitter fitter, PatchesWanted wanted) {
+    Planner planner = new Planner(fitter, Planner.BOARDS);
+    return wanted.boards().isEmpty() ? planner : planner.withFewBoards();
+  }
+
+  private Rig rigToBeginWith(TrialQuestion question) {
+    if (question.rig().isPresent()) {
+      return choice.rig(question.rig().get());
+    }
+    if (choice.rigs().isEmpty()) {
+      throw Refusal.lacking(Missing.ANY_RIG, "A patch needs a rig, and the log has none.");
+    }
+    if (choice.rigs().size() > 1) {
+      throw Refusal.lacking(
+          Missing.RIG,
+          "The rig is missing, and the log has %d of them.".formatted(choice.rigs().size()));
+    }
+    return choice.rigs().get(0);
+  }
+
+  /** Boards as named, or those of the trials and those of the wood that carry no patch at all. */
+  private List<Board> boards(Stratum stratum, List<Patch> own, PatchesWanted wanted) {
+    if (!wanted.boards().isEmpty()) {
+      return wanted.boards();
+    }
+    Set<UUID> burned =
+        strata().patches().stream().map(p -> p.board().id()).collect(Collectors.toSet());
+    Stream<Board> unused =
+        choice.log().boards().stream()
+            .filter(b -> stratum.covers(b.wood()))
+            .filter(b -> !burned.contains(b.id()));
+    return List.copyOf(
+        Stream.concat(own.stream().map(Patch::board), unused)
+            .collect(Collectors.toCollection(LinkedHashSet::new)));
+  }
+
+  private Strata strata() {
+    return choice.strata();
+  }
+}
