@@ -45,36 +45,18 @@ public final class RigEntries {
 
   /** Replaces what a power check of a rig says; patches and windows follow it. */
   public void amend(Rig rig, PowerCheck check, String by, String why) {
-    changing(
-        by,
-        why,
-        () -> {
-          stock.requireCheckOf(rig, check);
-          rigs.amend(check);
-        });
+    changing(rig, check, by, why, () -> rigs.amend(check));
   }
 
   /** Takes a power check out; it stays in the log with the reason. */
   public void voidCheck(Rig rig, PowerCheck check, String by, String why) {
     String reason = Logbook.reason(why);
-    changing(
-        by,
-        reason,
-        () -> {
-          stock.requireCheckOf(rig, check);
-          rigs.setVoid(check, reason);
-        });
+    changing(rig, check, by, reason, () -> rigs.setVoid(check, reason));
   }
 
   /** Lets a void power check count again; a reason may be given. */
   public void bringBack(Rig rig, PowerCheck check, String by, String why) {
-    changing(
-        by,
-        why,
-        () -> {
-          stock.requireCheckOf(rig, check);
-          rigs.setVoid(check, null);
-        });
+    changing(rig, check, by, why, () -> rigs.setVoid(check, null));
   }
 
   /** Upkeep of a rig that is void, in the order of doing. */
@@ -93,39 +75,36 @@ public final class RigEntries {
 
   /** Replaces what is recorded of the upkeep of a rig; a reason may be given. */
   public void amend(Rig rig, Upkeep upkeep, String by, String why) {
-    changing(
-        by,
-        why,
-        () -> {
-          stock.requireUpkeepOf(rig, upkeep);
-          rigs.amend(upkeep);
-        });
+    changing(rig, upkeep, by, why, () -> rigs.amend(upkeep));
   }
 
   /** Takes upkeep out; it stays in the log with the reason. */
   public void voidUpkeep(Rig rig, Upkeep upkeep, String by, String why) {
     String reason = Logbook.reason(why);
-    changing(
-        by,
-        reason,
-        () -> {
-          stock.requireUpkeepOf(rig, upkeep);
-          rigs.setVoid(upkeep, reason);
-        });
+    changing(rig, upkeep, by, reason, () -> rigs.setVoid(upkeep, reason));
   }
 
   /** Lets void upkeep count again; a reason may be given. */
   public void bringBack(Rig rig, Upkeep upkeep, String by, String why) {
-    changing(
-        by,
-        why,
-        () -> {
-          stock.requireUpkeepOf(rig, upkeep);
-          rigs.setVoid(upkeep, null);
-        });
+    changing(rig, upkeep, by, why, () -> rigs.setVoid(upkeep, null));
   }
 
-  private void changing(String by, String why, Runnable work) {
-    history.amending(now.get(), Logbook.person(by), why == null ? null : Logbook.reason(why), work);
+  private void changing(Rig rig, PowerCheck check, String by, String why, Runnable work) {
+    changing(by, why, () -> stock.requireCheckOf(rig, check), work);
+  }
+
+  private void changing(Rig rig, Upkeep upkeep, String by, String why, Runnable work) {
+    changing(by, why, () -> stock.requireUpkeepOf(rig, upkeep), work);
+  }
+
+  private void changing(String by, String why, Runnable required, Runnable work) {
+    history.amending(
+        now.get(),
+        Logbook.person(by),
+        why == null ? null : Logbook.reason(why),
+        () -> {
+          required.run();
+          work.run();
+        });
   }
 }

@@ -1,5 +1,7 @@
 package charline.shops;
 
+import java.util.function.Consumer;
+
 /**
  * A kind of shop: what is true in it and how it burns its patches.
  *
@@ -78,36 +80,69 @@ public record Scenario(
         0);
   }
 
+  /** The same, changed in place before anybody sees it. */
+  private Scenario but(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.done();
+  }
+
+  private static final class Draft {
+    private String code;
+    private String title;
+    private double gap;
+    private Boards boards;
+    private double widening;
+    private Noise noise;
+    private Weights weights;
+    private double misgraded;
+    private int patches;
+    private int boardCount;
+    private boolean everyPass;
+    private double doseError;
+
+    Draft(Scenario from) {
+      code = from.code;
+      title = from.title;
+      gap = from.gap;
+      boards = from.boards;
+      widening = from.widening;
+      noise = from.noise;
+      weights = from.weights;
+      misgraded = from.misgraded;
+      patches = from.patches;
+      boardCount = from.boardCount;
+      everyPass = from.everyPass;
+      doseError = from.doseError;
+    }
+
+    Scenario done() {
+      return new Scenario(
+          code,
+          title,
+          gap,
+          boards,
+          widening,
+          noise,
+          weights,
+          misgraded,
+          patches,
+          boardCount,
+          everyPass,
+          doseError);
+    }
+  }
+
   public Scenario named(String newCode, String newTitle) {
-    return new Scenario(
-        newCode,
-        newTitle,
-        gap,
-        boards,
-        widening,
-        noise,
-        weights,
-        misgraded,
-        patches,
-        boardCount,
-        everyPass,
-        doseError);
+    return but(
+        draft -> {
+          draft.code = newCode;
+          draft.title = newTitle;
+        });
   }
 
   public Scenario withGap(double value) {
-    return new Scenario(
-        code,
-        title,
-        value,
-        boards,
-        widening,
-        noise,
-        weights,
-        misgraded,
-        patches,
-        boardCount,
-        everyPass,
-        doseError);
+    return but(draft -> draft.gap = value);
   }
 
   public Scenario withBoardSpread(double value) {
@@ -115,120 +150,38 @@ public record Scenario(
   }
 
   Scenario with(Boards other) {
-    return new Scenario(
-        code,
-        title,
-        gap,
-        other,
-        widening,
-        noise,
-        weights,
-        misgraded,
-        patches,
-        boardCount,
-        everyPass,
-        doseError);
+    return but(draft -> draft.boards = other);
   }
 
   Scenario widened(double factor) {
-    return new Scenario(
-        code,
-        title,
-        gap,
-        boards,
-        factor,
-        noise,
-        weights,
-        misgraded,
-        patches,
-        boardCount,
-        everyPass,
-        doseError);
+    return but(draft -> draft.widening = factor);
   }
 
   public Scenario with(Noise other) {
-    return new Scenario(
-        code,
-        title,
-        gap,
-        boards,
-        widening,
-        other,
-        weights,
-        misgraded,
-        patches,
-        boardCount,
-        everyPass,
-        doseError);
+    return but(draft -> draft.noise = other);
   }
 
   public Scenario with(Weights other) {
-    return new Scenario(
-        code,
-        title,
-        gap,
-        boards,
-        widening,
-        noise,
-        other,
-        misgraded,
-        patches,
-        boardCount,
-        everyPass,
-        doseError);
+    return but(draft -> draft.weights = other);
   }
 
   Scenario misgrading(double share) {
-    return new Scenario(
-        code,
-        title,
-        gap,
-        boards,
-        widening,
-        noise,
-        weights,
-        share,
-        patches,
-        boardCount,
-        everyPass,
-        doseError);
+    return but(draft -> draft.misgraded = share);
   }
 
   public Scenario burning(int count, int onBoards) {
-    return new Scenario(
-        code, title, gap, boards, widening, noise, weights, misgraded, count, onBoards, everyPass,
-        doseError);
+    return but(
+        draft -> {
+          draft.patches = count;
+          draft.boardCount = onBoards;
+        });
   }
 
   Scenario readOnce() {
-    return new Scenario(
-        code,
-        title,
-        gap,
-        boards,
-        widening,
-        noise,
-        weights,
-        misgraded,
-        patches,
-        boardCount,
-        false,
-        doseError);
+    return but(draft -> draft.everyPass = false);
   }
 
   Scenario jobOffBy(double error) {
-    return new Scenario(
-        code,
-        title,
-        gap,
-        boards,
-        widening,
-        noise,
-        weights,
-        misgraded,
-        patches,
-        boardCount,
-        everyPass,
-        error);
+    return but(draft -> draft.doseError = error);
   }
 }
