@@ -6,7 +6,6 @@ import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.model.CoatContradiction;
-import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
@@ -20,6 +19,7 @@ import charline.model.classical.ClassicalFit;
 import charline.model.classical.ClassicalOutcome;
 import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Comparison;
+import charline.model.way.Way;
 import charline.plan.NextPatches;
 import charline.quote.Lead;
 import charline.quote.Quoting;
@@ -130,7 +130,8 @@ public final class Answers {
    */
   public Precautions precautions(TrialQuestion question) {
     FamilyAndWood about = question.named();
-    List<Patch> burned = strata.of(about).values().stream().flatMap(List::stream).toList();
+    List<Patch> burned =
+        strata.everywhere().of(about).values().stream().flatMap(List::stream).toList();
     return burned.isEmpty()
         ? Precautions.of(
             log,
@@ -422,7 +423,7 @@ public final class Answers {
         rig,
         strata.byStratum().entrySet().stream()
             .filter(e -> e.getValue().stream().anyMatch(p -> p.rig().id().equals(rig.id())))
-            .map(e -> new Trials(e.getKey(), e.getValue(), false, Coating.UNSAID))
+            .map(e -> new Trials(e.getKey(), e.getValue(), false, Way.UNSAID))
             .toList(),
         Fitter.withDefaults());
   }
