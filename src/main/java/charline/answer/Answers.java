@@ -41,6 +41,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -343,6 +344,35 @@ public final class Answers {
     ModelFit fit = piece.map(PieceFit::piece).orElseGet(() -> fitter.fit(trials, event));
     return new ModelAnswer(
         subject, fit, new FitChecker(fitter).check(trials, fit), boards(subject), piece);
+  }
+
+  /**
+   * Two ways of working on the same stock, held against each other.
+   *
+   * @param firstPasses passes of the first; empty for those of a window
+   * @param secondPasses the same of the second
+   * @throws Refusal as {@link #choose}, for either way
+   */
+  public CompareAnswer compare(
+      TrialQuestion first,
+      TrialQuestion second,
+      OptionalInt firstPasses,
+      OptionalInt secondPasses) {
+    requireOpen(precautions(first));
+    requireOpen(precautions(second));
+    return new Comparing(choice, recommender)
+        .compare(
+            new Comparing.Asked(first, firstPasses), new Comparing.Asked(second, secondPasses));
+  }
+
+  /**
+   * Pairs of patches that would tell two ways of working apart.
+   *
+   * @throws Refusal as {@link #choose}, for either way
+   */
+  public PairsAnswer pairs(TrialQuestion first, TrialQuestion second, PatchesWanted wanted) {
+    CompareAnswer compared = compare(first, second, OptionalInt.empty(), OptionalInt.empty());
+    return new PairsAnswer(compared, patches.pairs(compared, wanted));
   }
 
   /**

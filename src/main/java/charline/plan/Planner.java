@@ -120,6 +120,11 @@ public record Planner(Fitter fitter, int boards) {
     };
   }
 
+  /** Highest dose that the ladder of one way of working permits, as a natural logarithm. */
+  double lnCeiling(Trials trials, Recommendation found) {
+    return ladder(trials, found.bench(), outlook(trials, found), found.asked()).lnCeiling();
+  }
+
   private static NextPatches nothing(Recommendation found, Site site) {
     return list(
         found,
