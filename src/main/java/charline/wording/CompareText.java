@@ -28,6 +28,8 @@ public record CompareText(CompareAnswer answer) {
   /** Doses closer than this are the same at the bench: a hand keeps its speed no better. */
   private static final double SAME = 1.1;
 
+  private static final double ALL_BUT_CERTAIN = 0.99;
+
   /** What the first is called: what tells it from the second. */
   public String first() {
     return name(answer.first(), answer.second());
@@ -109,9 +111,9 @@ public record CompareText(CompareAnswer answer) {
         : "Not settled: %s leaves more room with a chance of %s.".formatted(winner, whole(chance));
   }
 
-  /** A chance in whole percent, never more than it is. */
+  /** A chance in whole percent, never more than it is, and never certain. */
   private static String whole(double chance) {
-    return (int) Math.floor(100 * chance) + " %";
+    return chance > ALL_BUT_CERTAIN ? "over 99 %" : (int) Math.floor(100 * chance) + " %";
   }
 
   /** Whether the trials allow the comparison, and what would settle it. */
@@ -121,7 +123,7 @@ public record CompareText(CompareAnswer answer) {
     sentences.add(
         contest.boardsShared() == 0
             ? "No board carries patches of both, so a difference between boards may look like one"
-                  + " between the two: burn both side by side on one board."
+                + " between the two: burn both side by side on one board."
             : "%s %s patches of both."
                 .formatted(
                     Figures.boards(contest.boardsShared()),
@@ -270,11 +272,16 @@ public record CompareText(CompareAnswer answer) {
             .put("clear_dose_ratio", WindowJson.estimate(contest.clearDoseRatio()))
             .put("probability_a_better", contest.firstBetter())
             .put("settled", contest.settled())
-            .put("pairs_to_settle", contest.pairsToSettle())
+            .put("pairs_to_settle", pairs(contest))
             .put("boards_shared", contest.boardsShared())
             .put("reliable", contest.reliable())
             .put("words", sentence());
     return PrecautionText.put(json, answer.precautions());
+  }
+
+  /** Null where more pairs would be needed than anybody burns. */
+  static Integer pairs(Contest contest) {
+    return contest.pairsToSettle().isPresent() ? contest.pairsToSettle().getAsInt() : null;
   }
 
   private static Json json(Contender of, String name, Room room) {

@@ -82,7 +82,7 @@ public record PairsText(PairsAnswer answer) {
     return PrecautionText.put(
         new Json()
             .put("compared", compared().json())
-            .put("pairs_to_settle", contest.pairsToSettle())
+            .put("pairs_to_settle", CompareText.pairs(contest))
             .put("on", answer.list().site().word())
             .put("pairs", answer.list().pairs().stream().map(this::json).toList()),
         answer.compared().precautions());

@@ -25,7 +25,7 @@ import java.util.Random;
  * @param circle what is true of circles
  * @param patches what it burned and saw
  */
-record TwoFigures(Truth line, Truth circle, List<Patch> patches) {
+public record TwoFigures(Truth line, Truth circle, List<Patch> patches) {
   private static final int[] READS = {1, 2, 3, 4, 5, 6};
 
   /**
@@ -36,10 +36,10 @@ record TwoFigures(Truth line, Truth circle, List<Patch> patches) {
    * @param lnClearing the same until they clear
    * @param every one patch in so many is a circle
    */
-  record Kind(String code, double lnChar, double lnClearing, int every) {}
+  public record Kind(String code, double lnChar, double lnClearing, int every) {}
 
   /** Shop number {@code number} of a kind; the same number gives the same shop. */
-  static TwoFigures draw(Kind kind, Scenario scenario, int number) {
+  public static TwoFigures draw(Kind kind, Scenario scenario, int number) {
     Random random = new Random(31L * kind.code().hashCode() + 1_000_003L * number);
     Truth line = Truth.draw(scenario, random);
     Truth circle =
@@ -80,13 +80,13 @@ record TwoFigures(Truth line, Truth circle, List<Patch> patches) {
   }
 
   /** Trials whose answers are for one figure. */
-  Trials asking(Figure figure) {
+  public Trials asking(Figure figure) {
     return new Trials(
         Stratum.of(patches.get(0)), patches, false, Way.UNSAID.with(Optional.of(figure)));
   }
 
   /** The same as if nobody had noted a figure. */
-  Trials pooled() {
+  public Trials pooled() {
     return new Trials(
         Stratum.of(patches.get(0)),
         patches.stream().map(p -> p.with(Circumstances.UNKNOWN)).toList(),
