@@ -6,6 +6,7 @@ import charline.exposure.Figure;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.picture.BarePicture;
 import charline.quantity.Figures;
 import charline.quantity.Measure;
 import charline.refusal.Refusal;
@@ -307,8 +308,8 @@ class BenchJourneyTest {
     tablet.tap("input[value=residue]");
     // The short while in which taps are not taken lasts until this test lets it end.
     tablet.script(
-        "const real = setTimeout; window.ends = [];"
-            + "window.setTimeout = (f, ms, ...a) => ms >= 1000 && ms < 2000 ? window.ends.push(f) : real(f, ms, ...a)");
+        "const real = setTimeout; window.ends = [];window.setTimeout = (f, ms, ...a) => ms >= 1000"
+            + " && ms < 2000 ? window.ends.push(f) : real(f, ms, ...a)");
     tablet.tap("#keep");
     assertThat(kept()).isEqualTo("P-0001");
     for (String id : List.of("undo", "further", "next")) {
@@ -726,7 +727,8 @@ class BenchJourneyTest {
     tablet.tap("#keep");
     tablet.untilSays(
         "#trouble",
-        "Scan speed of 1,200 must be written without a comma, which could stand between thousands.");
+        "Scan speed of 1,200 must be written without a comma, which could stand between"
+            + " thousands.");
     assertThat(tablet.module("queue.js", "m.queue().length")).isEqualTo(0L);
   }
 
@@ -758,7 +760,8 @@ class BenchJourneyTest {
   private boolean inSight(WebElement e) {
     return (Boolean)
         tablet.script(
-            "const r = arguments[0].getBoundingClientRect(); return r.top >= 0 && r.bottom <= innerHeight",
+            "const r = arguments[0].getBoundingClientRect(); return r.top >= 0 && r.bottom <="
+                + " innerHeight",
             e);
   }
 
@@ -804,9 +807,9 @@ class BenchJourneyTest {
   void an_answer_that_was_lost_on_its_way_does_not_record_twice() {
     tablet.open(bench.address() + "record?like=LP-01");
     tablet.script(
-        "const real = window.fetch; let lost = 1;"
-            + "window.fetch = async (...a) => { const r = await real(...a);"
-            + " if (String(a[0]).startsWith('/entries') && lost-- > 0) throw new TypeError('lost'); return r; }");
+        "const real = window.fetch; let lost = 1;window.fetch = async (...a) => { const r = await"
+            + " real(...a); if (String(a[0]).startsWith('/entries') && lost-- > 0) throw new"
+            + " TypeError('lost'); return r; }");
     tablet.tap("input[value=clean]");
     tablet.tap("#keep");
     tablet.until(
@@ -939,7 +942,8 @@ class BenchJourneyTest {
           .singleElement()
           .satisfies(
               p -> {
-                assertThat(p.content()).isEqualTo(Files.readAllBytes(photo));
+                assertThat(log.photoContent(p.id()))
+                    .hasBinaryContent(BarePicture.of(Files.readAllBytes(photo)).content());
                 assertThat(tablet.text("figcaption")).isEqualTo("SHA-256 " + p.sha256());
               });
     }

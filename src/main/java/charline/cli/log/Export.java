@@ -87,7 +87,7 @@ public final class Export extends LogCommand {
   @Override
   public Integer call() {
     requireFiles();
-    try (Logbook log = desk.logToRead()) {
+    try (Logbook log = desk.logToCheck()) {
       List<PatchEntry> entries = log.patches(options.with(Filter.ALL, log, desk));
       if (entries.isEmpty()) {
         desk.err().println("No patch matches, so there is nothing to export.");
