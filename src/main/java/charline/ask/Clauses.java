@@ -114,9 +114,9 @@ final class Clauses {
       Piece piece = pieces.get(at);
       if (piece instanceof Coating coating) {
         at = coating(pieces, at, coating, several, done);
-      } else if (piece instanceof Lie lie && lie == Lie.UNDER && next(pieces, at) instanceof Coating) {
-        // "underneath latex" without what: any coat under it
-        at++;
+      } else if (piece == Lie.OVER_ALL && next(pieces, at) instanceof Coating below) {
+        done.add(new Fact(new Underneath(below.families()), "under", false));
+        at += 2;
       } else {
         if (!(piece instanceof Lie)) {
           done.add(piece);
@@ -163,7 +163,10 @@ final class Clauses {
     }
     boolean without = before instanceof Denial && before != Denial.EXCEPT;
     boolean with = before == Lie.WITH || without && beforeThat != Lie.OVER;
-    if (after == Lie.INSIDE || with && (several || without && lacking(pieces, from))) {
+    boolean deniedWith = before == Lie.WITH && beforeThat instanceof Denial;
+    if (after == Lie.INSIDE
+        || deniedWith
+        || with && (several || without && lacking(pieces, from))) {
       done.add(new Fact(Coats.anywhere(first.families()), "coat", false));
       return after == Lie.INSIDE ? at + 1 : at;
     }
@@ -317,7 +320,8 @@ final class Clauses {
       }
       if (!and) {
         throw Refusal.usage(
-            "No patch can match: clean must be the only mark of an outcome; ask for one or the other, as \"clean or char\".");
+            "No patch can match: clean must be the only mark of an outcome; ask for one or the"
+                + " other, as \"clean or char\".");
       }
     }
     List<Marks> any = new ArrayList<>(a.anyOf());
@@ -367,21 +371,19 @@ final class Clauses {
 
   private static boolean clash(Part a, Part b) {
     if (a.what() instanceof Sighting x && b.what() instanceof Sighting y) {
-      return x.anyOf().stream().noneMatch(m -> y.anyOf().stream().anyMatch(n -> m.and(n).possible()));
+      return x.anyOf().stream()
+          .noneMatch(m -> y.anyOf().stream().anyMatch(n -> m.and(n).possible()));
     }
-    return a.what() instanceof Burned p
-        && b.what() instanceof Burned q
-        && !isOpen(p)
-        && !isOpen(q);
+    return a.what() instanceof Burned p && b.what() instanceof Burned q && !isOpen(p) && !isOpen(q);
   }
 
   /** All of a clause; what is of one kind widens, wherever it stands. */
   private static Condition clause(List<Part> parts) {
     List<Condition> all = new ArrayList<>();
     List<Part> waiting = new ArrayList<>(parts);
-    Optional<Part> passes =
+    Optional<Part> count =
         waiting.stream().filter(p -> p.what() instanceof Count && !p.denied()).findFirst();
-    boolean withMarks = waiting.stream().anyMatch(p -> p.what() instanceof Sighting);
+    boolean combined = false;
     while (!waiting.isEmpty()) {
       Part part = waiting.remove(0);
       for (int i = 0; i < waiting.size(); i++) {
@@ -389,28 +391,46 @@ final class Clauses {
           part = part.of(both(part, waiting.remove(i--), false));
         }
       }
-      condition(part, passes.map(p -> (Count) p.what()), withMarks).ifPresent(all::add);
+      if (part.what() instanceof Sighting sighting) {
+        Part seen = part;
+        Optional<Count> passes =
+            count.filter(c -> goTogether(parts, c, seen)).map(c -> (Count) c.what());
+        combined |= passes.isPresent();
+        all.add(seen(sighting, part.denied(), passes));
+      } else if (part.what() instanceof Count passes) {
+        if (part.denied()) {
+          all.add(new Not(made(passes)));
+        }
+      } else {
+        Condition condition = (Condition) part.what();
+        all.add(part.denied() ? new Not(condition) : condition);
+      }
+    }
+    if (count.isPresent() && !combined) {
+      all.add(made((Count) count.get().what()));
     }
     return Condition.all(all);
   }
 
-  private static Optional<Condition> condition(
-      Part part, Optional<Count> passes, boolean withMarks) {
-    if (part.what() instanceof Sighting sighting) {
-      return Optional.of(seen(sighting, part.denied(), passes));
+  /** Passes are those of what was seen; of what was not, if nothing stands between the two. */
+  private static boolean goTogether(List<Part> parts, Part count, Part seen) {
+    if (!seen.denied()) {
+      return true;
     }
-    if (part.what() instanceof Count count) {
-      if (withMarks && !part.denied()) {
-        return Optional.empty(); // it is part of what was seen
+    for (int i = 1; i < parts.size(); i++) {
+      Object a = parts.get(i - 1).group();
+      Object b = parts.get(i).group();
+      if (Set.of(a, b.equals(a) ? "" : b).equals(Set.of(MARKS, PASSES))) {
+        return parts.get(i).joint() == null;
       }
-      Condition made =
-          count.took()
-              ? new Seen(Which.FIRST, Marks.CLEARED, count.range())
-              : new Measured(Amount.PASSES, count.range());
-      return Optional.of(part.denied() ? new Not(made) : made);
     }
-    Condition condition = (Condition) part.what();
-    return Optional.of(part.denied() ? new Not(condition) : condition);
+    return false;
+  }
+
+  private static Condition made(Count count) {
+    return count.took()
+        ? new Seen(Which.FIRST, Marks.CLEARED, count.range())
+        : new Measured(Amount.PASSES, count.range());
   }
 
   private static Condition seen(Sighting sighting, boolean denied, Optional<Count> passes) {
@@ -445,8 +465,7 @@ final class Clauses {
             b -> {
               throw Refusal.usage(
                   "No time is both on or after %s and before %s; give one period."
-                      .formatted(
-                          b.since().get().toLocalDate(), b.until().get().toLocalDate()));
+                      .formatted(b.since().get().toLocalDate(), b.until().get().toLocalDate()));
             });
   }
 }

@@ -47,10 +47,13 @@ final class NumberPhrase {
   private static final Pattern RANGE =
       Pattern.compile("(\\d+(?:[.,]\\d+)?)\\D{0,5}?(?:-|\\.\\.)(\\d+(?:[.,]\\d+)?)(\\D.*|)");
   private static final Set<String> GLUE =
-      Set.of("of", "is", "was", "were", "are", "at", "be", "been", "set", "being", "with", "a", "an", "the", "only", "just", "got", "had", "setting", "value");
+      Set.of(
+          "of", "is", "was", "were", "are", "at", "be", "been", "set", "being", "with", "a", "an",
+          "the", "only", "just", "got", "had", "setting", "value");
   private static final Set<String> JOINING = Set.of("to", "and", "-", "till", "until", "through");
 
   private final List<Word> words;
+  private Optional<Amount> before = Optional.empty();
 
   NumberPhrase(List<Word> words) {
     this.words = words;
@@ -58,7 +61,9 @@ final class NumberPhrase {
 
   /** The phrase that starts at a word. */
   Optional<Found> at(int start) {
-    return new Cursor(start).read();
+    Optional<Found> found = new Cursor(start).read();
+    before = found.map(Found::amount).or(() -> before);
+    return found;
   }
 
   /** What a phrase of one to three words is the name of, from some word on. */
@@ -232,8 +237,7 @@ final class NumberPhrase {
         return Optional.empty();
       }
       return Optional.of(
-          new Found(
-              at + 2 - start, Amount.PASSES, NumberRange.exactly(place.getAsInt()), false));
+          new Found(at + 2 - start, Amount.PASSES, NumberRange.exactly(place.getAsInt()), false));
     }
 
     /** "or more", "and below", "max" after the number. */
@@ -258,7 +262,8 @@ final class NumberPhrase {
           field = Optional.of(after.get().getValue());
           at += after.get().getKey() + glue;
         }
-      } else if (unit.isEmpty() && field(words, at).filter(f -> f.getValue() == field.get()).isPresent()) {
+      } else if (unit.isEmpty()
+          && field(words, at).filter(f -> f.getValue() == field.get()).isPresent()) {
         at += field(words, at).get().getKey();
       }
       if (field.isPresent()) {
@@ -270,21 +275,34 @@ final class NumberPhrase {
         return Optional.of(named);
       }
       if (unit.isEmpty()) {
-        return Optional.empty();
+        return shared();
       }
       List<Amount> possible = AmountWords.of(unit);
       if (possible.size() > 1) {
         throw Refusal.usage(
-            "\"%s\" may be %s; say which."
-                .formatted(
-                    said(),
-                    AmountWords.either(possible)));
+            "\"%s\" may be %s; say which.".formatted(said(), AmountWords.either(possible)));
       }
       if (possible.get(0) == Amount.DOSE && AmountWords.IN_ALL.contains(phrase(words, at, 2))) {
         at += 2;
         return Optional.of(Amount.TOTAL_DOSE);
       }
       return Optional.of(possible.get(0));
+    }
+
+    /** "30 or 40 %", "over 30 but under 40 mm/s": one number lends the other its unit. */
+    private Optional<Amount> shared() {
+      if (word(at).matches("and|or|but|to") || at < words.size() && words.get(at).comma()) {
+        int next = word(at).matches("and|or|but|to") ? at + 1 : at;
+        Optional<Found> other =
+            next < words.size() && (compare.isPresent() || value(next).isPresent())
+                ? new Cursor(next).read()
+                : Optional.empty();
+        if (other.isPresent()) {
+          return other.map(Found::amount);
+        }
+      }
+      boolean goesOn = word(start - 1).matches("and|or|but") || words.get(start).comma();
+      return goesOn ? before : Optional.empty();
     }
 
     private String said() {
@@ -350,8 +368,10 @@ final class NumberPhrase {
     if (number.matches() && unitKnown(number.group(2))) {
       return Optional.of(new Value(1, number.group(1), number.group(2), Optional.empty()));
     }
-    if ((text.equals("a") || text.equals("an")) && (word(at + 1).equals("single") || word(at + 1).equals("pass"))) {
-      return Optional.of(new Value(word(at + 1).equals("single") ? 2 : 1, "1", "", Optional.empty()));
+    if ((text.equals("a") || text.equals("an"))
+        && (word(at + 1).equals("single") || word(at + 1).equals("pass"))) {
+      return Optional.of(
+          new Value(word(at + 1).equals("single") ? 2 : 1, "1", "", Optional.empty()));
     }
     if (text.equals("single")) {
       return Optional.of(new Value(1, "1", "", Optional.empty()));
@@ -397,23 +417,37 @@ final class NumberPhrase {
       AmountWords.table(
           Map.of(
               Compare.OVER,
-              "more than, over, above, greater than, higher than, bigger than, larger than, exceeding, beyond, >, longer than, better than, in excess of, stronger than, hotter than, upwards than, not only, bigger then, more then, higher then",
+              "more than, over, above, greater than, higher than, bigger than, larger than,"
+                  + " exceeding, beyond, >, longer than, better than, in excess of, stronger than,"
+                  + " hotter than, upwards than, not only, bigger then, more then, higher then",
               Compare.AT_LEAST,
-              "at least, no less than, not less than, minimum, min, >=, =>, no fewer than, not fewer than, not under, not below, upwards of, starting at, minimum of, a minimum of, from at least, no lower than, not lower than",
+              "at least, no less than, not less than, minimum, min, >=, =>, no fewer than, not"
+                  + " fewer than, not under, not below, upwards of, starting at, minimum of, a"
+                  + " minimum of, from at least, no lower than, not lower than",
               Compare.UNDER,
-              "less than, under, below, fewer than, lower than, smaller than, <, shorter than, beneath, less then, lower then, fewer then, short of, inside of",
+              "less than, under, below, fewer than, lower than, smaller than, <, shorter than,"
+                  + " beneath, less then, lower then, fewer then, short of, inside of",
               Compare.AT_MOST,
-              "at most, no more than, not more than, up to, maximum, max, <=, =<, not over, not above, no higher than, not exceeding, maximum of, a maximum of, at the most, within, not higher than, no greater than",
+              "at most, no more than, not more than, up to, maximum, max, <=, =<, not over, not"
+                  + " above, no higher than, not exceeding, maximum of, a maximum of, at the most,"
+                  + " within, not higher than, no greater than",
               Compare.EXACTLY,
               "exactly, equal to, equals, =, ==, precisely",
               Compare.ABOUT,
-              "about, around, roughly, approximately, approx, near, ca, circa, ~, close to, something like, some, nearly, almost"));
+              "about, around, roughly, approximately, approx, near, ca, circa, ~, close to,"
+                  + " something like, some, nearly, almost"));
 
   private static final Map<String, Compare> TRAILING =
       AmountWords.table(
           Map.of(
               Compare.AT_LEAST,
-              "or more, or higher, or above, or over, or up, or greater, or faster, or hotter, or longer, or deeper, or stronger, or better, and more, and above, and up, and over, and higher, and faster, upwards, minimum, plus, at least, or bigger, or thicker, and upwards, or wider",
+              "or more, or higher, or above, or over, or up, or greater, or faster, or hotter, or"
+                  + " longer, or deeper, or stronger, or better, and more, and above, and up, and"
+                  + " over, and higher, and faster, upwards, minimum, plus, at least, or bigger, or"
+                  + " thicker, and upwards, or wider",
               Compare.AT_MOST,
-              "or less, or fewer, or lower, or below, or under, or slower, or down, or cooler, and less, and below, and under, and lower, and slower, max, maximum, tops, at most, or smaller, and fewer, or thinner, or shallower, or weaker, and down, or shorter"));
+              "or less, or fewer, or lower, or below, or under, or slower, or down, or cooler, and"
+                  + " less, and below, and under, and lower, and slower, max, maximum, tops, at"
+                  + " most, or smaller, and fewer, or thinner, or shallower, or weaker, and down,"
+                  + " or shorter"));
 }

@@ -45,6 +45,8 @@ sealed interface Piece {
   /** How coats lie. */
   enum Lie implements Piece {
     OVER,
+    /** Whatever lies over the next one. */
+    OVER_ALL,
     ON,
     UNDER,
     WITH,

@@ -38,9 +38,97 @@ final class PlainWords {
 
   private static final Set<String> HELPING =
       Set.of(
-          "did", "does", "do", "not", "never", "to", "will", "would", "could", "can", "that", "which",
-          "who", "it", "all", "fully", "completely", "always", "they", "must", "should", "this",
-          "these", "really", "properly", "ever", "actually", "what");
+          "did",
+          "does",
+          "do",
+          "not",
+          "never",
+          "to",
+          "will",
+          "would",
+          "could",
+          "can",
+          "that",
+          "which",
+          "who",
+          "it",
+          "all",
+          "fully",
+          "completely",
+          "always",
+          "they",
+          "must",
+          "should",
+          "this",
+          "these",
+          "really",
+          "properly",
+          "ever",
+          "actually",
+          "what");
+
+  private static final Set<String> DEGREES =
+      Set.of(
+          "hot", "cold", "fast", "slow", "deep", "high", "low", "hard", "strong", "long", "thick",
+          "far", "big", "well", "good", "bad", "much", "clean", "wet", "close");
+
+  private static final Set<String> COATS =
+      Set.of(
+          "coat",
+          "coats",
+          "coating",
+          "coatings",
+          "finish",
+          "finishes",
+          "layer",
+          "layers",
+          "anything",
+          "something",
+          "everything",
+          "whatever",
+          "what",
+          "stuff",
+          "paint",
+          "paints");
+
+  private static final Set<String> PEOPLE =
+      Set.of(
+          "i",
+          "we",
+          "you",
+          "they",
+          "he",
+          "she",
+          "who",
+          "whoever",
+          "someone",
+          "somebody",
+          "anyone",
+          "anybody",
+          "nobody",
+          "everybody");
+
+  private static final Set<String> SPEAKING =
+      Set.of(
+          "note",
+          "noted",
+          "write",
+          "wrote",
+          "mention",
+          "mentioned",
+          "say",
+          "said",
+          "remark",
+          "comment",
+          "call",
+          "called",
+          "want",
+          "need",
+          "see",
+          "mean",
+          "meant",
+          "like",
+          "liked");
 
   private final QuestionReader reader;
   private final Superlatives superlatives;
@@ -62,6 +150,9 @@ final class PlainWords {
 
   /** Takes a phrase in; gives how many words it was, 0 where it means nothing here. */
   int read(int at) {
+    if (reader.word(at - 1).equals("how") && DEGREES.contains(reader.word(at))) {
+      return 1; // "how hot can I go" asks to see doses
+    }
     int person = pronoun(at);
     if (person > 0) {
       return person;
@@ -160,13 +251,19 @@ final class PlainWords {
   private int clean(int at, int length) {
     String word = reader.word(at);
     boolean people = Set.of("i", "we", "you", "they", "he", "she").contains(reader.word(at - 1));
-    if (word.startsWith("work") && people) {
+    if (word.startsWith("work") && people
+        || word.equals("work")
+            && !HELPING.contains(reader.word(at - 1))
+            && !Set.of("is", "are").contains(reader.word(at - 1))) {
       return 0;
     }
-    if (Set.of("well", "right", "fine", "good").contains(word) && reader.word(at + 1).equals("now")) {
+    if (Set.of("well", "right", "fine", "good").contains(word)
+        && reader.word(at + 1).equals("now")) {
       return 0;
     }
-    if (!word.equals("clean") && !word.startsWith("clean") && !word.startsWith("work")
+    if (!word.equals("clean")
+        && !word.startsWith("clean")
+        && !word.startsWith("work")
         && length == 1) {
       reader.remark("\"%s\" is read as clean.".formatted(reader.whole(at).typed()));
     }
@@ -187,6 +284,9 @@ final class PlainWords {
             || anotherCoat && !Set.of("over", "under", "on", "or", "and").contains(before)
             || reader.isOf(Attribute.FAMILY, at - 1)
             || Sense.of(before).filter(s -> s == Sense.NOT || s == Sense.NEVER).isPresent();
+    if (Set.of("over", "under", "underneath").contains(reader.word(at + 1))) {
+      verb = HELPING.contains(before) || reader.isOf(Attribute.FAMILY, at - 1);
+    }
     for (int i = 0; i < at; i++) {
       verb |= Set.of("did", "does", "do", "didn't").contains(reader.word(i));
     }
@@ -210,10 +310,10 @@ final class PlainWords {
             && !Set.of("ones", "one").contains(reader.word(at - 1));
     boolean person =
         at > 0
-            && (Set.of("i", "we", "you", "they", "he", "she").contains(reader.word(at - 1))
+            && (PEOPLE.contains(reader.word(at - 1))
                 || reader.pieces().size() > 0
                     && reader.pieces().get(reader.pieces().size() - 1) instanceof Fact fact
-                    && fact.group() == Attribute.PERSON);
+                    && Set.of(Attribute.PERSON, Attribute.BURNED_BY).contains(fact.group()));
     String next = reader.word(at + 1);
     boolean how =
         reader.word(at).equals("burned")
@@ -228,9 +328,15 @@ final class PlainWords {
 
   /** "No residue", "char free", "not that I know". */
   private int denied(int at, int length) {
-    if (reader.word(at).equals("none") || reader.word(at).equals("nothing")) {
-      reader.add(Denial.NOT);
-      return length;
+    boolean rhetorical =
+        Set.of(
+                    "did", "do", "does", "have", "has", "had", "is", "are", "was", "were", "can",
+                    "could")
+                .contains(reader.word(at - 1))
+            && Set.of("we", "i", "you", "they", "he", "she", "there", "it", "anyone", "anybody")
+                .contains(reader.word(at + 1));
+    if (rhetorical) {
+      return length; // "didn't we try oak" asks for oak
     }
     reader.add(Denial.NOT);
     return length;
@@ -240,7 +346,7 @@ final class PlainWords {
 
   private int stacked(Sense sense, int at, int length) {
     switch (sense) {
-      case OVER -> reader.addLie(Lie.OVER);
+      case OVER -> reader.addLie(COATS.contains(reader.word(at - 1)) ? Lie.OVER_ALL : Lie.OVER);
       case ON -> {
         reader.addLie(Lie.ON);
       }
@@ -255,6 +361,10 @@ final class PlainWords {
         return length;
       }
       case PAINT -> {
+        if (isAnyFinish(at)) {
+          reader.remark("The paint is read as any finish; name latex, alkyd or milk paint.");
+          return length;
+        }
         reader.remark("Paint is read as latex, alkyd, milk paint or metal-flake paint.");
         reader.add(new Piece.Coating(PAINTS, "paint"));
       }
@@ -266,6 +376,17 @@ final class PlainWords {
     return length;
   }
 
+  /** "The paint came off" is about whatever finish there was. */
+  private boolean isAnyFinish(int at) {
+    return reader.word(at).equals("paint")
+        && (Set.of("the", "where", "all", "when", "old").contains(reader.word(at - 1))
+            || Set.of(
+                    "is", "was", "are", "came", "come", "comes", "off", "did", "does", "has",
+                    "stays", "stayed", "still", "not")
+                .contains(reader.word(at + 1)))
+        && !Set.of("on", "over").contains(reader.word(at + 1));
+  }
+
   // people
 
   /** "I" where something was done: "what did I try", "patches I burned". */
@@ -275,8 +396,18 @@ final class PlainWords {
       return 0;
     }
     int next = at + 1;
-    while (Set.of("ever", "already", "last", "just", "recently", "also", "never", "only", "not",
-            "actually", "really")
+    while (Set.of(
+            "ever",
+            "already",
+            "last",
+            "just",
+            "recently",
+            "also",
+            "never",
+            "only",
+            "not",
+            "actually",
+            "really")
         .contains(reader.word(next))) {
       next++;
     }
@@ -292,7 +423,9 @@ final class PlainWords {
         Set.of("have", "had").contains(verb)
             && Filler.isDone(reader.word(next + 1))
             && !reader.word(next + 1).equals("got");
-    if (asked || told || perfect) {
+    boolean speaking =
+        SPEAKING.contains(verb) || SPEAKING.contains(reader.word(next + 1)) && perfect;
+    if ((asked || told || perfect) && !speaking) {
       boolean judges =
           Sense.of(verb).filter(s -> s == Sense.JUDGED).isPresent()
               || Sense.of(reader.word(next + 1)).filter(s -> s == Sense.JUDGED).isPresent();
@@ -360,7 +493,8 @@ final class PlainWords {
       case PHOTO -> reader.add(new Fact(new Has(Feature.PHOTO), Feature.PHOTO, false));
       case PLANNED -> {
         reader.remark(
-            "Planned is read as burned under a planned code; `charline plan list` shows plans that are open.");
+            "Planned is read as burned under a planned code; `charline plan list` shows plans that"
+                + " are open.");
         reader.add(new Fact(new Has(Feature.PLANNED), Feature.PLANNED, false));
       }
       case VOID -> reader.add(new Fact(new Has(Feature.VOID), Feature.VOID, false));
@@ -368,12 +502,14 @@ final class PlainWords {
           reader.add(
               new Fact(
                   Condition.either(
-                      List.of(
-                          new Has(Feature.VOID), new Condition.Not(new Has(Feature.VOID)))),
+                      List.of(new Has(Feature.VOID), new Condition.Not(new Has(Feature.VOID)))),
                   "including void",
                   false));
       case NOTE -> {
         return note(at, length);
+      }
+      case FREE -> {
+        return reader.denyLast() ? length : 0;
       }
       case MENTIONING -> {
         return reader.word(at).startsWith("mention") ? note(at, length) : 0;
@@ -404,7 +540,8 @@ final class PlainWords {
     boolean mentioned = reader.word(at).startsWith("mention");
     while (Sense.MENTIONING.has(reader.word(next))
         || Set.of("that", "which", "the", "a", "an").contains(reader.word(next))) {
-      mentioned |= !Set.of("that", "which", "the", "a", "an", "is", "was").contains(reader.word(next));
+      mentioned |=
+          !Set.of("that", "which", "the", "a", "an", "is", "was").contains(reader.word(next));
       next++;
     }
     if (next < reader.size() && reader.whole(next).quoted()) {
@@ -431,6 +568,9 @@ final class PlainWords {
       reader.add(new Fact(new Noted(reader.word(next)), "note", false));
       return next + 1 - at;
     }
+    if (reader.word(at).endsWith("ed")) {
+      return 0; // "where soot was noted"
+    }
     reader.add(new Fact(new Has(Feature.NOTE), Feature.NOTE, false));
     return length;
   }
@@ -450,7 +590,12 @@ final class PlainWords {
       case VENEER -> reader.addPlain(Attribute.FORM, "veneer");
       case HARDWOOD -> woods(w -> w.kind().equals("hardwood"), "a hardwood");
       case SOFTWOOD -> woods(w -> w.kind().equals("softwood"), "a softwood");
-      case PANEL -> woods(w -> w.kind().equals("panel"), "a panel");
+      case PANEL -> {
+        if (reader.isOf(Attribute.WOOD, at - 1)) {
+          return length; // an oak panel is of oak
+        }
+        woods(w -> w.kind().equals("panel"), "a panel");
+      }
       case RING_POROUS -> woods(w -> w.pores().equals("ring"), "a ring-porous wood");
       case SEMI_RING -> woods(w -> w.pores().equals("semi-ring"), "a semi-ring-porous wood");
       case DIFFUSE -> woods(w -> w.pores().equals("diffuse"), "a diffuse-porous wood");
@@ -482,7 +627,12 @@ final class PlainWords {
       case BY_HAND -> known(Amount.HAND);
       case SCANNED -> known(Amount.SCAN);
       case TIMED -> known(Amount.SECONDS);
-      case MEASURED_DEPTH -> known(Amount.DEPTH);
+      case MEASURED_DEPTH -> {
+        if (reader.isNumber(at + length - 1) || reader.isNumber(at + length - 2)) {
+          return 0;
+        }
+        known(Amount.DEPTH);
+      }
       case ONE_PASS -> {
         reader.remark("\"%s\" is read as after 1 pass.".formatted(reader.phrase(at, length)));
         reader.add(new Passes(NumberRange.exactly(1), false));
@@ -500,7 +650,10 @@ final class PlainWords {
       case BEST -> {
         reader.wish().purpose = Purpose.BEST;
       }
-      case ENDING_OFF, MID, BARE -> {
+      case ENDING_OFF -> {
+        return off(at);
+      }
+      case BARE -> {
         return 0;
       }
       default -> {
@@ -508,6 +661,24 @@ final class PlainWords {
       }
     }
     return length;
+  }
+
+  /** "It came off", "did we get it off"; elsewhere it is plain speech. */
+  private int off(int at) {
+    boolean asked = false;
+    for (int i = 0; i < at; i++) {
+      asked |=
+          Set.of("did", "does", "do", "not", "never", "has", "manage").contains(reader.word(i));
+    }
+    for (int i = Math.max(0, at - 6); i < at; i++) {
+      String verb = reader.word(i);
+      if (Set.of("came", "comes", "got", "took", "fell").contains(verb)
+          || asked && Set.of("come", "get", "take", "fall").contains(verb)) {
+        cleared();
+        return 1;
+      }
+    }
+    return 0;
   }
 
   private void known(Amount amount) {

@@ -27,10 +27,10 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -51,11 +51,9 @@ final class QuestionReader {
   private final PlainWords plain;
   private final List<Piece> pieces = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
-  private final Set<Integer> counts = new HashSet<>();
   private final Wish wish = new Wish();
 
-  QuestionReader(
-      List<Word> words, Vocabulary vocabulary, Optional<String> asker, Clock clock) {
+  QuestionReader(List<Word> words, Vocabulary vocabulary, Optional<String> asker, Clock clock) {
     this.words = words;
     this.vocabulary = vocabulary;
     this.asker = asker;
@@ -88,8 +86,13 @@ final class QuestionReader {
     Purpose purpose = Purpose.LIST;
     Optional<Ranking> ranking = Optional.empty();
 
+    OptionalInt count = OptionalInt.empty();
+
+    /** So many of something without an order are the newest. */
     Optional<Ranking> ranking() {
-      return ranking;
+      return ranking.isEmpty() && count.isPresent()
+          ? Optional.of(Ranking.byTime(true, count.getAsInt()))
+          : ranking.map(r -> count.isPresent() ? r.limitedTo(count.getAsInt()) : r);
     }
   }
 
@@ -99,6 +102,19 @@ final class QuestionReader {
 
   void add(Piece piece) {
     pieces.add(piece);
+  }
+
+  /** "Char free" denies what was just said; false where nothing was that can be so. */
+  boolean denyLast() {
+    int last = pieces.size() - 1;
+    boolean can =
+        last >= 0
+            && (pieces.get(last) instanceof Piece.Sight
+                || pieces.get(last) instanceof Fact fact && fact.group() instanceof Feature);
+    if (can) {
+      pieces.add(last, Denial.NOT);
+    }
+    return can;
   }
 
   void remark(String sentence) {
@@ -171,11 +187,11 @@ final class QuestionReader {
     if (derived > 0) {
       return derived;
     }
-    int part = partOfName(at, Filler.is(word(at)) ? 2 : 1);
+    int part = partOfName(at, Filler.is(word(at)) && !Filler.isUnlessNamed(word(at)) ? 2 : 1);
     if (part > 0) {
       return part;
     }
-    if (Filler.is(word(at))) {
+    if (Filler.is(word(at)) || Filler.isUnlessNamed(word(at))) {
       return 1;
     }
     int person = person(at, Attribute.PERSON);
@@ -187,8 +203,9 @@ final class QuestionReader {
 
   /** Bare months, words of conditions and notes; all else is refused. */
   private int rest(int at) {
-    if (PlainWords.counted(word(at)).isPresent() && at + 1 < words.size() && countFollows(at)) {
-      counts.add(at);
+    OptionalInt count = PlainWords.counted(word(at));
+    if (count.isPresent() && at + 1 < words.size() && countFollows(at)) {
+      wish.count = count;
       return 1;
     }
     Optional<TimePhrase.Found> time = times.bareAt(lower, at);
@@ -221,9 +238,19 @@ final class QuestionReader {
     String next = word(at + 1);
     Set<Sense> counting =
         EnumSet.of(
-            Sense.LAST, Sense.FIRST, Sense.LOWEST, Sense.HIGHEST, Sense.FASTEST, Sense.SLOWEST,
-            Sense.HOTTEST, Sense.COOLEST, Sense.DEEPEST, Sense.SHALLOWEST, Sense.BEST);
-    return Sense.of(next).filter(counting::contains).isPresent()
+            Sense.LAST,
+            Sense.FIRST,
+            Sense.LOWEST,
+            Sense.HIGHEST,
+            Sense.FASTEST,
+            Sense.SLOWEST,
+            Sense.HOTTEST,
+            Sense.COOLEST,
+            Sense.DEEPEST,
+            Sense.SHALLOWEST,
+            Sense.BEST);
+    return Filler.isPatches(next)
+        || Sense.of(next).filter(counting::contains).isPresent()
         || Sense.of(phrase(at + 1, 2)).filter(counting::contains).isPresent();
   }
 
@@ -239,7 +266,9 @@ final class QuestionReader {
   private record NamedAt(int length, Term term) {}
 
   private Optional<NamedAt> termAt(int at, int least) {
-    for (int length = Math.min(vocabulary.longest(), words.size() - at); length >= least; length--) {
+    for (int length = Math.min(vocabulary.longest(), words.size() - at);
+        length >= least;
+        length--) {
       String phrase = phrase(at, length);
       Optional<Term> term = phrase.isEmpty() ? Optional.empty() : vocabulary.term(phrase);
       if (term.isPresent()) {
@@ -279,7 +308,10 @@ final class QuestionReader {
           vocabulary
               .term(stem)
               .filter(
-                  t -> t.attribute() == Attribute.FAMILY || t.attribute() == Attribute.WOOD);
+                  t ->
+                      t.attribute() == Attribute.FAMILY
+                          || t.attribute() == Attribute.WOOD
+                          || t.attribute() == Attribute.FIGURE);
       if (term.isPresent()) {
         add(fact(term.get(), stem));
         return 1;
@@ -306,18 +338,26 @@ final class QuestionReader {
 
   /** Words that names of the log have in them. */
   private int partOfName(int at, int least) {
-    for (int length = Math.min(LONGEST_PART_OF_A_NAME, words.size() - at); length >= least; length--) {
+    for (int length = Math.min(LONGEST_PART_OF_A_NAME, words.size() - at);
+        length >= least;
+        length--) {
       String phrase = phrase(at, length);
       if (phrase.isEmpty() || length == 1 && phrase.length() < 2 || !mayBePart(at, length)) {
         continue;
       }
       List<Term> terms = vocabulary.partly(phrase);
+      if (terms.isEmpty() && phrase.endsWith("s")) {
+        terms = vocabulary.partly(phrase.substring(0, phrase.length() - 1));
+      }
       if (!terms.isEmpty()) {
         List<Condition> any = new ArrayList<>();
         terms.forEach(
             t ->
                 any.add(
-                    new Named(t.attribute(), t.values(), String.join(" or ", new TreeSet<>(t.values())))));
+                    new Named(
+                        t.attribute(),
+                        t.values(),
+                        String.join(" or ", new TreeSet<>(t.values())))));
         Object group = terms.size() == 1 ? terms.get(0).attribute() : "names";
         add(new Fact(Condition.either(any), group, true));
         return length;
@@ -342,11 +382,28 @@ final class QuestionReader {
       }
       Optional<Term> person = vocabulary.person(phrase);
       if (person.isPresent()) {
-        add(fact(new Term(attribute, person.get().values()), phrase));
+        Attribute doing = attribute == Attribute.PERSON ? doing(at + length) : attribute;
+        add(fact(new Term(doing, person.get().values()), phrase));
         return length;
       }
     }
     return 0;
+  }
+
+  /** "Mats burned" and "Runa judged": what the next word says that somebody did. */
+  private Attribute doing(int at) {
+    if ((word(at).equals("and") || word(at).equals("or")) && isPerson(at + 1)) {
+      return doing(at + 2);
+    }
+    Optional<Sense> verb = Sense.of(word(at));
+    if (verb.filter(v -> v == Sense.JUDGED).isPresent()) {
+      return Attribute.JUDGED_BY;
+    }
+    return verb.filter(v -> v == Sense.BURN).isPresent()
+            || Set.of("did", "do", "fired", "fire", "made", "make", "shot", "lasered", "ran")
+                .contains(word(at))
+        ? Attribute.BURNED_BY
+        : Attribute.PERSON;
   }
 
   /** The one who asks. */
@@ -364,7 +421,7 @@ final class QuestionReader {
   private int number(NumberPhrase.Found found) {
     if (found.about()) {
       remark(
-          "About so much is read as 10 % more or less: %s %s."
+          "About so much is read as 10 %% more or less: %s %s."
               .formatted(found.amount().words(), found.range().words(found.amount().unit())));
     }
     if (found.amount() == Amount.PASSES) {
@@ -380,8 +437,7 @@ final class QuestionReader {
   }
 
   private int time(int at, TimePhrase.Found found) {
-    boolean judged =
-        at > 0 && Sense.JUDGED.has(word(at - 1)) && !word(at - 1).equals("reading");
+    boolean judged = at > 0 && Sense.JUDGED.has(word(at - 1)) && !word(at - 1).equals("reading");
     add(
         judged
             ? new Fact(new Judged(found.since(), found.until()), "judged", false)
@@ -420,6 +476,11 @@ final class QuestionReader {
         && (times.at(lower, at).isPresent() || times.bareAt(lower, at).isPresent());
   }
 
+  /** Whether a number starts at a word. */
+  boolean isNumber(int at) {
+    return at < words.size() && numbers.at(at).isPresent();
+  }
+
   /** What amount is named at a word. */
   Optional<Map.Entry<Integer, Amount>> fieldAt(int at) {
     return NumberPhrase.field(words, at);
@@ -428,11 +489,6 @@ final class QuestionReader {
   /** Whether a word names somebody. */
   boolean isPerson(int at) {
     return at < words.size() && !word(at).isEmpty() && vocabulary.person(word(at)).isPresent();
-  }
-
-  /** Whether a number was kept for the superlative that comes after it. */
-  boolean wasCount(int at) {
-    return counts.contains(at);
   }
 
   private Refusal unknown(int at) {
@@ -456,8 +512,7 @@ final class QuestionReader {
         near.isEmpty()
             ? "I do not know \"%s\"; ask with families, woods, outcomes, numbers with units, names in this log, or a time such as last month."
                 .formatted(typed)
-            : "I do not know \"%s\"; nearest words: %s."
-                .formatted(typed, String.join(", ", near)));
+            : "I do not know \"%s\"; nearest words: %s.".formatted(typed, String.join(", ", near)));
   }
 
   /** Takes a lie of coats in, where it may be one. */

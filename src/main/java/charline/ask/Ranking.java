@@ -66,10 +66,12 @@ public record Ranking(Optional<Amount> by, boolean falling, int limit) {
     return Math.abs(x - y) <= 1e-9 * Math.abs(x);
   }
 
-  /** Passes are those after which it was clean, where it was. */
+  /** The fewest passes are those after which it was clean, where it was. */
   private OptionalDouble value(Patch patch) {
     Amount amount = by.orElseThrow();
-    if (amount == Amount.PASSES && patch.lastReading().outcome().marks().contains(Mark.CLEAN)) {
+    if (amount == Amount.PASSES
+        && !falling
+        && patch.lastReading().outcome().marks().contains(Mark.CLEAN)) {
       return patch.readings().stream()
           .filter(r -> r.outcome().marks().contains(Mark.CLEAN))
           .mapToDouble(Reading::passes)

@@ -1,5 +1,6 @@
 package charline.ask;
 
+import charline.ask.time.TimePhrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,9 @@ final class Splitting {
       Pattern.compile("(?i)(j|w|mj)/(cm|mm)2|(mm|cm|m|in)/(s|sec|min)|/s|1/e2?");
   private static final Pattern CODE = Pattern.compile("\\p{L}{1,4}-?\\d+");
   private static final Pattern NUMBERED = Pattern.compile("(\\d+)-(\\p{L}{3,})");
+
+  private static final Pattern RANGE =
+      Pattern.compile("(\\d+(?:[.,]\\d+)?)-(\\d+(?:[.,]\\d+)?(?:[^\\d-].*)?)");
 
   private static final Map<String, List<String>> SHORT =
       Map.ofEntries(
@@ -104,13 +108,39 @@ final class Splitting {
       return;
     }
     Matcher comparing = COMPARING.matcher(typed);
+    if (typed.matches("[<>=~±]{1,2}")) {
+      add(typed, false);
+      return;
+    }
     if (comparing.matches()) {
       add(comparing.group(1), false);
       word(comparing.group(2));
       return;
     }
+    if (typed.matches("[-!]\\p{L}.*")) {
+      add("not", false);
+      word(typed.substring(1));
+      return;
+    }
     String bare = AROUND.matcher(typed).replaceAll("");
     String lower = bare.toLowerCase(Locale.ROOT);
+    Matcher range = RANGE.matcher(lower);
+    if (range.matches() && !lower.matches("(19|20)\\d\\d-\\d{1,2}")) {
+      add(range.group(1), false);
+      add("to", false);
+      add(range.group(2), false);
+      return;
+    }
+    if (lower.matches("\\p{L}+(\\+\\p{L}+)+")) {
+      String[] parts = bare.split("\\+");
+      for (int i = 0; i < parts.length; i++) {
+        if (i > 0) {
+          add("and", false);
+        }
+        word(parts[i]);
+      }
+      return;
+    }
     if (lower.isEmpty() || lower.matches("[-/_]+")) {
       if (typed.matches("[<>=~]+|-")) {
         add(typed, false);
@@ -155,9 +185,15 @@ final class Splitting {
       add(bare, false);
       return;
     }
+    String before = "";
     for (String part : bare.split("[-/_]+")) {
       if (!part.isEmpty()) {
+        String now = part.toLowerCase(Locale.ROOT);
+        if (TimePhrase.isName(before) && TimePhrase.isName(now)) {
+          add("to", false); // mon-wed
+        }
         add(part, false);
+        before = now;
       }
     }
   }

@@ -42,8 +42,7 @@ final class Superlatives {
   }
 
   private int direction(boolean falling, int length) {
-    reader.wish().ranking =
-        reader.wish().ranking.map(r -> new Ranking(r.by(), falling, r.limit()));
+    reader.wish().ranking = reader.wish().ranking.map(r -> new Ranking(r.by(), falling, r.limit()));
     return length;
   }
 
@@ -54,13 +53,9 @@ final class Superlatives {
   }
 
   private int limit(int at, int length) {
-    OptionalInt before = PlainWords.counted(reader.word(at - 1));
     OptionalInt after = number(at, length);
     if (after.isPresent()) {
       return after.getAsInt();
-    }
-    if (before.isPresent() && reader.wasCount(at - 1)) {
-      return before.getAsInt();
     }
     for (int i = at + length; i < Math.min(at + length + 4, reader.size()); i++) {
       if (Filler.isPatches(reader.word(i))) {
@@ -83,21 +78,23 @@ final class Superlatives {
   private int extreme(boolean highest, int at, int length) {
     int next = at + length;
     int counted = number(at, length).isPresent() ? 1 : 0;
-    while (Set.of("possible", "working", "of", "the", "laser").contains(reader.word(next + counted))) {
+    while (Set.of("possible", "working", "of", "the", "laser")
+        .contains(reader.word(next + counted))) {
       next++;
     }
     Optional<Map.Entry<Integer, Amount>> field = reader.fieldAt(next + counted);
     if (field.isEmpty()) {
       if (reader.word(at).equals("most") || reader.word(at).equals("least")) {
-        return Filler.isSeveral(reader.word(at + 1)) || reader.word(at + 1).equals("of") ? length : 0;
+        return Filler.isSeveral(reader.word(at + 1)) || reader.word(at + 1).equals("of")
+            ? length
+            : 0;
       }
       reader.remark(
           "%s of what was not said, so the dose counts.".formatted(highest ? "Highest" : "Lowest"));
       return ranked(Amount.DOSE, highest, at, length);
     }
     int limit = limit(at, length);
-    reader.wish().ranking =
-        Optional.of(Ranking.by(field.get().getValue(), highest, limit));
+    reader.wish().ranking = Optional.of(Ranking.by(field.get().getValue(), highest, limit));
     return next + counted + field.get().getKey() - at;
   }
 

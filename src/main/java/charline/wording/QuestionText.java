@@ -18,7 +18,6 @@ import charline.log.search.Condition.Not;
 import charline.log.search.Condition.Noted;
 import charline.log.search.Condition.Seen;
 import charline.log.search.Condition.Underneath;
-import charline.log.search.Condition.Which;
 import charline.log.search.Feature;
 import charline.log.search.NumberRange;
 import charline.quantity.Figures;
@@ -74,8 +73,7 @@ public final class QuestionText {
     return question
         .ranking()
         .map(r -> ranked(r, among))
-        .orElse(
-            question.purpose() == Question.Purpose.COUNT ? "the number of " + among : among);
+        .orElse(question.purpose() == Question.Purpose.COUNT ? "the number of " + among : among);
   }
 
   /** "all patches", "patches of latex, on pine". */
@@ -88,7 +86,7 @@ public final class QuestionText {
     String order =
         ranking
             .by()
-            .map(a -> (ranking.falling() ? "highest " : "lowest ") + words(a))
+            .map(a -> (ranking.falling() ? "highest " : "lowest ") + words(a, ranking.falling()))
             .orElse(ranking.falling() ? "newest" : "oldest");
     if (ranking.limit() == 0) {
       return "%s, %s first".formatted(among, order);
@@ -103,8 +101,10 @@ public final class QuestionText {
         : "the %d that have the %s of %s".formatted(ranking.limit(), order, among);
   }
 
-  private static String words(Amount amount) {
-    return amount == Amount.PASSES ? "number of passes (to the first clean reading)" : amount.words();
+  private static String words(Amount amount, boolean most) {
+    return amount != Amount.PASSES
+        ? amount.words()
+        : most ? "number of passes" : "number of passes to the first clean reading";
   }
 
   private static List<String> phrases(Condition condition) {
@@ -152,7 +152,8 @@ public final class QuestionText {
     if (voids.equals(Set.copyOf(parts))) {
       return "with void ones among them";
     }
-    return "either " + parts.stream().map(QuestionText::phrase).collect(Collectors.joining(", or "));
+    return "either "
+        + parts.stream().map(QuestionText::phrase).collect(Collectors.joining(", or "));
   }
 
   private static String called(Named named) {
@@ -210,7 +211,8 @@ public final class QuestionText {
     if (steps.size() == 1 && !coats.top() && !coats.bottom()) {
       return "with %s among the coats".formatted(steps.get(0));
     }
-    return "with the coats " + String.join(" over ", steps)
+    return "with the coats "
+        + String.join(" over ", steps)
         + (coats.bottom() ? " right on the wood" : "")
         + (coats.top() ? ", " + steps.get(0) + " outermost" : "");
   }
@@ -265,7 +267,8 @@ public final class QuestionText {
   }
 
   private static String passes(NumberRange range) {
-    return range.words("") + (range.equals(NumberRange.exactly(1)) ? " pass" : " passes");
+    String words = range.words("").replace("above", "more than").replace("below", "fewer than");
+    return words + (words.endsWith("1") && !words.endsWith("11") ? " pass" : " passes");
   }
 
   private static String marks(Marks marks) {

@@ -50,7 +50,8 @@ final class CalendarWords {
           Map.entry("sun", DayOfWeek.SUNDAY));
   private static final Pattern DAY_OF_MONTH = Pattern.compile("(\\d{1,2})(?:st|nd|rd|th)?");
   private static final Pattern YEAR = Pattern.compile("(19|20)\\d\\d");
-  private static final Pattern DATE = Pattern.compile("(\\d{4})[-/.](\\d{1,2})(?:[-/.](\\d{1,2}))?");
+  private static final Pattern DATE =
+      Pattern.compile("(\\d{4})[-/.](\\d{1,2})(?:[-/.](\\d{1,2}))?");
   private static final Pattern FIGURES =
       Pattern.compile("(\\d{1,2})[./-](\\d{1,2})(?:[./-](\\d{2}|\\d{4}))?[./]?");
   private static final Pattern TIME =
@@ -95,7 +96,9 @@ final class CalendarWords {
   /** A day of the month alone: "23" or "the 23rd". */
   OptionalInt dayNumber(List<String> words, int at) {
     Matcher matcher = DAY_OF_MONTH.matcher(word(words, at));
-    return matcher.matches() ? OptionalInt.of(Integer.parseInt(matcher.group(1))) : OptionalInt.empty();
+    return matcher.matches()
+        ? OptionalInt.of(Integer.parseInt(matcher.group(1)))
+        : OptionalInt.empty();
   }
 
   private Optional<Span> relative(List<String> words, int at) {
@@ -121,6 +124,12 @@ final class CalendarWords {
     }
     if (first.equals("this") || first.equals("current")) {
       return part(second, Span.day(1, today)).map(s -> s.longer(1)).or(() -> unit(second, 0));
+    }
+    if ((second.equals("of") || second.equals("on"))
+        && part(first, Span.day(0, today)).isPresent()) {
+      return named(words, at + 2)
+          .filter(Span::isOneDay)
+          .flatMap(day -> part(first, day).map(s -> s.longer(1)));
     }
     boolean last = LAST.contains(first);
     if (!last && !PAST.contains(first)) {
@@ -148,7 +157,8 @@ final class CalendarWords {
   /** "early october", "the end of last week", "mid november". */
   private Optional<Span> partOf(List<String> words, int at) {
     String first = word(words, at);
-    int third = EARLY.contains(first) ? 0 : MIDDLE.contains(first) ? 1 : LATE.contains(first) ? 2 : -1;
+    int third =
+        EARLY.contains(first) ? 0 : MIDDLE.contains(first) ? 1 : LATE.contains(first) ? 2 : -1;
     if (third < 0) {
       return Optional.empty();
     }
@@ -178,7 +188,8 @@ final class CalendarWords {
   private Optional<Span> weekOf(List<String> words, int at) {
     String first = word(words, at);
     int calendar = first.equals("calendar") ? 1 : 0;
-    if (word(words, at + calendar).equals("week") && Counting.of(word(words, at + calendar + 1)).isPresent()) {
+    if (word(words, at + calendar).equals("week")
+        && Counting.of(word(words, at + calendar + 1)).isPresent()) {
       int week = Counting.of(word(words, at + calendar + 1)).getAsInt();
       if (week >= 1 && week <= 53) {
         LocalDate monday =
@@ -196,8 +207,7 @@ final class CalendarWords {
         return Optional.of(Span.days(2 + calendar, of, of.plusWeeks(1)));
       }
     }
-    OptionalInt ordinal =
-        first.equals("last") ? OptionalInt.of(0) : Counting.ordinal(first);
+    OptionalInt ordinal = first.equals("last") ? OptionalInt.of(0) : Counting.ordinal(first);
     String preposition = word(words, at + 2);
     if (ordinal.isEmpty()
         || !word(words, at + 1).equals("week")
@@ -228,12 +238,14 @@ final class CalendarWords {
     }
     LocalDate monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
     int of = word(words, at + more + 1).equals("of") ? 1 : 0;
-    if (!before && word(words, at + more + 1 + of).equals("last")
+    if (!before
+        && word(words, at + more + 1 + of).equals("last")
         && word(words, at + more + 2 + of).equals("week")) {
       LocalDate day = monday.minusWeeks(1).with(TemporalAdjusters.nextOrSame(named));
       return Optional.of(withPart(words, at, Span.day(more + 3 + of, day)));
     }
-    if (!before && word(words, at + more + 1 + of).equals("this")
+    if (!before
+        && word(words, at + more + 1 + of).equals("this")
         && word(words, at + more + 2 + of).equals("week")) {
       LocalDate day = monday.with(TemporalAdjusters.nextOrSame(named));
       return Optional.of(withPart(words, at, Span.day(more + 3 + of, day)));
@@ -251,7 +263,8 @@ final class CalendarWords {
       return Optional.of(withPart(words, at, dated.get().longer(more + 1)));
     }
     return Optional.of(
-        withPart(words, at, Span.day(more + 1, day)).comingBack(before ? Return.NEVER : Return.WEEKLY));
+        withPart(words, at, Span.day(more + 1, day))
+            .comingBack(before ? Return.NEVER : Return.WEEKLY));
   }
 
   /** "last week monday", "last week on monday". */
@@ -303,7 +316,10 @@ final class CalendarWords {
         first.equals("noon")
             ? Optional.of(today.atTime(NOON, 0))
             : timeOfDay(first, today)
-                .or(() -> timeOfDay(first + word(words, at + 1), today).filter(t -> first.matches("\\d+")));
+                .or(
+                    () ->
+                        timeOfDay(first + word(words, at + 1), today)
+                            .filter(t -> first.matches("\\d+")));
     int length = time.isPresent() && first.matches("\\d+") ? 2 : 1;
     return time.map(t -> Span.of(length, t, t.plusMinutes(1)));
   }
@@ -341,6 +357,7 @@ final class CalendarWords {
       case "minute", "minutes" -> Optional.of(moment(length, now.minusMinutes(n)));
       case "hour", "hours" -> Optional.of(moment(length, now.minusHours(n)));
       case "day", "days" -> Optional.of(Span.day(length, today.minusDays(n)));
+      case "fortnight" -> Optional.of(Span.day(length, today.minusDays(14)));
       case "week", "weeks" ->
           Optional.of(
               Span.days(length, monday, monday.plusWeeks(1)).startingAt(today.minusWeeks(n)));
@@ -364,9 +381,7 @@ final class CalendarWords {
 
   /** "2026-03-01", "6th of october 2026", "october 6", "25.10.2026". */
   private Optional<Span> day(List<String> words, int at) {
-    return date(word(words, at))
-        .or(() -> dayAndMonth(words, at))
-        .or(() -> ordinalDay(words, at));
+    return date(word(words, at)).or(() -> dayAndMonth(words, at)).or(() -> ordinalDay(words, at));
   }
 
   /** "the 23rd": the latest that has begun. */
@@ -375,7 +390,8 @@ final class CalendarWords {
     if (!first.matches("\\d{1,2}(st|nd|rd|th)")
         || at == 0
         || !word(words, at - 1).equals("the")
-        || !word(words, at + 1).isEmpty() && Set.of("pass", "passes", "patch").contains(word(words, at + 1))) {
+        || !word(words, at + 1).isEmpty()
+            && Set.of("pass", "passes", "patch").contains(word(words, at + 1))) {
       return Optional.empty();
     }
     int number = Integer.parseInt(first.replaceAll("\\D", ""));
@@ -404,7 +420,10 @@ final class CalendarWords {
     int number = Integer.parseInt(day.replaceAll("\\D", ""));
     int all = dated ? length + 1 : length;
     return Optional.of(
-        dayOf(number, monthNumber(month), dated ? OptionalInt.of(Integer.parseInt(year)) : OptionalInt.empty())
+        dayOf(
+                number,
+                monthNumber(month),
+                dated ? OptionalInt.of(Integer.parseInt(year)) : OptionalInt.empty())
             .map(d -> Span.day(all, d).comingBack(dated ? Return.NEVER : Return.YEARLY))
             .orElseThrow(() -> notInTheCalendar(String.join(" ", words.subList(at, at + all)))));
   }
@@ -457,6 +476,7 @@ final class CalendarWords {
         LocalDate saturday = monday.minusWeeks(back).plusDays(5);
         yield Optional.of(Span.days(2, saturday, saturday.plusDays(2)));
       }
+      case "fortnight" -> back(14, "days", 2);
       case "month" ->
           Optional.of(Span.days(2, first.minusMonths(back), first.minusMonths(back).plusMonths(1)));
       case "quarter" ->
@@ -464,7 +484,8 @@ final class CalendarWords {
               Span.days(
                   2, quarter.minusMonths(3L * back), quarter.minusMonths(3L * back).plusMonths(3)));
       case "year" ->
-          Optional.of(Span.days(2, newYear.minusYears(back), newYear.minusYears(back).plusYears(1)));
+          Optional.of(
+              Span.days(2, newYear.minusYears(back), newYear.minusYears(back).plusYears(1)));
       default ->
           isMonth(unit) && back == 1
               ? monthOrYear(List.of(unit), 0).map(span -> begun(span).longer(1))
@@ -558,6 +579,11 @@ final class CalendarWords {
     return Optional.of(
         Span.days(length, named.atDay(1), named.plusMonths(1).atDay(1))
             .comingBack(length == 1 ? Return.YEARLY : Return.NEVER));
+  }
+
+  /** Whether a word is the name of a weekday or a month. */
+  static boolean isName(String word) {
+    return WEEKDAYS.containsKey(word) || MONTH.matcher(word).matches();
   }
 
   static String word(List<String> words, int at) {

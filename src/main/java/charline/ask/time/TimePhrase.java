@@ -1,7 +1,6 @@
 package charline.ask.time;
 
 import charline.ask.time.Span.Return;
-import charline.refusal.Refusal;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -25,11 +24,21 @@ public final class TimePhrase {
    * @param since burned at or after
    * @param until burned before
    */
-  public record Found(
-      int length, Optional<OffsetDateTime> since, Optional<OffsetDateTime> until) {}
+  public record Found(int length, Optional<OffsetDateTime> since, Optional<OffsetDateTime> until) {}
 
   private static final Set<String> WITHIN =
-      Set.of("in", "on", "during", "within", "of", "at", "over", "through", "throughout", "for", "around");
+      Set.of(
+          "in",
+          "on",
+          "during",
+          "within",
+          "of",
+          "at",
+          "over",
+          "through",
+          "throughout",
+          "for",
+          "around");
   private static final Set<String> UP_TO = Set.of("until", "till", "til", "to");
   private static final Set<String> RANGE =
       Set.of("to", "until", "till", "til", "through", "thru", "and", "-", "–", "bis");
@@ -97,10 +106,9 @@ public final class TimePhrase {
         .map(
             span -> {
               int next = start + 1 + span.length();
-              boolean on = ON.contains(word(words, next)) && calendar.any(words, next + 1).isEmpty();
-              return from && !on
-                  ? between(span, 1)
-                  : beginning(span, span.start(), on ? 2 : 1);
+              boolean on =
+                  ON.contains(word(words, next)) && calendar.any(words, next + 1).isEmpty();
+              return from && !on ? between(span, 1) : beginning(span, span.start(), on ? 2 : 1);
             });
   }
 
@@ -164,6 +172,11 @@ public final class TimePhrase {
   /** A bare month or year, which may as well be somebody's name. */
   public Optional<Found> bareAt(List<String> words, int start) {
     return calendar.monthOrYear(words, start).map(s -> between(s, 0));
+  }
+
+  /** Whether a word is the name of a weekday or a month. */
+  public static boolean isName(String word) {
+    return CalendarWords.isName(word);
   }
 
   /** True for a word that a time must follow. */

@@ -42,10 +42,10 @@ public final class Vocabulary {
 
   private static String named(String table) {
     return """
-        SELECT k.name, t.name AS called FROM %1$s_known_as k JOIN %1$s t ON t.id = k.id
-        WHERE k.former = 0 OR NOT EXISTS
-          (SELECT 1 FROM %1$s_known_as o WHERE o.name = k.name COLLATE NOCASE AND o.former < k.former)
-        """
+    SELECT k.name, t.name AS called FROM %1$s_known_as k JOIN %1$s t ON t.id = k.id
+    WHERE k.former = 0 OR NOT EXISTS
+      (SELECT 1 FROM %1$s_known_as o WHERE o.name = k.name COLLATE NOCASE AND o.former < k.former)
+    """
         .formatted(table);
   }
 
@@ -131,8 +131,7 @@ public final class Vocabulary {
   }
 
   private List<Name> names(String sql, Object... values) {
-    return database.query(
-        sql, row -> new Name(row.text("name"), row.text("called")), values);
+    return database.query(sql, row -> new Name(row.text("name"), row.text("called")), values);
   }
 
   private void learn(
@@ -247,9 +246,7 @@ public final class Vocabulary {
         .stream()
         .filter(condition -> hasWords(condition, phrase))
         .forEach(found::add);
-    return found.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Term(Attribute.CONDITION, found));
+    return found.isEmpty() ? Optional.empty() : Optional.of(new Term(Attribute.CONDITION, found));
   }
 
   /** Whether a note of a patch or a reading has these words in it. */
@@ -265,10 +262,12 @@ public final class Vocabulary {
         .anyMatch(note -> hasWords(note, phrase));
   }
 
-  /** Whether a text has these words side by side, the last perhaps with an ending. */
+  /** Whether a text has these words side by side, the last perhaps in the plural. */
   static boolean hasWords(String text, String phrase) {
     String words = plain(phrase);
-    return !words.isBlank() && (" " + plain(text) + " ").contains(" " + words);
+    String all = " " + plain(text) + " ";
+    return !words.isBlank()
+        && (all.contains(" " + words + " ") || all.contains(" " + words + "s "));
   }
 
   private static String plain(String text) {
