@@ -1,11 +1,15 @@
-package charline.log.search;
+package charline.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import charline.log.Boathouse;
-import charline.log.Filter;
 import charline.log.Logbook;
+import charline.log.search.Attribute;
+import charline.log.search.Condition.Burned;
+import charline.log.search.Condition.Named;
+import charline.log.search.Condition.Seen;
+import charline.log.search.Vocabulary;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Mark;
@@ -19,6 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -63,8 +68,42 @@ class QuestionTest {
     log.close();
   }
 
-  private static Filter ask(String question) {
-    return Question.parse(Arrays.asList(question.split(" ")), vocabulary, CLOCK);
+  private static Question ask(String question) {
+    return Question.parse(
+        Arrays.asList(question.split(" ")), vocabulary, Optional.of("Ada"), CLOCK);
+  }
+
+  /** The words of an attribute that a question asks for. */
+  private static Set<String> asked(String question, Attribute attribute) {
+    return asked(ask(question), attribute);
+  }
+
+  private static Set<String> asked(Question question, Attribute attribute) {
+    return question
+        .condition()
+        .leaves()
+        .filter(c -> c instanceof Named n && n.attribute() == attribute)
+        .flatMap(c -> ((Named) c).values().stream())
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<Mark> marks(String question) {
+    return ask(question)
+        .condition()
+        .leaves()
+        .filter(Seen.class::isInstance)
+        .flatMap(c -> ((Seen) c).marks().with().stream())
+        .collect(Collectors.toSet());
+  }
+
+  private static Burned burned(Question question) {
+    return question
+        .condition()
+        .leaves()
+        .filter(Burned.class::isInstance)
+        .map(Burned.class::cast)
+        .findFirst()
+        .orElse(new Burned(Optional.empty(), Optional.empty()));
   }
 
   @ParameterizedTest
@@ -88,72 +127,75 @@ class QuestionTest {
           settings for milk paint?,      milk paint
           """)
   void families_are_known_by_all_their_names(String question, String family) {
-    assertThat(ask(question).families()).containsExactly(family);
+    assertThat(asked(question, Attribute.FAMILY)).containsExactly(family);
   }
 
   @Test
   void a_generic_wood_stands_for_its_species_and_a_species_for_itself() {
-    assertThat(ask("pine").woods())
+    assertThat(asked("pine", Attribute.WOOD))
         .contains("pine", "eastern white pine", "longleaf pine")
         .doesNotContain("oak");
-    assertThat(ask("heart pine").woods()).containsExactly("longleaf pine");
-    assertThat(ask("white oak").woods()).containsExactly("white oak");
-    assertThat(ask("Douglas fir").woods()).containsExactly("douglas-fir");
+    assertThat(asked("heart pine", Attribute.WOOD)).containsExactly("longleaf pine");
+    assertThat(asked("white oak", Attribute.WOOD)).containsExactly("white oak");
+    assertThat(asked("Douglas fir", Attribute.WOOD)).containsExactly("douglas-fir");
   }
 
   @Test
   void a_whole_question_narrows_by_every_part() {
-    Filter filter =
+    Question filter =
         ask("which settings worked for latex over mdf on the door stile by Ada last month");
-    assertThat(filter)
+    assertThat(asked(filter, Attribute.FAMILY)).containsExactly("latex");
+    assertThat(asked(filter, Attribute.WOOD)).containsExactly("mdf");
+    assertThat(asked(filter, Attribute.BOARD)).containsExactly("door stile");
+    assertThat(asked(filter, Attribute.PERSON)).containsExactly("Ada");
+    assertThat(burned(filter))
         .isEqualTo(
-            new Filter(
-                Set.of("latex"),
-                Set.of("mdf"),
-                Set.of(Mark.CLEAN),
+            new Burned(
                 Optional.of(OffsetDateTime.parse("2026-03-01T00:00:00+01:00")),
-                Optional.of(OffsetDateTime.parse("2026-04-01T00:00:00+02:00")),
-                Set.of(),
-                Set.of("door stile"),
-                Set.of(),
-                Set.of("Ada"),
-                Set.of()));
+                Optional.of(OffsetDateTime.parse("2026-04-01T00:00:00+02:00"))));
+    assertThat(filter.condition().leaves()).hasSize(6);
   }
 
   @Test
   void names_of_the_log_are_known_however_they_are_split() {
-    assertThat(ask("shop-200").rigs()).containsExactly("shop-200");
-    assertThat(ask("Shop 200").rigs()).containsExactly("shop-200");
-    assertThat(ask("white over grey").finishes()).containsExactly("white over grey");
-    assertThat(ask("slip doors").jobs()).containsExactly("slip doors");
+    assertThat(asked("shop-200", Attribute.RIG)).containsExactly("shop-200");
+    assertThat(asked("Shop 200", Attribute.RIG)).containsExactly("shop-200");
+    assertThat(asked("white over grey", Attribute.FINISH)).containsExactly("white over grey");
+    assertThat(asked("slip doors", Attribute.JOB)).containsExactly("slip doors");
     assertThat(
-            Question.parse(List.of("offcut 3", "clear coat", "today"), vocabulary, CLOCK).boards())
+            asked(
+                Question.parse(
+                    List.of("offcut 3", "clear coat", "today"),
+                    vocabulary,
+                    Optional.empty(),
+                    CLOCK),
+                Attribute.BOARD))
         .containsExactly("offcut 3");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"Bootshaus Süd", "BOOTSHAUS SÜD", "char on bootshaus-süd last month"})
   void a_board_is_known_by_letters_that_only_some_alphabets_have(String question) {
-    assertThat(ask(question).boards()).containsExactly("Bootshaus Süd");
+    assertThat(asked(question, Attribute.BOARD)).containsExactly("Bootshaus Süd");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"Sill / left  2", "sill left 2", "char on SILL_LEFT-2", "sill-left 2"})
   void strokes_and_blanks_in_a_name_make_no_difference(String question) {
-    assertThat(ask(question).boards()).containsExactly("Sill / left  2");
+    assertThat(asked(question, Attribute.BOARD)).containsExactly("Sill / left  2");
   }
 
   @Test
   void boards_whose_names_differ_in_a_hyphen_alone_are_all_meant() {
-    assertThat(ask("plank 7").boards()).containsExactlyInAnyOrder("plank 7", "plank-7");
-    assertThat(ask("plank-7").boards()).containsExactlyInAnyOrder("plank 7", "plank-7");
+    assertThat(asked("plank 7", Attribute.BOARD)).containsExactlyInAnyOrder("plank 7", "plank-7");
+    assertThat(asked("plank-7", Attribute.BOARD)).containsExactlyInAnyOrder("plank 7", "plank-7");
   }
 
   @Test
   void a_wood_comes_before_a_job_of_the_same_name() {
-    Filter filter = ask("pine");
-    assertThat(filter.jobs()).isEmpty();
-    assertThat(filter.woods()).isNotEmpty();
+    Question filter = ask("pine");
+    assertThat(asked(filter, Attribute.JOB)).isEmpty();
+    assertThat(asked(filter, Attribute.WOOD)).isNotEmpty();
   }
 
   @ParameterizedTest
@@ -168,7 +210,7 @@ class QuestionTest {
           what worked,        CLEAN
           """)
   void marks_must_all_be_there(String question, String marks) {
-    assertThat(ask(question).marks())
+    assertThat(marks(question))
         .extracting(Mark::name)
         .containsExactlyInAnyOrder(marks.split("\\+"));
   }
@@ -227,9 +269,9 @@ class QuestionTest {
           """)
   void times_follow_the_calendar_of_the_clock(
       String question, OffsetDateTime since, OffsetDateTime until) {
-    Filter filter = ask(question);
-    assertThat(filter.since()).isEqualTo(Optional.ofNullable(since));
-    assertThat(filter.until()).isEqualTo(Optional.ofNullable(until));
+    Question filter = ask(question);
+    assertThat(burned(filter).since()).isEqualTo(Optional.ofNullable(since));
+    assertThat(burned(filter).until()).isEqualTo(Optional.ofNullable(until));
   }
 
   /** ISO 8601: a week begins on its Monday, that day included. */
@@ -237,9 +279,9 @@ class QuestionTest {
   void a_monday_belongs_to_the_week_that_it_begins() {
     Clock monday =
         Clock.fixed(OffsetDateTime.parse("2026-04-13T08:00:00+02:00").toInstant(), CLOCK.getZone());
-    Filter filter = Question.parse(List.of("this", "week"), vocabulary, monday);
-    assertThat(filter.since()).contains(OffsetDateTime.parse("2026-04-13T00:00+02:00"));
-    assertThat(filter.until()).contains(OffsetDateTime.parse("2026-04-20T00:00+02:00"));
+    Question filter = Question.parse(List.of("this", "week"), vocabulary, Optional.empty(), monday);
+    assertThat(burned(filter).since()).contains(OffsetDateTime.parse("2026-04-13T00:00+02:00"));
+    assertThat(burned(filter).until()).contains(OffsetDateTime.parse("2026-04-20T00:00+02:00"));
   }
 
   @ParameterizedTest
@@ -287,14 +329,14 @@ class QuestionTest {
         "clean patches burned on pine"
       })
   void the_burning_of_patches_is_no_char(String question) {
-    assertThat(ask(question).marks()).doesNotContain(Mark.CHAR);
-    assertThat(ask(question).woods()).contains("pine");
+    assertThat(marks(question)).doesNotContain(Mark.CHAR);
+    assertThat(asked(question, Attribute.WOOD)).contains("pine");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"burned", "burned pine", "what burned on pine", "burnt last month"})
   void wood_that_burned_is_char(String question) {
-    assertThat(ask(question).marks()).containsExactly(Mark.CHAR);
+    assertThat(marks(question)).containsExactly(Mark.CHAR);
   }
 
   @Test
@@ -307,13 +349,13 @@ class QuestionTest {
   @ValueSource(
       strings = {"", "show me all the patches", "what did we do", "what have we used and tried"})
   void connecting_words_do_not_narrow(String question) {
-    assertThat(ask(question)).isEqualTo(Filter.ALL);
+    assertThat(ask(question)).isEqualTo(Question.EVERYTHING);
   }
 
   @Test
   void a_question_finds_what_was_recorded() {
-    assertThat(log.patches(ask("clean acrylic over pine in march on shop-200"))).hasSize(1);
-    assertThat(log.patches(ask("clean acrylic over oak in march"))).isEmpty();
-    assertThat(log.patches(ask("charred acrylic over pine in march"))).isEmpty();
+    assertThat(ask("clean acrylic over pine in march on shop-200").patches(log)).hasSize(1);
+    assertThat(ask("clean acrylic over oak in march").patches(log)).isEmpty();
+    assertThat(ask("charred acrylic over pine in march").patches(log)).isEmpty();
   }
 }

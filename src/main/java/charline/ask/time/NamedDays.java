@@ -1,4 +1,4 @@
-package charline.log.search;
+package charline.ask.time;
 
 import java.time.Clock;
 import java.time.LocalDate;
@@ -20,8 +20,13 @@ public record NamedDays(LocalDate first, LocalDate last) {
    *     ways
    */
   public static Optional<NamedDays> read(String text, Clock clock) {
-    List<String> words = Arrays.stream(text.strip().split("[\\s,]+")).toList();
-    words.forEach(TimePhrase::requireOneReading);
-    return new TimePhrase(clock).whole(words);
+    List<String> words =
+        Arrays.stream(text.strip().split("[\\s,]+")).filter(w -> !w.isEmpty()).toList();
+    Optional<Span> span = words.isEmpty() ? Optional.empty() : new TimePhrase(clock).whole(words);
+    if (span.isEmpty()) {
+      words.forEach(TimePhrase::requireOneReading);
+    }
+    return span.map(
+        s -> new NamedDays(s.from().toLocalDate(), s.to().minusNanos(1).toLocalDate()));
   }
 }
