@@ -106,7 +106,6 @@ public record RecordView(
         turned(dial, ctx),
         read.map(e -> e.patch().lastReading().passes() + 1)
             .or(() -> passes(ctx))
-            .or(() -> base.map(p -> p.readings().get(0).passes()))
             .orElse(1),
         read.map(PatchEntry::patch).map(RecordView::further),
         person,
