@@ -98,10 +98,10 @@ public final class RiskText {
   public static String atWorst(LiveForecast.Expected expected) {
     String chars = Figures.partAtMost(expected.charRiskUpper());
     String clears = Figures.partAtLeast(expected.clearChanceLower());
-    return "At worst %s, %s."
+    return "%s, %s."
         .formatted(
-            chars.equals(Figures.ALL) ? "every area chars" : "at most %s char".formatted(chars),
-            clears.equals(Figures.NONE) ? "none clears" : "at least %s clear".formatted(clears));
+            chars.equals(Figures.ALL) ? "All may char" : "At most %s char".formatted(chars),
+            clears.equals(Figures.NONE) ? "none may clear" : "at least %s clear".formatted(clears));
   }
 
   /** Whether the char limit is kept: "within 5 %" or "over 5 %". */

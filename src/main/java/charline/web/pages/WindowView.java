@@ -248,7 +248,8 @@ public record WindowView(
         recordLink(box, found));
   }
 
-  private static String atStart(Forecast start, Recommendation found) {
+  /** The figures at the start, each bound on its true side. */
+  static String atStart(Forecast start, Recommendation found) {
     return "At the start: char risk %s, at most %s (%s); clears %s, at least %s; %s cm²/min in all."
         .formatted(
             Figures.percent(start.charRiskMean()),
