@@ -3,8 +3,7 @@ package charline.web.pages;
 import charline.answer.NearWood;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.exposure.Pulses;
-import charline.paper.WindowSheet;
+import charline.paper.MapPicture;
 import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.trial.Patch;
@@ -14,8 +13,6 @@ import charline.window.Forecast;
 import charline.window.PieceEvidence;
 import charline.window.Range;
 import charline.window.Recommendation;
-import charline.window.RigSetup;
-import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
@@ -34,7 +31,6 @@ import charline.wording.VerdictText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -121,7 +117,7 @@ public record WindowView(
   /**
    * The map.
    *
-   * @param html the drawing
+   * @param picture the drawing
    * @param passes for how many passes it is drawn
    * @param lowPower power at the lower edge of the plot
    * @param highPower power at the upper edge
@@ -131,7 +127,7 @@ public record WindowView(
    * @param speed where the marker begins
    */
   public record Map(
-      String html,
+      MapPicture picture,
       int passes,
       double lowPower,
       double highPower,
@@ -169,13 +165,14 @@ public record WindowView(
         BoardPriorText.of(answer.boards()),
         Woods.of(answer),
         box.map(b -> start(b, found)),
-        WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
+        MapPicture.forScreen(found).flatMap(picture -> found.map().map(m -> map(picture, m, box))),
         cautions,
         found.bench().speed().kind().words(),
         Asking.query(found.stratum(), question));
   }
 
-  private static String state(Verdict verdict) {
+  /** The name of the sign of a verdict. */
+  static String state(Verdict verdict) {
     return switch (verdict) {
       case WINDOW -> "safe";
       case NOT_YET -> "heed";
@@ -269,8 +266,6 @@ public record WindowView(
    * the piece where the window is for one.
    */
   private static String recordLink(Box box, Recommendation found) {
-    RigSetup bench = found.bench();
-    boolean scan = bench.speed().kind() == SpeedKnob.Kind.SCAN;
     List<Patch> patches =
         found.patches().stream()
             .filter(
@@ -281,37 +276,22 @@ public record WindowView(
                         .orElse(p.board().name())
                         .equals(p.board().name()))
             .toList();
-    String like = patches.get(patches.size() - 1).code();
-    String link =
-        "/record?like=%s&rig=%s&power=%s&pace=%s&form=%s&across=%s&spot=%s&passes=%d"
-            .formatted(
-                Links.escaped(like),
-                Links.escaped(bench.rig().name()),
-                Figures.shortest(box.start().powerPercent()),
-                Figures.shortest(box.start().speedMillimetresPerSecond()),
-                scan ? "scan" : "hand",
-                Figures.shortest(bench.speed().acrossMillimetres()),
-                Figures.shortest(bench.spot().diameterMillimetres()),
-                box.passes());
-    return link + bench.pulses().map(WindowView::pulses).orElse("");
+    return RecordLink.of(
+        patches.get(patches.size() - 1).code(),
+        found.bench(),
+        box.start().powerPercent(),
+        box.start().speedMillimetresPerSecond(),
+        box.passes());
   }
 
-  private static String pulses(Pulses pulses) {
-    String rate = "&rep=" + Figures.shortest(pulses.repetitionKilohertz());
-    OptionalDouble duration = pulses.durationNanoseconds();
-    return duration.isPresent()
-        ? rate + "&pulse=" + Figures.shortest(duration.getAsDouble())
-        : rate;
-  }
-
-  private static Map map(String html, WindowMap map, Optional<Box> box) {
+  private static Map map(MapPicture picture, WindowMap map, Optional<Box> box) {
     List<Double> powers = map.powersPercent();
     List<Double> speeds = map.speedsMillimetresPerSecond();
     double power = box.map(b -> b.start().powerPercent()).orElse(powers.get(powers.size() / 2));
     double speed =
         box.map(b -> b.start().speedMillimetresPerSecond()).orElse(speeds.get(speeds.size() / 2));
     return new Map(
-        html,
+        picture,
         map.passes(),
         powers.get(0) / halfCell(powers),
         powers.get(powers.size() - 1) * halfCell(powers),
