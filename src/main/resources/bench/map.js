@@ -2,8 +2,9 @@
 import { live } from "./live.js";
 import { number } from "./numbers.js";
 
-const map = document.getElementById("map");
-if (map) begin(map);
+const start = () => { const map = document.getElementById("map"); if (map) begin(map); };
+document.addEventListener("bench:renewed", start);
+start();
 
 function begin(map) {
   const svg = map.querySelector("svg.draw"), frame = frameOf(svg), { passes, query, ...ends } = map.dataset;

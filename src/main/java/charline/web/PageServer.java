@@ -2,6 +2,7 @@ package charline.web;
 
 import charline.log.Logbook;
 import charline.refusal.Refusal;
+import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
 import charline.web.pages.AllPages;
 import charline.web.pages.PageOptions;
@@ -18,11 +19,13 @@ public final class PageServer implements AutoCloseable {
 
   private final Javalin javalin;
   private final LiveModels models;
+  private final LiveAnswers answers;
   private final AccessFilter door;
 
-  private PageServer(Javalin javalin, LiveModels models, AccessFilter door) {
+  private PageServer(Javalin javalin, LiveModels models, LiveAnswers answers, AccessFilter door) {
     this.javalin = javalin;
     this.models = models;
+    this.answers = answers;
     this.door = door;
   }
 
@@ -33,8 +36,9 @@ public final class PageServer implements AutoCloseable {
    */
   public static PageServer start(Logbook log, PageOptions options) {
     LiveModels models = new LiveModels(log);
+    LiveAnswers answers = new LiveAnswers(models, options.clock());
     AccessFilter door = new AccessFilter(options.shared(), options.clock(), options.announce());
-    AllPages pages = new AllPages(log, models, door, options);
+    AllPages pages = new AllPages(log, models, answers, door, options);
     Javalin javalin =
         Javalin.create(
             config -> {
@@ -50,6 +54,7 @@ public final class PageServer implements AutoCloseable {
     try {
       javalin.start(options.shared() ? "0.0.0.0" : "127.0.0.1", options.port());
     } catch (JavalinException e) {
+      answers.close();
       models.close();
       throw Refusal.usage(
           "Port %d cannot be used (%s); choose another port."
@@ -57,7 +62,7 @@ public final class PageServer implements AutoCloseable {
           e);
     }
     door.opened(javalin.port());
-    return new PageServer(javalin, models, door);
+    return new PageServer(javalin, models, answers, door);
   }
 
   private static void quiet(HttpConfiguration http) {
@@ -93,6 +98,7 @@ public final class PageServer implements AutoCloseable {
   @Override
   public void close() {
     javalin.stop();
+    answers.close();
     models.close();
   }
 }

@@ -17,6 +17,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Arrays;
@@ -54,6 +55,7 @@ final class ServedLog implements AutoCloseable {
                 "test",
                 clock,
                 code -> {},
+                Duration.ofMinutes(2),
                 new FaultFiles(folder.resolve("faults"), "test")));
   }
 

@@ -45,16 +45,16 @@ import java.util.function.Supplier;
  * runs, the one before it answers and says so: a person at the bench never waits for a fit.
  */
 public final class LiveModels implements AutoCloseable {
-  private static final int KEPT_ANSWERS = 64;
+  private static final int KEPT_ANSWERS = 24;
 
   /** Each keeps the shifts of its board under every draw. */
   private static final int KEPT_PIECES = 8;
 
-  private static final Duration LONGEST = Duration.ofSeconds(30);
+  /** A fit of 3,000 patches with its draws takes about 6 MB. */
+  private static final int KEPT_FITS = 24;
 
   private final Logbook log;
   private final BiFunction<Fitter, Trials, LiveForecast> fit;
-  private final Duration longest;
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
           task -> {
@@ -70,24 +70,23 @@ public final class LiveModels implements AutoCloseable {
   private LogSnapshot shelf;
 
   public LiveModels(Logbook log) {
-    this(log, LiveForecast::fitted, LONGEST);
+    this(log, LiveForecast::fitted);
   }
 
   /** With a fit that can be made to wait. */
-  LiveModels(Logbook log, BiFunction<Fitter, Trials, LiveForecast> fit, Duration longest) {
+  LiveModels(Logbook log, BiFunction<Fitter, Trials, LiveForecast> fit) {
     this.log = log;
     this.fit = fit;
-    this.longest = longest;
-  }
-
-  /** How long a person waits who asked for one window. */
-  public Duration longest() {
-    return longest;
   }
 
   /** What a fit hangs on beside the patches. */
   private record Subject(
-      Stratum stratum, boolean acceptTint, Coating coat, boolean borrow, Optional<Board> piece) {}
+      Stratum stratum,
+      boolean acceptTint,
+      Coating coat,
+      Priors priors,
+      boolean borrow,
+      Optional<Board> piece) {}
 
   /** Models are the same object for as long as their patches stay the same. */
   private record Question(LiveForecast models, RigSetup bench, Requirements asked) {}
@@ -132,10 +131,9 @@ public final class LiveModels implements AutoCloseable {
   /**
    * How models of a stratum stand to what the log holds now.
    *
-   * @param models older ones that answer while newer ones are being fitted
+   * @param trials of older ones that answer while newer ones are being fitted
    */
-  public Staleness behind(LiveForecast models) {
-    Trials trials = models.trials();
+  public Staleness behind(Trials trials) {
     return Staleness.of(trials.patches(), shelf().trials().of(trials.stratum()));
   }
 
@@ -165,6 +163,7 @@ public final class LiveModels implements AutoCloseable {
             stratum,
             question.asked().acceptTint(),
             question.coat(),
+            question.priors(),
             question.borrow(),
             question.piece().map(log::board)),
         patience);
@@ -173,7 +172,9 @@ public final class LiveModels implements AutoCloseable {
   /** The same for a request that saw the log as it was then; never older than others saw it. */
   Known of(LogSnapshot seen, Stratum stratum, boolean acceptTint, Duration patience) {
     return of(
-        seen, new Subject(stratum, acceptTint, Coating.UNSAID, false, Optional.empty()), patience);
+        seen,
+        new Subject(stratum, acceptTint, Coating.UNSAID, Priors.USUAL, false, Optional.empty()),
+        patience);
   }
 
   private Known of(LogSnapshot seen, Subject subject, Duration patience) {
@@ -218,7 +219,7 @@ public final class LiveModels implements AutoCloseable {
     Trials trials = new Trials(subject.stratum(), own, subject.acceptTint(), subject.coat());
     Supplier<LiveForecast> work =
         () -> {
-          Fitter fitter = fitting(seen).fitter(trials, Priors.USUAL, subject.borrow());
+          Fitter fitter = fitting(seen).fitter(trials, subject.priors(), subject.borrow());
           return subject
               .piece()
               .filter(board -> own.stream().anyMatch(p -> p.board().id().equals(board.id())))
@@ -238,13 +239,16 @@ public final class LiveModels implements AutoCloseable {
     return fresh;
   }
 
-  /** Keeps a fit, and of the pieces only those that were fitted last. */
+  /** Keeps a fit, and of all only those that were fitted last. */
   private void keep(Subject subject, Fitting fresh) {
     fittings.remove(subject);
     fittings.put(subject, fresh);
-    List<Subject> pieces =
-        fittings.keySet().stream().filter(kept -> kept.piece().isPresent()).toList();
-    pieces.stream().limit(Math.max(0, pieces.size() - KEPT_PIECES)).forEach(fittings::remove);
+    keepLast(KEPT_PIECES, fittings.keySet().stream().filter(s -> s.piece().isPresent()).toList());
+    keepLast(KEPT_FITS, List.copyOf(fittings.keySet()));
+  }
+
+  private void keepLast(int most, List<Subject> subjects) {
+    subjects.stream().limit(Math.max(0, subjects.size() - most)).forEach(fittings::remove);
   }
 
   private LogFitter fitting(LogSnapshot seen) {
@@ -276,15 +280,12 @@ public final class LiveModels implements AutoCloseable {
    * The answer of models to a question.
    *
    * @param subject what was asked; the models' trials take the place of its own
-   * @param patience how long to wait for what costs a fit
-   * @return empty where that was not long enough
+   * @param validity whether the window of the models may be used
    */
-  public Optional<WindowAnswer> window(
-      Answers answers, TrialCase subject, LiveForecast models, Duration patience) {
+  WindowAnswer window(Answers answers, TrialCase subject, LiveForecast models, Validity validity) {
     TrialCase known = subject.with(models.trials());
     Recommendation found = recommend(models, subject.bench(), known.asked());
-    return validity(models, subject.bench().rig(), patience)
-        .map(validity -> answers.window(known, found, Applicability.of(known, validity)));
+    return answers.window(known, found, Applicability.of(known, validity));
   }
 
   /** The window of models, computed once per question. */

@@ -5,7 +5,9 @@ import charline.record.Photos;
 import charline.web.entry.Entries;
 import charline.web.entry.SampleForms;
 import charline.web.entry.SetupForms;
+import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
+import charline.web.live.PriorTexts;
 import charline.web.security.AccessFilter;
 import io.javalin.config.RoutesConfig;
 
@@ -13,12 +15,15 @@ import io.javalin.config.RoutesConfig;
 public final class AllPages {
   private final Logbook log;
   private final LiveModels models;
+  private final LiveAnswers answers;
   private final AccessFilter door;
   private final PageOptions options;
 
-  public AllPages(Logbook log, LiveModels models, AccessFilter door, PageOptions options) {
+  public AllPages(
+      Logbook log, LiveModels models, LiveAnswers answers, AccessFilter door, PageOptions options) {
     this.log = log;
     this.models = models;
+    this.answers = answers;
     this.door = door;
     this.options = options;
   }
@@ -35,9 +40,10 @@ public final class AllPages {
     new EntryPages(new Entries(log, clock), new Photos(log, clock), person).add(routes);
     new AskPages(log, models, clock, pages).add(routes);
     new PatchPages(log, pages, person).add(routes);
-    WindowPages windows = new WindowPages(log, models, clock, options.version(), pages);
+    Asking asking = new Asking(models, new PriorTexts());
+    WindowPages windows = new WindowPages(log, models, answers, options, asking, pages);
     windows.add(routes);
-    new QuotePages(windows, new Asking(models), pages).add(routes);
+    new QuotePages(windows, asking, pages).add(routes);
     new FinishPages(log, new SampleForms(log), person, pages).add(routes);
     new SetUpPages(log, models, new SetupForms(log, clock), person, pages).add(routes);
     new PutRightPages(log, person, pages).add(routes);

@@ -20,7 +20,7 @@ final class Assets {
       icon.svg
       tokens.css bench.css controls.css live.css record.css window.css
       bench.js coats.js identity.js link.js live.js map.js moment.js numbers.js photo-store.js
-      print.js queue.js record.js refusal.js requests.js sending.js steps.js storage.js
+      print.js queue.js record.js refusal.js renew.js requests.js sending.js steps.js storage.js
       record/bars.js record/begin.js record/draft.js record/elements.js record/entry.js
       record/keeping.js record/kept.js record/limits.js record/outcome.js record/pad.js
       record/passes.js record/person.js record/photo.js record/poison.js

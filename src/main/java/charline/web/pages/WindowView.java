@@ -136,6 +136,7 @@ public record WindowView(
 
   static WindowView of(
       WindowAnswer answer,
+      LimitFields limits,
       Optional<String> behind,
       Optional<Caution> notValid,
       Optional<String> poison,
@@ -145,7 +146,7 @@ public record WindowView(
     Optional<Box> box = found.chosen().filter(b -> found.verdict() == Verdict.WINDOW);
     return new WindowView(
         found.stratum(),
-        LimitFields.of(question, found.patches()),
+        limits,
         behind,
         notValid,
         poison,
