@@ -109,13 +109,23 @@ final class ServedLog implements AutoCloseable {
 
   /** What comes back when a form is sent, whatever its status. */
   String post(String path, String form) throws IOException, InterruptedException {
+    return send(path, "application/x-www-form-urlencoded", form);
+  }
+
+  /** What comes back when an entry is sent, whatever its status. */
+  String entry(String path, String json) throws IOException, InterruptedException {
+    return send(path, "application/json", json);
+  }
+
+  private String send(String path, String type, String form)
+      throws IOException, InterruptedException {
     Matcher token =
         Pattern.compile("name=\"bench-token\" content=\"([^\"]+)\"").matcher(page("set-up"));
     assertThat(token.find()).isTrue();
     return client
         .send(
             HttpRequest.newBuilder(URI.create(server.address() + path))
-                .header("Content-Type", "application/x-www-form-urlencoded")
+                .header("Content-Type", type)
                 .header("X-Bench-Token", token.group(1))
                 .POST(HttpRequest.BodyPublishers.ofString(form))
                 .build(),

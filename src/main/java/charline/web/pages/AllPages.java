@@ -43,6 +43,7 @@ public final class AllPages {
     Asking asking = new Asking(models, new PriorTexts());
     WindowPages windows = new WindowPages(log, models, answers, options, asking, pages);
     windows.add(routes);
+    new NextPages(log, models, answers, windows, asking, options, pages).add(routes);
     new QuotePages(windows, asking, pages).add(routes);
     new FinishPages(log, new SampleForms(log), person, pages).add(routes);
     new SetUpPages(log, models, new SetupForms(log, clock), person, pages).add(routes);

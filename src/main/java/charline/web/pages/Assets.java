@@ -18,8 +18,8 @@ final class Assets {
   private static final String[] NAMES =
       """
       icon.svg
-      tokens.css bench.css controls.css live.css record.css window.css
-      bench.js coats.js identity.js link.js live.js map.js moment.js numbers.js photo-store.js
+      tokens.css bench.css controls.css live.css record.css window.css work.css
+      bench.js choose.js coats.js identity.js link.js live.js map.js moment.js numbers.js photo-store.js
       print.js queue.js record.js refusal.js renew.js requests.js sending.js steps.js storage.js
       record/bars.js record/begin.js record/draft.js record/elements.js record/entry.js
       record/keeping.js record/kept.js record/limits.js record/outcome.js record/pad.js

@@ -152,17 +152,22 @@ public final class WindowPages {
   /** Says why the beam stays off, if it does, in place of a window or a sheet. */
   boolean barred(Context ctx, Answers answers, Stratum stratum, HttpStatus status) {
     Precautions known = answers.precautions(stratum);
-    if (!known.barred()) {
-      return false;
+    if (known.barred()) {
+      noBeam(ctx, stratum.words(), known, status);
     }
+    return known.barred();
+  }
+
+  /** Says why the beam stays off. */
+  void noBeam(Context ctx, String title, Precautions known, HttpStatus status) {
     ctx.status(status);
     pages.send(
         ctx,
         "no-beam",
-        pages.frame(ctx, stratum.words(), "/window"),
+        pages.frame(ctx, title, "/window"),
         Map.of(
             "title",
-            stratum.words(),
+            title,
             "poison",
             PrecautionText.headline(known).orElse(""),
             "reason",
@@ -171,7 +176,6 @@ public final class WindowPages {
             NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE),
             "cautions",
             known.cautions()));
-    return true;
   }
 
   /**
