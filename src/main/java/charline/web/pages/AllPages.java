@@ -41,9 +41,13 @@ public final class AllPages {
     new AskPages(log, models, clock, pages).add(routes);
     new PatchPages(log, pages, person).add(routes);
     Asking asking = new Asking(models, new PriorTexts());
+    new PatchAmendPages(log, models, person, pages).add(routes);
+    new BoardPages(log, models, pages).add(routes);
+    new RigPages(log, answers, options, pages).add(routes);
     WindowPages windows = new WindowPages(log, models, answers, options, asking, pages);
     windows.add(routes);
     new NextPages(log, models, answers, windows, asking, options, pages).add(routes);
+    new ModelPages(answers, windows, asking, options, pages).add(routes);
     new QuotePages(windows, asking, pages).add(routes);
     new FinishPages(log, new SampleForms(log), person, pages).add(routes);
     new SetUpPages(log, models, new SetupForms(log, clock), person, pages).add(routes);
