@@ -78,7 +78,7 @@ class PatchAmendPageTest {
                 "Ansa",
                 "why",
                 "misread"));
-    assertThat(answer).isEmpty();
+    assertThat(answer).isEqualTo("Redirected");
     PatchEntry after = patch();
     assertThat(KnobValues.of(after.patch().settings())).containsEntry(Knob.HAND, 38.0);
     assertThat(after.typed())

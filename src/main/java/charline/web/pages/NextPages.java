@@ -185,7 +185,7 @@ public final class NextPages {
     NextAnswer next = answer.value().get();
     Map<String, Object> values = new LinkedHashMap<>();
     values.put(
-        "view", NextView.of(next, answer.renewing(), open(next.stratum()), query(ctx, next)));
+        "view", BurnNextView.of(next, answer.renewing(), open(next.stratum()), query(ctx, next)));
     values.put(
         "wanted",
         new Wanted(
@@ -239,7 +239,7 @@ public final class NextPages {
       String said = Optional.ofNullable(ctx.formParam("said")).orElse("");
       Suggestion chosen =
           answer.next().suggestions().stream()
-              .filter(s -> NextView.name(s).equals(said))
+              .filter(s -> BurnNextView.name(s).equals(said))
               .findFirst()
               .orElseThrow(
                   () ->
@@ -313,7 +313,7 @@ public final class NextPages {
         pages.frame(ctx, "Planned patches", "/window", "work.css"),
         Map.of(
             "plans",
-            log.planned().open().stream().map(NextView.Plan::of).toList(),
+            log.planned().open().stream().map(BurnNextView.Plan::of).toList(),
             "trouble",
             trouble));
   }

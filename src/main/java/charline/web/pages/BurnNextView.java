@@ -37,7 +37,7 @@ import java.util.stream.Stream;
  * @param open plans of the same coat and wood that are not burned yet
  * @param query part of the address that asks the same again
  */
-public record NextView(
+public record BurnNextView(
     Stratum stratum,
     String where,
     Optional<String> behind,
@@ -118,7 +118,7 @@ public record NextView(
             SettingsText.settings(s.settings()), s.place().name(), SettingsText.passes(s.passes()));
   }
 
-  static NextView of(NextAnswer answer, boolean renewing, List<PlannedPatch> open, String query) {
+  static BurnNextView of(NextAnswer answer, boolean renewing, List<PlannedPatch> open, String query) {
     NextPatches next = answer.next();
     List<String> notes = new ArrayList<>();
     next.window()
@@ -131,7 +131,7 @@ public record NextView(
         .flatMap(fit -> BorrowText.of(fit).stream())
         .forEach(notes::add);
     BasisText.of(answer.question()).ifPresent(notes::add);
-    return new NextView(
+    return new BurnNextView(
         answer.stratum(),
         PlanText.site(next.site()),
         renewing ? Optional.of("A newer list is being computed.") : Optional.empty(),
