@@ -1,13 +1,16 @@
 // A long list to choose from gets a field above it that narrows it by any part of a name.
+import { whenShown } from "./page.js";
+
 const LONG = 12;
 
-for (const select of document.querySelectorAll("select[data-choose]")) if (select.options.length > LONG) narrow(select);
+whenShown("main", main => {
+  for (const select of main.querySelectorAll("select[data-choose]:not([data-narrowed])")) if (select.options.length > LONG) narrow(select);
+});
 
 function narrow(select) {
   const all = [...select.options], field = document.createElement("input"), said = document.createElement("span");
-  field.type = "search";
-  field.placeholder = "part of the name";
-  field.autocomplete = "off";
+  select.dataset.narrowed = "yes";
+  Object.assign(field, { type: "search", placeholder: "part of the name", autocomplete: "off", className: "narrows" });
   field.setAttribute("aria-label", "Narrow the list: " + (select.labels[0]?.firstChild?.textContent || "").trim());
   said.className = "unseen";
   said.setAttribute("role", "status");

@@ -1,10 +1,9 @@
 // Tapping the map asks what that place does; the two fields do the same for a keyboard.
 import { live } from "./live.js";
 import { number } from "./numbers.js";
+import { whenShown } from "./page.js";
 
-const start = () => { const map = document.getElementById("map"); if (map) begin(map); };
-document.addEventListener("bench:renewed", start);
-start();
+whenShown("map", begin);
 
 function begin(map) {
   const svg = map.querySelector("svg.draw"), frame = frameOf(svg), { passes, query, ...ends } = map.dataset;

@@ -73,7 +73,7 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
                 read,
                 plan,
                 ctx,
-                person,
+                Pages.recorder(ctx, person),
                 Precautions.ofEach(log, shelf.finishes()),
                 log.figures())));
   }
@@ -115,7 +115,11 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
     Precautions known = Precautions.of(log, finish, board, rig.emission());
     words.put("poison", PoisonLine.of(known));
     if (known.barred()) {
-      words.put("note", NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE));
+      LiveRiskText.say(
+          words,
+          "stop",
+          "No beam on this finish yet",
+          NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE));
       Pages.json(ctx, words);
       return;
     }
@@ -141,7 +145,7 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
       LiveRiskText.doubt(words, Plausibility.about(dialled.circumstances(), settings));
       LiveRiskText.doubt(words, log.usual(rig).doubts(settings, dialled.size()));
     } catch (Refusal e) {
-      words.put("note", e.getMessage());
+      LiveRiskText.refuse(words, e.getMessage());
     }
     Pages.json(ctx, words);
   }

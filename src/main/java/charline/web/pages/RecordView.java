@@ -125,10 +125,7 @@ public record RecordView(
             new Choice(
                 "rig", "Rig", rig.name(), shelf.rigs().stream().map(RecordView::option).toList())),
         turned(dial, ctx),
-        read.map(e -> e.patch().lastReading().passes() + 1)
-            .or(() -> passes(ctx))
-            .or(() -> base.map(p -> p.readings().get(0).passes()))
-            .orElse(1),
+        read.map(e -> e.patch().lastReading().passes() + 1).or(() -> passes(ctx)).orElse(1),
         read.map(PatchEntry::patch).map(RecordView::further),
         person,
         base.map(Patch::code).orElse(""),

@@ -42,6 +42,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -329,7 +330,13 @@ public final class WindowPages {
     candidates(answers, question);
     Precautions known = answers.precautions(question);
     if (known.barred()) {
-      Pages.json(ctx, Map.of("note", NoBeamText.inFull(known.bars(), PoisonLine.RECORD_SAMPLE)));
+      Map<String, Object> words = new LinkedHashMap<>();
+      LiveRiskText.say(
+          words,
+          "stop",
+          "No beam on this finish yet",
+          NoBeamText.inFull(known.bars(), PoisonLine.RECORD_SAMPLE));
+      Pages.json(ctx, words);
       return;
     }
     int passes = (int) number(ctx, "passes", 1, 999);
@@ -348,7 +355,9 @@ public final class WindowPages {
       Invariant.positive("Speed", speed, "mm/s");
       settings = bench.settings(power, speed);
     } catch (Refusal e) {
-      Pages.json(ctx, Map.of("note", e.getMessage())); // in place of figures of another setting
+      Map<String, Object> words = new LinkedHashMap<>();
+      LiveRiskText.refuse(words, e.getMessage()); // in place of figures of another setting
+      Pages.json(ctx, words);
       return;
     }
     Map<String, Object> words =

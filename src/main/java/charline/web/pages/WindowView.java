@@ -46,6 +46,9 @@ import java.util.stream.Stream;
  * @param asked what the window keeps, over a job too where one was asked about
  * @param provisos what has to be known beside the verdict
  * @param piece what the patches of the piece say and changed, where it is for one
+ * @param state name of the sign of the verdict
+ * @param headline the verdict in a sentence for a layman
+ * @param leads the line below it: the figures of the start, or the first reason
  * @param unlike that the piece is unlike the other boards, if it is
  * @param boards where the expected spread of boards comes from
  * @param woods which woods were pooled, and which near ones were not counted
@@ -62,6 +65,9 @@ public record WindowView(
     Optional<Caution> notValid,
     Optional<String> poison,
     String verdict,
+    String state,
+    String headline,
+    String leads,
     String reason,
     String nextStep,
     List<BriefList.Line> nextPatches,
@@ -107,10 +113,10 @@ public record WindowView(
   }
 
   /** The start setting with the ranges to stay in. */
-  public record Start(List<Line> lines, String risk, String fixed, String recordLink) {}
+  public record Start(List<Line> lines, String fixed, String recordLink) {}
 
   /** A knob with its start and its range. */
-  public record Line(String name, String value, String range) {}
+  public record Line(String name, String value, String unit, String range) {}
 
   /**
    * The map.
@@ -151,6 +157,9 @@ public record WindowView(
         notValid,
         poison,
         VerdictText.of(found),
+        state(found.verdict()),
+        VerdictText.plainly(found),
+        box.map(b -> atStart(b.start(), found)).orElseGet(() -> firstOf(ReasonText.of(found))),
         ReasonText.of(found),
         nextStep(answer),
         BriefList.lines(answer.next()),
@@ -165,6 +174,21 @@ public record WindowView(
         cautions,
         found.bench().speed().kind().words(),
         Asking.query(found.stratum(), question));
+  }
+
+  private static String state(Verdict verdict) {
+    return switch (verdict) {
+      case WINDOW -> "safe";
+      case NOT_YET -> "heed";
+      case NONE -> "hot";
+      case UNRELIABLE -> "untried";
+    };
+  }
+
+  /** The first sentence leads; all of them are below. */
+  private static String firstOf(String sentences) {
+    int end = sentences.indexOf(". ");
+    return end < 0 ? sentences : sentences.substring(0, end + 1);
   }
 
   private static String nextStep(WindowAnswer answer) {
@@ -207,27 +231,34 @@ public record WindowView(
         List.of(
             new Line(
                 "Power",
-                Figures.shortest(start.powerPercent()) + " %",
+                Figures.shortest(start.powerPercent()),
+                "%",
                 "stay in %s %%".formatted(inward(box.powerPercent()))),
             new Line(
                 RigSetupText.speedLabel(found.bench()),
-                Figures.shortest(start.speedMillimetresPerSecond()) + " mm/s",
+                Figures.shortest(start.speedMillimetresPerSecond()),
+                "mm/s",
                 "stay in %s mm/s".formatted(inward(box.speedMillimetresPerSecond()))),
             new Line(
                 "Passes",
                 String.valueOf(box.passes()),
+                "",
                 box.passes() == 1 ? "once, then look" : "cool in between")),
-        "At the start: char risk %s, at most %s (%s); clears %s, at least %s; %s cm²/min in all."
-            .formatted(
-                Figures.percent(start.charRiskMean()),
-                Figures.atMost(start.charRiskUpper()),
-                SpotsText.of(found.charredSpots(start)),
-                Figures.percent(start.clearChanceMean()),
-                Figures.atLeast(start.clearChanceLower()),
-                Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2)),
         "Rig %s: %s."
             .formatted(found.bench().rig().name(), RigSetupText.fixed(found.bench(), "scan width")),
         recordLink(box, found));
+  }
+
+  /** The figures at the start, each bound on its true side. */
+  static String atStart(Forecast start, Recommendation found) {
+    return "At the start: char risk %s, at most %s (%s); clears %s, at least %s; %s cm²/min in all."
+        .formatted(
+            Figures.percent(start.charRiskMean()),
+            Figures.atMost(start.charRiskUpper()),
+            SpotsText.of(found.charredSpots(start)),
+            Figures.percent(start.clearChanceMean()),
+            Figures.atLeast(start.clearChanceLower()),
+            Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2));
   }
 
   private static String inward(Range range) {
