@@ -38,7 +38,7 @@ public record DriftChart(
   public static final int WIDTH = 640;
 
   public static final int HEIGHT = 220;
-  public static final int LEFT = 40;
+  public static final int LEFT = 56;
   public static final int RIGHT = 628;
   public static final int TOP = 22;
   public static final int BOTTOM = 182;

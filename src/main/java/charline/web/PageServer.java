@@ -37,7 +37,12 @@ public final class PageServer implements AutoCloseable {
   public static PageServer start(Logbook log, PageOptions options) {
     LiveModels models = new LiveModels(log);
     LiveAnswers answers = new LiveAnswers(models, options.clock());
-    AccessFilter door = new AccessFilter(options.shared(), options.clock(), options.announce());
+    AccessFilter door =
+        new AccessFilter(
+            options.shared(),
+            options.clock(),
+            options.announce(),
+            log.file().resolveSibling(log.file().getFileName() + ".devices"));
     AllPages pages = new AllPages(log, models, answers, door, options);
     Javalin javalin =
         Javalin.create(

@@ -64,7 +64,7 @@ class OlderAnswerTest {
             + " sample-trials/power-checks.csv");
     log = Logbook.open(file, CLOCK);
     models = new LiveModels(log, this::fit);
-    AccessFilter door = new AccessFilter(false, CLOCK, code -> {});
+    AccessFilter door = new AccessFilter(false, CLOCK, code -> {}, folder.resolve("devices"));
     answers = new LiveAnswers(models, CLOCK);
     AllPages pages =
         new AllPages(
