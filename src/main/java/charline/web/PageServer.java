@@ -20,12 +20,15 @@ public final class PageServer implements AutoCloseable {
   private final Javalin javalin;
   private final LiveModels models;
   private final LiveAnswers answers;
+  private final AllPages pages;
   private final AccessFilter door;
 
-  private PageServer(Javalin javalin, LiveModels models, LiveAnswers answers, AccessFilter door) {
+  private PageServer(
+      Javalin javalin, LiveModels models, LiveAnswers answers, AllPages pages, AccessFilter door) {
     this.javalin = javalin;
     this.models = models;
     this.answers = answers;
+    this.pages = pages;
     this.door = door;
   }
 
@@ -67,7 +70,7 @@ public final class PageServer implements AutoCloseable {
           e);
     }
     door.opened(javalin.port());
-    return new PageServer(javalin, models, answers, door);
+    return new PageServer(javalin, models, answers, pages, door);
   }
 
   private static void quiet(HttpConfiguration http) {
@@ -103,6 +106,7 @@ public final class PageServer implements AutoCloseable {
   @Override
   public void close() {
     javalin.stop();
+    pages.close();
     answers.close();
     models.close();
   }

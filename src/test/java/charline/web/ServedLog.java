@@ -15,6 +15,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -117,7 +118,39 @@ final class ServedLog implements AutoCloseable {
     return send(path, "application/json", json);
   }
 
+  /** Sends a file; gives the identity that names it in an address. */
+  String file(Path file) throws IOException, InterruptedException {
+    String reply =
+        new String(
+            bytes(
+                "log/file?name=" + file.getFileName().toString().replace(" ", "%20"),
+                "application/octet-stream",
+                Files.readAllBytes(file)),
+            StandardCharsets.UTF_8);
+    Matcher id = Pattern.compile("\"id\":\"([^\"]+)\"").matcher(reply);
+    assertThat(id.find()).as(reply).isTrue();
+    return id.group(1);
+  }
+
+  /** What a link to a file gives. */
+  byte[] download(String path) throws IOException, InterruptedException {
+    var answer =
+        client.send(
+            HttpRequest.newBuilder(URI.create(server.address() + path)).build(),
+            BodyHandlers.ofByteArray());
+    assertThat(answer.statusCode()).isEqualTo(200);
+    assertThat(answer.headers().firstValue("Content-Disposition").orElse(""))
+        .startsWith("attachment");
+    return answer.body();
+  }
+
   private String send(String path, String type, String form)
+      throws IOException, InterruptedException {
+    return new String(
+        bytes(path, type, form.getBytes(StandardCharsets.UTF_8)), StandardCharsets.UTF_8);
+  }
+
+  private byte[] bytes(String path, String type, byte[] body)
       throws IOException, InterruptedException {
     Matcher token =
         Pattern.compile("name=\"bench-token\" content=\"([^\"]+)\"").matcher(page("set-up"));
@@ -127,9 +160,9 @@ final class ServedLog implements AutoCloseable {
             HttpRequest.newBuilder(URI.create(server.address() + path))
                 .header("Content-Type", type)
                 .header("X-Bench-Token", token.group(1))
-                .POST(HttpRequest.BodyPublishers.ofString(form))
+                .POST(HttpRequest.BodyPublishers.ofByteArray(body))
                 .build(),
-            BodyHandlers.ofString())
+            BodyHandlers.ofByteArray())
         .body();
   }
 

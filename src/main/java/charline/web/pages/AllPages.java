@@ -5,6 +5,7 @@ import charline.record.Photos;
 import charline.web.entry.Entries;
 import charline.web.entry.SampleForms;
 import charline.web.entry.SetupForms;
+import charline.web.entry.Uploads;
 import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
 import charline.web.live.PriorTexts;
@@ -12,12 +13,13 @@ import charline.web.security.AccessFilter;
 import io.javalin.config.RoutesConfig;
 
 /** Every page of the bench. */
-public final class AllPages {
+public final class AllPages implements AutoCloseable {
   private final Logbook log;
   private final LiveModels models;
   private final LiveAnswers answers;
   private final AccessFilter door;
   private final PageOptions options;
+  private final Uploads uploads;
 
   public AllPages(
       Logbook log, LiveModels models, LiveAnswers answers, AccessFilter door, PageOptions options) {
@@ -26,6 +28,13 @@ public final class AllPages {
     this.answers = answers;
     this.door = door;
     this.options = options;
+    uploads = new Uploads(options.clock());
+  }
+
+  /** Lets go of the files that devices sent. */
+  @Override
+  public void close() {
+    uploads.close();
   }
 
   /** Adds them to a server. */
@@ -44,6 +53,7 @@ public final class AllPages {
     new PatchAmendPages(log, models, person, pages).add(routes);
     new BoardPages(log, models, pages).add(routes);
     new RigPages(log, answers, options, pages).add(routes);
+    new LogPages(log, uploads, options, pages).add(routes);
     WindowPages windows = new WindowPages(log, models, answers, options, asking, pages);
     windows.add(routes);
     new NextPages(log, models, answers, windows, asking, options, pages).add(routes);

@@ -83,6 +83,16 @@ public final class AskPages {
       return same + "&sort=" + column + (falls ? "&order=falling" : "&order=rising");
     }
 
+    /** Whether filters alone say what was found, so that it can be exported. */
+    public boolean exportable() {
+      return question.isEmpty();
+    }
+
+    /** The filters as a part of an address. */
+    public String filterQuery() {
+      return same.substring(same.indexOf('=') + 1).replaceFirst("^&", "");
+    }
+
     /** How a column is sorted, as a screen reader says it. */
     public String order(String column) {
       return rows.sort().equals(column) ? rows.falling() ? "descending" : "ascending" : null;
