@@ -26,6 +26,7 @@ import charline.wording.PlanText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
+import charline.wording.RiskText;
 import charline.wording.SpotsText;
 import charline.wording.VerdictText;
 import java.util.ArrayList;
@@ -44,7 +45,8 @@ import java.util.stream.Stream;
  * @param piece what the patches of the piece say and changed, where it is for one
  * @param state name of the sign of the verdict
  * @param headline the verdict in a sentence for a layman
- * @param leads the line below it: the figures of the start, or the first reason
+ * @param leads the line below it: the bounds at the start, or the first reason
+ * @param atStart the figures of the start, only where there is a window
  * @param unlike that the piece is unlike the other boards, if it is
  * @param boards where the expected spread of boards comes from
  * @param woods which woods were pooled, and which near ones were not counted
@@ -64,6 +66,7 @@ public record WindowView(
     String state,
     String headline,
     String leads,
+    Optional<String> atStart,
     String reason,
     String nextStep,
     List<BriefList.Line> nextPatches,
@@ -154,7 +157,9 @@ public record WindowView(
         VerdictText.of(found),
         state(found.verdict()),
         VerdictText.plainly(found),
-        box.map(b -> atStart(b.start(), found)).orElseGet(() -> firstOf(ReasonText.of(found))),
+        box.map(b -> RiskText.atWorst(b.start().charRiskUpper(), b.start().clearChanceLower()))
+            .orElseGet(() -> firstOf(ReasonText.of(found))),
+        box.map(b -> atStart(b.start(), found)),
         ReasonText.of(found),
         nextStep(answer),
         BriefList.lines(answer.next()),
