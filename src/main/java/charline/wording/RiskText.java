@@ -46,6 +46,7 @@ public final class RiskText {
     line(text, tried(risk));
     stripes(risk).ifPresent(words -> line(text, "MIND: " + words));
     line(text, "Counted: " + RigSetupText.counted(risk.models().evidence()) + ".");
+    PlaceText.notCounted(asked.subject()).ifPresent(words -> line(text, words));
     risk.piece()
         .ifPresent(
             piece -> {
@@ -250,6 +251,7 @@ public final class RiskText {
             .put("overlap", risk.dialled().strokes().overlap())
             .put("asked", WindowJson.asked(risk.asked()))
             .put("evidence", WindowJson.evidence(risk.models().evidence()))
+            .put("not_counted", PlaceText.json(asked.subject()))
             .put(
                 "setting",
                 setting

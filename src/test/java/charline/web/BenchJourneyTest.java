@@ -6,6 +6,7 @@ import charline.exposure.Figure;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.picture.BarePicture;
 import charline.quantity.Figures;
 import charline.quantity.Measure;
 import charline.refusal.Refusal;
@@ -955,7 +956,8 @@ class BenchJourneyTest {
           .singleElement()
           .satisfies(
               p -> {
-                assertThat(p.content()).isEqualTo(Files.readAllBytes(photo));
+                assertThat(log.photoContent(p.id()))
+                    .hasBinaryContent(BarePicture.of(Files.readAllBytes(photo)).content());
                 assertThat(tablet.text("figcaption")).isEqualTo("SHA-256 " + p.sha256());
               });
     }

@@ -33,7 +33,7 @@ public final class AllPages {
     new PairingPages(door, pages, clock).add(routes);
     new RecordPages(log, models, clock, person, pages).add(routes);
     new EntryPages(new Entries(log, clock), new Photos(log, clock), person).add(routes);
-    new AskPages(log, models, clock, pages).add(routes);
+    new AskPages(log, models, clock, person, pages).add(routes);
     new PatchPages(log, pages, person).add(routes);
     WindowPages windows = new WindowPages(log, models, clock, options.version(), pages);
     windows.add(routes);

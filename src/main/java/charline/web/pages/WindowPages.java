@@ -214,7 +214,7 @@ public final class WindowPages {
       TrialCase subject =
           answers.choose(
               TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)));
-      Recommendation found = models.recommend(ready, subject.bench(), subject.asked());
+      Recommendation found = models.recommend(ready, subject);
       if (found.chosen().isEmpty()) {
         return row(stratum, patches, found.verdict().word(), Optional.empty());
       }
@@ -321,7 +321,7 @@ public final class WindowPages {
     Map<String, Object> words =
         LiveRiskText.of(
             stratum,
-            models.of(stratum, question, models.longest()),
+            models.of(stratum, question, models.longest()).asking(subject.trials().asked()),
             new Dialled(bench.rig(), settings, bench.at(), passes, bench.strokes()),
             asked);
     LiveRiskText.doubt(words, doubts);

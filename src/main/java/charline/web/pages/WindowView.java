@@ -19,9 +19,9 @@ import charline.wording.AskedText;
 import charline.wording.BoardPriorText;
 import charline.wording.BorrowText;
 import charline.wording.BriefList;
-import charline.wording.CoatText;
 import charline.wording.NearWoodText;
 import charline.wording.PieceText;
+import charline.wording.PlaceText;
 import charline.wording.PlanText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
@@ -29,6 +29,7 @@ import charline.wording.RigSetupText;
 import charline.wording.RiskText;
 import charline.wording.SpotsText;
 import charline.wording.VerdictText;
+import charline.wording.WayText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -218,7 +219,8 @@ public record WindowView(
     sentences.add("Asked: " + AskedText.of(found));
     AskedText.of(found, answer.subject().question().job()).ifPresent(sentences::add);
     answer.job().map(AskedText::of).ifPresent(sentences::add);
-    found.clearingFit().flatMap(fit -> CoatText.of(fit, found.patches())).ifPresent(sentences::add);
+    PlaceText.notCounted(answer.subject()).ifPresent(sentences::add);
+    WayText.of(found.charFit(), found.clearingFit(), found.patches()).ifPresent(sentences::add);
     Stream.of(found.charFit(), found.clearingFit())
         .flatMap(Optional::stream)
         .flatMap(fit -> BorrowText.of(fit).stream())
@@ -246,7 +248,9 @@ public record WindowView(
                 "",
                 box.passes() == 1 ? "once, then look" : "cool in between")),
         "Rig %s: %s."
-            .formatted(found.bench().rig().name(), RigSetupText.fixed(found.bench(), "scan width")),
+            .formatted(
+                found.bench().rig().name(),
+                RigSetupText.fixed(found.bench(), "scan width") + WayText.fixed(found.charFit())),
         recordLink(box, found));
   }
 
