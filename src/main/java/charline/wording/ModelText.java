@@ -7,7 +7,6 @@ import charline.answer.BoardPriors;
 import charline.answer.ModelAnswer;
 import charline.answer.TrialCase;
 import charline.exposure.Emission;
-import charline.model.CoatEffect;
 import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.ModelFit;
@@ -49,8 +48,9 @@ public record ModelText(
   public List<String> basis() {
     List<String> all = new ArrayList<>();
     all.add("Counted: " + RigSetupText.counted(judged.trials().evidence()) + ".");
+    PlaceText.notCounted(judged).ifPresent(all::add);
     piece.ifPresent(own -> all.add(PieceText.of(judged.piece().orElseThrow(), own)));
-    CoatText.of(fit, judged.trials().patches()).ifPresent(all::add);
+    WayText.of(fit, judged.trials().patches()).ifPresent(all::add);
     BorrowText.of(fit).ifPresent(all::add);
     BasisText.of(judged.question()).ifPresent(all::add);
     all.add(BoardPriorText.of(boards, fit.event()));
@@ -80,12 +80,7 @@ public record ModelText(
     row(table, "psi", fit.psi(), "weight of ln passes");
     row(table, "sigma", fit.sigma(), "spread from patch to patch, in ln dose");
     row(table, "omega", fit.omega(), "spread from board to board, in ln dose");
-    for (CoatEffect effect : fit.coatEffects()) {
-      switch (effect.term()) {
-        case TONE -> row(table, "pale over dark", effect.factor(), "times the dose, mid half-way");
-        case THICKNESS -> row(table, "thickness", effect.weight(), "weight of ln coat thickness");
-      }
-    }
+    WayText.rows(fit, (name, estimate, what) -> row(table, name, estimate, what));
     return table.text();
   }
 

@@ -46,6 +46,7 @@ public final class RiskText {
     line(text, tried(risk));
     stripes(risk).ifPresent(words -> line(text, "MIND: " + words));
     line(text, "Counted: " + RigSetupText.counted(risk.models().evidence()) + ".");
+    PlaceText.notCounted(asked.subject()).ifPresent(words -> line(text, words));
     risk.piece()
         .ifPresent(
             piece -> {
@@ -96,8 +97,13 @@ public final class RiskText {
 
   /** Both bounds in small numbers, each on its true side. */
   public static String atWorst(LiveForecast.Expected expected) {
-    String chars = Figures.partAtMost(expected.charRiskUpper());
-    String clears = Figures.partAtLeast(expected.clearChanceLower());
+    return atWorst(expected.charRiskUpper(), expected.clearChanceLower());
+  }
+
+  /** The same of an upper bound of the char risk and a lower one of the clearing chance. */
+  public static String atWorst(double charRisk, double clearChance) {
+    String chars = Figures.partAtMost(charRisk);
+    String clears = Figures.partAtLeast(clearChance);
     return "%s, %s."
         .formatted(
             chars.equals(Figures.ALL) ? "All may char" : "At most %s char".formatted(chars),
@@ -245,6 +251,7 @@ public final class RiskText {
             .put("overlap", risk.dialled().strokes().overlap())
             .put("asked", WindowJson.asked(risk.asked()))
             .put("evidence", WindowJson.evidence(risk.models().evidence()))
+            .put("not_counted", PlaceText.json(asked.subject()))
             .put(
                 "setting",
                 setting

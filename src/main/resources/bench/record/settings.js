@@ -36,10 +36,12 @@ export function dialled() {
 export function showFolded() {
   at("place-board").textContent = at("c-board").value;
   at("place-rest").textContent = [at("c-finish").value, at("c-rig").value, at("k-figure").value].filter(w => w).join(", ");
-  at("lesser-words").textContent = all("#lesser .turn input").filter(i => i.value && !i.closest("[hidden]"))
-    .map(i => SHORT[i.name] + " " + i.value + "\u00a0" + unitOf(i.name)).join(", ");
+  at("lesser-words").textContent = lesser(() => true).join(", ");
   showMade();
 }
+
+const lesser = which => all("#lesser .turn input").filter(i => i.value && !i.closest("[hidden]") && which(i))
+  .map(i => SHORT[i.name] + " " + i.value + "\u00a0" + unitOf(i.name));
 
 // Shows how passes are made, in words.
 function showMade() {
@@ -67,5 +69,5 @@ export function lock(on) {
     .filter(i => !i.closest(".timed") || i.closest(".knob")).forEach(i => { i.disabled = on; });
   for (const id of ["settings", "made"]) at(id).classList.toggle("burned", on);
   at("as-burned").hidden = !on;
-  if (on) at("as-burned").textContent = "Burned at " + dialled() + (at("lesser-words").textContent ? "; " + at("lesser-words").textContent : "") + ".";
+  if (on) at("as-burned").textContent = "Burned at " + [dialled(), ...lesser(i => !i.closest("[class*=of-]"))].join(", ") + ".";
 }

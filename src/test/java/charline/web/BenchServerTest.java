@@ -9,6 +9,7 @@ import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.paper.PaperStyle;
+import charline.picture.Pictures;
 import charline.web.pages.PageOptions;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.RGBLuminanceSource;
@@ -53,7 +54,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What the server lets in and what it does not, over a bare socket. */
 class BenchServerTest {
   private static final String PATCH = "019a0000-0000-7000-8000-00000000000";
-  private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 1, 2, 3};
+  private static final byte[] PNG = Pictures.plain("png");
 
   private static final String SHEET = "/sheet?family=latex&wood=pine";
   private static final Pattern FILE = Pattern.compile("(?:href|src)=\"(/[0-9a-f]{8}/([^\"]+))\"");
@@ -553,7 +554,13 @@ class BenchServerTest {
     Set<String> loaded = new TreeSet<>();
     for (String page :
         List.of(
-            "/record", "/ask", "/window?family=latex&wood=pine", "/set-up", SHEET + "&print=yes")) {
+            "/",
+            "/record",
+            "/ask",
+            "/log",
+            "/window?family=latex&wood=pine",
+            "/set-up",
+            SHEET + "&print=yes")) {
       loaded.addAll(loadedBy(page, here()));
     }
     Path files = Path.of("src", "main", "resources", "bench");

@@ -146,7 +146,7 @@ public final class LiveAnswers implements AutoCloseable {
     TrialCase subject =
         now().choose(TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)));
     LiveForecast ready = fitted(stratum, subject.question());
-    Recommendation found = models.recommend(ready, subject.bench(), subject.asked());
+    Recommendation found = models.recommend(ready, subject);
     if (found.chosen().isEmpty()) {
       return new Verdict(found.verdict().word(), Optional.empty());
     }

@@ -47,7 +47,7 @@ public final class AllPages implements AutoCloseable {
     new PairingPages(door, pages, clock).add(routes);
     new RecordPages(log, models, clock, person, pages).add(routes);
     new EntryPages(new Entries(log, clock), new Photos(log, clock), person).add(routes);
-    new AskPages(log, models, clock, pages).add(routes);
+    new AskPages(log, models, clock, person, pages).add(routes);
     new PatchPages(log, pages, person).add(routes);
     Asking asking = new Asking(models, new PriorTexts());
     new PatchAmendPages(log, models, person, pages).add(routes);
@@ -59,6 +59,7 @@ public final class AllPages implements AutoCloseable {
     new NextPages(log, models, answers, windows, asking, options, pages).add(routes);
     new ModelPages(answers, windows, asking, options, pages).add(routes);
     new QuotePages(windows, asking, pages).add(routes);
+    new HomePages(log, models, answers, options, pages).add(routes);
     new FinishPages(log, new SampleForms(log), person, pages).add(routes);
     new SetUpPages(log, models, new SetupForms(log, clock), person, pages).add(routes);
     new PutRightPages(log, person, pages).add(routes);

@@ -1,7 +1,12 @@
 package charline.web.pages;
 
-import charline.log.Filter;
 import charline.log.Logbook;
+import charline.log.search.Attribute;
+import charline.log.search.Condition;
+import charline.log.search.Condition.Burned;
+import charline.log.search.Condition.Marks;
+import charline.log.search.Condition.Named;
+import charline.log.search.Condition.Seen;
 import charline.refusal.Refusal;
 import charline.trial.Mark;
 import charline.trial.Outcome;
@@ -78,37 +83,45 @@ final class AskFilter {
   }
 
   /**
-   * The filter together with that of the question.
+   * What the filters ask for together.
    *
    * @throws Refusal naming what the log does not know
    */
-  Filter with(Filter asked, Logbook log, Clock clock) {
-    Set<Mark> marks = EnumSet.noneOf(Mark.class);
-    marks.addAll(asked.marks());
-    all("outcome").forEach(text -> marks.addAll(Outcome.parse(text).marks()));
-    Set<String> woods = new LinkedHashSet<>(asked.woods());
-    all("wood").forEach(w -> woods.addAll(log.reference().kindsOf(log.reference().wood(w))));
-    return new Filter(
-        both(asked.families(), "family", log.reference()::family),
-        woods,
-        marks,
-        latest(asked.since(), day("since", clock, 0)),
-        earliest(asked.until(), day("until", clock, 1)),
-        both(asked.rigs(), "rig", name -> log.rig(name).name()),
-        both(asked.boards(), "board", name -> log.board(name).name()),
-        both(asked.finishes(), "finish", name -> log.finish(name).name()),
-        both(asked.people(), "by", UnaryOperator.identity()),
-        both(asked.jobs(), "job", UnaryOperator.identity()));
+  Condition condition(Logbook log, Clock clock) {
+    List<Condition> all = new ArrayList<>();
+    named(all, Attribute.FAMILY, "family", log.reference()::family);
+    if (!all("wood").isEmpty()) {
+      Set<String> kinds = new LinkedHashSet<>();
+      all("wood").forEach(w -> kinds.addAll(log.reference().kindsOf(log.reference().wood(w))));
+      all.add(new Named(Attribute.WOOD, kinds, String.join(" or ", all("wood"))));
+    }
+    if (!all("outcome").isEmpty()) {
+      Set<Mark> marks = EnumSet.noneOf(Mark.class);
+      all("outcome").forEach(text -> marks.addAll(Outcome.parse(text).marks()));
+      all.add(Seen.last(new Marks(marks, Set.of())));
+    }
+    if (!all("since").isEmpty() || !all("until").isEmpty()) {
+      all.add(new Burned(day("since", clock, 0), day("until", clock, 1)));
+    }
+    named(all, Attribute.RIG, "rig", name -> log.rig(name).name());
+    named(all, Attribute.BOARD, "board", name -> log.board(name).name());
+    named(all, Attribute.FINISH, "finish", name -> log.finish(name).name());
+    named(all, Attribute.PERSON, "by", UnaryOperator.identity());
+    named(all, Attribute.JOB, "job", UnaryOperator.identity());
+    return all.isEmpty() ? Condition.EVERY : Condition.all(all);
+  }
+
+  private void named(
+      List<Condition> all, Attribute attribute, String name, UnaryOperator<String> known) {
+    if (!all(name).isEmpty()) {
+      Set<String> values = new LinkedHashSet<>();
+      all(name).forEach(value -> values.add(known.apply(value)));
+      all.add(new Named(attribute, values, String.join(" or ", values)));
+    }
   }
 
   private List<String> all(String name) {
     return values.getOrDefault(name, List.of());
-  }
-
-  private Set<String> both(Set<String> asked, String name, UnaryOperator<String> known) {
-    Set<String> both = new LinkedHashSet<>(asked);
-    all(name).forEach(value -> both.add(known.apply(value)));
-    return both;
   }
 
   private Optional<OffsetDateTime> day(String name, Clock clock, int later) {
@@ -126,15 +139,5 @@ final class AskFilter {
                     "A day must read like 2026-05-04, not \"%s\".".formatted(text), e);
               }
             });
-  }
-
-  private static Optional<OffsetDateTime> latest(
-      Optional<OffsetDateTime> a, Optional<OffsetDateTime> b) {
-    return a.isPresent() && b.isPresent() && a.get().isAfter(b.get()) ? a : b.or(() -> a);
-  }
-
-  private static Optional<OffsetDateTime> earliest(
-      Optional<OffsetDateTime> a, Optional<OffsetDateTime> b) {
-    return a.isPresent() && b.isPresent() && a.get().isBefore(b.get()) ? a : b.or(() -> a);
   }
 }

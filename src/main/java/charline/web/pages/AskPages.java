@@ -1,9 +1,10 @@
 package charline.web.pages;
 
+import charline.ask.Question;
+import charline.ask.WiderQuestion;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.search.Question;
 import charline.log.search.Vocabulary;
 import charline.paper.OutcomeChart;
 import charline.quantity.Figures;
@@ -13,6 +14,7 @@ import charline.trial.Mark;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
+import charline.wording.QuestionText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -32,12 +34,14 @@ public final class AskPages {
   private final Logbook log;
   private final LiveModels models;
   private final Clock clock;
+  private final String person;
   private final Pages pages;
 
-  AskPages(Logbook log, LiveModels models, Clock clock, Pages pages) {
+  AskPages(Logbook log, LiveModels models, Clock clock, String person, Pages pages) {
     this.log = log;
     this.models = models;
     this.clock = clock;
+    this.person = person;
     this.pages = pages;
   }
 
@@ -52,6 +56,7 @@ public final class AskPages {
    * @param filters what else can be asked, and is
    * @param active what is asked beside the words, each with the address without it
    * @param refusal why it was not understood
+   * @param read how the words were read, blank for none
    * @param summary how many were found, of what
    * @param rows those of this page
    * @param chart all of them by dose; empty where none was found
@@ -63,6 +68,7 @@ public final class AskPages {
       List<Choice> filters,
       List<Active> active,
       Optional<String> refusal,
+      String read,
       String summary,
       PatchRows rows,
       Optional<OutcomeChart> chart,
@@ -130,15 +136,29 @@ public final class AskPages {
     AskFilter filter = new AskFilter(ctx);
     Optional<String> refusal = Optional.empty();
     List<PatchEntry> found = List.of();
+    String read = "";
+    boolean ranked = false;
     try {
-      found = log.patches(filter.with(asked(question), log, clock));
+      Question asked = asked(question, filter, ctx);
+      found = asked.patches(log);
+      Optional<Question> wider = WiderQuestion.of(asked);
+      if (found.isEmpty() && wider.isPresent()) {
+        found = wider.get().patches(log);
+        asked = found.isEmpty() ? asked : wider.get();
+      }
+      ranked = asked.ranking().isPresent();
+      read = question.isEmpty() ? "" : QuestionText.sentences(asked);
     } catch (Refusal e) {
       refusal = Optional.of(e.getMessage());
     }
     String same = same(question, filter);
+    String sort = Asking.text(ctx, "sort");
     PatchRows rows =
         PatchRows.of(
-            found, Asking.text(ctx, "sort"), !"rising".equals(ctx.queryParam("order")), page(ctx));
+            found,
+            sort.isEmpty() && ranked ? PatchRows.AS_ASKED : sort,
+            !"rising".equals(ctx.queryParam("order")),
+            page(ctx));
     pages.send(
         ctx,
         "ask",
@@ -150,13 +170,14 @@ public final class AskPages {
                 choices(filter),
                 active(question, filter),
                 refusal,
+                read,
                 summary(found),
                 rows,
                 found.isEmpty()
                     ? Optional.empty()
                     : Optional.of(OutcomeChart.of(found.stream().map(PatchEntry::patch).toList())),
                 found.isEmpty() && refusal.isEmpty()
-                    ? empty(question, filter)
+                    ? empty(question, filter, ctx)
                     : new Empty("", List.of()),
                 same,
                 first(filter, "since"),
@@ -164,11 +185,18 @@ public final class AskPages {
                 filter.values().getOrDefault("outcome", List.of()))));
   }
 
-  /** What the words ask for. */
-  private Filter asked(String question) {
-    return question.isEmpty()
-        ? Filter.ALL
-        : Question.parse(List.of(question), Vocabulary.of(log), clock);
+  /** What the words and the filters ask for together. */
+  private Question asked(String question, AskFilter filter, Context ctx) {
+    Question words =
+        question.isEmpty()
+            ? Question.EVERYTHING
+            : Question.parse(List.of(question), Vocabulary.of(log), asker(ctx), clock);
+    return words.narrowed(filter.condition(log, clock));
+  }
+
+  /** Who asks: the name that the device sends, else that of the serving machine. */
+  private Optional<String> asker(Context ctx) {
+    return Optional.of(Pages.recorder(ctx, person));
   }
 
   private static String same(String question, AskFilter filter) {
@@ -217,7 +245,7 @@ public final class AskPages {
     return active;
   }
 
-  private Empty empty(String question, AskFilter filter) {
+  private Empty empty(String question, AskFilter filter, Context ctx) {
     List<PatchEntry> all = log.patches(Filter.ALL);
     if (all.isEmpty()) {
       return new Empty("The log has no patch yet.", List.of());
@@ -228,16 +256,17 @@ public final class AskPages {
         .forEach(
             (name, values) ->
                 values.forEach(
-                    value -> offer(question, filter.without(name, value), value, offers)));
+                    value -> offer(question, filter.without(name, value), value, offers, ctx)));
     if (!question.isEmpty() && !filter.values().isEmpty()) {
-      offer("", filter, "the words", offers);
+      offer("", filter, "the words", offers, ctx);
     }
     return new Empty("The log has " + summary(all) + ".", offers);
   }
 
-  private void offer(String question, AskFilter filter, String without, List<Active> offers) {
+  private void offer(
+      String question, AskFilter filter, String without, List<Active> offers, Context ctx) {
     try {
-      int found = log.patches(filter.with(asked(question), log, clock)).size();
+      int found = asked(question, filter, ctx).patches(log).size();
       if (found > 0) {
         offers.add(
             new Active(

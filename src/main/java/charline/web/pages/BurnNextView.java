@@ -10,13 +10,13 @@ import charline.trial.Caution;
 import charline.trial.Stratum;
 import charline.wording.BasisText;
 import charline.wording.BorrowText;
-import charline.wording.CoatText;
 import charline.wording.PlanText;
 import charline.wording.PrecautionText;
 import charline.wording.ProvisoText;
 import charline.wording.RigSetupText;
 import charline.wording.SettingsText;
 import charline.wording.SpotsText;
+import charline.wording.WayText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -118,12 +118,12 @@ public record BurnNextView(
             SettingsText.settings(s.settings()), s.place().name(), SettingsText.passes(s.passes()));
   }
 
-  static BurnNextView of(NextAnswer answer, boolean renewing, List<PlannedPatch> open, String query) {
+  static BurnNextView of(
+      NextAnswer answer, boolean renewing, List<PlannedPatch> open, String query) {
     NextPatches next = answer.next();
     List<String> notes = new ArrayList<>();
     next.window()
-        .flatMap(found -> found.clearingFit())
-        .flatMap(fit -> CoatText.of(fit, next.window().orElseThrow().patches()))
+        .flatMap(found -> WayText.of(found.charFit(), found.clearingFit(), found.patches()))
         .ifPresent(notes::add);
     next.window().stream()
         .flatMap(found -> Stream.of(found.charFit(), found.clearingFit()))
@@ -142,9 +142,11 @@ public record BurnNextView(
         notes,
         next.suggestions().isEmpty()
             ? ""
-            : "%s; %s."
+            : "%s%s; %s."
                 .formatted(
-                    RigSetupText.fixedForPatches(next.bench()), RigSetupText.metered(next.bench())),
+                    RigSetupText.fixedForPatches(next.bench()),
+                    WayText.fixed(next.window().flatMap(found -> found.charFit())),
+                    RigSetupText.metered(next.bench())),
         next.suggestions().stream().map(s -> Card.of(next, s)).toList(),
         open.stream().map(Plan::of).toList(),
         answer.precautions().cautions(),

@@ -4,16 +4,21 @@ import charline.answer.Dialled;
 import charline.answer.RiskAnswer;
 import charline.exposure.Emission;
 import charline.model.Evidence;
+import charline.model.way.Way;
+import charline.model.way.WaysTried;
 import charline.quantity.Figures;
+import charline.trial.Patch;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
 import charline.window.LiveForecast;
 import charline.window.Requirements;
 import charline.wording.RiskText;
+import charline.wording.WayText;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What a dialled setting does, in words and figures, before it is fired. */
 final class LiveRiskText {
@@ -110,6 +115,19 @@ final class LiveRiskText {
             + " "
             + beam(stratum.emission(), dialled));
     return words;
+  }
+
+  /**
+   * That nothing is known of a way of working, where the stratum was tried in others.
+   *
+   * @param burned patches of the stratum
+   */
+  static Optional<String> untried(Stratum stratum, List<Patch> burned, Way way) {
+    return burned.isEmpty() || WaysTried.among(burned, way)
+        ? Optional.empty()
+        : Optional.of(
+            "No patch of %s with %s yet, so nothing is known about this setting. Begin at the lowest dose."
+                .formatted(stratum.words(), WayText.asked(way)));
   }
 
   /** Puts before the figures what power they are for, where what was typed can mean another. */

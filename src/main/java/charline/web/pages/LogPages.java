@@ -1,5 +1,6 @@
 package charline.web.pages;
 
+import charline.ask.Question;
 import charline.log.Filter;
 import charline.log.Finding;
 import charline.log.Logbook;
@@ -182,8 +183,10 @@ public final class LogPages {
   }
 
   private void export(Context ctx) {
-    Filter filter = new AskFilter(ctx).with(Filter.ALL, log, options.clock());
-    List<PatchEntry> entries = log.patches(filter);
+    List<PatchEntry> entries =
+        Question.EVERYTHING
+            .narrowed(new AskFilter(ctx).condition(log, options.clock()))
+            .patches(log);
     if (entries.isEmpty()) {
       throw Refusal.nothingFound("No patch matches, so there is nothing to export.");
     }

@@ -32,6 +32,9 @@ public record PatchRows(
 
   static final String NEWEST = "date";
 
+  /** In the order that the question itself asks for. */
+  static final String AS_ASKED = "asked";
+
   private static final Map<String, Comparator<PatchEntry>> ORDERS = new LinkedHashMap<>();
 
   static {
@@ -92,17 +95,17 @@ public record PatchRows(
   /**
    * A page of patches.
    *
-   * @param found oldest first
+   * @param found as they were found
    * @param sort by what; unknown words sort by date
    * @param asked page, from 1; beyond the last it is the last
    */
   static PatchRows of(List<PatchEntry> found, String sort, boolean falling, int asked) {
-    String by = ORDERS.containsKey(sort) ? sort : NEWEST;
+    String by = ORDERS.containsKey(sort) || sort.equals(AS_ASKED) ? sort : NEWEST;
     List<PatchEntry> sorted = new ArrayList<>(found);
-    if (!by.equals(NEWEST)) {
+    if (!by.equals(AS_ASKED)) {
       sorted.sort(ORDERS.get(by));
     }
-    if (falling) {
+    if (falling && !by.equals(AS_ASKED)) {
       Collections.reverse(sorted);
     }
     int pages = Math.max(1, (sorted.size() + OF_A_PAGE - 1) / OF_A_PAGE);

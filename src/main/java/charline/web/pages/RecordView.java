@@ -8,6 +8,7 @@ import charline.log.PlannedPatch;
 import charline.paper.PatchSign;
 import charline.plan.Purpose;
 import charline.quantity.Figures;
+import charline.trial.Board;
 import charline.trial.DoseKnobs;
 import charline.trial.Finish;
 import charline.trial.Knob;
@@ -33,8 +34,8 @@ import java.util.stream.Stream;
  * @param passes where the pass counter begins
  * @param reading the patch that a further reading is for, if the page was opened for one
  * @param person who stands in where the device does not know who is at the bench
- * @param copied code of the patch that the settings come from, blank for none
  * @param plan the plan that the patch fulfils, if the page was opened for one
+ * @param fresh the board that the patch is planned on, where it is still to be found
  * @param figures scan figures to choose from
  */
 public record RecordView(
@@ -43,8 +44,8 @@ public record RecordView(
     int passes,
     Optional<Further> reading,
     String person,
-    String copied,
     Optional<Planned> plan,
+    Optional<String> fresh,
     List<String> figures) {
 
   /** One thing to choose, by name. */
@@ -113,7 +114,11 @@ public record RecordView(
             new Choice(
                 "board",
                 "Board",
-                base.map(p -> p.board().name()).orElse(shelf.boards().get(0).name()),
+                Optional.ofNullable(ctx.queryParam("board"))
+                    .flatMap(shelf::board)
+                    .map(Board::name)
+                    .or(() -> base.map(p -> p.board().name()))
+                    .orElse(shelf.boards().get(0).name()),
                 shelf.boards().stream().map(b -> plain(b.name(), b.wood())).toList()),
             new Choice(
                 "finish",
@@ -128,8 +133,10 @@ public record RecordView(
         read.map(e -> e.patch().lastReading().passes() + 1).or(() -> passes(ctx)).orElse(1),
         read.map(PatchEntry::patch).map(RecordView::further),
         person,
-        base.map(Patch::code).orElse(""),
         plan.map(Planned::of),
+        Optional.ofNullable(ctx.queryParam("fresh"))
+            .or(() -> plan.filter(p -> p.board().isEmpty()).map(PlannedPatch::place))
+            .filter(name -> name.matches("new board \\d{1,3}")),
         Stream.concat(Figure.words().stream(), ownFigures.stream()).distinct().toList());
   }
 

@@ -363,7 +363,7 @@ public final class WindowPages {
     Map<String, Object> words =
         LiveRiskText.of(
             stratum,
-            models.of(stratum, question, options.patience()),
+            models.of(stratum, question, options.patience()).asking(subject.trials().asked()),
             new Dialled(bench.rig(), settings, bench.at(), passes, bench.strokes()),
             asked);
     LiveRiskText.doubt(words, doubts);

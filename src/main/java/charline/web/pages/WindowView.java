@@ -3,8 +3,7 @@ package charline.web.pages;
 import charline.answer.NearWood;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.exposure.Pulses;
-import charline.paper.WindowSheet;
+import charline.paper.MapPicture;
 import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.trial.Patch;
@@ -14,27 +13,26 @@ import charline.window.Forecast;
 import charline.window.PieceEvidence;
 import charline.window.Range;
 import charline.window.Recommendation;
-import charline.window.RigSetup;
-import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
 import charline.wording.BoardPriorText;
 import charline.wording.BorrowText;
 import charline.wording.BriefList;
-import charline.wording.CoatText;
 import charline.wording.NearWoodText;
 import charline.wording.PieceText;
+import charline.wording.PlaceText;
 import charline.wording.PlanText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
+import charline.wording.RiskText;
 import charline.wording.SpotsText;
 import charline.wording.VerdictText;
+import charline.wording.WayText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -48,7 +46,8 @@ import java.util.stream.Stream;
  * @param piece what the patches of the piece say and changed, where it is for one
  * @param state name of the sign of the verdict
  * @param headline the verdict in a sentence for a layman
- * @param leads the line below it: the figures of the start, or the first reason
+ * @param leads the line below it: the bounds at the start, or the first reason
+ * @param atStart the figures of the start, only where there is a window
  * @param unlike that the piece is unlike the other boards, if it is
  * @param boards where the expected spread of boards comes from
  * @param woods which woods were pooled, and which near ones were not counted
@@ -68,6 +67,7 @@ public record WindowView(
     String state,
     String headline,
     String leads,
+    Optional<String> atStart,
     String reason,
     String nextStep,
     List<BriefList.Line> nextPatches,
@@ -121,7 +121,7 @@ public record WindowView(
   /**
    * The map.
    *
-   * @param html the drawing
+   * @param picture the drawing
    * @param passes for how many passes it is drawn
    * @param lowPower power at the lower edge of the plot
    * @param highPower power at the upper edge
@@ -131,7 +131,7 @@ public record WindowView(
    * @param speed where the marker begins
    */
   public record Map(
-      String html,
+      MapPicture picture,
       int passes,
       double lowPower,
       double highPower,
@@ -159,7 +159,9 @@ public record WindowView(
         VerdictText.of(found),
         state(found.verdict()),
         VerdictText.plainly(found),
-        box.map(b -> atStart(b.start(), found)).orElseGet(() -> firstOf(ReasonText.of(found))),
+        box.map(b -> RiskText.atWorst(b.start().charRiskUpper(), b.start().clearChanceLower()))
+            .orElseGet(() -> firstOf(ReasonText.of(found))),
+        box.map(b -> atStart(b.start(), found)),
         ReasonText.of(found),
         nextStep(answer),
         BriefList.lines(answer.next()),
@@ -170,13 +172,14 @@ public record WindowView(
         BoardPriorText.of(answer.boards()),
         Woods.of(answer),
         box.map(b -> start(b, found)),
-        WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
+        MapPicture.forScreen(found).flatMap(picture -> found.map().map(m -> map(picture, m, box))),
         cautions,
         found.bench().speed().kind().words(),
         Asking.query(found.stratum(), question));
   }
 
-  private static String state(Verdict verdict) {
+  /** The name of the sign of a verdict. */
+  static String state(Verdict verdict) {
     return switch (verdict) {
       case WINDOW -> "safe";
       case NOT_YET -> "heed";
@@ -217,7 +220,8 @@ public record WindowView(
     sentences.add("Asked: " + AskedText.of(found));
     AskedText.of(found, answer.subject().question().job()).ifPresent(sentences::add);
     answer.job().map(AskedText::of).ifPresent(sentences::add);
-    found.clearingFit().flatMap(fit -> CoatText.of(fit, found.patches())).ifPresent(sentences::add);
+    PlaceText.notCounted(answer.subject()).ifPresent(sentences::add);
+    WayText.of(found.charFit(), found.clearingFit(), found.patches()).ifPresent(sentences::add);
     Stream.of(found.charFit(), found.clearingFit())
         .flatMap(Optional::stream)
         .flatMap(fit -> BorrowText.of(fit).stream())
@@ -245,7 +249,9 @@ public record WindowView(
                 "",
                 box.passes() == 1 ? "once, then look" : "cool in between")),
         "Rig %s: %s."
-            .formatted(found.bench().rig().name(), RigSetupText.fixed(found.bench(), "scan width")),
+            .formatted(
+                found.bench().rig().name(),
+                RigSetupText.fixed(found.bench(), "scan width") + WayText.fixed(found.charFit())),
         recordLink(box, found));
   }
 
@@ -270,8 +276,6 @@ public record WindowView(
    * the piece where the window is for one.
    */
   private static String recordLink(Box box, Recommendation found) {
-    RigSetup bench = found.bench();
-    boolean scan = bench.speed().kind() == SpeedKnob.Kind.SCAN;
     List<Patch> patches =
         found.patches().stream()
             .filter(
@@ -282,37 +286,22 @@ public record WindowView(
                         .orElse(p.board().name())
                         .equals(p.board().name()))
             .toList();
-    String like = patches.get(patches.size() - 1).code();
-    String link =
-        "/record?like=%s&rig=%s&power=%s&pace=%s&form=%s&across=%s&spot=%s&passes=%d"
-            .formatted(
-                Links.escaped(like),
-                Links.escaped(bench.rig().name()),
-                Figures.shortest(box.start().powerPercent()),
-                Figures.shortest(box.start().speedMillimetresPerSecond()),
-                scan ? "scan" : "hand",
-                Figures.shortest(bench.speed().acrossMillimetres()),
-                Figures.shortest(bench.spot().diameterMillimetres()),
-                box.passes());
-    return link + bench.pulses().map(WindowView::pulses).orElse("");
+    return RecordLink.of(
+        patches.get(patches.size() - 1).code(),
+        found.bench(),
+        box.start().powerPercent(),
+        box.start().speedMillimetresPerSecond(),
+        box.passes());
   }
 
-  private static String pulses(Pulses pulses) {
-    String rate = "&rep=" + Figures.shortest(pulses.repetitionKilohertz());
-    OptionalDouble duration = pulses.durationNanoseconds();
-    return duration.isPresent()
-        ? rate + "&pulse=" + Figures.shortest(duration.getAsDouble())
-        : rate;
-  }
-
-  private static Map map(String html, WindowMap map, Optional<Box> box) {
+  private static Map map(MapPicture picture, WindowMap map, Optional<Box> box) {
     List<Double> powers = map.powersPercent();
     List<Double> speeds = map.speedsMillimetresPerSecond();
     double power = box.map(b -> b.start().powerPercent()).orElse(powers.get(powers.size() / 2));
     double speed =
         box.map(b -> b.start().speedMillimetresPerSecond()).orElse(speeds.get(speeds.size() / 2));
     return new Map(
-        html,
+        picture,
         map.passes(),
         powers.get(0) / halfCell(powers),
         powers.get(powers.size() - 1) * halfCell(powers),

@@ -63,6 +63,7 @@ public final class AccessFilter {
   /** Names the port, once it is known. */
   public void opened(int port) {
     hosts = Hosts.of(port, shared);
+    pairing().ifPresent(Pairing::opened);
   }
 
   /** Addresses on the shop's network, such as "192.168.1.20:7464"; empty unless shared. */
@@ -140,6 +141,9 @@ public final class AccessFilter {
     if (foreign) {
       throw new HttpRefusal(
           403, "Only pages of this bench may send entries; this one came from elsewhere.");
+    }
+    if (seat.isEmpty()) {
+      Bodies.requireShort(ctx);
     }
     Bodies.check(ctx);
     if (seat.isEmpty()) {

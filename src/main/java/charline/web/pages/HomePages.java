@@ -1,0 +1,97 @@
+package charline.web.pages;
+
+import charline.answer.Light;
+import charline.answer.Precautions;
+import charline.answer.TrialQuestion;
+import charline.answer.WindowAnswer;
+import charline.log.Logbook;
+import charline.refusal.Refusal;
+import charline.trial.Patch;
+import charline.trial.Stratum;
+import charline.web.live.LastKnown;
+import charline.web.live.LiveAnswers;
+import charline.web.live.LiveModels;
+import charline.web.live.LogSnapshot;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.Map;
+import java.util.Optional;
+
+/** The first page, and the part of it that takes longer. */
+final class HomePages {
+  private final Logbook log;
+  private final LiveModels models;
+  private final LiveAnswers live;
+  private final PageOptions options;
+  private final Pages pages;
+
+  HomePages(Logbook log, LiveModels models, LiveAnswers live, PageOptions options, Pages pages) {
+    this.log = log;
+    this.models = models;
+    this.live = live;
+    this.options = options;
+    this.pages = pages;
+  }
+
+  void add(RoutesConfig routes) {
+    routes.get("/", this::home);
+    routes.get("/home/next", this::next);
+  }
+
+  private void home(Context ctx) {
+    LogSnapshot shelf = models.shelf();
+    pages.send(
+        ctx,
+        "home",
+        pages.frame(ctx, "Home", "/", "home.css", "parts.js"),
+        Map.of(
+            "view",
+            HomeView.of(
+                shelf.trials().patches(),
+                LocalDate.now(options.clock()),
+                latest(shelf).map(p -> HomeView.Bench.of(p, Precautions.of(log, p.finish()))),
+                RecordView.missing(shelf))));
+  }
+
+  private static Optional<Patch> latest(LogSnapshot shelf) {
+    return shelf.trials().patches().stream()
+        .max(Comparator.comparing(p -> p.burnedAt().toInstant()));
+  }
+
+  /** A part without a frame around it: the device puts it into its place. */
+  private void next(Context ctx) {
+    LogSnapshot shelf = models.shelf();
+    Optional<NextView> view =
+        latest(shelf).flatMap(patch -> stratum(shelf, patch)).flatMap(this::next);
+    Pages.send(ctx, Pages.filled("home-next", Map.of("view", view)));
+  }
+
+  private static Optional<Stratum> stratum(LogSnapshot shelf, Patch latest) {
+    return shelf.strata().entrySet().stream()
+        .filter(e -> e.getValue().stream().anyMatch(p -> p.id().equals(latest.id())))
+        .map(Map.Entry::getKey)
+        .findFirst();
+  }
+
+  private Optional<NextView> next(Stratum stratum) {
+    if (live.now().precautions(stratum).barred()) {
+      return Optional.empty();
+    }
+    try {
+      LastKnown.Known<WindowAnswer> known =
+          live.windows()
+              .of(
+                  TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)),
+                  options.patience());
+      return Optional.of(
+          known
+              .value()
+              .map(answer -> NextView.of(answer, known.renewing()))
+              .orElseGet(() -> NextView.unknown(stratum)));
+    } catch (Refusal e) {
+      return Optional.empty(); // the window page asks for what is missing
+    }
+  }
+}
