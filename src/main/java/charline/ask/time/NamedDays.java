@@ -26,7 +26,6 @@ public record NamedDays(LocalDate first, LocalDate last) {
     if (span.isEmpty()) {
       words.forEach(TimePhrase::requireOneReading);
     }
-    return span.map(
-        s -> new NamedDays(s.from().toLocalDate(), s.to().minusNanos(1).toLocalDate()));
+    return span.map(s -> new NamedDays(s.from().toLocalDate(), s.to().minusNanos(1).toLocalDate()));
   }
 }

@@ -129,7 +129,9 @@ public final class FilterOptions {
       all.add(
           Condition.either(
               outcomes.stream()
-                  .map(text -> (Condition) Seen.last(new Marks(Outcome.parse(text).marks(), Set.of())))
+                  .map(
+                      text ->
+                          (Condition) Seen.last(new Marks(Outcome.parse(text).marks(), Set.of())))
                   .toList()));
     }
     if (since != null || until != null) {

@@ -67,8 +67,7 @@ public final class Find extends LogCommand {
   }
 
   private int nothing(Logbook log, Question question) {
-    String sentence =
-        FindReport.nothing(question, log.patches(Filter.ALL), log.hasPatches());
+    String sentence = FindReport.nothing(question, log.patches(Filter.ALL), log.hasPatches());
     (reply.forPerson() ? desk.out() : desk.err()).print(sentence);
     if (!reply.forPerson()) {
       reply.print(desk.out(), List.of(), () -> "");

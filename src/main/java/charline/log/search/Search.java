@@ -147,8 +147,7 @@ public final class Search {
 
   private static boolean isWithin(
       OffsetDateTime at, Optional<OffsetDateTime> since, Optional<OffsetDateTime> until) {
-    return since.filter(at::isBefore).isEmpty()
-        && until.filter(end -> !at.isBefore(end)).isEmpty();
+    return since.filter(at::isBefore).isEmpty() && until.filter(end -> !at.isBefore(end)).isEmpty();
   }
 
   private static Stream<String> notes(PatchEntry entry) {
