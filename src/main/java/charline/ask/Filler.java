@@ -24,7 +24,7 @@ final class Filler {
           "at of for to from in on into onto off out up down about around through via by within"
               + " during per between among across along against toward towards upon",
           "ever yet still already again just only even also too very really quite rather pretty"
-              + " actually basically simply maybe perhaps probably possibly please pls plz thanks"
+              + " actually basically simply altogether overall maybe perhaps probably possibly please pls plz thanks"
               + " thank kindly currently now far always usually often sometimes mostly generally"
               + " exactly ever once so properly completely fully totally entirely truly well"
               + " instead else otherwise anyway together apart alone separately only back ago new"
@@ -96,11 +96,16 @@ final class Filler {
               + " damage ruin spoil destroy eat bite cut scrape peel flake melt heat cool soak rub"
               + " brush blow vacuum mask cover protect mount hang place lay build own buy sell pay"
               + " cost spend save waste lose win keep hold carry bring send deliver scan pass wipe"
-              + " repeat redo measure meter review learn");
+              + " repeat redo measure meter review learn forget seek draw throw continue confirm conclude decide"
+              + " define describe determine discover examine explore identify indicate judge locate"
+              + " observe organise organize proceed prefer propose regard require resolve reveal serve"
+              + " settle solve specify state study succeed support surprise target trust turn verify");
 
   private static final Set<String> IRREGULAR =
       words(
-          "gave given got gotten found told looked saw seen shown brought took taken went gone came"
+          "forgot forgotten sought drew drawn blew blown broke broken rose risen spoke spoken woke ate"
+              + " eaten swept lent shut split spread bound hung dug flew grew grown hid threw thrown"
+              + " gave given got gotten found told looked saw seen shown brought took taken went gone came"
               + " ran made did done shot fired left kept held said meant thought knew known chose"
               + " chosen wrote written put set hit read began begun became stood sat lay wore drove"
               + " driven stayed stuck won lost felt heard sold bought dealt led met paid built sent"
@@ -150,6 +155,16 @@ final class Filler {
   /** Whether a word may be passed over. */
   static boolean is(String word) {
     return ALL.contains(word);
+  }
+
+  /** Adverbs that say nothing of how a patch was made. */
+  static boolean isAdverb(String word) {
+    return word.length() > 4
+        && word.endsWith("ly")
+        && !Set.of(
+                "slowly", "quickly", "deeply", "partly", "partially", "lightly", "heavily", "freshly",
+                "evenly", "weekly", "monthly", "daily", "yearly", "early", "gently", "strongly")
+            .contains(word);
   }
 
   /** Whether a word may be passed over where no name of the log has it. */

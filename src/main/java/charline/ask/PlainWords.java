@@ -67,6 +67,9 @@ final class PlainWords {
           "actually",
           "what");
 
+  private static final Set<String> VAGUE =
+      Set.of("low", "high", "little", "small", "big", "large", "strong", "weak", "slow", "fast");
+
   private static final Set<String> DEGREES =
       Set.of(
           "hot", "cold", "fast", "slow", "deep", "high", "low", "hard", "strong", "long", "thick",
@@ -157,6 +160,11 @@ final class PlainWords {
     if (person > 0) {
       return person;
     }
+    if (VAGUE.contains(reader.word(at))
+        && reader.fieldAt(at + 1).isPresent()
+        && reader.isNumber(at + 1)) {
+      return 1; // "a low power under 30 %"
+    }
     for (int length = Math.min(Sense.longest(), reader.size() - at); length > 0; length--) {
       Optional<Sense> sense = Sense.of(reader.phrase(at, length));
       if (sense.isPresent()) {
@@ -231,7 +239,7 @@ final class PlainWords {
         reader.add(new Sight(Marks.NOT_CLEAN));
       }
       case SAFE -> {
-        reader.remark("Safe is read as not charred; `charline window` says what is safe.");
+        reader.remark("Safe is read as not charred, which is less than a window promises.");
         reader.add(new Sight(Marks.NOT_CHARRED));
       }
       default -> {
@@ -315,8 +323,12 @@ final class PlainWords {
                     && reader.pieces().get(reader.pieces().size() - 1) instanceof Fact fact
                     && Set.of(Attribute.PERSON, Attribute.BURNED_BY).contains(fact.group()));
     String next = reader.word(at + 1);
+    boolean itself =
+        Set.of("what", "which", "that", "it", "wood", "result", "outcome", "nothing", "something")
+            .contains(reader.word(at - 1));
     boolean how =
         reader.word(at).equals("burned")
+            && !itself
             && (Set.of("by", "with", "using", "under", "at", "since", "from").contains(next)
                 || reader.timeAt(at + 1));
     if (patches || person || how) {
@@ -328,6 +340,13 @@ final class PlainWords {
 
   /** "No residue", "char free", "not that I know". */
   private int denied(int at, int length) {
+    boolean last =
+        at + length == reader.size()
+            || reader.whole(at + length).comma()
+            || Set.of("and", "or", "but").contains(reader.word(at + length));
+    if (reader.word(at).equals("no") && last && reader.denyLast()) {
+      return length; // "wetted: no"
+    }
     boolean rhetorical =
         Set.of(
                     "did", "do", "does", "have", "has", "had", "is", "are", "was", "were", "can",
@@ -482,7 +501,10 @@ final class PlainWords {
 
   /** "Judged by Bo" and "judged yesterday" are about readings. */
   private int judged(int at, int length) {
-    return length;
+    boolean noun = reader.word(at).equals("read") || reader.word(at).startsWith("look");
+    return noun || !reader.isPerson(at + length)
+        ? length
+        : length + reader.person(at + length, Attribute.JUDGED_BY);
   }
 
   // what is noted
@@ -493,8 +515,7 @@ final class PlainWords {
       case PHOTO -> reader.add(new Fact(new Has(Feature.PHOTO), Feature.PHOTO, false));
       case PLANNED -> {
         reader.remark(
-            "Planned is read as burned under a planned code; `charline plan list` shows plans that"
-                + " are open.");
+            "Planned is read as burned under a planned code; plans that are open are no patches yet.");
         reader.add(new Fact(new Has(Feature.PLANNED), Feature.PLANNED, false));
       }
       case VOID -> reader.add(new Fact(new Has(Feature.VOID), Feature.VOID, false));

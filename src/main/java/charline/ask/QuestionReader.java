@@ -191,7 +191,7 @@ final class QuestionReader {
     if (part > 0) {
       return part;
     }
-    if (Filler.is(word(at)) || Filler.isUnlessNamed(word(at))) {
+    if (Filler.is(word(at)) || Filler.isUnlessNamed(word(at)) || Filler.isAdverb(word(at))) {
       return 1;
     }
     int person = person(at, Attribute.PERSON);
@@ -395,6 +395,9 @@ final class QuestionReader {
     if ((word(at).equals("and") || word(at).equals("or")) && isPerson(at + 1)) {
       return doing(at + 2);
     }
+    if (Set.of("has", "have", "had", "ever", "also", "already", "last", "just").contains(word(at))) {
+      return doing(at + 1);
+    }
     Optional<Sense> verb = Sense.of(word(at));
     if (verb.filter(v -> v == Sense.JUDGED).isPresent()) {
       return Attribute.JUDGED_BY;
@@ -502,9 +505,13 @@ final class QuestionReader {
           "I do not know what \"%s\" is a number of; add a unit or a name, such as 50 %%, 30 mm/s, 5 J/cm2, 2 passes or spot 0.5 mm."
               .formatted(typed));
     }
-    Set<String> known = new TreeSet<>(vocabulary.words());
-    known.addAll(Sense.words());
-    List<String> near = Nearest.to(word(at), known);
+    List<String> near = Nearest.to(word(at), vocabulary.words());
+    if (!near.isEmpty()) {
+      return Refusal.usage(
+          "I do not know \"%s\"; nearest words in this log: %s."
+              .formatted(typed, String.join(", ", near)));
+    }
+    near = Nearest.to(word(at), Sense.words());
     if (near.isEmpty()) {
       near = Nearest.to(word(at), vocabulary.people());
     }

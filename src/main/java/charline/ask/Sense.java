@@ -76,7 +76,7 @@ enum Sense {
       "with, containing, contains, contain, including, includes, incl, having, has, have,"
           + " featuring, using"),
   INSIDE(
-      "in it, in them, in the stack, in the mix, in the finish, somewhere in it, inside, in the"
+      "in it, in them, in the stack, in stack, in a stack, in its stack, in the mix, in the finish, somewhere in it, inside, in the"
           + " coats, among the coats, in its stack, in there"),
   TOP(
       "as top coat, on top, outermost, as topcoat, as the top coat, as the outermost coat, as the"

@@ -110,6 +110,12 @@ final class Superlatives {
     if (number.isEmpty()) {
       return 0;
     }
+    Optional<Map.Entry<Integer, Amount>> field = reader.fieldAt(at + length + 1);
+    if (field.isPresent()) {
+      reader.wish().ranking =
+          Optional.of(Ranking.by(field.get().getValue(), true, number.getAsInt()));
+      return length + 1 + field.get().getKey();
+    }
     reader.wish().ranking =
         Optional.of(
             reader.wish().ranking.orElse(Ranking.byTime(true, 0)).limitedTo(number.getAsInt()));
