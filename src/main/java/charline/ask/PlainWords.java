@@ -331,7 +331,7 @@ final class PlainWords {
             && !itself
             && (Set.of("by", "with", "using", "under", "at", "since", "from").contains(next)
                 || reader.timeAt(at + 1));
-    if (patches || person || how) {
+    if (patches && !itself || person || how) {
       return 1;
     }
     reader.add(new Sight(Marks.of(Mark.CHAR)));
@@ -515,7 +515,8 @@ final class PlainWords {
       case PHOTO -> reader.add(new Fact(new Has(Feature.PHOTO), Feature.PHOTO, false));
       case PLANNED -> {
         reader.remark(
-            "Planned is read as burned under a planned code; plans that are open are no patches yet.");
+            "Planned is read as burned under a planned code; plans that are open are no patches"
+                + " yet.");
         reader.add(new Fact(new Has(Feature.PLANNED), Feature.PLANNED, false));
       }
       case VOID -> reader.add(new Fact(new Has(Feature.VOID), Feature.VOID, false));

@@ -220,6 +220,11 @@ final class QuestionReader {
               .formatted(words.get(at).typed(), code.get()));
     }
     if (word(at).length() >= 4) {
+      Optional<Term> figure = vocabulary.ownFigure(word(at));
+      if (figure.isPresent()) {
+        add(fact(figure.get(), word(at)));
+        return 1;
+      }
       Optional<Term> condition = vocabulary.conditions(word(at));
       if (condition.isPresent()) {
         add(fact(condition.get(), word(at)));
@@ -395,7 +400,8 @@ final class QuestionReader {
     if ((word(at).equals("and") || word(at).equals("or")) && isPerson(at + 1)) {
       return doing(at + 2);
     }
-    if (Set.of("has", "have", "had", "ever", "also", "already", "last", "just").contains(word(at))) {
+    if (Set.of("has", "have", "had", "ever", "also", "already", "last", "just")
+        .contains(word(at))) {
       return doing(at + 1);
     }
     Optional<Sense> verb = Sense.of(word(at));

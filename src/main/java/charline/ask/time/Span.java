@@ -48,6 +48,11 @@ record Span(int length, LocalDateTime from, LocalDateTime to, LocalDateTime star
     return new Span(length, from, to, start, when);
   }
 
+  boolean isWholeDays() {
+    return from.toLocalTime().equals(LocalTime.MIDNIGHT)
+        && to.toLocalTime().equals(LocalTime.MIDNIGHT);
+  }
+
   boolean isOneDay() {
     return from.toLocalTime().equals(LocalTime.MIDNIGHT)
         && to.equals(from.plusDays(1));
