@@ -21,6 +21,8 @@ import charline.log.search.NumberRange;
 import charline.refusal.Refusal;
 import charline.trial.Mark;
 import charline.trial.WoodFacts;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -69,6 +71,22 @@ final class PlainWords {
 
   private static final Set<String> VAGUE =
       Set.of("low", "high", "little", "small", "big", "large", "strong", "weak", "slow", "fast");
+
+  private static final Set<String> THINKING =
+      Set.of(
+          "know",
+          "remember",
+          "recall",
+          "sure",
+          "certain",
+          "understand",
+          "forget",
+          "mind",
+          "matter",
+          "care",
+          "only",
+          "just",
+          "clear about");
 
   private static final Set<String> DEGREES =
       Set.of(
@@ -153,6 +171,10 @@ final class PlainWords {
 
   /** Takes a phrase in; gives how many words it was, 0 where it means nothing here. */
   int read(int at) {
+    int alone = alone(at);
+    if (alone > 0) {
+      return alone;
+    }
     if (reader.word(at - 1).equals("how") && DEGREES.contains(reader.word(at))) {
       return 1; // "how hot can I go" asks to see doses
     }
@@ -175,6 +197,26 @@ final class PlainWords {
       }
     }
     return mark(at);
+  }
+
+  /** "Tint only": no other mark. */
+  private int alone(int at) {
+    Optional<Mark> mark =
+        Arrays.stream(Mark.values())
+            .filter(m -> m != Mark.CLEAN)
+            .filter(m -> m.word().equals(reader.word(at)) || m.others().contains(reader.word(at)))
+            .findFirst();
+    if (mark.isEmpty() || !Set.of("only", "alone").contains(reader.word(at + 1))) {
+      return 0;
+    }
+    EnumSet<Mark> others = EnumSet.complementOf(EnumSet.of(mark.get()));
+    reader.add(new Sight(new Marks(Set.of(mark.get()), others)));
+    return 2;
+  }
+
+  /** Whether a word means an outcome. */
+  static boolean isOutcome(String word) {
+    return Sense.of(word).filter(s -> s.ordinal() <= Sense.UNCLEARED.ordinal()).isPresent();
   }
 
   /** Words for marks that the marks themselves know. */
@@ -262,6 +304,7 @@ final class PlainWords {
     if (word.startsWith("work") && people
         || word.equals("work")
             && !HELPING.contains(reader.word(at - 1))
+            && !Filler.isSeveral(reader.word(at - 1))
             && !Set.of("is", "are").contains(reader.word(at - 1))) {
       return 0;
     }
@@ -354,11 +397,40 @@ final class PlainWords {
                 .contains(reader.word(at - 1))
             && Set.of("we", "i", "you", "they", "he", "she", "there", "it", "anyone", "anybody")
                 .contains(reader.word(at + 1));
-    if (rhetorical) {
+    int mind = at + length;
+    while (Set.of("really", "quite", "yet", "so", "be", "too").contains(reader.word(mind))) {
+      mind++;
+    }
+    boolean thinking = THINKING.contains(reader.word(mind));
+    boolean whether =
+        reader.word(at - 1).equals("or")
+            && reader.word(at).equals("not")
+            && !isOutcome(reader.word(at + 1));
+    if (rhetorical || thinking || whether) {
       return length; // "didn't we try oak" asks for oak
     }
+    requireDeniable(at, length);
     reader.add(Denial.NOT);
     return length;
+  }
+
+  /** What is denied must be known: "without luck on pine" must not deny the pine. */
+  private void requireDeniable(int at, int length) {
+    int next = at + length;
+    while (Set.of("a", "an", "the", "any", "much", "more", "yet", "ever", "even")
+        .contains(reader.word(next))) {
+      next++;
+    }
+    String what = reader.word(next);
+    if (Set.of("tried", "tested", "try", "test").contains(what)) {
+      throw Refusal.usage(
+          "The log knows what was burned, not what was not %s; ask for what was.".formatted(what));
+    }
+    if (Filler.isThing(what) && reader.fieldAt(next).isEmpty() && !reader.isPhrase(next)) {
+      throw Refusal.usage(
+          "I do not know what \"%s %s\" says of a patch; deny an outcome, a coating, a wood or a name."
+              .formatted(reader.whole(at).typed(), reader.whole(next).typed()));
+    }
   }
 
   // coats

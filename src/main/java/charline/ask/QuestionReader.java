@@ -171,6 +171,13 @@ final class QuestionReader {
     if (time.isPresent()) {
       return time(at, time.get());
     }
+    int outcome = at + 1;
+    while (Set.of("it", "they", "is", "was", "all", "the", "they're").contains(word(outcome))) {
+      outcome++;
+    }
+    if (TimePhrase.needsTime(word(at)) && PlainWords.isOutcome(word(outcome))) {
+      return 1; // "until it is clean"
+    }
     if (TimePhrase.needsTime(word(at))) {
       throw Refusal.usage(
           "After \"%s\" must come a time such as 2026-03-01, march or last week, not \"%s\"."
@@ -374,8 +381,9 @@ final class QuestionReader {
   /** A part of a name ends in a word of weight: "door" of "door rail", not "door on". */
   private boolean mayBePart(int at, int length) {
     return length == 1
-        || !Set.of("on", "of", "in", "the", "with", "at", "and", "or", "for", "to", "by")
-            .contains(word(at + length - 1));
+        || !PlainWords.isOutcome(word(at + length - 1))
+            && !Set.of("on", "of", "in", "the", "with", "at", "and", "or", "for", "to", "by")
+                .contains(word(at + length - 1));
   }
 
   /** Somebody by name, from a word on. */
@@ -483,6 +491,11 @@ final class QuestionReader {
   boolean timeAt(int at) {
     return at < words.size()
         && (times.at(lower, at).isPresent() || times.bareAt(lower, at).isPresent());
+  }
+
+  /** Whether a word begins a name or a phrase that is known. */
+  boolean isPhrase(int at) {
+    return plain.lengthOfPhrase(at) > 0 || name(at, 1) > 0 || isNumber(at);
   }
 
   /** Whether a number starts at a word. */

@@ -15,6 +15,19 @@ final class Superlatives {
   }
 
   int read(Sense sense, int at, int length) {
+    int before = reader.word(at - 1).equals("the") ? at - 2 : at - 1;
+    boolean first = reader.wish().ranking.isEmpty();
+    if (!first && reader.word(before).equals("to") && reader.wish().ranking.get().limit() == 0) {
+      return length; // "from the hottest to the coolest"
+    }
+    int taken = ranking(sense, at, length);
+    if (first && reader.word(before).equals("from")) {
+      reader.wish().ranking = reader.wish().ranking.map(r -> r.limitedTo(0));
+    }
+    return taken;
+  }
+
+  private int ranking(Sense sense, int at, int length) {
     return switch (sense) {
       case LAST -> byTime(true, at, length);
       case FIRST -> byTime(false, at, length);
