@@ -2,6 +2,7 @@ package charline.log;
 
 import charline.log.database.Database;
 import charline.log.upgrade.Migrations;
+import charline.log.upgrade.Schema;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +26,10 @@ final class IntegrityCheck {
                     Finding.Kind.FAULT,
                     "A row of %s refers to a row of %s that does not exist."
                         .formatted(row.text("table"), row.text("parent")))));
-    Migrations.unknownTo(database.file()).stream()
+    Schema.differences(database.place()).stream()
+        .map(text -> new Finding(Finding.Kind.FAULT, "The log's rules were changed: " + text))
+        .forEach(faults::add);
+    Migrations.unknownTo(database.place()).stream()
         .map(text -> new Finding(Finding.Kind.FAULT, text))
         .forEach(faults::add);
     return faults;

@@ -1,12 +1,15 @@
 package charline.log;
 
 import charline.log.database.Database;
+import charline.log.database.PrivateFile;
 import charline.log.database.SqlFailures;
 import charline.log.database.SqliteFile;
 import charline.log.database.Upgrade;
 import charline.log.upgrade.LogCopy;
 import charline.log.upgrade.LogVersion;
 import charline.log.upgrade.Migrations;
+import charline.log.upgrade.PlainCopy;
+import charline.log.upgrade.TemporaryCopy;
 import charline.log.upgrade.Upgrading;
 import charline.refusal.Refusal;
 import java.io.IOException;
@@ -44,8 +47,64 @@ public final class LogFile {
   /** Opens a log that is there. */
   public static Database openExisting(Path file) {
     requireLog(file, "another log");
-    checkWritable(file);
-    return connectChecked(file);
+    if (!isWritable(file)) {
+      throw Refusal.data(
+          "The log %s is write-protected; make it writable or choose another log.".formatted(file));
+    }
+    return connectChecked(file, false);
+  }
+
+  /**
+   * Opens a log that is there and is only read. One that cannot be written to is copied first,
+   * since SQLite could not keep others from writing meanwhile.
+   *
+   * @param trusting true if the log may have other rules than those of its version
+   */
+  static Database openToRead(Path file, boolean trusting) {
+    requireLog(file, "another log");
+    return isWritable(file) && Files.isWritable(file.toAbsolutePath().getParent())
+        ? connectChecked(file, trusting)
+        : readCopy(file, trusting);
+  }
+
+  private static Database readCopy(Path file, boolean trusting) {
+    TemporaryCopy copy = null;
+    boolean open = false;
+    try {
+      copy = TemporaryCopy.place();
+      Path place = copy.file();
+      PlainCopy.write(file, place);
+      Connection connection = connect(place);
+      try {
+        if (LogVersion.of(connection, place, file, trusting) < Migrations.NEWEST) {
+          connection.close();
+          LogVersion.inspect(place, file);
+          Migrations.apply(place);
+          connection = connect(place);
+        }
+        try (Statement statement = connection.createStatement()) {
+          statement.execute("PRAGMA query_only = ON"); // what is recorded here would be lost
+        }
+        Database database = new Database(file, connection, Optional.empty(), place, copy::close);
+        open = true;
+        return database;
+      } finally {
+        if (!open) {
+          close(connection);
+        }
+      }
+    } catch (SQLException e) {
+      throw SqlFailures.of(e, file);
+    } catch (IOException e) {
+      throw Refusal.data(
+          "The log %s is write-protected, and it cannot be copied for reading (%s); make it writable or make room for temporary files."
+              .formatted(file, e.getMessage()),
+          e);
+    } finally {
+      if (!open && copy != null) {
+        copy.close();
+      }
+    }
   }
 
   /**
@@ -61,6 +120,10 @@ public final class LogFile {
     }
     if (Files.isDirectory(file)) {
       throw Refusal.data("%s is a folder; choose a file for the log.".formatted(file));
+    }
+    if (!Files.isRegularFile(file)) {
+      throw Refusal.data(
+          "%s is a device or a pipe, not a file; choose a file for the log.".formatted(file));
     }
     checkHeader(file, another);
   }
@@ -103,7 +166,7 @@ public final class LogFile {
   }
 
   /** Write protection counts even for a user who could get round it. */
-  private static void checkWritable(Path file) {
+  private static boolean isWritable(Path file) {
     boolean writable = Files.isWritable(file);
     try {
       Set<PosixFilePermission> permissions = Files.getPosixFilePermissions(file);
@@ -114,18 +177,15 @@ public final class LogFile {
     } catch (IOException | UnsupportedOperationException e) {
       // No such permissions on this file system: what isWritable says stands.
     }
-    if (!writable) {
-      throw Refusal.data(
-          "The log %s is write-protected; make it writable or choose another log.".formatted(file));
-    }
+    return writable;
   }
 
-  private static Database connectChecked(Path file) {
+  private static Database connectChecked(Path file, boolean trusting) {
     Optional<Upgrade> upgrade = Optional.empty();
     Connection connection = connect(file);
     boolean open = false;
     try {
-      if (LogVersion.of(connection, file) < Migrations.NEWEST) {
+      if (LogVersion.of(connection, file, file, trusting) < Migrations.NEWEST) {
         connection.close();
         upgrade = Upgrading.of(file);
         connection = connect(file);
@@ -186,9 +246,9 @@ public final class LogFile {
     Path aside = absolute.resolveSibling(absolute.getFileName() + ".new-" + UUID.randomUUID());
     try {
       LogCopy.makeFolders(file);
-      Files.createFile(aside);
+      PrivateFile.create(aside);
       Migrations.apply(aside);
-      Files.move(aside, absolute);
+      PrivateFile.place(aside, absolute);
     } catch (FileAlreadyExistsException e) {
       if (!Files.isRegularFile(absolute)) {
         throw LogCopy.cannotCreate(file, e);

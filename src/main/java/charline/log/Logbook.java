@@ -16,6 +16,7 @@ import charline.trial.PlainText;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.trial.UsualValues;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -83,6 +84,19 @@ public final class Logbook implements AutoCloseable {
   /** Opens a log that must be there already, for commands that only read. */
   public static Logbook openExisting(Path file, Clock clock) {
     return over(LogFile.openExisting(file), clock);
+  }
+
+  /**
+   * Opens a log that must be there already and is only read: one that cannot be written to is read
+   * from a copy.
+   */
+  public static Logbook openToRead(Path file, Clock clock) {
+    return over(LogFile.openToRead(file, false), clock);
+  }
+
+  /** The same for a log whose rules another program may have changed. */
+  public static Logbook openToCheck(Path file, Clock clock) {
+    return over(LogFile.openToRead(file, true), clock);
   }
 
   static Logbook over(Database database, Clock clock) {
@@ -452,8 +466,13 @@ public final class Logbook implements AutoCloseable {
   }
 
   /** The photographs of a patch, oldest first. */
-  public List<Photo> photos(String code) {
+  public List<KeptPhoto> photos(String code) {
     return photos.of(patch(code).patch().id());
+  }
+
+  /** What a photograph shows, read piece by piece; nothing where there is no such photograph. */
+  public InputStream photoContent(UUID photo) {
+    return photos.content(photo);
   }
 
   /** Every change to a rig, its power checks and upkeep, and rigs joined into it, oldest first. */
@@ -488,7 +507,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Writes a consistent copy to a new file, also while others record. */
   public void backup(Path copy) {
-    LogCopy.backup(file(), copy);
+    LogCopy.backup(database.place(), copy);
   }
 
   /** Damage to the file, then values that may be mistyped; empty if there are none. */

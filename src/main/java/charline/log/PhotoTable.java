@@ -2,23 +2,36 @@ package charline.log;
 
 import charline.log.database.Database;
 import charline.log.database.RowValues;
+import java.io.InputStream;
 import java.util.List;
 import java.util.UUID;
 
 /** Photographs of patches. */
 record PhotoTable(Database database) {
-  List<Photo> of(UUID patch) {
+  private static final String KEPT =
+      "SELECT id, file_name, media_type, octet_length(content) AS bytes, coalesce(sha256, 'none')"
+          + " AS sha256, taken_at_utc, taken_at_offset, caption FROM photo ";
+
+  /** Those of a patch, without what they show. */
+  List<KeptPhoto> of(UUID patch) {
     return database.query(
-        "SELECT * FROM photo WHERE patch_id = ? ORDER BY taken_at_utc, id",
+        KEPT + "WHERE patch_id = ? ORDER BY taken_at_utc, id",
         row ->
-            new Photo(
+            new KeptPhoto(
                 row.id("id"),
                 row.text("file_name"),
                 row.text("media_type"),
-                row.bytes("content"),
+                Long.parseLong(row.text("bytes")),
+                row.text("sha256"),
                 row.moment("taken_at"),
                 row.optionalText("caption")),
         patch);
+  }
+
+  /** What a photograph shows, read piece by piece. */
+  InputStream content(UUID id) {
+    return new BlobStream(
+        database, "SELECT substr(content, ?, ?) AS piece FROM photo WHERE id = ?", id);
   }
 
   void add(UUID patch, Photo photo, String by) {

@@ -6,15 +6,23 @@ import charline.web.live.LiveModels;
 import charline.web.pages.AllPages;
 import charline.web.pages.PageOptions;
 import charline.web.security.AccessFilter;
+import charline.web.security.SlowSenders;
 import io.javalin.Javalin;
 import io.javalin.util.JavalinException;
 import java.util.List;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.handler.ErrorHandler;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The bench page, being served. It closes without closing the log. */
 public final class PageServer implements AutoCloseable {
   private static final long LARGEST_ENTRY = 64 * 1024;
+
+  /** For how long the rest of an entry is waited for. */
+  private static final long PATIENCE_SECONDS = 30;
+
+  /** Enough for every paired device to send a photo and look at six. */
+  private static final int MOST_THREADS = 300;
 
   private final Javalin javalin;
   private final LiveModels models;
@@ -43,7 +51,12 @@ public final class PageServer implements AutoCloseable {
               config.startup.startupWatcherEnabled = false;
               config.http.maxRequestSize = LARGEST_ENTRY;
               config.jetty.modifyHttpConfiguration(PageServer::quiet);
-              config.jetty.modifyServer(server -> server.setErrorHandler(wordless()));
+              config.jetty.threadPool = new QueuedThreadPool(MOST_THREADS);
+              config.jetty.modifyServer(
+                  server -> {
+                    server.setErrorHandler(wordless());
+                    SlowSenders.guard(server, 4 * LARGEST_ENTRY, PATIENCE_SECONDS);
+                  });
               config.routes.before(door::check);
               pages.add(config.routes);
             });
@@ -56,6 +69,7 @@ public final class PageServer implements AutoCloseable {
               .formatted(options.port(), e.getMessage().lines().findFirst().orElse("taken")),
           e);
     }
+    SlowSenders.limit(javalin.jettyServer().server());
     door.opened(javalin.port());
     return new PageServer(javalin, models, door);
   }

@@ -9,6 +9,7 @@ import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.paper.PaperStyle;
+import charline.picture.Pictures;
 import charline.web.pages.PageOptions;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -47,7 +48,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What the server lets in and what it does not, over a bare socket. */
 class BenchServerTest {
   private static final String PATCH = "019a0000-0000-7000-8000-00000000000";
-  private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 1, 2, 3};
+  private static final byte[] PNG = Pictures.plain("png");
 
   private static final String SHEET = "/sheet?family=latex&wood=pine";
   private static final Pattern FILE = Pattern.compile("(?:href|src)=\"(/[0-9a-f]{8}/([^\"]+))\"");
@@ -184,8 +185,9 @@ class BenchServerTest {
 
   private static String entry(int id, String more) {
     return """
-        {"id":"%s%d","rig":"heron","board":"offcut","finish":"wall-latex","form":"hand","power":"60",
-         "hand":"20","width":"60","spot":"0.5","rep":"60","patch":"33","passes":"2","outcome":"clean"%s}"""
+    {"id":"%s%d","rig":"heron","board":"offcut","finish":"wall-latex","form":"hand","power":"60",
+     "hand":"20","width":"60","spot":"0.5","rep":"60","patch":"33","passes":"2","outcome":"clean"%s}\
+    """
         .formatted(PATCH, id, more);
   }
 
@@ -257,7 +259,8 @@ class BenchServerTest {
         "\"power\":\"60\"|\"power\":\"160\"|Power must be between 0 and 100 %, not 160 %.",
         "\"hand\":\"20\"|\"hand\":\"\"|Hand speed is not set",
         "\"hand\":\"20\"|\"hand\":\"twenty\"|A speed must be a number",
-        "\"hand\":\"20\"|\"hand\":\"1,200\"|A speed of 1,200 can be read in two ways; write it without a comma, as 1200 or 1.2.",
+        "\"hand\":\"20\"|\"hand\":\"1,200\"|A speed of 1,200 can be read in two ways; write it"
+            + " without a comma, as 1200 or 1.2.",
       })
   void a_bad_entry_gets_one_sentence_and_nothing_is_recorded(String good, String bad, String why)
       throws IOException {
@@ -342,7 +345,8 @@ class BenchServerTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "application/x-www-form-urlencoded | name=%zz | 400 | In a form, a % must be followed by two hexadecimal digits",
+        "application/x-www-form-urlencoded | name=%zz | 400 | In a form, a % must be followed by"
+            + " two hexadecimal digits",
         "application/x-www-form-urlencoded; charset=utf-99 | name=x | 415 | must be text in UTF-8",
         "application/json;charset=UTF-16 | {} | 415 | must be text in UTF-8",
         "multipart/form-data; boundary=x | --x-- | 415 | A photo must be sent as the picture alone",

@@ -2,6 +2,7 @@ package charline.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.picture.Pictures;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -15,7 +16,7 @@ import java.util.regex.Pattern;
 
 /** A browser on the serving machine, reduced to what it sends. */
 final class Device {
-  private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 1, 2, 3};
+  private static final byte[] PNG = Pictures.plain("png");
 
   private final HttpClient client = HttpClient.newHttpClient();
   private final Random random;

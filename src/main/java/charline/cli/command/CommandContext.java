@@ -98,11 +98,10 @@ public final class CommandContext {
               .formatted(file.getParent()),
           e);
     }
-    return opened(file);
+    return told(Logbook.open(file, clock));
   }
 
-  private Logbook opened(Path file) {
-    Logbook log = Logbook.open(file, clock);
+  private Logbook told(Logbook log) {
     log.upgrade()
         .ifPresent(
             upgrade ->
@@ -114,13 +113,22 @@ public final class CommandContext {
 
   /** Opens an existing log: a mistyped name must not leave an empty log behind. */
   public Logbook logToRead() {
+    return told(Logbook.openToRead(existing(), clock));
+  }
+
+  /** Opens an existing log whose rules another program may have changed. */
+  public Logbook logToCheck() {
+    return told(Logbook.openToCheck(existing(), clock));
+  }
+
+  private Path existing() {
     Path file = logFile();
     if (!Files.exists(file)) {
       throw Refusal.data(
           "There is no log at %s; choose one with --log or $%s, or start one with `charline rig add`."
               .formatted(file, LogPlace.VARIABLE));
     }
-    return opened(file);
+    return file;
   }
 
   /** Who makes a record: as given, else {@code $CHARLINE_BY}, else the name of the login. */

@@ -30,7 +30,7 @@ public final class Backup extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       Path copy = Files.isDirectory(to) ? to.resolve(stamped(log.file())) : to;
       log.backup(copy);
-      try (Logbook copied = Logbook.openExisting(copy, desk.clock())) {
+      try (Logbook copied = Logbook.openToRead(copy, desk.clock())) {
         say("%s contains %s.".formatted(copy, TakeOption.of(copied)));
       }
     }

@@ -26,7 +26,7 @@ public final class Check extends LogCommand {
 
   @Override
   public Integer call() {
-    try (Logbook log = desk.logToRead()) {
+    try (Logbook log = desk.logToCheck()) {
       List<Finding> findings = log.check();
       boolean broken = findings.stream().anyMatch(f -> f.kind() == Finding.Kind.FAULT);
       reply.print(

@@ -93,7 +93,7 @@ public final class Export extends LogCommand {
   @Override
   public Integer call() {
     requireFiles();
-    try (Logbook log = desk.logToRead()) {
+    try (Logbook log = desk.logToCheck()) {
       List<PatchEntry> entries = options.with(words, log, desk).patches(log);
       if (entries.isEmpty()) {
         desk.err().println("No patch matches, so there is nothing to export.");

@@ -2,9 +2,9 @@ package charline.cli.patch;
 
 import charline.cli.render.PatchView;
 import charline.cli.render.ShowCommand;
+import charline.log.KeptPhoto;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Photo;
 import charline.record.Codes;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -25,7 +25,7 @@ public final class PatchShow extends ShowCommand {
   @Override
   protected Shown shown(Logbook log) {
     PatchEntry entry = Codes.patch(log, code, desk.person(null));
-    List<Photo> photos = log.photos(entry.patch().code());
+    List<KeptPhoto> photos = log.photos(entry.patch().code());
     return new Shown(
         () -> PatchView.json(entry).put("photos", photos.stream().map(PatchView::photo).toList()),
         () -> PatchView.text(entry, photos),

@@ -9,8 +9,8 @@ import charline.exposure.HandPass;
 import charline.exposure.PowerSetting;
 import charline.exposure.Pulses;
 import charline.exposure.Settings;
+import charline.log.KeptPhoto;
 import charline.log.PatchEntry;
-import charline.log.Photo;
 import charline.quantity.Figures;
 import charline.trial.Knob;
 import charline.trial.Patch;
@@ -103,7 +103,7 @@ public final class PatchView {
         .put("irradiance_w_cm2", pulsed ? null : exposure.intensity());
   }
 
-  public static Json photo(Photo photo) {
+  public static Json photo(KeptPhoto photo) {
     return new Json()
         .put("file_name", photo.fileName())
         .put("media_type", photo.mediaType())
@@ -124,7 +124,7 @@ public final class PatchView {
   }
 
   /** Everything that is known of a patch, for a person. */
-  public static String text(PatchEntry entry, List<Photo> photos) {
+  public static String text(PatchEntry entry, List<KeptPhoto> photos) {
     Patch patch = entry.patch();
     Settings settings = patch.settings();
     Facts facts =

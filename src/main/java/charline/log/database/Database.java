@@ -32,12 +32,33 @@ public final class Database implements AutoCloseable {
   private final Map<String, PreparedStatement> prepared = new HashMap<>();
   private final ReentrantLock turn = new ReentrantLock();
   private final Optional<Upgrade> upgrade;
+  private final Path place;
+  private final Runnable closed;
   private int depth;
 
   public Database(Path file, Connection connection, Optional<Upgrade> upgrade) {
+    this(file, connection, upgrade, file, () -> {});
+  }
+
+  /**
+   * A log that is read from elsewhere.
+   *
+   * @param file the log as a person knows it
+   * @param place the file that the connection is to
+   * @param closed runs when the connection is closed
+   */
+  public Database(
+      Path file, Connection connection, Optional<Upgrade> upgrade, Path place, Runnable closed) {
     this.file = file;
     this.connection = connection;
     this.upgrade = upgrade;
+    this.place = place;
+    this.closed = closed;
+  }
+
+  /** The file that is read: the log, or a copy of one that cannot be written to. */
+  public Path place() {
+    return place;
   }
 
   public Optional<Upgrade> upgrade() {
@@ -231,6 +252,7 @@ public final class Database implements AutoCloseable {
     } catch (SQLException e) {
       throw SqlFailures.of(e, file);
     } finally {
+      closed.run();
       turn.unlock();
     }
   }

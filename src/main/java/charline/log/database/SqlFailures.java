@@ -1,8 +1,11 @@
 package charline.log.database;
 
 import charline.refusal.Refusal;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.sqlite.SQLiteErrorCode;
@@ -15,7 +18,22 @@ public final class SqlFailures {
   private static final Pattern COLUMN =
       Pattern.compile("(?:UNIQUE|NOT NULL) constraint failed: (\\w+)\\.(\\w+)");
 
+  /** Opening a log needs a small file beside it, also for reading. */
+  private static final Set<SQLiteErrorCode> FAILS_WHEN_FULL =
+      Set.of(SQLiteErrorCode.SQLITE_IOERR, SQLiteErrorCode.SQLITE_CANTOPEN);
+
+  /** What SQLite needs beside a log that is open, in bytes. */
+  private static final long LEAST_ROOM = 64 * 1024;
+
   private SqlFailures() {}
+
+  private static boolean isFull(Path file) {
+    try {
+      return Files.getFileStore(file.toAbsolutePath().getParent()).getUsableSpace() < LEAST_ROOM;
+    } catch (IOException e) {
+      return false;
+    }
+  }
 
   public static Refusal of(SQLException failure, Path file) {
     return Refusal.data(sentence(failure, file), failure);
@@ -61,6 +79,10 @@ public final class SqlFailures {
       return damage(file, reason(failure));
     }
     SQLiteErrorCode primary = SQLiteErrorCode.getErrorCode(code(failure) & 0xFF);
+    if (FAILS_WHEN_FULL.contains(primary) && isFull(file)) {
+      return "The disk of the log %s is full, so the log cannot be opened; make room and try again."
+          .formatted(file);
+    }
     return switch (primary) {
       case SQLITE_FULL ->
           "The disk is full, so nothing was recorded in %s; make room and record it again."

@@ -5,9 +5,12 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Map;
+import org.sqlite.Function;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.SynchronousMode;
 import org.sqlite.SQLiteConfig.TempStore;
+import org.sqlite.SQLiteConnection;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteOpenMode;
 
@@ -27,8 +30,43 @@ public final class SqliteFile {
    * @param migrating true while the schema changes
    */
   public static SQLiteDataSource source(Path file, boolean migrating) {
+    return migrating ? migrating(file, Map.of()) : at(new SQLiteDataSource(config()), file);
+  }
+
+  /**
+   * Connections for a change of the schema.
+   *
+   * @param functions what its steps call, by name, each of one value
+   */
+  public static SQLiteDataSource migrating(Path file, Map<String, Function> functions) {
+    SQLiteConfig config = config();
+    config.enforceForeignKeys(false); // rows may come before what they refer to
+    return at(
+        new SQLiteDataSource(config) {
+          @Override
+          public SQLiteConnection getConnection(String user, String password) throws SQLException {
+            SQLiteConnection connection = super.getConnection(user, password);
+            for (Map.Entry<String, Function> function : functions.entrySet()) {
+              Function.create(
+                  connection,
+                  function.getKey(),
+                  function.getValue(),
+                  1,
+                  Function.FLAG_DETERMINISTIC);
+            }
+            try (Statement statement = connection.createStatement()) {
+              statement.execute("PRAGMA secure_delete = ON"); // what a step takes out is gone
+            }
+            return connection;
+          }
+        },
+        file);
+  }
+
+  private static SQLiteConfig config() {
     SQLiteConfig config = new SQLiteConfig();
     config.resetOpenMode(SQLiteOpenMode.CREATE);
+    config.setOpenMode(SQLiteOpenMode.OPEN_URI);
     config.setBusyTimeout(BUSY_MILLISECONDS);
     config.enforceForeignKeys(true);
     config.enableRecursiveTriggers(true); // so that INSERT OR REPLACE cannot slip past the triggers
@@ -37,12 +75,23 @@ public final class SqliteFile {
     // Else every insert writes the pages it touches to a temporary file, in case it must be undone.
     config.setTempStore(TempStore.MEMORY);
     config.setGetGeneratedKeys(false); // the driver would leave a read open after every insert
-    if (migrating) {
-      config.enforceForeignKeys(false); // rows may come before what they refer to
-    }
-    SQLiteDataSource source = new SQLiteDataSource(config);
-    source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
+    return config;
+  }
+
+  private static SQLiteDataSource at(SQLiteDataSource source, Path file) {
+    source.setUrl("jdbc:sqlite:" + name(file.toAbsolutePath().toString()));
     return source;
+  }
+
+  /** What follows a question mark would be taken for an option of the driver. */
+  private static String name(String path) {
+    return path.matches(".*([?%#]|mode=memory).*")
+        ? "file:"
+            + path.replace("%", "%25")
+                .replace("?", "%3F")
+                .replace("#", "%23")
+                .replace("mode=memory", "mode%3Dmemory")
+        : path;
   }
 
   /** The version of the SQLite that files are read and written with. */

@@ -5,11 +5,11 @@ import charline.log.upgrade.LogCopy;
 import charline.log.upgrade.LogVersion;
 import charline.log.upgrade.Migrations;
 import charline.log.upgrade.PlainCopy;
+import charline.log.upgrade.TemporaryCopy;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.function.Function;
 
 /** A copy of another log in the version of this program; the other log is left as it is. */
@@ -18,31 +18,14 @@ final class ReadableCopy {
 
   /** Runs work on a copy of a log that this program can read, and takes the copy away again. */
   static <T> T of(Path log, Function<Path, T> work) {
-    Path copy = null;
-    try {
-      copy = Files.createTempDirectory("charline").resolve("other.db");
-      copyUpgraded(log, copy);
-      return work.apply(copy);
+    try (TemporaryCopy place = TemporaryCopy.place()) {
+      copyUpgraded(log, place.file());
+      return work.apply(place.file());
     } catch (IOException e) {
       throw Refusal.data(
           "The log %s cannot be copied for reading (%s); check its permissions and the free space on this disk."
               .formatted(log, e.getMessage()),
           e);
-    } finally {
-      if (copy != null) {
-        remove(copy);
-      }
-    }
-  }
-
-  private static void remove(Path copy) {
-    try {
-      for (String ending : List.of("", "-wal", "-shm", "-journal")) {
-        Files.deleteIfExists(copy.resolveSibling(copy.getFileName() + ending));
-      }
-      Files.deleteIfExists(copy.getParent());
-    } catch (IOException e) {
-      // It lies among temporary files, which the system clears.
     }
   }
 

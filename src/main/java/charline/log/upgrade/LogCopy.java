@@ -1,5 +1,6 @@
 package charline.log.upgrade;
 
+import charline.log.database.PrivateFile;
 import charline.log.database.SqlFailures;
 import charline.log.database.SqliteFile;
 import charline.refusal.Refusal;
@@ -56,11 +57,12 @@ public final class LogCopy {
     makeFolders(place);
     Path aside = place.resolveSibling(place.getFileName() + ".part-" + UUID.randomUUID());
     try {
+      PrivateFile.create(aside);
       vacuumInto(log, aside);
       try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
         channel.force(true);
       }
-      Files.move(aside, place);
+      PrivateFile.place(aside, place);
     } finally {
       Files.deleteIfExists(aside);
       Files.deleteIfExists(aside.resolveSibling(aside.getFileName() + "-journal"));

@@ -3,6 +3,7 @@ package charline.log.upgrade;
 import charline.log.database.SqlFailures;
 import charline.log.database.SqliteFile;
 import charline.refusal.Refusal;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -18,17 +19,31 @@ public final class LogVersion {
 
   private LogVersion() {}
 
-  /** Reads a small log whole and of a large one its version. */
-  public static int of(Connection connection, Path file) throws SQLException {
+  /**
+   * Reads a small log whole and of a large one its version.
+   *
+   * @param known the file that a person knows this one by
+   * @param trusting false if a log is refused whose rules are not those of its version
+   */
+  public static int of(Connection connection, Path file, Path known, boolean trusting)
+      throws SQLException {
     try (Statement statement = connection.createStatement()) {
-      if (file.toFile().length() <= READ_WHOLE_BYTES) {
-        requireSound(statement, file);
+      // The rules first: what another program put among them must not run.
+      int version = knownVersion(statement, known);
+      if (version == Migrations.NEWEST && !trusting) {
+        Schema.require(Schema.known(), statement, known);
       }
-      return knownVersion(statement, file);
+      if (file.toFile().length() <= READ_WHOLE_BYTES) {
+        requireSound(statement, known);
+      }
+      return version;
     }
   }
 
-  /** Reads the whole file; refuses a damaged or newer log and gives the version of a sound one. */
+  /**
+   * Reads the whole file; refuses one that is damaged, newer or not as charline made it, and gives
+   * its version.
+   */
   public static int inspect(Path file) {
     return inspect(file, file);
   }
@@ -39,10 +54,17 @@ public final class LogVersion {
   public static int inspect(Path file, Path known) {
     try (Connection connection = SqliteFile.source(file, false).getConnection();
         Statement statement = connection.createStatement()) {
+      int version = knownVersion(statement, known);
+      Schema.require(Schema.of(version), statement, known);
       requireSound(statement, known);
-      return knownVersion(statement, known);
+      return version;
     } catch (SQLException e) {
       throw SqlFailures.of(e, known);
+    } catch (IOException e) {
+      throw Refusal.data(
+          "The rules of the log %s cannot be checked (%s); check the folder for temporary files."
+              .formatted(known, e.getMessage()),
+          e);
     }
   }
 
@@ -55,7 +77,9 @@ public final class LogVersion {
 
   /** Reads the table of versions alone; refuses a newer log. */
   private static int knownVersion(Statement statement, Path file) throws SQLException {
-    String history = "SELECT count(*) FROM sqlite_schema WHERE name = 'flyway_schema_history'";
+    String history =
+        "SELECT count(*) FROM sqlite_schema WHERE type = 'table' AND name ="
+            + " 'flyway_schema_history'";
     if (SqliteFile.text(statement, history).equals("0")) {
       throw Refusal.data(SqlFailures.damage(file, "its table of versions is missing"));
     }

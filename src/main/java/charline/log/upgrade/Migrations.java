@@ -12,14 +12,19 @@ import org.flywaydb.core.api.FlywayException;
 /** The steps in db/migration that make the schema of a log. */
 public final class Migrations {
   /** The newest version. */
-  public static final int NEWEST = 14;
+  public static final int NEWEST = 15;
 
   private Migrations() {}
 
   /** Brings the schema up to date, all pending steps in one transaction. */
   public static void apply(Path file) {
+    apply(file, NEWEST);
+  }
+
+  /** Brings the schema to a version. */
+  static void apply(Path file, int version) {
     try {
-      flyway(file).migrate();
+      flyway(file, version).migrate();
     } catch (FlywayException e) {
       for (Throwable cause = e; cause != null; cause = cause.getCause()) {
         if (cause instanceof SQLException sql) {
@@ -33,9 +38,10 @@ public final class Migrations {
     }
   }
 
-  private static Flyway flyway(Path file) {
+  private static Flyway flyway(Path file, int version) {
     return Flyway.configure()
-        .dataSource(SqliteFile.source(file, true))
+        .dataSource(SqliteFile.migrating(file, PhotoFunctions.byName()))
+        .target(Integer.toString(version))
         .locations("classpath:db/migration")
         .group(true)
         .cleanDisabled(true)
@@ -44,7 +50,7 @@ public final class Migrations {
 
   /** What differs between the steps that made this log and those that this program knows. */
   public static List<String> unknownTo(Path file) {
-    return flyway(file).validateWithResult().invalidMigrations.stream()
+    return flyway(file, NEWEST).validateWithResult().invalidMigrations.stream()
         .map(
             m ->
                 "Step %s of the log's schema differs from the one in this charline."

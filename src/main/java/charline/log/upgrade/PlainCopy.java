@@ -1,8 +1,10 @@
 package charline.log.upgrade;
 
+import charline.log.database.PrivateFile;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -118,8 +120,10 @@ public final class PlainCopy {
 
   /** Copies the bytes alone: write protection must not come along. */
   static void bytes(Path from, Path to) throws IOException {
-    try (InputStream in = Files.newInputStream(from)) {
-      Files.copy(in, to);
+    PrivateFile.create(to);
+    try (InputStream in = Files.newInputStream(from);
+        OutputStream out = Files.newOutputStream(to)) {
+      in.transferTo(out);
     }
   }
 }

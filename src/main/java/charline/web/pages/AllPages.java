@@ -37,6 +37,7 @@ public final class AllPages {
     new PatchPages(log, pages, person).add(routes);
     WindowPages windows = new WindowPages(log, models, clock, options.version(), pages);
     windows.add(routes);
+    new HomePages(log, models, windows, clock, pages).add(routes);
     new QuotePages(windows, new Asking(models), pages).add(routes);
     new FinishPages(log, new SampleForms(log), person, pages).add(routes);
     new SetUpPages(log, models, new SetupForms(log, clock), person, pages).add(routes);

@@ -1,6 +1,6 @@
 package charline.web.pages;
 
-import charline.log.Photo;
+import charline.log.KeptPhoto;
 import charline.record.Photos;
 import charline.web.entry.Entries;
 import charline.web.entry.Fields;
@@ -12,7 +12,6 @@ import charline.web.security.HttpRefusal;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -23,9 +22,15 @@ record EntryPages(Entries entries, Photos photos, String person) {
     routes.get("/pulse", EntryPages::pulse);
     routes.post(
         "/entries/patch",
-        ctx -> reply(ctx, entries.patch(fields(ctx), person, Pages.recorder(ctx, person))));
-    routes.post("/entries/reading", ctx -> reply(ctx, entries.reading(fields(ctx), person)));
-    routes.post("/entries/undo", ctx -> reply(ctx, entries.undo(fields(ctx), person)));
+        ctx -> {
+          String by = Pages.recorder(ctx, person);
+          reply(ctx, entries.patch(fields(ctx), by, by));
+        });
+    routes.post(
+        "/entries/reading",
+        ctx -> reply(ctx, entries.reading(fields(ctx), Pages.recorder(ctx, person))));
+    routes.post(
+        "/entries/undo", ctx -> reply(ctx, entries.undo(fields(ctx), Pages.recorder(ctx, person))));
     routes.post("/photos", this::photo);
     routes.get("/photo/{code}/{id}", this::show);
   }
@@ -54,32 +59,22 @@ record EntryPages(Entries entries, Photos photos, String person) {
   }
 
   private void photo(Context ctx) throws IOException {
-    String declared = ctx.header("Content-Length");
-    if (declared != null
-        && declared.matches("\\d{1,18}")
-        && Long.parseLong(declared) > Photos.MOST_BYTES) {
-      throw new HttpRefusal(413, Photos.TOO_LARGE);
-    }
-    byte[] content;
-    try (InputStream in = ctx.bodyInputStream()) {
-      content = in.readNBytes(Photos.MOST_BYTES + 1);
-    }
-    if (content.length > Photos.MOST_BYTES) {
-      throw new HttpRefusal(413, Photos.TOO_LARGE);
-    }
     Fields fields = Fields.of(ctx::queryParam);
-    Photo photo =
-        photos.keep(
-            fields.id("id"),
-            fields.id("patch"),
-            content,
-            Optional.ofNullable(fields.line("by")).orElse(person));
-    Pages.json(ctx, Map.of("id", photo.id().toString(), "sha256", photo.sha256()));
+    try (PhotoUpload upload = PhotoUpload.receive(ctx)) {
+      KeptPhoto photo =
+          photos.keep(
+              fields.id("id"),
+              fields.id("patch"),
+              upload::content,
+              Optional.ofNullable(fields.line("by")).orElse(Pages.recorder(ctx, person)));
+      Pages.json(ctx, Map.of("id", photo.id().toString(), "sha256", photo.sha256()));
+    }
   }
 
   private void show(Context ctx) {
-    Photo photo = photos.of(ctx.pathParam("code"), ctx.pathParam("id"));
+    KeptPhoto photo = photos.of(ctx.pathParam("code"), ctx.pathParam("id"));
     Headers.pictureOnly(ctx, photo.fileName().replaceAll("[^A-Za-z0-9._-]", "_"));
-    ctx.contentType(Photos.safeType(photo)).result(photo.content());
+    ctx.header("Content-Length", Long.toString(photo.bytes()));
+    ctx.contentType(photos.safeType(photo)).result(photos.content(photo));
   }
 }

@@ -1,9 +1,9 @@
 package charline.web.pages;
 
 import charline.log.Change;
+import charline.log.KeptPhoto;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.Photo;
 import charline.refusal.Refusal;
 import charline.web.security.HttpRefusal;
 import charline.wording.BeamText;
@@ -41,7 +41,7 @@ public final class PatchPages {
    * @param trouble why the last thing asked was refused
    */
   public record PatchView(
-      PatchEntry entry, List<Photo> photos, List<Change> history, Optional<String> trouble) {
+      PatchEntry entry, List<KeptPhoto> photos, List<Change> history, Optional<String> trouble) {
     /** How it was made beside the settings, and how the spot ran, by what it is about. */
     public Map<String, String> made() {
       Map<String, String> made = new LinkedHashMap<>(CircumstancesText.facts(entry.patch()));

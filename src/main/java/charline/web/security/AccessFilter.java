@@ -37,8 +37,8 @@ public final class AccessFilter {
       Set.of(
           """
           icon.svg tokens.css bench.css controls.css
-          bench.js identity.js link.js numbers.js photo-store.js queue.js requests.js
-          sending.js steps.js storage.js
+          bench.js connection.js identity.js link.js navigate.js numbers.js page.js photo-store.js
+          queue.js requests.js sending.js steps.js storage.js visited.js
           """
               .split("\\s+"));
 
@@ -63,6 +63,7 @@ public final class AccessFilter {
   /** Names the port, once it is known. */
   public void opened(int port) {
     hosts = Hosts.of(port, shared);
+    pairing().ifPresent(Pairing::opened);
   }
 
   /** Addresses on the shop's network, such as "192.168.1.20:7464"; empty unless shared. */
@@ -94,7 +95,8 @@ public final class AccessFilter {
     if (seat.isEmpty() && !isOpen(ctx.path())) {
       throw new HttpRefusal(
           401,
-          "This device is not paired with the bench; open /pair and type the code that the serving machine shows.");
+          "This device is not paired with the bench; open /pair and type the code that the serving"
+              + " machine shows.");
     }
     switch (ctx.method().name()) {
       case "GET", "HEAD" -> {}
@@ -139,6 +141,9 @@ public final class AccessFilter {
     if (foreign) {
       throw new HttpRefusal(
           403, "Only pages of this bench may send entries; this one came from elsewhere.");
+    }
+    if (seat.isEmpty()) {
+      Bodies.requireShort(ctx);
     }
     Bodies.check(ctx);
     if (seat.isEmpty()) {

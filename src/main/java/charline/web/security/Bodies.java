@@ -11,7 +11,20 @@ final class Bodies {
 
   private static final Pattern BROKEN_ESCAPE = Pattern.compile("%(?![0-9A-Fa-f]{2})");
 
+  private static final int MOST_UNPAIRED_BYTES = 500;
+
   private Bodies() {}
+
+  /** What an unpaired device may send is a code and a name. */
+  static void requireShort(Context ctx) {
+    long length = ctx.req().getContentLengthLong();
+    if (length < 0 || length > MOST_UNPAIRED_BYTES) {
+      throw new HttpRefusal(
+          413,
+          "A device that is not paired may send a pairing code and a name, in at most %d bytes."
+              .formatted(MOST_UNPAIRED_BYTES));
+    }
+  }
 
   static void check(Context ctx) {
     if (ctx.isMultipart()) {

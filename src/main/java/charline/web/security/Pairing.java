@@ -10,15 +10,17 @@ import java.util.Map;
 import java.util.function.Consumer;
 
 /**
- * The pairing code. It serves one device and ten minutes; guessing is slowed per address and over
- * all, and a code that was guessed at too often is replaced.
+ * The pairing code. It serves one device and ten minutes; guessing is slowed per address, and over
+ * all for addresses that have guessed wrong, so that nobody's guesses keep an honest device out. A
+ * code that was guessed at too often is replaced: 200 guesses at one of 10^8 codes.
  */
 public final class Pairing {
   private static final Duration LIFETIME = Duration.ofMinutes(10);
   private static final Duration MINUTE = Duration.ofMinutes(1);
   private static final int TRIES_PER_ADDRESS = 5;
   private static final int TRIES_IN_ALL = 20;
-  private static final int WRONG_PER_CODE = 10;
+  private static final int WRONG_PER_ADDRESS = 10;
+  private static final int WRONG_PER_CODE = 200;
 
   private final Secrets secrets;
   private final Clock clock;
@@ -27,6 +29,7 @@ public final class Pairing {
   private final Deque<Instant> tries = new ArrayDeque<>();
   private String code;
   private Instant expiresAt;
+  private final Map<String, Integer> wrongByAddress = new HashMap<>();
   private int wrong;
 
   /**
@@ -36,7 +39,12 @@ public final class Pairing {
     this.secrets = secrets;
     this.clock = clock;
     this.announce = announce;
-    renew();
+    draw();
+  }
+
+  /** Announces the first code, once the page can be opened. */
+  synchronized void opened() {
+    announce.accept(spaced(code));
   }
 
   /** The code that holds now. */
@@ -61,7 +69,9 @@ public final class Pairing {
     slow(address);
     String digits = typed.replaceAll("[\\s-]", "");
     if (!Secrets.same(digits, code())) {
-      if (++wrong >= WRONG_PER_CODE) {
+      wrong++;
+      if (wrongByAddress.merge(address, 1, Integer::sum) % WRONG_PER_ADDRESS == 0
+          || wrong >= WRONG_PER_CODE) {
         renew();
       }
       throw new HttpRefusal(
@@ -69,6 +79,7 @@ public final class Pairing {
           "The pairing code must be the one that the serving machine shows now; yours is"
               + " different.");
     }
+    wrongByAddress.remove(address);
     renew();
   }
 
@@ -78,7 +89,8 @@ public final class Pairing {
     triesByAddress.values().removeIf(Deque::isEmpty);
     tries.removeIf(t -> t.isBefore(since));
     Deque<Instant> own = triesByAddress.computeIfAbsent(address, a -> new ArrayDeque<>());
-    if (own.size() >= TRIES_PER_ADDRESS || tries.size() >= TRIES_IN_ALL) {
+    boolean guesser = wrongByAddress.containsKey(address);
+    if (own.size() >= TRIES_PER_ADDRESS || guesser && tries.size() >= TRIES_IN_ALL) {
       throw new HttpRefusal(
           429, "Too many pairing codes were tried; wait a minute, then try again.");
     }
@@ -86,10 +98,14 @@ public final class Pairing {
     tries.add(clock.instant());
   }
 
-  private void renew() {
+  private void draw() {
     code = secrets.code();
     expiresAt = clock.instant().plus(LIFETIME);
     wrong = 0;
+  }
+
+  private void renew() {
+    draw();
     announce.accept(spaced(code));
   }
 

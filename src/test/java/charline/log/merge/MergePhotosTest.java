@@ -70,7 +70,7 @@ class MergePhotosTest {
     }
     assertThat(merge().photos()).isEqualTo(1);
     assertThat(merge().photos()).isZero();
-    assertThat(log.photos("P-0001")).singleElement().matches(p -> p.content().length == 4);
+    assertThat(log.photos("P-0001")).singleElement().matches(p -> p.bytes() == 4);
     assertThat(log.check()).isEmpty();
   }
 

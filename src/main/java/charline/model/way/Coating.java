@@ -1,4 +1,4 @@
-package charline.model;
+package charline.model.way;
 
 import charline.quantity.Invariant;
 import charline.trial.Finish;
@@ -18,6 +18,11 @@ public record Coating(Optional<Tone> tone, OptionalDouble thicknessMicrometres) 
 
   public Coating {
     thicknessMicrometres.ifPresent(t -> Invariant.positive("Coat thickness", t, "um"));
+  }
+
+  /** Half up for pale, half down for dark. */
+  public static double paleness(Optional<Tone> tone) {
+    return tone.map(t -> t == Tone.PALE ? 0.5 : t == Tone.DARK ? -0.5 : 0).orElse(0.0);
   }
 
   /** The coat of a finish, as far as it is known. */

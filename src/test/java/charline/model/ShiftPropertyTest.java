@@ -8,6 +8,11 @@ import charline.exposure.Emission;
 import charline.model.check.FitChecker;
 import charline.model.check.FitChecks;
 import charline.model.check.PatchCheck;
+import charline.model.way.Coating;
+import charline.model.way.Factor;
+import charline.model.way.HeavyTailedNormal;
+import charline.model.way.Trait;
+import charline.model.way.Way;
 import charline.pooling.Yard;
 import charline.refusal.Refusal;
 import charline.shops.Law;
@@ -30,7 +35,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tone and thickness in the removal model, on simulated trials whose truth is known. */
-class CoatEffectPropertyTest {
+class ShiftPropertyTest {
   private static final Law CHARRING = ShopBench.law(3.4, 0.4, 0.5, 0.2, 0.15);
   private static final Law CLEARING = ShopBench.law(2.3, 0.7, 0.8, 0.2, 0.15);
   private static final int SHOPS = 16;
@@ -44,13 +49,13 @@ class CoatEffectPropertyTest {
     return coat(Optional.of((patch / 4 + board) % 2 == 0 ? Tone.PALE : Tone.DARK), 0);
   }
 
-  private static Yard.Job job(Map<CoatTerm, Double> weights) {
+  private static Yard.Job job(Map<Trait, Double> weights) {
     return new Yard.Job("latex", "pine", CHARRING, CLEARING, weights, 24, 4);
   }
 
-  private static CoatEffect found(Trials trials, CoatTerm term) {
-    return Fitter.withDefaults().fit(trials, Event.CLEARING).coatEffects().stream()
-        .filter(e -> e.term() == term)
+  private static WayEffect found(Trials trials, Trait term) {
+    return Fitter.withDefaults().fit(trials, Event.CLEARING).wayEffects().stream()
+        .filter(e -> e.trait() == term)
         .findAny()
         .orElseThrow();
   }
@@ -67,10 +72,10 @@ class CoatEffectPropertyTest {
     for (int shop = 0; shop < SHOPS; shop++) {
       Trials trials =
           Yard.burn(
-              job(Map.of(CoatTerm.TONE, Math.log(factor))),
-              CoatEffectPropertyTest::paleAndDark,
+              job(Map.of(Trait.TONE, Math.log(factor))),
+              ShiftPropertyTest::paleAndDark,
               new Random(1000 * shop + 7));
-      Estimate found = found(trials, CoatTerm.TONE).factor();
+      Estimate found = found(trials, Trait.TONE).factor();
       sum += Math.log(found.median());
       covered += found.low() <= factor && factor <= found.high() ? 1 : 0;
     }
@@ -87,10 +92,10 @@ class CoatEffectPropertyTest {
     for (int shop = 0; shop < SHOPS; shop++) {
       Trials trials =
           Yard.burn(
-              job(Map.of(CoatTerm.THICKNESS, weight)),
+              job(Map.of(Trait.THICKNESS, weight)),
               (patch, board) -> coat(Optional.empty(), um[patch % 3]),
               new Random(1000 * shop + 9));
-      sum += found(trials, CoatTerm.THICKNESS).weight().median();
+      sum += found(trials, Trait.THICKNESS).weight().median();
     }
     assertThat(sum / SHOPS).isCloseTo(weight, within(0.2));
   }
@@ -103,7 +108,7 @@ class CoatEffectPropertyTest {
         Yard.burn(job(Map.of()), (patch, board) -> coat(Optional.empty(), 0), new Random(3));
     ModelFit with = Fitter.withDefaults().fit(said, Event.CLEARING);
     ModelFit without = Fitter.withDefaults().fit(unsaid, Event.CLEARING);
-    assertThat(with.coatEffects()).isEmpty();
+    assertThat(with.wayEffects()).isEmpty();
     assertThat(with.tau()).isEqualTo(without.tau());
     assertThat(with.sigma()).isEqualTo(without.sigma());
   }
@@ -117,7 +122,7 @@ class CoatEffectPropertyTest {
     assertThat(usual.forCoats(OptionalDouble.empty()).tau()).isEqualTo(usual.tau());
     assertThat(usual.forCoats(OptionalDouble.of(Math.log(70))).tau()).isEqualTo(usual.tau());
     assertThat(thick.tau().mean() - thin.tau().mean())
-        .isCloseTo(CoatTerm.THICKNESS.prior().centre() * Math.log(30), within(1e-12));
+        .isCloseTo(Trait.THICKNESS.prior().centre() * Math.log(30), within(1e-12));
     assertThat(thick.tau().sd()).isGreaterThan(usual.tau().sd());
   }
 
@@ -129,7 +134,7 @@ class CoatEffectPropertyTest {
     assertThat(thick.tau().median()).isGreaterThan(thin.tau().median() + 0.5);
     // Where they differ, the middle moves with the weight that is found, and ends nearby.
     ModelFit both = fit(1400, 1600);
-    assertThat(both.coatEffects()).hasSize(1);
+    assertThat(both.wayEffects()).hasSize(1);
     assertThat(both.tau().median()).isCloseTo(thick.tau().median(), within(0.25));
   }
 
@@ -151,14 +156,12 @@ class CoatEffectPropertyTest {
   @Test
   void char_looks_at_no_coat() {
     Trials trials = mixed(1);
-    assertThat(Fitter.withDefaults().fit(trials, Event.CHAR).coatEffects()).isEmpty();
+    assertThat(Fitter.withDefaults().fit(trials, Event.CHAR).wayEffects()).isEmpty();
   }
 
   private static Trials mixed(long seed) {
     return Yard.burn(
-        job(Map.of(CoatTerm.TONE, Math.log(3))),
-        CoatEffectPropertyTest::paleAndDark,
-        new Random(seed));
+        job(Map.of(Trait.TONE, Math.log(3))), ShiftPropertyTest::paleAndDark, new Random(seed));
   }
 
   private static Trials asking(Trials trials, Tone tone) {
@@ -166,7 +169,7 @@ class CoatEffectPropertyTest {
         trials.stratum(),
         trials.patches(),
         false,
-        new Coating(Optional.of(tone), OptionalDouble.empty()));
+        Way.UNSAID.with(new Coating(Optional.of(tone), OptionalDouble.empty())));
   }
 
   @Test
@@ -175,8 +178,8 @@ class CoatEffectPropertyTest {
     ModelFit pale = Fitter.withDefaults().fit(asking(trials, Tone.PALE), Event.CLEARING);
     ModelFit dark = Fitter.withDefaults().fit(asking(trials, Tone.DARK), Event.CLEARING);
     double ratio = pale.evenDoseJoulesPerCm2().median() / dark.evenDoseJoulesPerCm2().median();
-    assertThat(ratio).isCloseTo(pale.coatEffects().get(0).factor().median(), within(0.15));
-    assertThat(pale.coatEffects()).isEqualTo(dark.coatEffects());
+    assertThat(ratio).isCloseTo(pale.wayEffects().get(0).factor().median(), within(0.15));
+    assertThat(pale.wayEffects()).isEqualTo(dark.wayEffects());
   }
 
   @Test
@@ -193,20 +196,22 @@ class CoatEffectPropertyTest {
   @Test
   void a_coat_that_was_not_tried_is_refused() {
     Trials trials = mixed(1);
-    assertThatThrownBy(() -> asking(trials, Tone.MID))
+    assertThatThrownBy(() -> asking(trials, Tone.MID).requireTried())
         .isInstanceOf(Refusal.class)
         .hasMessage(
             "The tone must be one that was tried, not mid: patches of latex on pine, pulsed 1064 nm"
                 + " have pale and dark coats only.");
-    Coating thin = new Coating(Optional.empty(), OptionalDouble.of(20));
-    assertThatThrownBy(() -> new Trials(trials.stratum(), trials.patches(), false, thin))
+    Way thin = Way.UNSAID.with(new Coating(Optional.empty(), OptionalDouble.of(20)));
+    assertThatThrownBy(
+            () -> new Trials(trials.stratum(), trials.patches(), false, thin).requireTried())
         .hasMessage(
             "The thickness must be one that was tried, not 20 um: no patch of latex on pine, pulsed"
                 + " 1064 nm has one recorded.");
     Trials thick =
         Yard.burn(
             job(Map.of()), (patch, board) -> coat(Optional.empty(), 40 + 5 * board), new Random(1));
-    assertThatThrownBy(() -> new Trials(thick.stratum(), thick.patches(), false, thin))
+    assertThatThrownBy(
+            () -> new Trials(thick.stratum(), thick.patches(), false, thin).requireTried())
         .hasMessage(
             "The thickness must be within what was tried, not 20 um: coats of latex on pine, pulsed"
                 + " 1064 nm have 40 to 55 um.");
@@ -231,9 +236,7 @@ class CoatEffectPropertyTest {
   void fit_checks_know_the_coat_of_every_patch() {
     Trials trials =
         Yard.burn(
-            job(Map.of(CoatTerm.TONE, Math.log(8))),
-            CoatEffectPropertyTest::paleAndDark,
-            new Random(5));
+            job(Map.of(Trait.TONE, Math.log(8))), ShiftPropertyTest::paleAndDark, new Random(5));
     FitChecker checker = new FitChecker(Fitter.withDefaults());
     FitChecks checks = checker.check(trials, Fitter.withDefaults().fit(trials, Event.CLEARING));
     assertThat(checks.fail()).isFalse();
@@ -260,7 +263,7 @@ class CoatEffectPropertyTest {
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4})
-  void the_derivatives_are_differences_with_both_terms_too(long seed) {
+  void the_derivatives_are_differences_with_shifts_too(long seed) {
     Random random = new Random(seed);
     List<CensoredPasses> patches = new ArrayList<>();
     for (int i = 0; i < 20; i++) {
@@ -272,14 +275,22 @@ class CoatEffectPropertyTest {
               i % 3,
               without,
               without + 1 + random.nextInt(3),
-              new double[] {i % 2 - 0.5, random.nextGaussian() / 3}));
+              new double[] {
+                i % 2 - 0.5,
+                random.nextGaussian() / 3,
+                random.nextGaussian() / 3,
+                random.nextGaussian() / 3
+              }));
     }
     PassesToEvent target =
         new PassesToEvent(
             patches,
             0.1,
             Prior.usual(Event.CLEARING, Emission.PULSED),
-            List.of(CoatTerm.TONE, CoatTerm.THICKNESS),
+            List.of(
+                new Factor.Measured(Trait.TONE, 0, -1, 1),
+                new Factor.Measured(Trait.THICKNESS, 0, -1, 1),
+                new Factor.Named(Trait.RIG, List.of("a", "b", "c"))),
             0.7);
     double[] x = target.start();
     for (int k = 0; k < x.length; k++) {
@@ -307,7 +318,7 @@ class CoatEffectPropertyTest {
   @Test
   void the_prior_of_tone_gives_two_to_four_times_more_than_half_of_its_weight() {
     TDistribution t = new TDistribution(null, 4);
-    HeavyTailedNormal prior = CoatTerm.TONE.prior();
+    HeavyTailedNormal prior = Trait.TONE.prior();
     double share =
         t.cumulativeProbability((Math.log(4) - prior.centre()) / prior.scale())
             - t.cumulativeProbability((Math.log(2) - prior.centre()) / prior.scale());
