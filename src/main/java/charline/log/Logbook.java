@@ -10,6 +10,7 @@ import charline.log.upgrade.Migrations;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
+import charline.trial.GivenName;
 import charline.trial.Patch;
 import charline.trial.PlainText;
 import charline.trial.Reading;
@@ -331,7 +332,7 @@ public final class Logbook implements AutoCloseable {
         () -> {
           stock.requireCounts(entry.patch().board());
           String code = entry.patch().code();
-          NameRules.requireSeen("The code of a patch", code);
+          GivenName.requireSeenInLines("The code of a patch", code);
           if (patches.has(code)) {
             throw Refusal.usage(
                 "Patch %s is in this log already; the next free code is %s."
@@ -408,6 +409,11 @@ public final class Logbook implements AutoCloseable {
   /** The same, void ones left out. */
   public Optional<PatchEntry> lastPatch(String person) {
     return patches.last(person);
+  }
+
+  /** When the last patch entered this log by its clock; merged ones bring times of another. */
+  public Optional<OffsetDateTime> lastRecordedAt() {
+    return patches.lastRecordedAt();
   }
 
   /**

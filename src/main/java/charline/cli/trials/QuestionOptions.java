@@ -22,6 +22,8 @@ import picocli.CommandLine.Parameters;
 
 /** What every question about trials can say: which trials, on which rig, and what to keep. */
 final class QuestionOptions {
+  private static final int MOST_PRIOR_BYTES = 1 << 20;
+
   @Option(
       names = "--risk",
       paramLabel = "SHARE",
@@ -184,6 +186,9 @@ final class QuestionOptions {
       return Priors.USUAL;
     }
     try {
+      if (!Files.isDirectory(priorFile) && Files.exists(priorFile)) {
+        requireShortFile(priorFile);
+      }
       return PriorFile.read(Files.readAllLines(priorFile), priorFile);
     } catch (Refusal e) {
       throw TypedValues.refused("--prior", e.getMessage());
@@ -193,6 +198,17 @@ final class QuestionOptions {
       throw TypedValues.refused(
           "--prior",
           "%s cannot be read; `charline prior` prints a file to start from.".formatted(priorFile));
+    }
+  }
+
+  private static void requireShortFile(Path file) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      throw Refusal.usage("%s is a device or a pipe; give a file.".formatted(file));
+    }
+    if (Files.size(file) > MOST_PRIOR_BYTES) {
+      throw Refusal.usage(
+          "%s is too large for a prior file; `charline prior` prints one to start from."
+              .formatted(file));
     }
   }
 }

@@ -29,6 +29,8 @@ import java.util.TreeSet;
  * all be there. A generic wood includes its species.
  */
 public final class Question {
+  private static final int LONGEST = 1000;
+
   private static final Set<String> CONNECTING =
       Set.of(
           "a",
@@ -125,6 +127,12 @@ public final class Question {
    * @throws Refusal naming the first word it does not know, and the nearest that it does
    */
   public static Filter parse(List<String> words, Vocabulary vocabulary, Clock clock) {
+    int letters = words.stream().mapToInt(String::length).sum();
+    if (letters > LONGEST) {
+      throw Refusal.usage(
+          "A question must be at most %d characters long, not %d; ask for less at once."
+              .formatted(LONGEST, letters));
+    }
     List<String> split =
         words.stream()
             .flatMap(w -> Arrays.stream(w.strip().split("\\s+")))

@@ -1,5 +1,6 @@
 package charline.log.sheet;
 
+import charline.log.database.PrivateFile;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -50,6 +51,8 @@ final class CsvFile {
     Path draft = file.resolveSibling(file.getFileName() + ".part");
     try {
       try {
+        Files.deleteIfExists(draft);
+        PrivateFile.create(draft.toAbsolutePath());
         Files.writeString(draft, text, StandardCharsets.UTF_8);
         Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
       } finally {

@@ -9,6 +9,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 
 /**
  * Brings a trial sheet into the log: all of it or nothing. Boards and finishes that the log does
@@ -98,18 +99,20 @@ public final class TrialSheetImporter {
     int patches = 0;
     int readings = 0;
     int skipped = 0;
-    Iterator<List<SheetRow>> all = sheet.patches().iterator();
-    while (all.hasNext()) {
-      List<SheetRow> rows = all.next();
-      Optional<PatchEntry> read = reader.read(rows);
-      if (read.isPresent() && isKnown(read.get(), rows.get(0), recorded, faults)) {
-        skipped++;
-      } else if (read.isPresent()) {
-        patches++;
-        strays.take(read.get().patch(), rows.get(0));
-        readings += read.get().patch().readings().size();
-        if (faults.count() == 0) {
-          taker.accept(read.get(), stock);
+    try (Stream<List<SheetRow>> groups = sheet.patches()) {
+      Iterator<List<SheetRow>> all = groups.iterator();
+      while (all.hasNext()) {
+        List<SheetRow> rows = all.next();
+        Optional<PatchEntry> read = reader.read(rows);
+        if (read.isPresent() && isKnown(read.get(), rows.get(0), recorded, faults)) {
+          skipped++;
+        } else if (read.isPresent()) {
+          patches++;
+          strays.take(read.get().patch(), rows.get(0));
+          readings += read.get().patch().readings().size();
+          if (faults.count() == 0) {
+            taker.accept(read.get(), stock);
+          }
         }
       }
     }
