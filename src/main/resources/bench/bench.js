@@ -1,11 +1,16 @@
-// Every page: what waits on this device is sent and shown in the head, and step buttons step.
+// Every page: what waits on this device is sent and shown, step buttons step, and pages come in place.
+import { onConnection } from "./connection.js";
 import { showLink } from "./link.js";
+import { listen as listenToLinks } from "./navigate.js";
 import { announce, onChange } from "./queue.js";
 import { flush } from "./sending.js";
-import { listen } from "./steps.js";
+import { listen as listenToSteps } from "./steps.js";
 
 onChange(showLink);
-listen();
+onConnection(showLink);
+listenToSteps();
+listenToLinks();
 addEventListener("online", flush);
 addEventListener("storage", announce);
-addEventListener("DOMContentLoaded", () => { announce(); flush(); });
+announce();
+flush();

@@ -1,14 +1,19 @@
-// The words in the head of every page: what waits on this device, and whether the bench is reached.
+// The words in the corner of every page: what waits on this device, and whether the bench is reached.
+import { connection } from "./connection.js";
 import { queue } from "./queue.js";
-import { connection } from "./requests.js";
 
 const link = document.getElementById("link");
 
 export function showLink() {
   const waiting = queue();
-  link.textContent = "";
-  if (waiting.length) link.append(toWhatWaits(waiting));
-  else if (!connection.reached) link.textContent = "No connection: entries will wait here";
+  const wanted = waiting.length ? toWhatWaits(waiting) : connection.reached ? null : inWords("No connection: entries wait here");
+  if (link.firstChild?.outerHTML !== wanted?.outerHTML) link.replaceChildren(...wanted ? [wanted] : []);
+}
+
+function inWords(text) {
+  const span = document.createElement("span");
+  span.textContent = text;
+  return span;
 }
 
 function toWhatWaits(waiting) {
@@ -16,6 +21,6 @@ function toWhatWaits(waiting) {
   const a = document.createElement("a");
   a.href = connection.turnedAway ? "/pair" : "/record#queue";
   a.textContent = count + (one ? " entry" : " entries") + (asks ? one ? " needs you" : " need you"
-    : connection.turnedAway ? one ? " waits: pair again" : " wait: pair again" : " waiting");
+    : connection.turnedAway ? one ? " waits: pair again" : " wait: pair again" : connection.reached ? " waiting" : " waiting, no connection");
   return a;
 }

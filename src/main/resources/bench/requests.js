@@ -1,16 +1,16 @@
 // Requests to the bench, each with the form token of this page. An answer that is late counts as none.
-const PATIENCE = 8000, LONG_PATIENCE = 60000;
+import { askBy } from "./connection.js";
 
-// Whether the bench was reached last, and the sentence with which it turned this device away, if it did.
-export const connection = { reached: true, turnedAway: "" };
-const page = { token: document.querySelector("meta[name=bench-token]").content };
+const PATIENCE = 8000;
+const form = { token: document.querySelector("meta[name=bench-token]").content };
 
-export async function request(path, options) {
+export async function request(path, { patience = PATIENCE, ...options }) {
   const stop = new AbortController();
-  const late = setTimeout(() => stop.abort(), options.long ? LONG_PATIENCE : PATIENCE);
+  const late = setTimeout(() => stop.abort(), patience);
+  options.signal?.addEventListener("abort", () => stop.abort());
   try {
     return await fetch(path, { ...options, signal: stop.signal, credentials: "same-origin",
-      headers: { Accept: "application/json", "X-Bench-Token": page.token, ...options.headers } });
+      headers: { Accept: "application/json", "X-Bench-Token": form.token, ...options.headers } });
   } finally { clearTimeout(late); }
 }
 
@@ -21,9 +21,14 @@ export async function answer(response) {
   return { status: response.status, ...words };
 }
 
+// Every page carries the token of its time.
+export function takeToken(token) { if (token) form.token = token; }
+
 // A bench that was started anew has other tokens.
 export async function renewToken() {
   const response = await request("/pulse", {});
-  if (response.ok) page.token = (await response.json()).token;
+  if (response.ok) form.token = (await response.json()).token;
   return response.ok;
 }
+
+askBy(renewToken);

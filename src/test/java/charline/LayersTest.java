@@ -33,6 +33,8 @@ class LayersTest {
           .definedBy("charline.answer..")
           .layer("record")
           .definedBy("charline.record..")
+          .layer("ask")
+          .definedBy("charline.ask..")
           .layer("log")
           .definedBy("charline.log..")
           .layer("quote")
@@ -61,8 +63,10 @@ class LayersTest {
           .mayOnlyBeAccessedByLayers("wording", "paper", "web", "cli")
           .whereLayer("record")
           .mayOnlyBeAccessedByLayers("wording", "paper", "web", "cli")
+          .whereLayer("ask")
+          .mayOnlyBeAccessedByLayers("wording", "paper", "web", "cli")
           .whereLayer("log")
-          .mayOnlyBeAccessedByLayers("answer", "record", "wording", "paper", "web", "cli")
+          .mayOnlyBeAccessedByLayers("ask", "answer", "record", "wording", "paper", "web", "cli")
           .whereLayer("quote")
           .mayOnlyBeAccessedByLayers("answer", "wording", "paper", "web", "cli")
           .whereLayer("drift")
@@ -78,8 +82,8 @@ class LayersTest {
           .mayOnlyBeAccessedByLayers("model", "window", "drift", "plan")
           .whereLayer("trial")
           .mayOnlyBeAccessedByLayers(
-              "log", "model", "window", "plan", "drift", "quote", "answer", "record", "wording",
-              "paper", "web", "cli")
+              "log", "ask", "model", "window", "plan", "drift", "quote", "answer", "record",
+              "wording", "paper", "web", "cli")
           .because("what a fit knows must not depend on where its patches are kept or shown");
 
   @ArchTest

@@ -6,7 +6,6 @@ import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.model.CoatContradiction;
-import charline.model.Coating;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
@@ -20,6 +19,7 @@ import charline.model.classical.ClassicalFit;
 import charline.model.classical.ClassicalOutcome;
 import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Comparison;
+import charline.model.way.Way;
 import charline.plan.NextPatches;
 import charline.quote.Lead;
 import charline.quote.Quoting;
@@ -41,6 +41,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -130,7 +131,8 @@ public final class Answers {
    */
   public Precautions precautions(TrialQuestion question) {
     FamilyAndWood about = question.named();
-    List<Patch> burned = strata.of(about).values().stream().flatMap(List::stream).toList();
+    List<Patch> burned =
+        strata.everywhere().of(about).values().stream().flatMap(List::stream).toList();
     return burned.isEmpty()
         ? Precautions.of(
             log,
@@ -345,6 +347,35 @@ public final class Answers {
   }
 
   /**
+   * Two ways of working on the same stock, held against each other.
+   *
+   * @param firstPasses passes of the first; empty for those of a window
+   * @param secondPasses the same of the second
+   * @throws Refusal as {@link #choose}, for either way
+   */
+  public CompareAnswer compare(
+      TrialQuestion first,
+      TrialQuestion second,
+      OptionalInt firstPasses,
+      OptionalInt secondPasses) {
+    requireOpen(precautions(first));
+    requireOpen(precautions(second));
+    return new Comparing(choice, recommender)
+        .compare(
+            new Comparing.Asked(first, firstPasses), new Comparing.Asked(second, secondPasses));
+  }
+
+  /**
+   * Pairs of patches that would tell two ways of working apart.
+   *
+   * @throws Refusal as {@link #choose}, for either way
+   */
+  public PairsAnswer pairs(TrialQuestion first, TrialQuestion second, PatchesWanted wanted) {
+    CompareAnswer compared = compare(first, second, OptionalInt.empty(), OptionalInt.empty());
+    return new PairsAnswer(compared, patches.pairs(compared, wanted));
+  }
+
+  /**
    * The char risk and the clearing chance of one setting.
    *
    * @param power share of the dial, or W on the work
@@ -422,7 +453,7 @@ public final class Answers {
         rig,
         strata.byStratum().entrySet().stream()
             .filter(e -> e.getValue().stream().anyMatch(p -> p.rig().id().equals(rig.id())))
-            .map(e -> new Trials(e.getKey(), e.getValue(), false, Coating.UNSAID))
+            .map(e -> new Trials(e.getKey(), e.getValue(), false, Way.UNSAID))
             .toList(),
         Fitter.withDefaults());
   }

@@ -2,6 +2,8 @@ package charline.answer;
 
 import charline.model.Fitter;
 import charline.plan.NextPatches;
+import charline.plan.PairList;
+import charline.plan.PairPlan;
 import charline.plan.Planner;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
@@ -51,6 +53,22 @@ record PatchChoice(TrialChoice choice, Recommender recommender) {
 
   List<Board> boards(TrialCase subject, PatchesWanted wanted) {
     return boards(subject.trials().stratum(), subject.trials().patches(), wanted);
+  }
+
+  /** Pairs of patches that tell the two ways of a comparison apart. */
+  PairList pairs(CompareAnswer compared, PatchesWanted wanted) {
+    TrialCase first = compared.first().subject();
+    return new PairPlan(planner(recommender.fitter(first), wanted))
+        .pairs(
+            way(compared.first()),
+            way(compared.second()),
+            wanted.site(),
+            boards(first, wanted),
+            wanted.count());
+  }
+
+  private static PairPlan.Way way(CompareAnswer.Contender of) {
+    return new PairPlan.Way(of.subject().trials(), of.found());
   }
 
   private NextAnswer further(TrialCase subject, PatchesWanted wanted) {

@@ -4,24 +4,61 @@ import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.trial.Patch;
+import charline.trial.Place;
 import charline.trial.Stratum;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
-/** Patches in the order of burning, sorted into strata once. */
+/**
+ * Patches in the order of burning, sorted into strata once. Those on other places than the face of
+ * a board are kept apart: an arris or end grain need not do what the face does.
+ */
 public final class Strata {
   private final List<Patch> patches;
+  private final Predicate<Patch> counts;
   private final Map<Stratum, List<Patch>> byStratum;
 
+  /** Strata of the patches on the face. */
   public Strata(List<Patch> patches) {
-    this.patches = List.copyOf(patches);
+    this(List.copyOf(patches), patch -> patch.manner().place() == Place.FACE);
+  }
+
+  private Strata(List<Patch> patches, Predicate<Patch> counts) {
+    this.patches = patches;
+    this.counts = counts;
     Map<Stratum, List<Patch>> sorted = new LinkedHashMap<>();
-    this.patches.forEach(
-        patch -> sorted.computeIfAbsent(Stratum.of(patch), s -> new ArrayList<>()).add(patch));
+    patches.stream()
+        .filter(counts)
+        .forEach(
+            patch -> sorted.computeIfAbsent(Stratum.of(patch), s -> new ArrayList<>()).add(patch));
     byStratum = Collections.unmodifiableMap(sorted);
+  }
+
+  /** The same with the patches on another place counted too. */
+  public Strata with(Place place) {
+    return place == Place.FACE
+        ? this
+        : new Strata(patches, counts.or(patch -> patch.manner().place() == place));
+  }
+
+  /** The same with the patches on every place. */
+  Strata everywhere() {
+    return new Strata(patches, patch -> true);
+  }
+
+  /** Patches of one coating family on one wood that are not counted, by place. */
+  Map<Place, Integer> elsewhere(FamilyAndWood about) {
+    Map<Place, Integer> left = new EnumMap<>(Place.class);
+    patches.stream()
+        .filter(counts.negate())
+        .filter(patch -> about.covers(Stratum.of(patch)))
+        .forEach(patch -> left.merge(patch.manner().place(), 1, Integer::sum));
+    return left;
   }
 
   /** All that a log holds now. */
@@ -43,6 +80,7 @@ public final class Strata {
   public List<Patch> of(Stratum stratum) {
     return stratum.poolsWoods()
         ? patches.stream()
+            .filter(counts)
             .filter(p -> stratum.covers(p.board().wood()))
             .filter(p -> Stratum.of(p).over(stratum.wood()).equals(stratum))
             .toList()
@@ -59,7 +97,7 @@ public final class Strata {
     Map<Stratum, List<Patch>> pooled = new LinkedHashMap<>();
     for (Patch patch : patches) {
       Stratum stratum = Stratum.of(patch);
-      if (about.covers(stratum)) {
+      if (counts.test(patch) && about.covers(stratum)) {
         pooled.computeIfAbsent(stratum.over(about.wood()), s -> new ArrayList<>()).add(patch);
       }
     }

@@ -4,10 +4,12 @@ import charline.exposure.Emission;
 import charline.model.Trials;
 import charline.trial.Board;
 import charline.trial.Patch;
+import charline.trial.Place;
 import charline.window.JobRisk;
 import charline.window.Requirements;
 import charline.window.RigSetup;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -17,12 +19,22 @@ import java.util.Optional;
  * @param trials patches of one stratum, in the order of burning
  * @param bench rig and fixed knobs of the answer
  * @param piece the board that the answer is for; empty for a board not seen yet
+ * @param elsewhere patches of the same coat and wood that are not counted, as they lie on other
+ *     places of the board, by place
  */
 public record TrialCase(
-    TrialQuestion question, Trials trials, RigSetup bench, Optional<Board> piece) {
+    TrialQuestion question,
+    Trials trials,
+    RigSetup bench,
+    Optional<Board> piece,
+    Map<Place, Integer> elsewhere) {
+  public TrialCase {
+    elsewhere = Map.copyOf(elsewhere);
+  }
+
   /** The same with other trials, as those of models that are not the newest. */
   public TrialCase with(Trials other) {
-    return new TrialCase(question, other, bench, piece);
+    return new TrialCase(question, other, bench, piece, elsewhere);
   }
 
   /** How many of the trials were burned on the piece. */

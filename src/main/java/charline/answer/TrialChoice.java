@@ -1,12 +1,15 @@
 package charline.answer;
 
+import charline.exposure.Pulses;
 import charline.log.Logbook;
 import charline.model.Trials;
+import charline.model.way.Way;
 import charline.quantity.Figures;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Patch;
+import charline.trial.Place;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.window.RigSetup;
@@ -15,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -29,9 +33,11 @@ record TrialChoice(Logbook log, List<Rig> rigs, Strata strata, OffsetDateTime at
   Map<Stratum, List<Patch>> fitting(TrialQuestion question) {
     FamilyAndWood about = question.named();
     Optional<Rig> rig = question.rig().map(this::rig);
-    Map<Stratum, List<Patch>> all = strata.of(about);
+    Strata counted = strata.with(question.way().placeOrFace());
+    Map<Stratum, List<Patch>> all = counted.of(about);
     String what = about.family() + " over " + (about.anyWood() ? "any wood" : about.wood());
     if (all.isEmpty()) {
+      requireNoneElsewhere(what, counted.elsewhere(about));
       throw Refusal.nothingFound(
           "The log has no patches of %s; it has %s."
               .formatted(what, inventory(strata.byStratum())));
@@ -50,6 +56,18 @@ record TrialChoice(Logbook log, List<Rig> rigs, Strata strata, OffsetDateTime at
                   inventory(all)));
     }
     return fitting;
+  }
+
+  private static void requireNoneElsewhere(String what, Map<Place, Integer> elsewhere) {
+    if (!elsewhere.isEmpty()) {
+      throw Refusal.nothingFound(
+          "%s was not tried on the face of a board, and other places need not do the same; the log has %s: ask about that place."
+              .formatted(
+                  what,
+                  elsewhere.entrySet().stream()
+                      .map(e -> Figures.patches(e.getValue()) + " on " + e.getKey().word())
+                      .collect(Collectors.joining("; "))));
+    }
   }
 
   /**
@@ -73,11 +91,30 @@ record TrialChoice(Logbook log, List<Rig> rigs, Strata strata, OffsetDateTime at
   /** The trials of a stratum and the rig as a question sets it up. */
   TrialCase subject(TrialQuestion question, Stratum stratum, List<Patch> patches) {
     Rig rig = rig(question.rig().orElseGet(() -> RigSetup.mostUsedRig(patches).name()));
+    Optional<Board> piece = question.piece().map(name -> piece(name, stratum));
+    RigSetup bench = question.fixed().bench(rig, patches, at).withStrokes(question.strokes());
+    Way asked =
+        question
+            .way()
+            .onRig(rig.name())
+            .withPulses(
+                bench.pulses().map(Pulses::durationNanoseconds).orElse(OptionalDouble.empty()))
+            .withMoisture(piece.map(Board::moisturePercent).orElse(OptionalDouble.empty()));
     return new TrialCase(
         question,
-        new Trials(stratum, patches, question.asked().acceptTint(), question.coat()),
-        question.fixed().bench(rig, patches, at).withStrokes(question.strokes()),
-        question.piece().map(name -> piece(name, stratum)));
+        new Trials(stratum, patches, question.asked().acceptTint(), asked).requireTried(),
+        bench,
+        piece,
+        strata.with(asked.placeOrFace()).elsewhere(about(stratum)));
+  }
+
+  /** The patches of a stratum on the face and on another place. */
+  List<Patch> patches(Stratum stratum, Place place) {
+    return strata.with(place).of(stratum);
+  }
+
+  private static FamilyAndWood about(Stratum stratum) {
+    return new FamilyAndWood(stratum.family(), stratum.wood());
   }
 
   /** The board of that name, which must be of the wood that is asked about. */

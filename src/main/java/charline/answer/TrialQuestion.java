@@ -1,6 +1,7 @@
 package charline.answer;
 
-import charline.model.Coating;
+import charline.model.way.Coating;
+import charline.model.way.Way;
 import charline.trial.Stratum;
 import charline.window.JobLimit;
 import charline.window.Requirements;
@@ -15,7 +16,8 @@ import java.util.Optional;
  * @param light kind of light, where trials with several kinds would do
  * @param fixed knobs that the question fixes
  * @param asked what a window has to keep, and whether a tint counts as cleared
- * @param coat the coat that the answer is for, as far as it matters
+ * @param way coat, figure, place and the like that the answer is for, as far as they are asked; its
+ *     rig and its pulses are those of the bench
  * @param priors what is likely before any patch
  * @param borrow whether other trials of the log lend what they know
  * @param strokes how strokes are laid over the work
@@ -28,7 +30,7 @@ public record TrialQuestion(
     Optional<Light> light,
     FixedKnobs fixed,
     Requirements asked,
-    Coating coat,
+    Way way,
     Priors priors,
     boolean borrow,
     Strokes strokes,
@@ -43,7 +45,7 @@ public record TrialQuestion(
           Optional.empty(),
           FixedKnobs.NONE,
           Requirements.USUAL,
-          Coating.UNSAID,
+          Way.UNSAID,
           Priors.USUAL,
           false,
           Strokes.USUAL,
@@ -58,35 +60,40 @@ public record TrialQuestion(
   /** The same about one coating family and wood. */
   public TrialQuestion about(FamilyAndWood other) {
     return new TrialQuestion(
-        Optional.of(other), rig, light, fixed, asked, coat, priors, borrow, strokes, job, piece);
+        Optional.of(other), rig, light, fixed, asked, way, priors, borrow, strokes, job, piece);
   }
 
   /** The same for a rig. */
   public TrialQuestion onRig(String name) {
     return new TrialQuestion(
-        about, Optional.of(name), light, fixed, asked, coat, priors, borrow, strokes, job, piece);
+        about, Optional.of(name), light, fixed, asked, way, priors, borrow, strokes, job, piece);
   }
 
   /** The same with one kind of light. */
   public TrialQuestion with(Light other) {
     return new TrialQuestion(
-        about, rig, Optional.of(other), fixed, asked, coat, priors, borrow, strokes, job, piece);
+        about, rig, Optional.of(other), fixed, asked, way, priors, borrow, strokes, job, piece);
   }
 
   /** The same with knobs fixed. */
   public TrialQuestion with(FixedKnobs other) {
     return new TrialQuestion(
-        about, rig, light, other, asked, coat, priors, borrow, strokes, job, piece);
+        about, rig, light, other, asked, way, priors, borrow, strokes, job, piece);
   }
 
   /** The same with other limits. */
   public TrialQuestion with(Requirements other) {
     return new TrialQuestion(
-        about, rig, light, fixed, other, coat, priors, borrow, strokes, job, piece);
+        about, rig, light, fixed, other, way, priors, borrow, strokes, job, piece);
   }
 
   /** The same for a coat. */
   public TrialQuestion with(Coating other) {
+    return with(way.with(other));
+  }
+
+  /** The same for a way of working. */
+  public TrialQuestion with(Way other) {
     return new TrialQuestion(
         about, rig, light, fixed, asked, other, priors, borrow, strokes, job, piece);
   }
@@ -94,31 +101,31 @@ public record TrialQuestion(
   /** The same from other priors. */
   public TrialQuestion with(Priors other) {
     return new TrialQuestion(
-        about, rig, light, fixed, asked, coat, other, borrow, strokes, job, piece);
+        about, rig, light, fixed, asked, way, other, borrow, strokes, job, piece);
   }
 
   /** The same, with the log's other trials lending what they know. */
   public TrialQuestion borrowing(boolean lend) {
     return new TrialQuestion(
-        about, rig, light, fixed, asked, coat, priors, lend, strokes, job, piece);
+        about, rig, light, fixed, asked, way, priors, lend, strokes, job, piece);
   }
 
   /** The same for work in other strokes. */
   public TrialQuestion with(Strokes other) {
     return new TrialQuestion(
-        about, rig, light, fixed, asked, coat, priors, borrow, other, job, piece);
+        about, rig, light, fixed, asked, way, priors, borrow, other, job, piece);
   }
 
   /** The same with the risk over a whole job. */
   public TrialQuestion with(JobLimit other) {
     return new TrialQuestion(
-        about, rig, light, fixed, asked, coat, priors, borrow, strokes, Optional.of(other), piece);
+        about, rig, light, fixed, asked, way, priors, borrow, strokes, Optional.of(other), piece);
   }
 
   /** The same for one piece. */
   public TrialQuestion forPiece(String board) {
     return new TrialQuestion(
-        about, rig, light, fixed, asked, coat, priors, borrow, strokes, job, Optional.of(board));
+        about, rig, light, fixed, asked, way, priors, borrow, strokes, job, Optional.of(board));
   }
 
   /**

@@ -46,6 +46,7 @@ import charline.cli.sample.SampleAmend;
 import charline.cli.sample.SampleList;
 import charline.cli.sample.SampleShow;
 import charline.cli.sample.SampleVoid;
+import charline.cli.trials.Compare;
 import charline.cli.trials.Next;
 import charline.cli.trials.Onset;
 import charline.cli.trials.PriorShow;
@@ -89,7 +90,8 @@ final class Commands {
     WORDS.put("plan", List.of("list", "void"));
     WORDS.put("find", List.of());
     for (String word :
-        List.of("window", "risk", "next", "quote", "onset", "removal", "prior", "sheet")) {
+        List.of(
+            "window", "risk", "compare", "next", "quote", "onset", "removal", "prior", "sheet")) {
       WORDS.put(word, List.of());
     }
     WORDS.put("import", List.of());
@@ -282,6 +284,7 @@ final class Commands {
       case "find" -> new Find();
       case "window" -> new Window();
       case "risk" -> new Risk();
+      case "compare" -> new Compare();
       case "next" -> new Next();
       case "quote" -> new QuoteJob();
       case "onset" -> new Onset();

@@ -1,7 +1,8 @@
 package charline.drift;
 
 import charline.exposure.Settings;
-import charline.model.Coating;
+import charline.model.way.Coating;
+import charline.model.way.Way;
 import charline.trial.Board;
 import charline.trial.Manner;
 import charline.trial.Patch;
@@ -30,6 +31,11 @@ public final class ControlPatch {
    * same of each is a repeat.
    */
   record Kind(Coating coat, Manner manner) {
+    /** What a model of these patches is to answer for. */
+    Way way() {
+      return Way.UNSAID.with(coat).with(manner.place());
+    }
+
     static Kind of(Patch patch) {
       return new Kind(Coating.of(patch.finish()), patch.manner());
     }

@@ -190,7 +190,7 @@ public record Drift(Rig rig, List<Watch> watches) {
         trials.patches().stream()
             .filter(p -> !p.burnedAt().isAfter(until) && p.manner().equals(kind.manner()))
             .toList();
-    return new Trials(trials.stratum(), early, trials.acceptTint(), kind.coat());
+    return new Trials(trials.stratum(), early, trials.acceptTint(), kind.way());
   }
 
   private static double lateness(Patch patch, Trials trials, Posterior clearing) {

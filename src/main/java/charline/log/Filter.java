@@ -1,73 +1,54 @@
 package charline.log;
 
-import charline.trial.Mark;
-import java.time.OffsetDateTime;
+import charline.log.database.Where;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 
 /**
- * Which patches are wanted; every part narrows, an empty part does not.
+ * Which patches are wanted: all that count, or those of one thing.
  *
- * @param families coating families, any of them
- * @param woods woods, any of them
- * @param marks marks that a patch's last reading must all show
- * @param since burned at or after
- * @param until burned before
- * @param rigs rig names, any of them
- * @param boards board names, any of them
- * @param finishes finish names, any of them
- * @param people who burned or judged it, any of them
- * @param jobs jobs of the board, any of them
+ * @param of the thing, empty where all are wanted
+ * @param name its name
  */
-public record Filter(
-    Set<String> families,
-    Set<String> woods,
-    Set<Mark> marks,
-    Optional<OffsetDateTime> since,
-    Optional<OffsetDateTime> until,
-    Set<String> rigs,
-    Set<String> boards,
-    Set<String> finishes,
-    Set<String> people,
-    Set<String> jobs) {
+public record Filter(Optional<Thing> of, String name) {
+  /** What a patch is burned with, on, or through. */
+  public enum Thing {
+    RIG,
+    BOARD,
+    FINISH
+  }
+
+  /** A patch that counts: neither it nor its board is void. */
+  public static final String COUNTING =
+      "p.voided_why IS NULL AND NOT EXISTS (SELECT 1 FROM board v WHERE v.id = p.board_id AND"
+          + " v.voided_why IS NOT NULL)";
+
   /** Everything. */
-  public static final Filter ALL =
-      new Filter(
-          Set.of(),
-          Set.of(),
-          Set.of(),
-          Optional.empty(),
-          Optional.empty(),
-          Set.of(),
-          Set.of(),
-          Set.of(),
-          Set.of(),
-          Set.of());
+  public static final Filter ALL = new Filter(Optional.empty(), "");
 
   /** Everything burned with one rig. */
   public static Filter ofRig(String name) {
-    Set<String> any = Set.of();
-    Optional<OffsetDateTime> always = Optional.empty();
-    return new Filter(any, any, Set.of(), always, always, Set.of(name), any, any, any, any);
+    return new Filter(Optional.of(Thing.RIG), name);
   }
 
   /** Everything on one finish. */
   public static Filter onFinish(String name) {
-    Set<String> any = Set.of();
-    Optional<OffsetDateTime> always = Optional.empty();
-    return new Filter(any, any, Set.of(), always, always, any, any, Set.of(name), any, any);
+    return new Filter(Optional.of(Thing.FINISH), name);
   }
 
   /** Everything on one board. */
   public static Filter onBoard(String name) {
-    Set<String> any = Set.of();
-    Optional<OffsetDateTime> always = Optional.empty();
-    return new Filter(any, any, Set.of(), always, always, any, Set.of(name), any, any, any);
+    return new Filter(Optional.of(Thing.BOARD), name);
   }
 
-  /** The same whatever was seen: everything that was tried there. */
-  public Filter withoutMarks() {
-    return new Filter(
-        families, woods, Set.of(), since, until, rigs, boards, finishes, people, jobs);
+  Where where() {
+    return of.map(
+            thing ->
+                new Where(
+                    COUNTING
+                        + " AND p.%1$s_id IN (SELECT id FROM %1$s WHERE name = ?1)"
+                            .formatted(thing.name().toLowerCase(Locale.ROOT)),
+                    name))
+        .orElseGet(() -> new Where(COUNTING));
   }
 }

@@ -3,6 +3,7 @@ package charline.log;
 import charline.log.database.Database;
 import charline.log.database.SqliteFile;
 import charline.log.database.Upgrade;
+import charline.log.database.Where;
 import charline.log.reference.Nearest;
 import charline.log.reference.Reference;
 import charline.log.upgrade.LogCopy;
@@ -390,7 +391,12 @@ public final class Logbook implements AutoCloseable {
 
   /** Patches that match, oldest first; void ones are left out. */
   public List<PatchEntry> patches(Filter filter) {
-    return patches.matching(filter);
+    return patches.matching(filter.where());
+  }
+
+  /** Patches that meet a condition, oldest first, for the other packages of the log alone. */
+  public List<PatchEntry> patches(Where where) {
+    return patches.matching(where);
   }
 
   /** True if a patch was ever recorded, void or not. */

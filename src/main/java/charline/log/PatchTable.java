@@ -3,6 +3,7 @@ package charline.log;
 import charline.log.database.Database;
 import charline.log.database.ResultRow;
 import charline.log.database.RowValues;
+import charline.log.database.Where;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Knob;
@@ -52,17 +53,14 @@ public final class PatchTable {
     this.readings = readings;
   }
 
-  List<PatchEntry> matching(Filter filter) {
-    FilterSql sql = FilterSql.by(filter);
+  /** Patches that meet a condition, oldest first. */
+  List<PatchEntry> matching(Where where) {
     return read(
-            sql.condition(),
-            "ORDER BY p.burned_at_utc, p.recorded",
-            "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND %s ORDER BY r.patch_id, r.passes"
-                .formatted(sql.condition()),
-            sql.values())
-        .stream()
-        .filter(e -> e.patch().lastReading().outcome().marks().containsAll(filter.marks()))
-        .toList();
+        where.condition(),
+        "ORDER BY p.burned_at_utc, p.recorded",
+        "SELECT r.* FROM patch p JOIN reading r ON r.patch_id = p.id WHERE r.voided_why IS NULL AND (%s) ORDER BY r.patch_id, r.passes"
+            .formatted(where.condition()),
+        where.values());
   }
 
   /** Patches that count nowhere, they or their boards being void, in the order of recording. */

@@ -1,6 +1,8 @@
 package charline.model;
 
 import charline.exposure.Exposure;
+import charline.model.way.Way;
+import charline.model.way.WayDesign;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import java.util.List;
@@ -14,26 +16,21 @@ import java.util.List;
  * @param board index of the board, from 0
  * @param passesWithout last passes without the event, 0 where the first reading shows it
  * @param passesWith first passes with the event, {@link #NEVER} where it was never seen
- * @param coat values of the coat's terms, none where all coats are alike
+ * @param way values of the shifts, none where all patches were made in one way
  */
 public record CensoredPasses(
-    double lnDose,
-    double lnIntensity,
-    int board,
-    int passesWithout,
-    int passesWith,
-    double[] coat) {
+    double lnDose, double lnIntensity, int board, int passesWithout, int passesWith, double[] way) {
   /** Passes of an event that was never seen. */
   public static final int NEVER = Integer.MAX_VALUE;
 
-  /** A patch where all coats are alike. */
+  /** A patch where all are made in one way. */
   public CensoredPasses(
       double lnDose, double lnIntensity, int board, int passesWithout, int passesWith) {
     this(lnDose, lnIntensity, board, passesWithout, passesWith, new double[0]);
   }
 
   static CensoredPasses of(
-      Patch patch, int board, Event event, boolean acceptTint, CoatDesign coats) {
+      Patch patch, int board, Event event, boolean acceptTint, WayDesign ways) {
     Exposure exposure = patch.exposure();
     List<Reading> readings = patch.readings();
     int without = 0;
@@ -51,7 +48,7 @@ public record CensoredPasses(
         board,
         without,
         with,
-        coats.row(Coating.of(patch.finish())));
+        ways.row(Way.of(patch)));
   }
 
   /** Whether the event was seen at all. */

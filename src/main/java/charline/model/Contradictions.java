@@ -1,5 +1,6 @@
 package charline.model;
 
+import charline.model.way.WayDesign;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -10,7 +11,8 @@ import java.util.Random;
  * dose, more intensity and more passes. Counts pairs of patches of which one is hotter in every
  * respect, by at least a tenth in dose. More fluence at equal dose may char less, so for char the
  * hotter one also rises at least as much in dose as in intensity, as more power at no faster a hand
- * does. Where coats differ, one that is harder to lift counts as cooler.
+ * does. Where coats differ, one that is harder to lift counts as cooler; patches that were made in
+ * different ways are not compared.
  *
  * @param agreeing pairs in which the hotter patch had the event sooner
  * @param denying pairs in which the cooler patch had it sooner
@@ -39,13 +41,14 @@ public record Contradictions(int agreeing, int denying, double tail) {
   /** Counts over all pairs of patches. */
   public static Contradictions in(Trials trials, Event event) {
     List<CensoredPasses> data = trials.censored(event);
+    WayDesign ways = trials.ways(event);
     List<int[]> pairs = new ArrayList<>();
     for (int hot = 0; hot < data.size(); hot++) {
       for (int cool = 0; cool < data.size(); cool++) {
         if (data.get(hot).lnDose() >= data.get(cool).lnDose() + CLEARLY
             && data.get(hot).lnIntensity() >= data.get(cool).lnIntensity()
             && (event == Event.CLEARING || noFaster(data.get(hot), data.get(cool)))
-            && noHarder(data.get(hot).coat(), data.get(cool).coat())) {
+            && ways.noHarder(data.get(hot).way(), data.get(cool).way())) {
           pairs.add(new int[] {hot, cool});
         }
       }
@@ -60,15 +63,6 @@ public record Contradictions(int agreeing, int denying, double tail) {
   private static boolean noFaster(CensoredPasses hot, CensoredPasses cool) {
     double atLeast = -Prior.Weight.OF_POWER * (hot.lnIntensity() - cool.lnIntensity());
     return hot.lnDose() - cool.lnDose() >= atLeast - SLACK;
-  }
-
-  private static boolean noHarder(double[] coat, double[] other) {
-    for (int k = 0; k < coat.length; k++) {
-      if (coat[k] > other[k]) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private static int agreeing(List<int[]> pairs, List<CensoredPasses> seen) {

@@ -11,7 +11,7 @@ import charline.stat.quadrature.NormalTrapezoid;
  * @param psi weight of ln passes
  * @param sigma spread of a single patch, in ln dose
  * @param omega spread between boards, in ln dose
- * @param coatWeights weights of the coat's terms, none where all coats are alike
+ * @param wayWeights weights of the shifts, none where all patches are made in one way
  */
 public record Draw(
     double lnReference,
@@ -20,8 +20,8 @@ public record Draw(
     double psi,
     double sigma,
     double omega,
-    double[] coatWeights) {
-  /** A draw where all coats are alike. */
+    double[] wayWeights) {
+  /** A draw where all patches are made in one way. */
   public Draw(double lnReference, double tau, double phi, double psi, double sigma, double omega) {
     this(lnReference, tau, phi, psi, sigma, omega, new double[0]);
   }
@@ -40,13 +40,13 @@ public record Draw(
    *
    * @param lnDose natural logarithm of the dose per pass in J/cm²
    * @param lnIntensity natural logarithm of fluence or irradiance
-   * @param coatStep values of the coat's terms, from those of the coat that τ is for: see {@link
-   *     Trials#coatStep}
+   * @param wayStep values of the shifts, from those of the way that τ is for: see {@link
+   *     Trials#waySteps}
    */
-  public double margin(double lnDose, double lnIntensity, int passes, double[] coatStep) {
+  public double margin(double lnDose, double lnIntensity, int passes, double[] wayStep) {
     double margin = lnDose + phi * (lnIntensity - lnReference) + psi * Math.log(passes) - tau;
-    for (int k = 0; k < coatStep.length; k++) {
-      margin -= coatWeights[k] * coatStep[k];
+    for (int k = 0; k < wayStep.length; k++) {
+      margin -= wayWeights[k] * wayStep[k];
     }
     return margin;
   }

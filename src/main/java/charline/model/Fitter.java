@@ -1,6 +1,8 @@
 package charline.model;
 
 import charline.exposure.Emission;
+import charline.model.way.Trait;
+import charline.model.way.WayDesign;
 import charline.stat.distribution.Logistic;
 import charline.stat.optimisation.NewtonMaximizer;
 import charline.stat.sampling.ImportanceSampler;
@@ -67,7 +69,15 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
 
   /** The prior that the model of one event of these trials begins with, as their coats have it. */
   public Prior prior(Trials trials, Event event) {
-    return trials.coats(event).startingFrom(priors.of(event, trials.stratum().emission()));
+    return startingFrom(priors.of(event, trials.stratum().emission()), trials.ways(event));
+  }
+
+  /**
+   * The prior that these coats begin with: where their thicknesses differ, its middle is moved with
+   * the weight of thickness as that is found; where all are alike, with what is known beforehand.
+   */
+  private static Prior startingFrom(Prior prior, WayDesign ways) {
+    return ways.has(Trait.THICKNESS) ? prior : prior.forCoats(ways.lnReferenceThickness());
   }
 
   private Prior given(Trials trials, Event event) {
@@ -79,7 +89,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
     return fit(trials, event, patch -> true);
   }
 
-  /** The posterior of one event from some of the patches, with F0 and the coat's terms of all. */
+  /** The posterior of one event from some of the patches, with F0 and the shifts of all. */
   ModelFit fit(Trials trials, Event event, Predicate<Patch> chosen) {
     return fit(trials, trials.censored(event, chosen), event, 1);
   }
@@ -96,7 +106,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
             trials.lnReferenceIntensity(),
             event,
             given(trials, event),
-            trials.coats(event),
+            trials.ways(event),
             thinning);
   }
 
@@ -134,7 +144,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
   }
 
   public ModelFit fit(List<CensoredPasses> data, double lnReference, Event event, Prior prior) {
-    return fit(data, lnReference, event, prior, CoatDesign.ALIKE, 1);
+    return fit(data, lnReference, event, prior, WayDesign.ALIKE, 1);
   }
 
   private ModelFit fit(
@@ -142,34 +152,34 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
       double lnReference,
       Event event,
       Prior prior,
-      CoatDesign coats,
+      WayDesign ways,
       int thinning) {
-    Prior own = coats.startingFrom(prior);
-    Sampled alone = sample(data, lnReference, own, coats, thinning);
+    Prior own = startingFrom(prior, ways);
+    Sampled alone = sample(data, lnReference, own, ways, thinning);
     Optional<BorrowedPrior> loan = Optional.ofNullable(loans.get(event));
     if (loan.isEmpty()) {
-      return alone.fit(event, lnReference, coats, Optional.empty());
+      return alone.fit(event, lnReference, ways, Optional.empty());
     }
-    Prior lent = coats.startingFrom(loan.get().prior().with(prior.omega()));
+    Prior lent = startingFrom(loan.get().prior().with(prior.omega()), ways);
     if (lent.phi().least() != prior.phi().least()) {
       throw new IllegalArgumentException(
           "A loan must cut the weight of intensity off as the prior does.");
     }
-    Sampled borrowed = sample(data, lnReference, lent, coats, thinning);
+    Sampled borrowed = sample(data, lnReference, lent, ways, thinning);
     double weight = weight(alone, borrowed, loan.get().share());
     Sampled mixed = weight == 0 ? alone : alone.mixedWith(borrowed, weight);
     return mixed.fit(
         event,
         lnReference,
-        coats,
+        ways,
         Optional.of(new BorrowedPrior.Used(loan.get().lenders(), weight)));
   }
 
   private Sampled sample(
-      List<CensoredPasses> data, double lnReference, Prior prior, CoatDesign coats, int thinning) {
-    double thicker = prior.lnThicker(coats.lnReferenceThickness());
+      List<CensoredPasses> data, double lnReference, Prior prior, WayDesign ways, int thinning) {
+    double thicker = prior.lnThicker(ways.lnReferenceThickness());
     return sample(
-        new PassesToEvent(data, lnReference, prior, coats.terms(), thicker), prior, thinning);
+        new PassesToEvent(data, lnReference, prior, ways.factors(), thicker), prior, thinning);
   }
 
   /** Weight that the trials leave to a borrowed prior: prior odds times the Bayes factor. */
@@ -191,8 +201,8 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
   private record Sampled(
       WeightedDraws draws, Prior prior, double kHat, String method, OptionalDouble lnEvidence) {
     ModelFit fit(
-        Event event, double lnReference, CoatDesign coats, Optional<BorrowedPrior.Used> borrowed) {
-      return ModelFit.of(event, draws, prior, kHat, method, lnReference, coats, borrowed);
+        Event event, double lnReference, WayDesign ways, Optional<BorrowedPrior.Used> borrowed) {
+      return ModelFit.of(event, draws, prior, kHat, method, lnReference, ways, borrowed);
     }
 
     /** Both posteriors together, the other with this weight. */

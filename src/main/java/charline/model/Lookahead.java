@@ -55,13 +55,13 @@ public final class Lookahead {
 
   private void learnBoards(Trials trials, Event event) {
     List<CensoredPasses> data = trials.censored(event);
+    List<double[]> waySteps = trials.waySteps(event);
     for (int p = 0; p < data.size(); p++) {
       Patch patch = trials.patches().get(p);
       CensoredPasses d = data.get(p);
       double with = d.seen() ? Math.log(d.passesWith()) : Double.POSITIVE_INFINITY;
       double without = Math.log(d.passesWithout()); // -infinity where the first reading shows it
-      double[] coatStep = trials.coatStep(patch, event);
-      learn(patch.board().id(), d.lnDose(), d.lnIntensity(), coatStep, without, with);
+      learn(patch.board().id(), d.lnDose(), d.lnIntensity(), waySteps.get(p), without, with);
     }
   }
 
@@ -70,14 +70,14 @@ public final class Lookahead {
       UUID board,
       double lnDose,
       double lnIntensity,
-      double[] coatStep,
+      double[] wayStep,
       double without,
       double with) {
     double[][] known = shift(Optional.of(board));
     double[][] sharper = new double[known.length][BOARD_RULE.points()];
     for (int i = 0; i < known.length; i++) {
       double sum = 0;
-      double likeDose = lnDose - draws.coatShift(i, coatStep);
+      double likeDose = lnDose - draws.wayShift(i, wayStep);
       for (int q = 0; q < sharper[i].length; q++) {
         double cell =
             cdf(i, q, likeDose, lnIntensity, with) - cdf(i, q, likeDose, lnIntensity, without);

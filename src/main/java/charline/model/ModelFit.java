@@ -1,9 +1,11 @@
 package charline.model;
 
+import charline.model.way.Coating;
+import charline.model.way.Way;
+import charline.model.way.WayDesign;
 import charline.stat.sampling.WeightedDraws;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * One fitted event: the posterior in numbers with units, and how well it could be computed.
@@ -21,8 +23,8 @@ import java.util.stream.IntStream;
  * @param draws posterior draws used
  * @param effectiveDraws draws after weighting
  * @param method how the posterior was computed, in words
- * @param coat the coat that τ and all doses are for
- * @param coatEffects what the coat's terms were found to count; empty where all coats are alike
+ * @param ways shifts of the model, and the way of working that τ and all doses are for
+ * @param wayEffects what each was found to count; empty where all trials were made in one way
  * @param borrowed what was borrowed from other trials, if anything
  * @param posterior the draws themselves
  */
@@ -39,8 +41,8 @@ public record ModelFit(
     int draws,
     double effectiveDraws,
     String method,
-    Coating coat,
-    List<CoatEffect> coatEffects,
+    WayDesign ways,
+    List<WayEffect> wayEffects,
     Optional<BorrowedPrior.Used> borrowed,
     Posterior posterior) {
 
@@ -48,7 +50,7 @@ public record ModelFit(
   public static final double PARETO_K_LIMIT = 0.7;
 
   public ModelFit {
-    coatEffects = List.copyOf(coatEffects);
+    wayEffects = List.copyOf(wayEffects);
   }
 
   /**
@@ -63,13 +65,9 @@ public record ModelFit(
       double kHat,
       String method,
       double lnReference,
-      CoatDesign coats,
+      WayDesign ways,
       Optional<BorrowedPrior.Used> borrowed) {
-    Posterior posterior = new Posterior(draws, lnReference, prior, coats.row(coats.coat()));
-    List<CoatEffect> effects =
-        IntStream.range(0, coats.terms().size())
-            .mapToObj(k -> new CoatEffect(coats.terms().get(k), posterior.coatWeight(k)))
-            .toList();
+    Posterior posterior = new Posterior(draws, lnReference, prior, ways.row(ways.way()));
     return new ModelFit(
         event,
         posterior.tau(),
@@ -83,8 +81,8 @@ public record ModelFit(
         draws.size(),
         draws.effectiveSize(),
         method,
-        coats.coat(),
-        effects,
+        ways,
+        WayEffect.of(ways, posterior),
         borrowed,
         posterior);
   }
@@ -102,6 +100,42 @@ public record ModelFit(
         .lnDose(event == Event.CHAR ? 1 - confidence : confidence, lnIntensity, passes);
   }
 
+  /** The way of working that τ and all doses are for. */
+  public Way way() {
+    return ways.way();
+  }
+
+  /** The coat that they are for. */
+  public Coating coat() {
+    return way().coat();
+  }
+
+  /** The same fit with its draws seen for another way of working. */
+  public ModelFit inWay(Way other) {
+    if (other.equals(way())) {
+      return this;
+    }
+    Posterior moved = posterior.moved(ways.step(way(), other));
+    WayDesign asked = ways.with(other);
+    return new ModelFit(
+        event,
+        moved.tau(),
+        phi,
+        psi,
+        sigma,
+        omega,
+        moved.evenDoseJoulesPerCm2(),
+        referenceIntensity,
+        paretoK,
+        draws,
+        effectiveDraws,
+        method,
+        asked,
+        WayEffect.of(asked, moved),
+        borrowed,
+        moved);
+  }
+
   /** The same fit with its draws seen for a piece. */
   ModelFit with(Posterior piece) {
     return new ModelFit(
@@ -117,8 +151,8 @@ public record ModelFit(
         draws,
         piece.effectiveDraws(),
         method,
-        coat,
-        coatEffects,
+        ways,
+        wayEffects,
         borrowed,
         piece);
   }

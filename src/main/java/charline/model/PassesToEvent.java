@@ -1,5 +1,7 @@
 package charline.model;
 
+import charline.model.way.Factor;
+import charline.model.way.Trait;
 import charline.stat.distribution.Logistic;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.stat.quadrature.NormalTrapezoid;
@@ -7,17 +9,18 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 
 /**
  * The log posterior density of the passes-to-event model, up to a constant, in the unconstrained
  * coordinates: τ, ln σ, {@link Softplus} of φ and ψ above their least and of ω, and the weights β
- * of the coat's terms.
+ * of the shifts.
  *
  * <p>A patch on board b has met its event by pass n when ln D + φ ln(F/F0) + ψ ln n &ge; τ + u_b +
- * σ e with e standard logistic and u_b normal with standard deviation ω. Where coats differ, Σ β x
- * is added to τ for the values x of its coat's terms. With z(n) = (ln D + φ ln(F/F0) + ψ ln n - τ -
- * u_b) / σ and Λ the logistic distribution function, a patch whose event came after l and by h
- * passes has likelihood Λ(z(h)) - Λ(z(l)), which for the logistic is exactly
+ * σ e with e standard logistic and u_b normal with standard deviation ω. Where ways of working
+ * differ, Σ β x is added to τ for the values x of its shifts. With z(n) = (ln D + φ ln(F/F0) + ψ ln
+ * n - τ - u_b) / σ and Λ the logistic distribution function, a patch whose event came after l and
+ * by h passes has likelihood Λ(z(h)) - Λ(z(l)), which for the logistic is exactly
  *
  * <pre>  Λ(z(h)) · Λ(-z(l)) · (1 - exp(-ψ ln(h/l) / σ)).</pre>
  *
@@ -32,8 +35,8 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
   static final int SIGMA = 3;
   static final int OMEGA = 4;
 
-  /** Weights of the coat's terms come after the parameters that every model has. */
-  static final int COAT = 5;
+  /** Weights of the shifts come after the parameters that every model has. */
+  static final int WAY = 5;
 
   private static final Softplus WEIGHT = new Softplus(0.15);
   private static final Softplus SPREAD = new Softplus(0.05);
@@ -44,21 +47,20 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
   private static final double LARGE = 1e100;
 
   /** One success (+1) or failure (-1) of a logistic regression. */
-  private record Trial(
-      double lnDose, double lnIntensity, double lnPasses, double[] coat, int sign) {
+  private record Trial(double lnDose, double lnIntensity, double lnPasses, double[] way, int sign) {
     double margin(double[] p) {
       double margin = lnDose + p[PHI] * lnIntensity + p[PSI] * lnPasses - p[TAU];
-      for (int k = 0; k < coat.length; k++) {
-        margin -= p[COAT + k] * coat[k];
+      for (int k = 0; k < way.length; k++) {
+        margin -= p[WAY + k] * way[k];
       }
       return margin;
     }
   }
 
   private final Prior prior;
-  private final List<CoatTerm> coatTerms;
+  private final List<Factor> factors;
 
-  /** What each coat term's weight moves the middle of τ's prior by. */
+  /** What each weight moves the middle of τ's prior by. */
   private final double[] tauSlope;
 
   private final int size;
@@ -73,7 +75,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
   /**
    * @param data one per patch; boards numbered from 0
    * @param lnReference natural logarithm of the reference intensity F0
-   * @param coatTerms terms of the coat, as each patch has values for
+   * @param factors shifts, as each patch has values for
    * @param lnThicker by how much the mean coat is thicker than the one that the prior of τ is for,
    *     in ln thickness: counts by the weight of thickness, where that is a term
    */
@@ -81,13 +83,19 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
       List<CensoredPasses> data,
       double lnReference,
       Prior prior,
-      List<CoatTerm> coatTerms,
+      List<Factor> factors,
       double lnThicker) {
     this.prior = prior;
-    this.coatTerms = coatTerms;
+    this.factors = factors;
     tauSlope =
-        coatTerms.stream().mapToDouble(t -> t == CoatTerm.THICKNESS ? lnThicker : 0).toArray();
-    size = COAT + coatTerms.size();
+        factors.stream()
+            .flatMapToDouble(
+                f -> {
+                  double move = f.trait() == Trait.THICKNESS ? lnThicker : 0;
+                  return DoubleStream.generate(() -> move).limit(f.width());
+                })
+            .toArray();
+    size = WAY + tauSlope.length;
     int count = data.stream().mapToInt(CensoredPasses::board).max().orElse(-1) + 1;
     boards = new Trial[count][];
     for (int b = 0; b < count; b++) {
@@ -110,7 +118,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     withRatio = ratios.values().stream().mapToInt(n -> n).toArray();
   }
 
-  /** The model where all coats are alike. */
+  /** The model where all patches are made in one way. */
   PassesToEvent(List<CensoredPasses> data, double lnReference, Prior prior) {
     this(data, lnReference, prior, List.of(), 0);
   }
@@ -119,10 +127,10 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     double f = d.lnIntensity() - lnReference;
     Trial failure =
         d.passesWithout() > 0
-            ? new Trial(d.lnDose(), f, Math.log(d.passesWithout()), d.coat(), -1)
+            ? new Trial(d.lnDose(), f, Math.log(d.passesWithout()), d.way(), -1)
             : null;
     Trial success =
-        d.seen() ? new Trial(d.lnDose(), f, Math.log(d.passesWith()), d.coat(), 1) : null;
+        d.seen() ? new Trial(d.lnDose(), f, Math.log(d.passesWith()), d.way(), 1) : null;
     if (failure == null) {
       return success == null ? List.of() : List.of(success);
     }
@@ -137,9 +145,12 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     x[PSI] = WEIGHT.coordinate(Math.max(prior.psi().mean() - prior.psi().least(), 0.1));
     x[SIGMA] = prior.lnSigma().mean();
     x[OMEGA] = SPREAD.coordinate(prior.omega().rootMeanSquare());
-    for (int k = COAT; k < size; k++) {
-      x[k] = coatTerms.get(k - COAT).prior().centre();
-      x[TAU] += tauSlope[k - COAT] * x[k];
+    int k = WAY;
+    for (Factor factor : factors) {
+      for (int end = k + factor.width(); k < end; k++) {
+        x[k] = factor.prior().centre();
+        x[TAU] += tauSlope[k - WAY] * x[k];
+      }
     }
     return x;
   }
@@ -239,9 +250,11 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   /** Log prior with what the change of coordinates adds. */
   private double logPrior(double[] x, double[] p) {
-    double coats = 0;
-    for (int k = COAT; k < size; k++) {
-      coats += coatTerms.get(k - COAT).prior().logDensity(p[k]);
+    double shifts = 0;
+    int k = WAY;
+    for (Factor factor : factors) {
+      shifts += factor.prior().logDensity(p, k, factor.width());
+      k += factor.width();
     }
     return prior.tau().logDensity(p[TAU] - tauMove(p))
         + prior.phi().logDensity(p[PHI])
@@ -251,14 +264,14 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
         + prior.lnSigma().logDensity(x[SIGMA])
         + prior.omega().logDensity(p[OMEGA])
         + SPREAD.logJacobian(x[OMEGA])
-        + coats;
+        + shifts;
   }
 
   /** By how much the coats' thickness moves the middle of τ's prior. */
   private double tauMove(double[] p) {
     double move = 0;
     for (int k = 0; k < tauSlope.length; k++) {
-      move += tauSlope[k] * p[COAT + k];
+      move += tauSlope[k] * p[WAY + k];
     }
     return move;
   }
@@ -297,11 +310,10 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     total.value += prior.omega().logDensity(p[OMEGA]);
     total.gradient[OMEGA] += prior.omega().slope(p[OMEGA]);
     total.hessian[OMEGA][OMEGA] += prior.omega().bend(p[OMEGA]);
-    for (int k = COAT; k < size; k++) {
-      HeavyTailedNormal weight = coatTerms.get(k - COAT).prior();
-      total.value += weight.logDensity(p[k]);
-      total.gradient[k] += weight.slope(p[k]);
-      total.hessian[k][k] += weight.bend(p[k]);
+    int k = WAY;
+    for (Factor factor : factors) {
+      total.value += factor.prior().expand(p, k, factor.width(), total.gradient, total.hessian);
+      k += factor.width();
     }
   }
 
@@ -314,7 +326,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     double[] slope = new double[size];
     slope[TAU] = 1;
     for (int k = 0; k < tauSlope.length; k++) {
-      slope[COAT + k] = -tauSlope[k];
+      slope[WAY + k] = -tauSlope[k];
     }
     for (int r = 0; r < size; r++) {
       total.gradient[r] -= precision * off * slope[r];
@@ -389,8 +401,8 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     dz[PSI] = perSigma * t.lnPasses;
     dz[SIGMA] = -z;
     dz[OMEGA] = -perSigma * node;
-    for (int k = 0; k < t.coat.length; k++) {
-      dz[COAT + k] = -perSigma * t.coat[k];
+    for (int k = 0; k < t.way.length; k++) {
+      dz[WAY + k] = -perSigma * t.way[k];
     }
     double slope = t.sign * Logistic.cdf(-t.sign * z);
     double bend = -Logistic.cdf(z) * Logistic.cdf(-z);

@@ -1,5 +1,6 @@
 package charline.model;
 
+import charline.model.way.Way;
 import charline.trial.Patch;
 import java.util.List;
 import java.util.UUID;
@@ -24,6 +25,11 @@ import java.util.function.Predicate;
 public record PieceFit(
     ModelFit general, ModelFit piece, int patches, Estimate shift, double kHat, boolean refitted) {
 
+  /** The same seen for another way of working. */
+  PieceFit inWay(Way other) {
+    return new PieceFit(general.inWay(other), piece.inWay(other), patches, shift, kHat, refitted);
+  }
+
   /**
    * Fits one event for a piece.
    *
@@ -33,26 +39,25 @@ public record PieceFit(
    */
   public static PieceFit of(Fitter fitter, Trials trials, Event event, UUID board) {
     Predicate<Patch> onPiece = patch -> patch.board().id().equals(board);
-    List<Patch> own = trials.patches().stream().filter(onPiece).toList();
-    if (own.isEmpty()) {
+    List<double[]> waySteps = trials.waySteps(event, onPiece);
+    if (waySteps.isEmpty()) {
       throw new IllegalArgumentException("A piece must have a patch of its own.");
     }
     List<CensoredPasses> seen = trials.censored(event, onPiece);
-    List<double[]> coatSteps = own.stream().map(p -> trials.coatStep(p, event)).toList();
     ModelFit general = fitter.fit(trials, event, onPiece.negate());
-    Posterior.OnPiece weighed = general.posterior().onPiece(seen, coatSteps);
+    Posterior.OnPiece weighed = general.posterior().onPiece(seen, waySteps);
     if (weighed.kHat() <= ModelFit.PARETO_K_LIMIT) {
       return new PieceFit(
           general,
           general.with(weighed.posterior()),
-          own.size(),
+          waySteps.size(),
           weighed.shift(),
           weighed.kHat(),
           false);
     }
     ModelFit all = fitter.fit(trials, event);
-    Posterior.OnPiece known = all.posterior().givenShiftOf(seen, coatSteps);
+    Posterior.OnPiece known = all.posterior().givenShiftOf(seen, waySteps);
     return new PieceFit(
-        general, all.with(known.posterior()), own.size(), known.shift(), weighed.kHat(), true);
+        general, all.with(known.posterior()), waySteps.size(), known.shift(), weighed.kHat(), true);
   }
 }

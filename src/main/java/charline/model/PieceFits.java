@@ -1,5 +1,6 @@
 package charline.model;
 
+import charline.model.way.Way;
 import charline.trial.Board;
 
 /**
@@ -20,6 +21,11 @@ public record PieceFits(Board board, PieceFit charring, PieceFit clearing) {
         board,
         PieceFit.of(fitter, trials, Event.CHAR, board.id()),
         PieceFit.of(fitter, trials, Event.CLEARING, board.id()));
+  }
+
+  /** The same seen for another way of working. */
+  public PieceFits inWay(Way other) {
+    return new PieceFits(board, charring.inWay(other), clearing.inWay(other));
   }
 
   /** How many patches the piece has of its own. */

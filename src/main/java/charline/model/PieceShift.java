@@ -53,9 +53,9 @@ final class PieceShift implements BoardShift {
    *
    * @param draws of parameters that owe nothing to these patches
    * @param patches one or more
-   * @param coatSteps values of the coat's terms of each, from those of the coat that τ is for
+   * @param waySteps values of the shifts of each, from those of the way that τ is for
    */
-  static PieceShift of(Posterior draws, List<CensoredPasses> patches, List<double[]> coatSteps) {
+  static PieceShift of(Posterior draws, List<CensoredPasses> patches, List<double[]> waySteps) {
     int count = draws.size();
     double[] sigma = draws.perDraw(draws::sigma);
     double[] logEvidence = new double[count];
@@ -72,7 +72,7 @@ final class PieceShift implements BoardShift {
         log[q] = Math.log(rule.weight(q));
       }
       for (int p = 0; p < patches.size(); p++) {
-        add(patches.get(p), draws.coatShift(i, coatSteps.get(p)), draws, i, rule, log);
+        add(patches.get(p), draws.wayShift(i, waySteps.get(p)), draws, i, rule, log);
       }
       double top = Arrays.stream(log).max().orElseThrow();
       double sum = 0;
@@ -97,12 +97,12 @@ final class PieceShift implements BoardShift {
 
   private static void add(
       CensoredPasses patch,
-      double coatShift,
+      double wayShift,
       Posterior draws,
       int i,
       NormalTrapezoid rule,
       double[] log) {
-    double lnDose = patch.lnDose() - coatShift;
+    double lnDose = patch.lnDose() - wayShift;
     double lnWith = patch.seen() ? Math.log(patch.passesWith()) : 0;
     double lnWithout = patch.passesWithout() > 0 ? Math.log(patch.passesWithout()) : 0;
     double between =

@@ -23,7 +23,7 @@ public final class Posterior {
   private final double[] psi;
   private final double[] sigma;
   private final double[] omega;
-  private final double[][] coatWeights;
+  private final double[][] wayWeights;
   private final double[] weights;
 
   /** The board that chances and doses are for. */
@@ -33,20 +33,20 @@ public final class Posterior {
    * Takes draws in the coordinates of {@link PassesToEvent}.
    *
    * @param prior whose least φ and ψ the coordinates begin at
-   * @param coat values of the coat's terms that this posterior is to be for: they go into τ
+   * @param way values of the shifts of the way that this posterior is to be for: they go into τ
    */
-  Posterior(WeightedDraws draws, double lnReference, Prior prior, double[] coat) {
+  Posterior(WeightedDraws draws, double lnReference, Prior prior, double[] way) {
     this.lnReference = lnReference;
     double[][] draw =
         Arrays.stream(draws.points())
             .map(x -> PassesToEvent.parameters(x, prior))
             .toArray(double[][]::new);
-    coatWeights = new double[coat.length][];
-    for (int k = 0; k < coat.length; k++) {
-      coatWeights[k] = column(draw, PassesToEvent.COAT + k);
+    wayWeights = new double[way.length][];
+    for (int k = 0; k < way.length; k++) {
+      wayWeights[k] = column(draw, PassesToEvent.WAY + k);
     }
     tau = column(draw, PassesToEvent.TAU);
-    Arrays.setAll(tau, i -> tau[i] + coatShift(i, coat));
+    Arrays.setAll(tau, i -> tau[i] + wayShift(i, way));
     phi = column(draw, PassesToEvent.PHI);
     psi = column(draw, PassesToEvent.PSI);
     sigma = column(draw, PassesToEvent.SIGMA);
@@ -62,8 +62,7 @@ public final class Posterior {
     psi = chosen(all.psi, draws);
     sigma = chosen(all.sigma, draws);
     omega = chosen(all.omega, draws);
-    coatWeights =
-        Arrays.stream(all.coatWeights).map(w -> chosen(w, draws)).toArray(double[][]::new);
+    wayWeights = Arrays.stream(all.wayWeights).map(w -> chosen(w, draws)).toArray(double[][]::new);
     weights = new double[draws.length];
     Arrays.fill(weights, 1.0 / draws.length);
     board = all.board.chosen(draws);
@@ -85,7 +84,7 @@ public final class Posterior {
     psi = draws.psi;
     sigma = draws.sigma;
     omega = draws.omega;
-    coatWeights = draws.coatWeights;
+    wayWeights = draws.wayWeights;
     this.weights = weights;
     this.board = board;
   }
@@ -107,20 +106,41 @@ public final class Posterior {
     return new WeightedDraws(new double[weights.length][0], weights).effectiveSize();
   }
 
-  /** Weight of one of the coat's terms, in the order of the design. */
-  Estimate coatWeight(int term) {
-    return estimate(coatWeights[term]);
+  /** By how much the even-chance dose of one way of working lies above that of another, in ln. */
+  Estimate shiftEstimate(double[] way) {
+    return estimate(perDraw(i -> wayShift(i, way)));
   }
 
   /**
-   * By how much the even-chance dose of one coat lies above that of another, in ln dose.
+   * The same draws for another way of working.
    *
-   * @param coat values of the coat's terms from those of the other; none where all coats are alike
+   * @param way values of its shifts from those of the way that this is for
    */
-  double coatShift(int draw, double[] coat) {
+  Posterior moved(double[] way) {
+    return new Posterior(this, perDraw(i -> tau[i] + wayShift(i, way)));
+  }
+
+  private Posterior(Posterior draws, double[] tau) {
+    lnReference = draws.lnReference;
+    this.tau = tau;
+    phi = draws.phi;
+    psi = draws.psi;
+    sigma = draws.sigma;
+    omega = draws.omega;
+    wayWeights = draws.wayWeights;
+    weights = draws.weights;
+    board = draws.board;
+  }
+
+  /**
+   * By how much the even-chance dose of one way of working lies above that of another, in ln dose.
+   *
+   * @param way values of its shifts from those of the other; none where all are one
+   */
+  double wayShift(int draw, double[] way) {
     double shift = 0;
-    for (int k = 0; k < coat.length; k++) {
-      shift += coatWeights[k][draw] * coat[k];
+    for (int k = 0; k < way.length; k++) {
+      shift += wayWeights[k][draw] * way[k];
     }
     return shift;
   }
@@ -171,10 +191,10 @@ public final class Posterior {
    * anew by the chance of what its patches showed, the piece's shift integrated out given them.
    *
    * @param patches the event's readings on the piece, one or more; boards are not looked at
-   * @param coatSteps values of the coat's terms of each, from those of the coat that this is for
+   * @param waySteps values of the shifts of each, from those of the way that this is for
    */
-  OnPiece onPiece(List<CensoredPasses> patches, List<double[]> coatSteps) {
-    PieceShift piece = PieceShift.of(this, patches, coatSteps);
+  OnPiece onPiece(List<CensoredPasses> patches, List<double[]> waySteps) {
+    PieceShift piece = PieceShift.of(this, patches, waySteps);
     double[] logWeights = perDraw(i -> Math.log(weights[i]) + piece.logEvidence(i));
     ParetoSmoothing smoothed = ParetoSmoothing.of(logWeights);
     Posterior known = new Posterior(this, smoothed.weights(), piece);
@@ -185,8 +205,8 @@ public final class Posterior {
    * The same posterior for a piece whose patches it was fitted to already: only the piece's shift
    * is conditioned on them.
    */
-  OnPiece givenShiftOf(List<CensoredPasses> patches, List<double[]> coatSteps) {
-    PieceShift piece = PieceShift.of(this, patches, coatSteps);
+  OnPiece givenShiftOf(List<CensoredPasses> patches, List<double[]> waySteps) {
+    PieceShift piece = PieceShift.of(this, patches, waySteps);
     return new OnPiece(new Posterior(this, weights, piece), 0, piece.shift(weights));
   }
 
@@ -316,12 +336,12 @@ public final class Posterior {
   public List<Draw> alike(int count) {
     return Arrays.stream(resample(count))
         .mapToObj(
-            i -> new Draw(lnReference, tau[i], phi[i], psi[i], sigma[i], omega[i], coatWeights(i)))
+            i -> new Draw(lnReference, tau[i], phi[i], psi[i], sigma[i], omega[i], wayWeights(i)))
         .toList();
   }
 
-  private double[] coatWeights(int draw) {
-    return Arrays.stream(coatWeights).mapToDouble(weights -> weights[draw]).toArray();
+  private double[] wayWeights(int draw) {
+    return Arrays.stream(wayWeights).mapToDouble(weights -> weights[draw]).toArray();
   }
 
   /** Indices of {@code count} equally weighted draws. */

@@ -1,6 +1,8 @@
 package charline.model;
 
 import charline.exposure.Emission;
+import charline.model.way.HeavyTailedNormal;
+import charline.model.way.Trait;
 import charline.quantity.Invariant;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -124,7 +126,7 @@ public record Prior(
    */
   public Prior forCoats(OptionalDouble lnMicrometres) {
     double thicker = lnThicker(lnMicrometres);
-    HeavyTailedNormal weight = CoatTerm.THICKNESS.prior();
+    HeavyTailedNormal weight = Trait.THICKNESS.prior();
     double spread = weight.scale() * thicker;
     Normal moved =
         new Normal(

@@ -1,11 +1,16 @@
 package charline.model;
 
+import charline.exposure.Figure;
+import charline.model.way.Coating;
+import charline.model.way.Warmth;
+import charline.model.way.Way;
+import charline.model.way.WayDesign;
+import charline.model.way.WaysTried;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.trial.Tone;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The patches of one stratum, as the models take them.
@@ -21,26 +27,35 @@ import java.util.function.Predicate;
  * @param stratum what they have in common
  * @param patches one or more
  * @param acceptTint count a tint in the grain as cleared
- * @param asked the coat that answers are to be for, as far as that was said
+ * @param asked the way of working that answers are to be for, as far as that was said
  */
-public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, Coating asked) {
+public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, Way asked) {
   public Trials {
     patches = List.copyOf(patches);
     if (patches.isEmpty()) {
       throw new IllegalArgumentException(
           "An analysis needs at least one patch; there is none for " + stratum.words() + ".");
     }
-    CoatsTried.require(asked, stratum, patches);
   }
 
-  /** Trials whose answers are for the coat that most of them had. */
+  /** Trials whose answers are for the way in which most of them were made. */
   public Trials(Stratum stratum, List<Patch> patches, boolean acceptTint) {
-    this(stratum, patches, acceptTint, Coating.UNSAID);
+    this(stratum, patches, acceptTint, Way.UNSAID);
   }
 
   /** The same trials with tint counted one way or the other. */
   public Trials acceptingTint(boolean accept) {
     return new Trials(stratum, patches, accept, asked);
+  }
+
+  /** The same trials asked about another way of working. */
+  public Trials asking(Way way) {
+    return new Trials(stratum, patches, acceptTint, way);
+  }
+
+  /** Whether any patch was burned in a way of working, as far as that goes by name. */
+  public boolean tried(Way way) {
+    return WaysTried.among(patches, way);
   }
 
   /** Some of the same trials. */
@@ -53,18 +68,68 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, C
    * equal ones, which is harder to lift) and of the geometric mean thickness of such coats.
    */
   public Coating coat() {
-    Optional<Tone> tone = asked.tone().or(this::usualTone);
+    Optional<Tone> tone = asked.coat().tone().or(this::usualTone);
     List<Patch> alike =
         patches.stream().filter(p -> tone.isEmpty() || p.finish().tone().equals(tone)).toList();
-    OptionalDouble usual = CoatDesign.meanLog(CoatDesign.thicknesses(alike));
+    OptionalDouble usual = WayDesign.meanLogThickness(alike);
     if (usual.isEmpty()) {
-      usual = CoatDesign.meanLog(CoatDesign.thicknesses(patches));
+      usual = WayDesign.meanLogThickness(patches);
     }
+    OptionalDouble thickness = asked.coat().thicknessMicrometres();
     return new Coating(
         tone,
-        asked.thicknessMicrometres().isPresent() || usual.isEmpty()
-            ? asked.thicknessMicrometres()
+        thickness.isPresent() || usual.isEmpty()
+            ? thickness
             : OptionalDouble.of(Math.exp(usual.getAsDouble())));
+  }
+
+  /**
+   * The way of working that answers are for: as asked, else the rig that most patches were burned
+   * on, the figure and the rest that most of that rig's had, on the face, dry, with pulses and
+   * moisture as in the middle of the trials.
+   */
+  public Way way() {
+    List<Way> ways = patches.stream().map(Way::of).toList();
+    Optional<String> rig =
+        asked.rig().or(() -> usual(ways.stream().flatMap(w -> w.rig().stream())));
+    List<Way> own = ways.stream().filter(w -> w.rig().equals(rig)).toList();
+    Optional<Figure> figure =
+        asked.figure().or(() -> usual(own.stream().map(Way::figure)).flatMap(f -> f));
+    Optional<Warmth> warmth =
+        asked.warmth().or(() -> usual(own.stream().flatMap(w -> w.warmth().stream())));
+    return new Way(
+        coat(),
+        rig,
+        figure,
+        Optional.of(asked.placeOrFace()),
+        asked.pulseNanoseconds(),
+        warmth,
+        Optional.of(asked.wetted().orElse(false)),
+        asked.moisturePercent());
+  }
+
+  /** The most common of some values; of equally common ones the one seen last. */
+  private static <T> Optional<T> usual(Stream<T> values) {
+    Map<T, Integer> counts = new LinkedHashMap<>();
+    values.forEach(
+        value -> {
+          int count = counts.getOrDefault(value, 0) + 1;
+          counts.remove(value);
+          counts.put(value, count);
+        });
+    return counts.entrySet().stream()
+        .reduce((a, b) -> b.getValue() >= a.getValue() ? b : a)
+        .map(Map.Entry::getKey);
+  }
+
+  /**
+   * The same trials, if what is asked about was tried.
+   *
+   * @throws charline.refusal.Refusal naming what was tried
+   */
+  public Trials requireTried() {
+    WaysTried.require(asked, stratum, patches);
+    return this;
   }
 
   private Optional<Tone> usualTone() {
@@ -85,20 +150,25 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, C
   }
 
   /**
-   * Values of the coat's terms of a patch, from those of the coat that answers are for; none where
-   * all coats are alike.
+   * Values of the shifts of each patch, from those of the way that answers are for, in the order of
+   * the patches; none where all were made in one way.
    */
-  public double[] coatStep(Patch patch, Event event) {
-    CoatDesign coats = coats(event);
-    double[] step = coats.row(Coating.of(patch.finish()));
-    double[] from = coats.row(coats.coat());
-    Arrays.setAll(step, k -> step[k] - from[k]);
-    return step;
+  public List<double[]> waySteps(Event event) {
+    return waySteps(event, patch -> true);
   }
 
-  /** Terms of the coat that a model of this event has. */
-  CoatDesign coats(Event event) {
-    return event == Event.CLEARING ? CoatDesign.of(patches, coat()) : CoatDesign.ALIKE;
+  /** The same of some of the patches. */
+  List<double[]> waySteps(Event event, Predicate<Patch> chosen) {
+    WayDesign ways = ways(event);
+    return patches.stream()
+        .filter(chosen)
+        .map(patch -> ways.step(ways.way(), Way.of(patch)))
+        .toList();
+  }
+
+  /** Shifts that a model of this event has. */
+  public WayDesign ways(Event event) {
+    return WayDesign.of(patches, way(), event == Event.CLEARING);
   }
 
   /** Middle of the patch sizes that were recorded, in cm²; empty where none was. */
@@ -145,16 +215,16 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, C
     return censored(event, patch -> true);
   }
 
-  /** The same of some of the patches; the coat's terms stay those of all. */
+  /** The same of some of the patches; the shifts stay those of all. */
   List<CensoredPasses> censored(Event event, Predicate<Patch> chosen) {
     Map<UUID, Integer> boards = new LinkedHashMap<>();
-    CoatDesign coats = coats(event);
+    WayDesign ways = ways(event);
     List<CensoredPasses> all = new ArrayList<>();
     for (Patch patch : patches) {
       if (chosen.test(patch)) {
         Board board = patch.board();
         int index = boards.computeIfAbsent(board.id(), id -> boards.size());
-        all.add(CensoredPasses.of(patch, index, event, acceptTint, coats));
+        all.add(CensoredPasses.of(patch, index, event, acceptTint, ways));
       }
     }
     return all;

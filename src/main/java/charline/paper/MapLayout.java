@@ -22,9 +22,6 @@ import java.util.stream.Stream;
 /** Lays out a map: axes, regions, words where there is room, box, start and trials. */
 final class MapLayout {
 
-  private static final double LETTER_WIDTH = 16;
-  private static final int LINE_HEIGHT = 40;
-  private static final int TAG_HEIGHT = 46;
   private static final int TAG_GAP = 26;
   private static final int TAG_FARTHEST = 300;
   private static final int TAG_STEP = 10;
@@ -34,11 +31,9 @@ final class MapLayout {
     {1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, -1}, {1, -1}, {-1, 1}
   };
 
-  private static final int SPEED_TICKS_APART = 70;
-  private static final int POWER_TICKS_APART = 44;
-
   private final Recommendation recommendation;
   private final WindowMap map;
+  private final MapScale scale;
   private final Rect frame;
   private final LogAxis across;
   private final LogAxis up;
@@ -46,8 +41,9 @@ final class MapLayout {
   private final PatchPlaces patches;
   private final SignsOnMap signs;
 
-  MapLayout(Recommendation recommendation, WindowMap map, int plotHeight) {
-    frame = new Rect(112, 10, 1060, plotHeight);
+  MapLayout(Recommendation recommendation, WindowMap map, MapScale scale) {
+    this.scale = scale;
+    frame = scale.frame();
     this.recommendation = recommendation;
     this.map = map;
     across =
@@ -69,10 +65,10 @@ final class MapLayout {
         frame,
         drawnStates().stream().flatMap(s -> region(s).stream()).toList(),
         labels(outline, tags),
-        across.ticks(SPEED_TICKS_APART).stream()
+        across.ticks(scale.speedTicksApart()).stream()
             .map(v -> new Tick(Math.round(across.place(v)), Figures.shortest(v)))
             .toList(),
-        up.ticks(POWER_TICKS_APART).stream()
+        up.ticks(scale.powerTicksApart()).stream()
             .map(v -> new Tick(Math.round(up.place(v)), Figures.shortest(v)))
             .toList(),
         "slower    ←    " + recommendation.bench().speed().kind().words() + ", mm/s    →    faster",
@@ -145,8 +141,8 @@ final class MapLayout {
     return regions
         .roomFor(
             state,
-            (int) Math.ceil(LINE_HEIGHT / cellHeight),
-            (int) Math.ceil(text.length() * LETTER_WIDTH / cellWidth),
+            (int) Math.ceil(scale.lineHeight() / cellHeight),
+            (int) Math.ceil(text.length() * scale.letterWidth() / cellWidth),
             block -> covered(rect(block), outline, tags))
         .map(this::rect)
         .filter(rect -> covered(rect, outline, tags) == 0)
@@ -172,11 +168,11 @@ final class MapLayout {
 
   /** Adds a tag where, around the box, it hides least. */
   private void tag(Rect around, Rect about, String text, List<Tag> tags) {
-    long width = Math.round(text.length() * LETTER_WIDTH) + 30;
+    long width = Math.round(text.length() * scale.letterWidth()) + 30;
     long middleX = around.x() + around.width() / 2 - width / 2;
-    long middleY = around.y() + around.height() / 2 - TAG_HEIGHT / 2;
+    long middleY = around.y() + around.height() / 2 - scale.tagHeight() / 2;
     long stepX = around.width() / 2 + width / 2 + TAG_GAP;
-    long stepY = around.height() / 2 + TAG_HEIGHT / 2 + TAG_GAP;
+    long stepY = around.height() / 2 + scale.tagHeight() / 2 + TAG_GAP;
     Rect best = null;
     int least = Integer.MAX_VALUE;
     for (int farther = 0; farther <= TAG_FARTHEST; farther += TAG_STEP) {
@@ -186,7 +182,7 @@ final class MapLayout {
                 middleX + way[0] * (stepX + farther),
                 middleY + way[1] * (stepY + farther),
                 width,
-                TAG_HEIGHT);
+                scale.tagHeight());
         int cost =
             farther
                 + 1000 * covered(words, Optional.of(around), tags)

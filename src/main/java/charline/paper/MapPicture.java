@@ -105,9 +105,18 @@ public record MapPicture(
 
   /** The map of a recommendation, empty where it has none. */
   static Optional<MapPicture> of(Recommendation recommendation, int plotHeight) {
+    return of(recommendation, MapScale.paper(plotHeight));
+  }
+
+  /** The same with words that can be read on a phone. */
+  public static Optional<MapPicture> forScreen(Recommendation recommendation) {
+    return of(recommendation, MapScale.screen());
+  }
+
+  private static Optional<MapPicture> of(Recommendation recommendation, MapScale scale) {
     return recommendation
         .map()
         .filter(m -> !m.powersPercent().isEmpty() && !m.speedsMillimetresPerSecond().isEmpty())
-        .map(m -> new MapLayout(recommendation, m, plotHeight).picture());
+        .map(m -> new MapLayout(recommendation, m, scale).picture());
   }
 }

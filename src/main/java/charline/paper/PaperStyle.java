@@ -12,7 +12,8 @@ import java.util.stream.Stream;
 public enum PaperStyle {
   SHEET("sheet.css"),
   MAP("map.css"),
-  BENCH_LIST("bench-list.css");
+  BENCH_LIST("bench-list.css"),
+  COMPARE("compare.css");
 
   private final String text;
 

@@ -26,9 +26,14 @@ final class SetupWords {
   private static final int PACE_MILLIMETRES = 300;
 
   private final RigSetup bench;
+  private final String figure;
 
-  SetupWords(RigSetup bench) {
+  /**
+   * @param figure what is drawn, to go with the fixed knobs; blank where none is noted
+   */
+  SetupWords(RigSetup bench, String figure) {
     this.bench = bench;
+    this.figure = figure;
   }
 
   StartPanel startPanel(Box box) {
@@ -89,7 +94,7 @@ final class SetupWords {
 
   /** "spot 0.6 mm (1/e2), 40 kHz, 120 ns, scan width 60 mm". */
   String fixed() {
-    return RigSetupText.fixed(bench, "scan width");
+    return RigSetupText.fixed(bench, "scan width") + figure;
   }
 
   private String intensity(double intensity) {

@@ -1,6 +1,7 @@
 package charline.paper;
 
-import charline.model.CoatEffect;
+import charline.model.way.Trait;
+import charline.model.way.Way;
 import charline.paper.SheetPage.JudgedMark;
 import charline.paper.SheetPage.Line;
 import charline.paper.SheetPage.Refusal;
@@ -14,9 +15,11 @@ import charline.wording.BriefList;
 import charline.wording.NextStepText;
 import charline.wording.PieceText;
 import charline.wording.ReasonText;
+import charline.wording.WayText;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -36,7 +39,7 @@ final class SheetWords {
   SheetWords(WindowSheet sheet) {
     this.sheet = sheet;
     recommendation = sheet.recommendation();
-    bench = new SetupWords(recommendation.bench());
+    bench = new SetupWords(recommendation.bench(), WayText.fixed(recommendation.charFit()));
   }
 
   SheetPage page(Paper paper) {
@@ -82,26 +85,32 @@ final class SheetWords {
     return withoutMap.with(map, room.fitting(withoutMap.sure()), judging(map), room.tight());
   }
 
-  /** Which coat the sheet is for, where trials hold more than one kind. */
+  /** Which coat and way of working the sheet is for, where trials hold more than one. */
   private String coat() {
     StringBuilder words = new StringBuilder();
     recommendation
         .clearingFit()
         .ifPresent(
-            fit -> {
-              for (CoatEffect effect : fit.coatEffects()) {
-                words.append(
-                    switch (effect.term()) {
-                      case TONE -> ", " + fit.coat().tone().orElseThrow().word() + " coat";
-                      case THICKNESS ->
-                          ", %s µm"
-                              .formatted(
-                                  Figures.significant(
-                                      fit.coat().thicknessMicrometres().getAsDouble(), 2));
-                    });
-              }
-            });
+            fit ->
+                Arrays.stream(Trait.values())
+                    .filter(fit.ways()::has)
+                    .flatMap(trait -> word(trait, fit.way()).stream())
+                    .forEach(word -> words.append(", ").append(word)));
     return words.toString();
+  }
+
+  private static Optional<String> word(Trait trait, Way way) {
+    return switch (trait) {
+      case TONE -> way.coat().tone().map(tone -> tone.word() + " coat");
+      case THICKNESS ->
+          Optional.of(
+              Figures.significant(way.coat().thicknessMicrometres().getAsDouble(), 2) + " µm");
+      case FIGURE -> way.figure().map(figure -> "figure " + figure.word());
+      case PLACE -> way.place().map(place -> place.word());
+      case WARMTH -> way.warmth().map(warmth -> "wood " + warmth.word());
+      case WETTED -> way.wetted().filter(wet -> wet).map(wet -> "wetted");
+      case RIG, PULSE, MOISTURE -> Optional.empty();
+    };
   }
 
   private Refusal refusal(Verdict verdict) {

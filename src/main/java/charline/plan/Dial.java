@@ -84,6 +84,12 @@ final class Dial {
     return DialSetting.on(bench, chosen, keepable(bench.speedForDose(chosen, Math.exp(lnDose))));
   }
 
+  /** The setting of a power whose dose is that one or a little less. */
+  DialSetting at(double powerPercent, double lnDose) {
+    return DialSetting.on(
+        bench, powerPercent, keepable(bench.speedForDose(powerPercent, Math.exp(lnDose))));
+  }
+
   /** Whether a person leads the beam so fast with ease. */
   boolean isEasy(double speed) {
     return speed <= (hand ? EASY_HAND : EASY_SCAN);

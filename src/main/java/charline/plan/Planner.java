@@ -120,6 +120,11 @@ public record Planner(Fitter fitter, int boards) {
     };
   }
 
+  /** Highest dose that the ladder of one way of working permits, as a natural logarithm. */
+  double lnCeiling(Trials trials, Recommendation found) {
+    return ladder(trials, found.bench(), outlook(trials, found), found.asked()).lnCeiling();
+  }
+
   private static NextPatches nothing(Recommendation found, Site site) {
     return list(
         found,
@@ -142,7 +147,7 @@ public record Planner(Fitter fitter, int boards) {
     Requirements asked = found.asked();
     Random lots = lots(trials);
     Outlook outlook = outlook(trials, found);
-    Ladder ladder = ladder(trials.patches(), bench, outlook, asked);
+    Ladder ladder = ladder(trials, bench, outlook, asked);
     int known = ladder.size();
     PatchSelection drafting =
         new PatchSelection(bench, asked, site, outlook, ladder, trials.patches(), PASSES);
@@ -188,8 +193,8 @@ public record Planner(Fitter fitter, int boards) {
     Box box = found.chosen().orElseThrow();
     Outlook outlook = outlook(trials, found);
     List<UntriedKnob> untriedKnobs = found.tried().untried(bench);
-    boolean untried = own(trials.patches(), bench).isEmpty();
-    Ladder tried = ladder(trials.patches(), bench, outlook, asked);
+    boolean untried = own(trials, bench).isEmpty();
+    Ladder tried = ladder(trials, bench, outlook, asked);
     Ladder ladder =
         untried
             ? Ladder.from(
@@ -289,7 +294,7 @@ public record Planner(Fitter fitter, int boards) {
   private PiecePlan plan(Trials trials, Place place, Recommendation found) {
     RigSetup bench = found.bench();
     Outlook outlook = outlook(trials, found);
-    Ladder ladder = ladder(trials.patches(), bench, outlook, found.asked());
+    Ladder ladder = ladder(trials, bench, outlook, found.asked());
     return new PiecePlan(bench, found.asked(), outlook, ladder, place);
   }
 
@@ -334,26 +339,29 @@ public record Planner(Fitter fitter, int boards) {
   }
 
   /** Where nothing was burned without char, the ladder begins again at its first rung. */
-  private Ladder ladder(List<Patch> patches, RigSetup bench, Outlook outlook, Requirements asked) {
+  private Ladder ladder(Trials trials, RigSetup bench, Outlook outlook, Requirements asked) {
     double lnIntensity = Math.log(outlook.charFit().referenceIntensity());
     // Two fits that are seldom needed.
     return Ladder.of(
-        patches,
-        own(patches, bench),
+        trials.patches(),
+        own(trials, bench),
         () ->
             Outlook.beforeTrials(fitter, asked, bench, outlook.charFit().referenceIntensity())
                 .lnSafeDose(lnIntensity));
   }
 
   /**
-   * What the rig burned with its fixed knobs as they stand: none where one of them was never tried,
-   * and no patch with another pulse duration, of which dose and intensity know nothing.
+   * What the rig burned in the way that is asked about with its fixed knobs as they stand: none
+   * where one of them was never tried, and no patch with another pulse duration, of which dose and
+   * intensity know nothing.
    */
-  private static List<Patch> own(List<Patch> patches, RigSetup bench) {
+  private static List<Patch> own(Trials trials, RigSetup bench) {
+    List<Patch> patches = trials.patches();
     if (!TriedKnobs.of(patches).untried(bench).isEmpty()) {
       return List.of();
     }
     return burnedBy(patches, bench.rig()).stream()
+        .filter(p -> trials.with(List.of(p)).tried(trials.asked()))
         .filter(
             p ->
                 TriedKnobs.of(List.of(p)).untried(bench).stream()

@@ -200,6 +200,23 @@ public final class Figures {
     return Double.isFinite(share) ? percent(share, RoundingMode.FLOOR) : UNKNOWN;
   }
 
+  /** A share in small numbers, to the nearest: "1 in 40", "3 in 10", "19 in 20". */
+  public static String part(double share) {
+    if (!Double.isFinite(share)) {
+      return UNKNOWN;
+    }
+    if (share > FEW && share < 1 - FEW) {
+      return Math.round(10 * share) + " in 10";
+    }
+    boolean few = share <= FEW;
+    double of = 1 / Math.max(few ? share : rest(share), 1e-9);
+    if (of > MOST_PARTS) {
+      return few ? "under 1 in " + MOST_PARTS : "over " + (MOST_PARTS - 1) + " in " + MOST_PARTS;
+    }
+    long whole = twoDigits(Math.round(of), RoundingMode.HALF_UP);
+    return (few ? 1 : whole - 1) + " in " + whole;
+  }
+
   /**
    * An upper bound of a share in small numbers, never too low: "1 in 40", "3 in 10", "19 in 20".
    */

@@ -8,6 +8,7 @@ import charline.model.Trials;
 import charline.model.check.BoardCheck;
 import charline.model.check.FitChecker;
 import charline.model.check.FitChecks;
+import charline.model.way.Way;
 import charline.trial.Board;
 import java.util.EnumMap;
 import java.util.Map;
@@ -70,6 +71,19 @@ public record CheckedModels(
         checker.check(trials, charring),
         checker.check(trials, clearing),
         piece);
+  }
+
+  /** The same models seen for another way of working; what was found of them stays. */
+  CheckedModels asking(Way asked) {
+    Trials others = trials.asking(asked);
+    Way way = others.way();
+    return new CheckedModels(
+        others,
+        charring.inWay(way),
+        clearing.inWay(way),
+        charChecks,
+        clearingChecks,
+        piece.map(fits -> fits.inWay(way)));
   }
 
   /** False where a window of these trials is unreliable. */

@@ -7,6 +7,7 @@ import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.PieceFits;
 import charline.model.Trials;
+import charline.model.way.Way;
 import charline.trial.Board;
 import charline.trial.Rig;
 import java.util.ArrayList;
@@ -42,6 +43,11 @@ public final class LiveForecast {
    */
   public static LiveForecast fitted(Fitter fitter, Trials trials, Board piece) {
     return new LiveForecast(fitter, CheckedModels.of(fitter, trials, piece));
+  }
+
+  /** The same models seen for another way of working, which must have been tried. */
+  public LiveForecast asking(Way asked) {
+    return asked.equals(trials().asked()) ? this : new LiveForecast(fitter, models.asking(asked));
   }
 
   /**

@@ -19,6 +19,7 @@ final class CheckJson {
         .put("patches", checks.patches().stream().map(CheckJson::patch).toList())
         .put("dose_classes", checks.doses().stream().map(CheckJson::count).toList())
         .put("boards", checks.boards().stream().map(CheckJson::count).toList())
+        .put("ways", checks.ways().stream().map(CheckJson::count).toList())
         .put("calibration", checks.calibration().stream().map(CheckJson::bin).toList())
         .put("board_shifts", checks.shifts().stream().map(CheckJson::shift).toList());
   }

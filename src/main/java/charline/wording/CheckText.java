@@ -40,7 +40,8 @@ record CheckText(FitChecks checks) {
 
   private String counts() {
     Table table = new Table(">readings", ">" + done(), ">expected", ">90 % range", "at");
-    for (CountCheck c : Stream.concat(checks.doses().stream(), checks.boards().stream()).toList()) {
+    for (CountCheck c :
+        Stream.of(checks.doses(), checks.boards(), checks.ways()).flatMap(List::stream).toList()) {
       table.row(
           String.valueOf(c.readings()),
           String.valueOf(c.seen()),

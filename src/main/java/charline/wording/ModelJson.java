@@ -16,6 +16,7 @@ public final class ModelJson {
     return new Json()
         .put("stratum", WindowJson.stratum(judged.trials().stratum()))
         .put("evidence", WindowJson.evidence(judged.trials().evidence()))
+        .put("not_counted", PlaceText.json(judged))
         .put("event", fit.event().word())
         .put("model", WindowJson.model(fit, judged.bench(), answer.boards()))
         .put(

@@ -7,7 +7,6 @@ import charline.answer.BoardPriors;
 import charline.answer.ModelAnswer;
 import charline.answer.TrialCase;
 import charline.exposure.Emission;
-import charline.model.CoatEffect;
 import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.ModelFit;
@@ -52,8 +51,9 @@ public record ModelText(
                 fit.event() == Event.CHAR ? "Burn onset" : "Removal",
                 judged.trials().stratum().words()));
     line(text, "Counted: " + RigSetupText.counted(judged.trials().evidence()) + ".");
+    PlaceText.notCounted(judged).ifPresent(words -> line(text, words));
     piece.ifPresent(own -> line(text, PieceText.of(judged.piece().orElseThrow(), own)));
-    CoatText.of(fit, judged.trials().patches()).ifPresent(coat -> line(text, coat));
+    WayText.of(fit, judged.trials().patches()).ifPresent(coat -> line(text, coat));
     BorrowText.of(fit).ifPresent(borrowed -> line(text, borrowed));
     BasisText.of(judged.question()).ifPresent(priors -> line(text, priors));
     line(text, BoardPriorText.of(boards, fit.event()));
@@ -71,12 +71,7 @@ public record ModelText(
     row(table, "psi", fit.psi(), "weight of ln passes");
     row(table, "sigma", fit.sigma(), "spread from patch to patch, in ln dose");
     row(table, "omega", fit.omega(), "spread from board to board, in ln dose");
-    for (CoatEffect effect : fit.coatEffects()) {
-      switch (effect.term()) {
-        case TONE -> row(table, "pale over dark", effect.factor(), "times the dose, mid half-way");
-        case THICKNESS -> row(table, "thickness", effect.weight(), "weight of ln coat thickness");
-      }
-    }
+    WayText.rows(fit, (name, estimate, what) -> row(table, name, estimate, what));
     return table.text();
   }
 

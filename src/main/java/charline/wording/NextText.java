@@ -38,9 +38,8 @@ public record NextText(NextAnswer answer, List<String> codes) {
         .forEach(proviso -> line(text, "MIND: " + proviso));
     line(text, "How: " + PlanText.advice(next.advice()));
     next.window()
-        .flatMap(found -> found.clearingFit())
-        .flatMap(fit -> CoatText.of(fit, next.window().orElseThrow().patches()))
-        .ifPresent(coat -> line(text, coat));
+        .flatMap(found -> WayText.of(found.charFit(), found.clearingFit(), found.patches()))
+        .ifPresent(way -> line(text, way));
     next.window().stream()
         .flatMap(found -> Stream.of(found.charFit(), found.clearingFit()))
         .flatMap(Optional::stream)
@@ -52,6 +51,7 @@ public record NextText(NextAnswer answer, List<String> codes) {
           text,
           "Fixed: "
               + RigSetupText.fixedForPatches(next.bench())
+              + WayText.fixed(next.window().flatMap(found -> found.charFit()))
               + "; "
               + RigSetupText.metered(next.bench())
               + ".");

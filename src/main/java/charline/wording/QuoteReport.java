@@ -20,13 +20,12 @@ public final class QuoteReport {
 
   /** The coat that the hours are for, where trials mix coats or a tone was asked for. */
   private static Optional<String> coat(TrialCase subject, Recommendation found) {
-    return found
-        .clearingFit()
-        .flatMap(fit -> CoatText.of(fit, found.patches()))
+    return WayText.of(found.charFit(), found.clearingFit(), found.patches())
         .or(
             () ->
                 subject
                     .question()
+                    .way()
                     .coat()
                     .tone()
                     .map(
@@ -45,7 +44,7 @@ public final class QuoteReport {
             .put("rig", found.bench().rig().name())
             .put("standing", found.standing().map(Standing::word))
             .put("piece", answer.window().piece().map(piece -> PieceText.json(piece, found)))
-            .put("coat", found.clearingFit().map(CoatText::json))
+            .put("coat", found.clearingFit().map(WayText::coatJson))
             .put("prior", BasisText.json(answer.window().subject().question()))
             .put("area_m2", quote.areaSquareMetres())
             .put("overlap", found.bench().strokes().overlap())

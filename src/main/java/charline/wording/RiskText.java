@@ -46,6 +46,7 @@ public final class RiskText {
     line(text, tried(risk));
     stripes(risk).ifPresent(words -> line(text, "MIND: " + words));
     line(text, "Counted: " + RigSetupText.counted(risk.models().evidence()) + ".");
+    PlaceText.notCounted(asked.subject()).ifPresent(words -> line(text, words));
     risk.piece()
         .ifPresent(
             piece -> {
@@ -79,6 +80,29 @@ public final class RiskText {
     return "May char %s (%s); %s (%s)."
         .formatted(
             chars(risk.expected()), charWord(risk), clears(risk.expected()), clearWord(risk));
+  }
+
+  /** "Safe for the wood: may char 1 in 170, clears 59 in 60": what leads where it was tried. */
+  public static String inBrief(RiskAnswer risk) {
+    String chars = "may char " + Figures.part(risk.expected().charRiskMean());
+    String clears = "clears " + Figures.part(risk.expected().clearChanceMean());
+    if (risk.keepsChar()) {
+      return risk.keepsClearing()
+          ? "Safe for the wood: %s, %s".formatted(chars, clears)
+          : "May not clear: %s, %s".formatted(clears, chars);
+    }
+    return (risk.keepsClearing() ? "Hot: %s, %s" : "Hot, and may not clear: %s, %s")
+        .formatted(chars, clears);
+  }
+
+  /** Both bounds in small numbers, each on its true side. */
+  public static String atWorst(LiveForecast.Expected expected) {
+    String chars = Figures.partAtMost(expected.charRiskUpper());
+    String clears = Figures.partAtLeast(expected.clearChanceLower());
+    return "%s, %s."
+        .formatted(
+            chars.equals(Figures.ALL) ? "All may char" : "At most %s char".formatted(chars),
+            clears.equals(Figures.NONE) ? "none may clear" : "at least %s clear".formatted(clears));
   }
 
   /** Whether the char limit is kept: "within 5 %" or "over 5 %". */
@@ -222,6 +246,7 @@ public final class RiskText {
             .put("overlap", risk.dialled().strokes().overlap())
             .put("asked", WindowJson.asked(risk.asked()))
             .put("evidence", WindowJson.evidence(risk.models().evidence()))
+            .put("not_counted", PlaceText.json(asked.subject()))
             .put(
                 "setting",
                 setting

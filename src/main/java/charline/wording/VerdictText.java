@@ -1,6 +1,7 @@
 package charline.wording;
 
 import charline.drift.Validity;
+import charline.quantity.Figures;
 import charline.window.Recommendation;
 
 /** A verdict in a word or two. */
@@ -11,6 +12,25 @@ public final class VerdictText {
   public static String of(Recommendation found) {
     return found.verdict().word()
         + found.standing().map(standing -> ", " + standing.word()).orElse("");
+  }
+
+  /** A sentence that a person reads right who knows no statistics. */
+  public static String plainly(Recommendation found) {
+    return switch (found.verdict()) {
+      case WINDOW ->
+          found
+              .chosen()
+              .map(
+                  box ->
+                      "Safe for the wood at the start: may char %s, clears %s"
+                          .formatted(
+                              Figures.part(box.start().charRiskMean()),
+                              Figures.part(box.start().clearChanceMean())))
+              .orElse("There is a window");
+      case NOT_YET -> "Not known yet: more patches will tell";
+      case NONE -> "No setting clears this without charring";
+      case UNRELIABLE -> "Trust no setting here: the patches do not fit one picture";
+    };
   }
 
   /** The same in a list: a window that is not valid any more has no standing. */

@@ -4,6 +4,7 @@ import charline.answer.AllWindows;
 import charline.answer.BoardPriors;
 import charline.answer.WindowAnswer;
 import charline.exposure.Emission;
+import charline.exposure.Figure;
 import charline.exposure.Pulses;
 import charline.model.Estimate;
 import charline.model.Evidence;
@@ -44,10 +45,13 @@ public final class WindowJson {
     return new Json()
         .put("stratum", stratum(found.stratum()))
         .put("rig", bench.rig().name())
+        .put("figure", answer.subject().trials().way().figure().map(Figure::word))
+        .put("place", answer.subject().trials().way().placeOrFace().word())
         .put("overlap", bench.strokes().overlap())
         .put("asked", asked(found.asked()))
         .put("provisos", ProvisoText.of(found))
         .put("evidence", evidence(found.evidence()))
+        .put("not_counted", PlaceText.json(answer.subject()))
         .put("pooled_woods", pooled(found.stratum()))
         .put("near_woods", NearWoodText.json(answer.nearWoods()))
         .put("verdict", found.verdict().word())
@@ -63,7 +67,7 @@ public final class WindowJson {
         .put("ranges", box.map(b -> ranges(b, bench)))
         .put("hot_corner", box.map(b -> forecast(b.hotCorner(), found)))
         .put("cold_corner", box.map(b -> forecast(b.coldCorner(), found)))
-        .put("coat", found.clearingFit().map(CoatText::json))
+        .put("coat", found.clearingFit().map(WayText::coatJson))
         .put(
             "borrowed",
             new Json()
@@ -171,7 +175,10 @@ public final class WindowJson {
     if (!pulsed) {
       json.put("f0_w_cm2", fit.referenceIntensity());
     }
-    return json.put("pareto_k", fit.paretoK()).put("draws", fit.draws());
+    return json.put("shifts", WayText.shiftsJson(fit))
+        .put("left_out", WayText.leftOutJson(fit))
+        .put("pareto_k", fit.paretoK())
+        .put("draws", fit.draws());
   }
 
   static Json estimate(Estimate estimate) {

@@ -74,6 +74,7 @@ public record WindowText(
     List<String> names = near.stream().map(NearWood::wood).toList();
     return Stream.of(
             NearWoodText.pooled(answer.found().stratum(), answer.found().patches()),
+            PlaceText.notCounted(answer.subject()),
             NearWoodText.notCounted(near).map(words -> FaceHints.with(words, hints.pool(names))))
         .flatMap(Optional::stream)
         .toList();
@@ -106,10 +107,8 @@ public record WindowText(
     line(text, "Asked: " + AskedText.of(found));
     AskedText.of(found, limit).ifPresent(words -> line(text, words));
     ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));
-    found
-        .clearingFit()
-        .flatMap(fit -> CoatText.of(fit, found.patches()))
-        .ifPresent(coat -> line(text, coat));
+    WayText.of(found.charFit(), found.clearingFit(), found.patches())
+        .ifPresent(way -> line(text, way));
     Stream.of(found.charFit(), found.clearingFit())
         .flatMap(Optional::stream)
         .flatMap(fit -> BorrowText.of(fit).stream())
@@ -159,7 +158,11 @@ public record WindowText(
     text.append(
         "STAY   power %s %%, %s %s mm/s\n"
             .formatted(inward(box.powerPercent()), speed, inward(box.speedMillimetresPerSecond())));
-    String fixed = RigSetupText.fixed(bench) + "; " + RigSetupText.metered(bench);
+    String fixed =
+        RigSetupText.fixed(bench)
+            + WayText.fixed(found.charFit())
+            + "; "
+            + RigSetupText.metered(bench);
     text.append("FIXED  ")
         .append(String.join("\n       ", Table.fold(fixed, Table.WIDTH - 7)))
         .append("\n\n");

@@ -7,7 +7,7 @@ import { forgetLast, hide } from "./kept.js";
 import { clearOutcome } from "./outcome.js";
 import { restoreCounted, startCounting } from "./passes.js";
 import { clearPhoto, restorePhoto } from "./photo.js";
-import { arrange, lock } from "./settings.js";
+import { arrange, lock, showFolded } from "./settings.js";
 import { resetWatch, restoreWatch } from "./stopwatch.js";
 import { trouble } from "./trouble.js";
 import { passesInWords } from "./words.js";
@@ -50,8 +50,14 @@ export function restore(left) {
   restoreCounted(left.counted);
   restoreWatch(left);
   restorePhoto(left.photo);
-  all("#record details:not(.place):not(#lesser):not(#made)").forEach(d => { d.open = !!(left.photo || left.values.note || left.values.depth); });
+  at("seen-more").open = !!(left.photo || left.values.note || left.values.depth);
   changed();
+}
+
+// Rig, board, finish, figure and knobs as this device left them.
+export function take(values) {
+  for (const e of form.elements) fill(e, { ...values, outcome: [], soot: "", passes: form.passes.value, note: "", depth: "" });
+  arrange();
 }
 
 function fill(e, values) {
@@ -67,6 +73,7 @@ function fill(e, values) {
 function blank() {
   hide();
   showPurpose();
+  showFolded();
   lock(!!entry.reading);
   clearOutcome();
   all("input[name=soot]", form).forEach(i => { i.checked = i.value === ""; });
@@ -76,6 +83,7 @@ function blank() {
   startCounting();
   trouble("");
   scrollTo(0, 0);
+  at("title").focus({ preventScroll: true });
 }
 
 function showPurpose() {

@@ -1,5 +1,6 @@
 // The entry that is on the form.
 import { at } from "./elements.js";
+import { showCounted } from "./passes.js";
 import { askRisk } from "./risk.js";
 import { trouble } from "./trouble.js";
 
@@ -16,5 +17,6 @@ export function changed() {
   entry.sure = false;
   trouble("");
   at("keep").textContent = entry.reading ? "Keep this reading" : "Keep this patch";
+  showCounted();
   askRisk();
 }

@@ -1,22 +1,24 @@
 // Keep: the entry goes into the queue; the panel shows it as soon as the bench replies, or after a while without.
+import { connection } from "../connection.js";
 import { tapeCode, uuid7 } from "../identity.js";
 import { now } from "../moment.js";
 import { add, addPhoto, announce, change, drop, queue } from "../queue.js";
 import { flush } from "../sending.js";
-import { dropDraft, saveDraft } from "./draft.js";
-import { at, form } from "./elements.js";
+import { dropDraft, keepDraft, saveDraft, snapshot } from "./draft.js";
+import { at, form, there } from "./elements.js";
 import { entry } from "./entry.js";
 import { showLast, taken } from "./kept.js";
 import { beyond } from "./limits.js";
 import { seen } from "./outcome.js";
-import { dropPhoto, photo, photoFile } from "./photo.js";
+import { dropPhoto, photo } from "./photo.js";
 import { dialled, settings } from "./settings.js";
+import { signal } from "./signal.js";
 import { resetWatch } from "./stopwatch.js";
 import { remind } from "./tapes.js";
 import { trouble } from "./trouble.js";
 import { passesInWords } from "./words.js";
 
-const SOON = 3000; // ms
+const SOON = 3000, AT_ONCE = 100; // ms
 
 export function keepEntry() {
   trouble("");
@@ -29,14 +31,23 @@ export function keepEntry() {
   const words = (tape ? tape + ": " : "") + outcome + " after " + passesInWords(Number(body.passes)) + ", "
     + (reading ? "further passes on " + reading.code : at("c-board").value + ", " + dialled());
   entry.pending = { id, kind: reading ? "reading" : "patch", patch: body.of_patch || id, passes: Number(body.passes), outcome,
-    code: reading ? reading.code : tape, before: reading, file: photoFile(), photo: photo.id, by: body.by };
-  at("keep").disabled = true;
+    code: reading ? reading.code : tape, before: reading, file: photo.file, photo: photo.id, by: body.by, draft: snapshot() };
+  showBusy(true);
   dropDraft();
   // A corrected entry keeps its identity and its place: its photos and further readings wait behind it.
   if (correcting && queue().some(i => i.id === id)) change(id, i => ({ ...i, body, words, state: "waiting", sentence: "" }));
   else add(reading ? "/entries/reading" : "/entries/patch", body, words, { of: reading });
+  const known = connection.reached;
   flush();
-  setTimeout(() => { if (entry.pending && entry.pending.id === id) wait(); }, SOON);
+  // A bench that is known to be away is not waited for.
+  setTimeout(() => { if (entry.pending && entry.pending.id === id) wait(); }, known ? SOON : AT_ONCE);
+}
+
+// A tap is seen to be heard at once.
+export function showBusy(on) {
+  if (!there()) return;
+  at("keep").disabled = on;
+  if (on) { at("keep").setAttribute("aria-busy", "true"); at("keep").textContent = "Keeping"; } else at("keep").removeAttribute("aria-busy");
 }
 
 function bodyOf(outcome, tape) {
@@ -60,11 +71,15 @@ function settle(waiting) {
   const { file, photo: photoId, by, ...done } = entry.pending;
   entry.pending = null;
   entry.correcting = null;
-  at("keep").disabled = false;
-  resetWatch();
+  delete done.draft;
+  showBusy(false);
+  if (there()) resetWatch();
   if (file) addPhoto(done.patch, done.code, file, by).then(() => { dropPhoto(photoId); flush(); },
     () => trouble("The photo could not be kept on this device; take it again when the bench can be reached."));
-  showLast({ ...done, waiting, at: Date.now() });
+  signal(true);
+  // A reload shows what was kept, whatever link led here.
+  if (there() && location.pathname === "/record") history.replaceState(null, "", "/record");
+  showLast({ ...done, photo: !!file, waiting, at: Date.now() });
 }
 
 export function replied(item, reply) {
@@ -80,9 +95,13 @@ export function replied(item, reply) {
 
 // The form is still there to be put right; a correction goes on waiting behind it.
 function putBack(item, reply) {
+  const { draft } = entry.pending;
   entry.pending = null;
   if (entry.correcting) entry.correcting.sentence = reply.sentence; else drop(item.id);
-  at("keep").disabled = false;
+  signal(false);
+  if (!there()) { keepDraft(draft); return; }
+  showBusy(false);
+  at("keep").textContent = entry.reading ? "Keep this reading" : "Keep this patch";
   saveDraft();
   trouble(reply.sentence);
   if (reply.status === 409) { entry.sure = true; at("keep").textContent = "I am sure: keep it"; }

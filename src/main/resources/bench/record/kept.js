@@ -2,15 +2,18 @@
 // undo and further passes are for the one shown here.
 import { uuid7 } from "../identity.js";
 import { forget } from "../photo-store.js";
+import { connection } from "../connection.js";
 import { add, drop, queue } from "../queue.js";
 import { flush } from "../sending.js";
 import { recall, remember } from "../storage.js";
-import { at, form } from "./elements.js";
+import { at, form, there } from "./elements.js";
 import { passesInWords } from "./words.js";
 
 const LAST = "bench.last", RECENT = 600000, DEAF = 1200; // ms
 // The entry shown, { id, kind, patch, code, before, passes, outcome, waiting, at }, and the end of the short deafness.
 const state = { shown: null, deaf: 0 };
+
+export function beginKept() { state.shown = null; }
 
 export const shownEntry = () => state.shown;
 
@@ -34,21 +37,24 @@ export function forgetLast() {
 export function taken(id, code) {
   const last = recall(LAST, null), now = { waiting: false, code };
   if (last && last.id === id) remember(LAST, { ...last, ...now });
-  if (state.shown && state.shown.id === id) show({ ...state.shown, ...now });
+  if (there() && state.shown && state.shown.id === id) show({ ...state.shown, ...now });
 }
 
 // Another page of this device may have sent what this one shows.
 export function keptElsewhere(e) {
   const last = e.key === LAST ? recall(LAST, null) : null;
-  if (last && state.shown && last.id === state.shown.id) show(last);
+  if (there() && last && state.shown && last.id === state.shown.id) show(last);
 }
 
 export function show(last) {
+  if (!there()) return;
   if (at("kept").hidden) deafen();
   state.shown = last;
   at("kept").hidden = false;
   form.hidden = true;
   at("title").textContent = last.waiting ? "Kept on this device" : "Kept in the log";
+  at("kept").className = last.waiting ? "waits" : "";
+  at("kept-mark").textContent = last.outcome + " after " + passesInWords(last.passes);
   at("kept-title").textContent = last.kind === "patch" ? "Write on the tape" : "Further reading on";
   at("kept-code").textContent = last.code;
   at("kept-code").hidden = at("undo").hidden = at("further").hidden = false;
@@ -66,11 +72,12 @@ export function hide() {
 // Whether the log has it, or what it waits for.
 export function showState() {
   const { shown } = state;
-  if (!shown || at("undo").hidden) return;
+  if (!there() || !shown || at("undo").hidden) return;
   const item = queue().find(i => i.id === shown.id);
-  at("kept-words").textContent = shown.outcome + " after " + passesInWords(shown.passes) + ". "
+  const goesWhen = connection.turnedAway ? "until it is paired again" : "until the bench can be reached";
+  at("kept-words").textContent = shown.outcome + " after " + passesInWords(shown.passes) + (shown.photo ? ", with a photo. " : ". ")
     + (!shown.waiting ? "It is in the log." : item && item.state !== "waiting" ? "It is not in the log yet: it waits on this device and needs you."
-      : "It waits on this device until the bench can be reached.");
+      : "It waits on this device " + goesWhen + ".");
 }
 
 // The panel may come to lie under the finger that tapped Keep: a second tap must not undo the entry
@@ -99,6 +106,7 @@ function showUndone(last) {
   const patch = last.kind === "patch", before = patch ? null : last.before;
   state.shown = before;
   at("title").textContent = "Taken back";
+  at("kept").className = "undone";
   at("kept-title").textContent = patch ? "Strike it out on the tape" : "Reading taken back";
   at("kept-code").hidden = !patch;
   at("kept-code").classList.toggle("struck", patch);

@@ -1,12 +1,19 @@
-// The passes of this entry, counted as they are made.
+// The passes of this entry. The first tap on + says that one was made; until then the number is the usual one.
 import { at, form } from "./elements.js";
 import { changed, entry } from "./entry.js";
 
-const USUAL = Number(form.passes.value);
 export const passes = { counted: 0 };
+const state = { usual: 1 };
 
+export function beginPasses() { state.usual = Number(form.passes.value); }
+
+// A pass more or less. What was typed is counted on from.
 export function count(by) {
-  passes.counted = Math.max(0, passes.counted + by);
+  const typed = form.passes.value.trim();
+  if (!/^\d{1,4}$/.test(typed)) { unread(typed); return; }
+  const typedOn = Number(typed) - madeBefore();
+  const now = passes.counted || Number(typed) !== unlessCounted() ? typedOn : 0;
+  if (by < 0 && !now) { if (typedOn > 1) passes.counted = typedOn - 1; else return; } else passes.counted = Math.max(0, now + by);
   form.passes.value = String(passes.counted ? madeBefore() + passes.counted : unlessCounted());
   showCounted();
   changed();
@@ -23,6 +30,18 @@ export function restoreCounted(counted) {
 }
 
 const madeBefore = () => entry.reading ? entry.reading.passes : 0;
-const unlessCounted = () => entry.reading ? entry.reading.passes + 1 : USUAL;
+const unlessCounted = () => entry.reading ? entry.reading.passes + 1 : state.usual;
 
-function showCounted() { at("counted").textContent = passes.counted ? "(" + passes.counted + " so far)" : ""; }
+export function showCounted() {
+  at("counted").textContent = passes.counted ? "(" + passes.counted + " so far)" : "(not counted)";
+  form.passes.classList.toggle("usual", !passes.counted && form.passes.value.trim() === String(unlessCounted()));
+}
+
+function unread(typed) {
+  const words = document.createElement("p"), row = at("passes-row");
+  words.className = "unread";
+  words.setAttribute("role", "alert");
+  words.textContent = `The buttons step a whole number, not "${typed}"; write one.`;
+  row.querySelector(".unread")?.remove();
+  row.append(words);
+}

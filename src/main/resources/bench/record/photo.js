@@ -1,18 +1,22 @@
 // The photo of this entry. While the form is a draft it lies in the store of photos, too large to wait with
-// the draft: the latest of this device.
+// the draft.
 import { uuid7 } from "../identity.js";
 import { forget, held, hold } from "../photo-store.js";
-import { at } from "./elements.js";
+import { shrunk } from "../shrink.js";
+import { at, there } from "./elements.js";
 
-const DRAFT = "bench.draft";
-export const photo = { id: null }; // of the photo chosen; null for none
-
-export const photoFile = () => at("photo").files[0];
+export const photo = { id: null, file: null }; // the photo chosen, as it is sent; null for none
 
 // Gives whether the photo is still the one chosen, once it lies in the store or cannot.
 export async function choosePhoto() {
-  const file = photoFile(), id = photo.id = file ? uuid7() : null;
-  if (file) await hold(DRAFT, { id, file }).catch(() => {});
+  const chosen = at("photo").files[0], id = chosen ? uuid7() : null, before = photo.id;
+  Object.assign(photo, { id, file: chosen || null });
+  if (before) forget(before);
+  if (chosen) {
+    const file = await shrunk(chosen);
+    if (photo.id === id) photo.file = file;
+    await hold(id, file).catch(() => {});
+  }
   if (photo.id !== id) return false;
   show();
   return true;
@@ -20,23 +24,24 @@ export async function choosePhoto() {
 
 export function clearPhoto() {
   at("photo").value = "";
-  photo.id = null;
+  Object.assign(photo, { id: null, file: null });
   show();
 }
 
 export function restorePhoto(id) {
-  photo.id = id;
-  if (id) held(DRAFT).then(draft => { if (draft && draft.id === photo.id) put(draft.file); }).catch(() => {});
+  Object.assign(photo, { id, file: null });
+  if (id) held(id).then(file => { if (file && photo.id === id) { photo.file = file; show(); } }).catch(() => {});
 }
 
 // The draft's photo has gone its own way.
-export function dropPhoto(id) { held(DRAFT).then(draft => draft && draft.id === id && forget(DRAFT)).catch(() => {}); }
+export function dropPhoto(id) { if (id) forget(id); }
 
-function put(file) {
-  const files = new DataTransfer();
-  files.items.add(file);
-  at("photo").files = files.files;
-  show();
+function show() {
+  if (!there()) return;
+  const picture = at("photo-shown");
+  if (picture.src) URL.revokeObjectURL(picture.src);
+  picture.hidden = !photo.file;
+  if (photo.file) picture.src = URL.createObjectURL(photo.file); else picture.removeAttribute("src");
+  at("photo-words").textContent = photo.file ? "It is kept with the patch, with its checksum." : "";
+  at("photo-do").textContent = photo.file ? "Take another photo" : "Take a photo";
 }
-
-function show() { at("photo-words").textContent = photo.id ? "It is kept with the patch, with its checksum." : ""; }

@@ -2,6 +2,7 @@
 import { all, at, form } from "./elements.js";
 
 const PLACE = ["board", "finish", "rig"];
+const SHORT = { width: "width", spacing: "spacing", spot: "spot", rep: "rate", pulse: "pulse", patch: "patch" };
 const OF_RIG = ["spot", "rep", "pulse", "width", "figure", "lines", "standoff", "defocus", "air", "extraction"];
 
 const rig = () => at("c-rig").selectedOptions[0];
@@ -11,7 +12,7 @@ const powerUnit = () => form.querySelector("input[name=power_unit]:checked").val
 const made = () => all("#made input, #made select");
 
 export const unitOf = key => form.querySelector(`[data-unit=${key}]`).textContent;
-export const labelOf = input => input.closest(".knob").querySelector("label").firstChild.textContent.replace(/, *$/, "");
+export const labelOf = input => input.closest(".knob").querySelector("label").firstChild.textContent.trim().replace(/,$/, "");
 
 // What is sent to the bench: the place, every knob that is set, and how speed and power are given.
 export function settings() {
@@ -33,17 +34,20 @@ export function dialled() {
 
 // The words on the folds, which are read while they are closed.
 export function showFolded() {
-  at("place-words").textContent = PLACE.map(key => at("c-" + key).value).join(", ");
-  at("lesser-words").textContent = all("#lesser .turn input").filter(i => i.value && !i.closest("[hidden]"))
-    .map(i => i.value + " " + unitOf(i.name)).join(", ");
+  at("place-board").textContent = at("c-board").value;
+  at("place-rest").textContent = [at("c-finish").value, at("c-rig").value, at("k-figure").value].filter(w => w).join(", ");
+  at("lesser-words").textContent = lesser(() => true).join(", ");
   showMade();
 }
+
+const lesser = which => all("#lesser .turn input").filter(i => i.value && !i.closest("[hidden]") && which(i))
+  .map(i => SHORT[i.name] + " " + i.value + "\u00a0" + unitOf(i.name));
 
 // Shows how passes are made, in words.
 function showMade() {
   at("made-words").textContent = made().filter(i => i.value)
     .map(i => i.closest(".knob") ? labelOf(i).toLowerCase() + " " + i.value + " " + unitOf(i.name)
-      : /^(yes|no)$/.test(i.value) ? i.labels[0].textContent.toLowerCase() + " " + i.value : i.value).join(", ");
+      : /^(yes|no)$/.test(i.value) ? i.labels[0].firstChild.textContent.trim().toLowerCase() + " " + i.value : i.value).join(", ");
 }
 
 // Shows the knobs of this rig and of this way to give the speed.
@@ -59,8 +63,11 @@ export function takeFromRig() {
   for (const key of OF_RIG) at("k-" + key).value = rig().dataset[key] || "";
 }
 
-// The settings of a patch that is read further stay as they were burned.
+// The settings of a patch that is read further stay as they were burned: a line says them in place of the knobs.
 export function lock(on) {
-  all("section .turn input, section .turn button, section input[type=radio], #place select, #made select, #made input", form)
-    .filter(i => i.name !== "passes" && i.dataset.for !== "k-passes").forEach(i => { i.disabled = on; });
+  all("#settings input, #settings button, #place select, #made select, #made input, #made button", form)
+    .filter(i => !i.closest(".timed") || i.closest(".knob")).forEach(i => { i.disabled = on; });
+  for (const id of ["settings", "made"]) at(id).classList.toggle("burned", on);
+  at("as-burned").hidden = !on;
+  if (on) at("as-burned").textContent = "Burned at " + [dialled(), ...lesser(i => !i.closest("[class*=of-]"))].join(", ") + ".";
 }

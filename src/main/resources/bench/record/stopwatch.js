@@ -1,16 +1,17 @@
 // The stopwatch over a marked area: every stop counts a pass, and the mean of the passes is the time per pass.
-import { at } from "./elements.js";
+import { at, there } from "./elements.js";
 import { entry } from "./entry.js";
 import { count } from "./passes.js";
 
-const SHORTEST_PASS = 1; // second
-const AT_REST = at("watch-words").textContent;
+const SHORTEST_PASS = 1, TICK = 100; // second, ms
+const AT_REST = "Start and stop it with each pass over the marked area: each stop counts one pass.";
 
 export const stopwatch = {
   lap: 0, // when the pass under way began, in seconds; 0 for none
   laps: [], // the passes timed, in seconds
   untimed: "", // the time per pass before the first of them
 };
+const hand = { timer: 0 };
 
 const seconds = () => (performance.timeOrigin + performance.now()) / 1000;
 
@@ -42,7 +43,7 @@ export function takeBackLast() {
 export function resetWatch() { restoreWatch({ ...stopwatch, lap: 0, laps: [] }); }
 
 export function restoreWatch({ lap, laps, untimed }) {
-  Object.assign(stopwatch, { lap, laps, untimed });
+  Object.assign(stopwatch, { lap, laps: [...laps], untimed });
   show();
 }
 
@@ -55,8 +56,18 @@ function showMean() {
 function show(words) {
   const { lap, laps } = stopwatch;
   at("watch").setAttribute("aria-pressed", String(lap > 0));
-  at("watch").textContent = lap ? "Stop: pass over the area is done" : laps.length ? "Start the next pass" : "Start the stopwatch";
+  at("watch-do").textContent = lap ? "Stop: pass over the area is done" : laps.length ? "Start the next pass" : "Start the stopwatch";
   at("unlap").hidden = laps.length === 0;
   at("watch-words").textContent = words || (laps.length === 0 ? AT_REST
     : laps.length === 1 ? "One pass timed." : laps.length + " passes timed; their mean counts.");
+  clearInterval(hand.timer);
+  if (lap) hand.timer = setInterval(run, TICK);
+  run();
+}
+
+// The seconds run in sight.
+function run() {
+  if (!there()) { clearInterval(hand.timer); return; }
+  const { lap, laps } = stopwatch;
+  at("watch-runs").textContent = (lap ? seconds() - lap : laps.length ? laps[laps.length - 1] : 0).toFixed(1) + " s";
 }

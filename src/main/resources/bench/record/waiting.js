@@ -3,12 +3,13 @@ import { forget } from "../photo-store.js";
 import { change, drop, queue } from "../queue.js";
 import { flush } from "../sending.js";
 import { correct, next } from "./begin.js";
-import { at } from "./elements.js";
+import { at, there } from "./elements.js";
 import { entry } from "./entry.js";
 import { showState } from "./kept.js";
 import { tapeChanged, tapes } from "./tapes.js";
 
 export function showWaiting() {
+  if (!there()) return;
   showState();
   // While an entry is on its way for the first time, there is nothing to tell yet.
   const unsent = queue().filter(i => !(entry.pending && i.id === entry.pending.id)), reminders = tapes();

@@ -62,7 +62,7 @@ class EndlessInputTest {
   void a_question_of_a_hundred_thousand_letters_is_refused_at_once() {
     assertThat(refused("find " + "pine ".repeat(20_000)))
         .isEqualTo(
-            "A question must be at most 1000 characters long, not 80000; ask for less at once.\n");
+            "A question must be at most 1000 characters long, not 99999; ask for less at once.\n");
     assertThat(refused("find " + "p".repeat(100_000)))
         .isEqualTo(
             "A word of a command must be at most 4096 characters, and \"pppppppppppppppppppp...\""

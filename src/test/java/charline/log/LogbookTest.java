@@ -16,6 +16,13 @@ import charline.exposure.Settings;
 import charline.exposure.Spot;
 import charline.exposure.SpotDefinition;
 import charline.exposure.TimedArea;
+import charline.log.search.Attribute;
+import charline.log.search.Condition;
+import charline.log.search.Condition.Burned;
+import charline.log.search.Condition.Marks;
+import charline.log.search.Condition.Named;
+import charline.log.search.Condition.Seen;
+import charline.log.search.Search;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
@@ -34,6 +41,7 @@ import java.sql.DriverManager;
 import java.sql.Statement;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -405,23 +413,13 @@ class LogbookTest {
     boathouse.burn("clean");
     OffsetDateTime late = OffsetDateTime.parse("+10000-01-01T00:00:00Z");
     OffsetDateTime early = OffsetDateTime.parse("-0044-03-15T00:00:00Z");
-    assertThat(log.patches(between(early, late))).hasSize(1);
-    assertThat(log.patches(between(late, late.plusYears(1)))).isEmpty();
-    assertThat(log.patches(between(early.minusYears(1), early))).isEmpty();
+    assertThat(Search.patches(log, between(early, late))).hasSize(1);
+    assertThat(Search.patches(log, between(late, late.plusYears(1)))).isEmpty();
+    assertThat(Search.patches(log, between(early.minusYears(1), early))).isEmpty();
   }
 
-  private static Filter between(OffsetDateTime since, OffsetDateTime until) {
-    return new Filter(
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Optional.of(since),
-        Optional.of(until),
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Set.of());
+  private static Condition between(OffsetDateTime since, OffsetDateTime until) {
+    return new Burned(Optional.of(since), Optional.of(until));
   }
 
   @Test
@@ -498,25 +496,33 @@ class LogbookTest {
   void a_filter_narrows_by_every_part() {
     PatchEntry old = boathouse.burn(MORNING.minusDays(30), "clean");
     PatchEntry charred = boathouse.burn(MORNING, "char+residue");
-    assertThat(log.patches(only(Set.of("latex"), Set.of("pine"), Set.of())))
+    assertThat(Search.patches(log, only(Set.of("latex"), Set.of("pine"), Set.of())))
         .containsExactly(old, charred);
-    assertThat(log.patches(only(Set.of("alkyd"), Set.of(), Set.of()))).isEmpty();
-    assertThat(log.patches(only(Set.of(), Set.of("oak"), Set.of()))).isEmpty();
-    assertThat(log.patches(only(Set.of(), Set.of(), Set.of(Mark.CHAR)))).containsExactly(charred);
-    assertThat(log.patches(only(Set.of(), Set.of(), Set.of(Mark.CHAR, Mark.TINT)))).isEmpty();
-    assertThat(log.patches(during(MORNING.minusDays(1), MORNING.plusDays(1))))
+    assertThat(Search.patches(log, only(Set.of("alkyd"), Set.of(), Set.of()))).isEmpty();
+    assertThat(Search.patches(log, only(Set.of(), Set.of("oak"), Set.of()))).isEmpty();
+    assertThat(Search.patches(log, only(Set.of(), Set.of(), Set.of(Mark.CHAR))))
         .containsExactly(charred);
-    assertThat(log.patches(during(MORNING.minusDays(30), MORNING))).containsExactly(old);
-    assertThat(log.patches(names("SHOP-200", "door stile", "White over grey", "ada", "Slip doors")))
+    assertThat(Search.patches(log, only(Set.of(), Set.of(), Set.of(Mark.CHAR, Mark.TINT))))
+        .isEmpty();
+    assertThat(Search.patches(log, during(MORNING.minusDays(1), MORNING.plusDays(1))))
+        .containsExactly(charred);
+    assertThat(Search.patches(log, during(MORNING.minusDays(30), MORNING))).containsExactly(old);
+    assertThat(
+            Search.patches(
+                log, names("SHOP-200", "door stile", "White over grey", "ada", "Slip doors")))
         .containsExactly(old, charred);
-    assertThat(log.patches(names("x", "door stile", "white over grey", "Ada", "slip doors")))
+    assertThat(
+            Search.patches(log, names("x", "door stile", "white over grey", "Ada", "slip doors")))
         .isEmpty();
-    assertThat(log.patches(names("shop-200", "x", "white over grey", "Ada", "slip doors")))
+    assertThat(Search.patches(log, names("shop-200", "x", "white over grey", "Ada", "slip doors")))
         .isEmpty();
-    assertThat(log.patches(names("shop-200", "door stile", "x", "Ada", "slip doors"))).isEmpty();
-    assertThat(log.patches(names("shop-200", "door stile", "white over grey", "x", "slip doors")))
+    assertThat(Search.patches(log, names("shop-200", "door stile", "x", "Ada", "slip doors")))
         .isEmpty();
-    assertThat(log.patches(names("shop-200", "door stile", "white over grey", "Ada", "x")))
+    assertThat(
+            Search.patches(
+                log, names("shop-200", "door stile", "white over grey", "x", "slip doors")))
+        .isEmpty();
+    assertThat(Search.patches(log, names("shop-200", "door stile", "white over grey", "Ada", "x")))
         .isEmpty();
   }
 
@@ -529,13 +535,14 @@ class LogbookTest {
             judged(boathouse.reading(1, "residue"), "Bo"),
             judged(boathouse.reading(2, "clean"), "Cleo"));
     log.add(Boathouse.entry(burned));
-    assertThat(List.of("Ada", "Bo", "Cleo")).allMatch(name -> log.patches(of(name)).size() == 1);
+    assertThat(List.of("Ada", "Bo", "Cleo"))
+        .allMatch(name -> Search.patches(log, of(name)).size() == 1);
     log.amend(
         Boathouse.entry(Pieces.withReadings(burned, burned.readings().subList(0, 1))),
         "Ada",
         "another patch");
-    assertThat(log.patches(of("Bo"))).hasSize(1);
-    assertThat(log.patches(of("Cleo"))).isEmpty();
+    assertThat(Search.patches(log, of("Bo"))).hasSize(1);
+    assertThat(Search.patches(log, of("Cleo"))).isEmpty();
   }
 
   private static Reading judged(Reading r, String by) {
@@ -550,60 +557,34 @@ class LogbookTest {
         r.note());
   }
 
-  private static Filter of(String person) {
-    return new Filter(
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Optional.empty(),
-        Optional.empty(),
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Set.of(person),
-        Set.of());
+  private static Condition of(String person) {
+    return Condition.named(Attribute.PERSON, person);
   }
 
-  private static Filter only(Set<String> families, Set<String> woods, Set<Mark> marks) {
-    return new Filter(
-        families,
-        woods,
-        marks,
-        Optional.empty(),
-        Optional.empty(),
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Set.of());
+  private static Condition only(Set<String> families, Set<String> woods, Set<Mark> marks) {
+    List<Condition> all = new ArrayList<>();
+    if (!families.isEmpty()) {
+      all.add(new Named(Attribute.FAMILY, families, ""));
+    }
+    if (!woods.isEmpty()) {
+      all.add(new Named(Attribute.WOOD, woods, ""));
+    }
+    all.add(Seen.last(new Marks(marks, Set.of())));
+    return Condition.all(all);
   }
 
-  private static Filter during(OffsetDateTime since, OffsetDateTime until) {
-    return new Filter(
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Optional.of(since),
-        Optional.of(until),
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Set.of());
+  private static Condition during(OffsetDateTime since, OffsetDateTime until) {
+    return new Burned(Optional.of(since), Optional.of(until));
   }
 
-  private static Filter names(String rig, String board, String finish, String by, String job) {
-    return new Filter(
-        Set.of(),
-        Set.of(),
-        Set.of(),
-        Optional.empty(),
-        Optional.empty(),
-        Set.of(rig),
-        Set.of(board),
-        Set.of(finish),
-        Set.of(by),
-        Set.of(job));
+  private static Condition names(String rig, String board, String finish, String by, String job) {
+    return Condition.all(
+        List.of(
+            Condition.named(Attribute.RIG, rig),
+            Condition.named(Attribute.BOARD, board),
+            Condition.named(Attribute.FINISH, finish),
+            Condition.named(Attribute.PERSON, by),
+            Condition.named(Attribute.JOB, job)));
   }
 
   @Test

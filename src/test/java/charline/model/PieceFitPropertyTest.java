@@ -33,8 +33,7 @@ class PieceFitPropertyTest {
               .fit(trials, event)
               .posterior()
               .givenShiftOf(
-                  trials.censored(event, own::contains),
-                  own.stream().map(p -> trials.coatStep(p, event)).toList());
+                  trials.censored(event, own::contains), trials.waySteps(event, own::contains));
 
       assertThat(fit.refitted()).isFalse();
       assertThat(fit.patches()).isEqualTo(6);

@@ -58,8 +58,8 @@ class LadderPropertyTest {
         f.draws(),
         f.effectiveDraws(),
         f.method(),
-        f.coat(),
-        f.coatEffects(),
+        f.ways(),
+        f.wayEffects(),
         f.borrowed(),
         f.posterior().thinned(200));
   }

@@ -40,6 +40,7 @@ final class Unchecked {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         new Contradictions(0, 0, 1),
         0);
   }

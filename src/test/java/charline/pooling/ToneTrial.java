@@ -1,12 +1,13 @@
 package charline.pooling;
 
-import charline.model.CoatTerm;
-import charline.model.Coating;
 import charline.model.Estimate;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
+import charline.model.way.Coating;
+import charline.model.way.Trait;
+import charline.model.way.Way;
 import charline.shops.Law;
 import charline.shops.ShopBench;
 import charline.trial.Coat;
@@ -50,7 +51,7 @@ record ToneTrial(double factor, Estimate found, Told pale) {
     double shift = Math.log(factor);
     Trials burned =
         Yard.burn(
-            new Yard.Job("latex", "pine", CHARRING, CLEARING, Map.of(CoatTerm.TONE, shift), 24, 4),
+            new Yard.Job("latex", "pine", CHARRING, CLEARING, Map.of(Trait.TONE, shift), 24, 4),
             (patch, board) -> coat(layout, patch, board),
             new Random(1000L * number + 7));
     Trials pale =
@@ -58,11 +59,11 @@ record ToneTrial(double factor, Estimate found, Told pale) {
             burned.stratum(),
             burned.patches(),
             false,
-            new Coating(Optional.of(Tone.PALE), OptionalDouble.empty()));
+            Way.UNSAID.with(new Coating(Optional.of(Tone.PALE), OptionalDouble.empty())));
     ModelFit fit = Fitter.withDefaults().fit(pale, Event.CLEARING);
     return new ToneTrial(
         factor,
-        fit.coatEffects().get(0).factor(),
+        fit.wayEffects().get(0).factor(),
         Told.of(
             "tone " + factor,
             number,

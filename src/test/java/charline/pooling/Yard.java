@@ -1,7 +1,7 @@
 package charline.pooling;
 
-import charline.model.CoatTerm;
 import charline.model.Trials;
+import charline.model.way.Trait;
 import charline.shops.Law;
 import charline.shops.Shop;
 import charline.shops.ShopBench;
@@ -45,7 +45,7 @@ public final class Yard {
       String wood,
       Law charring,
       Law clearing,
-      Map<CoatTerm, Double> weights,
+      Map<Trait, Double> weights,
       int patches,
       int boards) {}
 
@@ -77,12 +77,12 @@ public final class Yard {
     return new Trials(Stratum.of(patches.get(0)), patches, false);
   }
 
-  private static double shift(Coat coat, Map<CoatTerm, Double> weights) {
+  private static double shift(Coat coat, Map<Trait, Double> weights) {
     double tone =
         coat.tone().map(t -> t == Tone.PALE ? 0.5 : t == Tone.DARK ? -0.5 : 0).orElse(0.0);
     double thickness = Math.log(coat.thicknessMicrometres().orElse(60) / 60);
-    return weights.getOrDefault(CoatTerm.TONE, 0.0) * tone
-        + weights.getOrDefault(CoatTerm.THICKNESS, 0.0) * thickness;
+    return weights.getOrDefault(Trait.TONE, 0.0) * tone
+        + weights.getOrDefault(Trait.THICKNESS, 0.0) * thickness;
   }
 
   private static Patch patch(

@@ -149,6 +149,19 @@ class FiguresTest {
   }
 
   @Test
+  void a_share_is_said_in_small_numbers_to_the_nearest() {
+    assertThat(Figures.part(0.025)).isEqualTo("1 in 40");
+    assertThat(Figures.part(0.0237)).isEqualTo("1 in 42");
+    assertThat(Figures.part(0.21)).isEqualTo("2 in 10");
+    assertThat(Figures.part(0.5)).isEqualTo("5 in 10");
+    assertThat(Figures.part(0.95)).isEqualTo("19 in 20");
+    assertThat(Figures.part(0.9841)).isEqualTo("62 in 63");
+    assertThat(Figures.part(0.0001)).isEqualTo("under 1 in 1000");
+    assertThat(Figures.part(0.9999)).isEqualTo("over 999 in 1000");
+    assertThat(Figures.part(Double.NaN)).isEqualTo(Figures.UNKNOWN);
+  }
+
+  @Test
   void a_share_in_small_numbers_is_never_better_than_it_is() {
     assertThat(Figures.partAtMost(0.025)).isEqualTo("1 in 40");
     assertThat(Figures.partAtMost(0.0237)).isEqualTo("1 in 42");

@@ -89,7 +89,7 @@ public final class ShopBench {
         id, name, wood, WoodForm.SOLID, Optional.empty(), OptionalDouble.empty(), Optional.empty());
   }
 
-  static Patch patch(int number, int board, double percent, double hand, List<Seen> seen) {
+  public static Patch patch(int number, int board, double percent, double hand, List<Seen> seen) {
     return new Patch(
         new UUID(3, number),
         "S-%04d".formatted(number),

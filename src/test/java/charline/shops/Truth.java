@@ -109,7 +109,7 @@ public record Truth(Law charring, Law clearing, double misgraded, boolean heavyT
    *
    * @param law one of the two
    */
-  double newBoardChance(Law law, double doseJoulesPerCm2, double intensity, int passes) {
+  public double newBoardChance(Law law, double doseJoulesPerCm2, double intensity, int passes) {
     if (!heavyTailed) {
       return law.newBoardChance(doseJoulesPerCm2, intensity, passes);
     }

@@ -14,9 +14,12 @@ final class BenchHere implements ServedBench {
   private final Path file;
   private final Logbook log;
   private final PageServer server;
+  private final boolean shared;
+  private String code = "";
 
-  private BenchHere(Path file, int port) {
+  private BenchHere(Path file, int port, boolean shared) {
     this.file = file;
+    this.shared = shared;
     Clock clock = Clock.systemDefaultZone();
     log = Logbook.open(file, clock);
     server =
@@ -24,17 +27,22 @@ final class BenchHere implements ServedBench {
             log,
             new PageOptions(
                 port,
-                false,
+                shared,
                 "Runa",
                 "test",
                 clock,
-                code -> {},
+                announced -> code = announced,
                 new FaultFiles(file.resolveSibling("faults"), "test")));
   }
 
   /** Serves a log on a free port. */
   static BenchHere serve(Path file) {
-    return new BenchHere(file, 0);
+    return new BenchHere(file, 0, false);
+  }
+
+  /** The same for other devices too. */
+  static BenchHere shared(Path file) {
+    return new BenchHere(file, 0, true);
   }
 
   @Override
@@ -44,14 +52,14 @@ final class BenchHere implements ServedBench {
 
   @Override
   public String code() {
-    return "";
+    return code;
   }
 
   @Override
   public BenchHere again() {
     int port = port();
     close();
-    return new BenchHere(file, port);
+    return new BenchHere(file, port, shared);
   }
 
   @Override

@@ -3,8 +3,6 @@ package charline.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -28,7 +26,6 @@ import org.junit.jupiter.api.io.TempDir;
 class BenchLooksJourneyTest {
   private static final String HOSTILE = "<script>hit=1</script><img src=x onerror=hit=1>\"'`${7*7}";
   private static final int FIRST_PAGE_BYTES = 150_000;
-  private static final int LEAST_TARGET = 48;
 
   /** Pages that say nothing of the machine that they were pictured on. */
   private static final List<String> KEPT =
@@ -92,8 +89,8 @@ class BenchLooksJourneyTest {
               browser.untilSays("#live", "at most");
             }
             browser.script("document.querySelectorAll('details').forEach(d => d.open = true)");
-            all.assertThat(violations(browser)).as(what).isEmpty();
-            all.assertThat(small(browser)).as("targets, " + what).isEmpty();
+            all.assertThat(Accessible.violations(browser)).as(what).isEmpty();
+            all.assertThat(Accessible.small(browser)).as("targets, " + what).isEmpty();
             all.assertThat(browser.script("return document.documentElement.scrollWidth"))
                 .as(what)
                 .isEqualTo((long) width);
@@ -121,32 +118,6 @@ class BenchLooksJourneyTest {
       }
     }
     all.assertAll();
-  }
-
-  /** What axe-core finds against WCAG 2.0 to 2.2, levels A and AA, contrast included. */
-  private static List<?> violations(Browser browser) throws IOException {
-    try (InputStream axe = BenchLooksJourneyTest.class.getResourceAsStream("/axe.min.js")) {
-      browser.script(new String(axe.readAllBytes(), StandardCharsets.UTF_8));
-    }
-    return (List<?>)
-        browser.asyncScript(
-            "const done = arguments[0];axe.run({runOnly: ['wcag2a', 'wcag2aa', 'wcag21a',"
-                + " 'wcag21aa', 'wcag22aa', 'best-practice']}).then(r => done(r.violations.map(v =>"
-                + " v.id + ': ' + v.nodes.map(n => n.html + ' ' + n.failureSummary).join(' |"
-                + " '))))");
-  }
-
-  /** Things to tap that are smaller than a gloved finger needs; links inside a sentence aside. */
-  private static List<?> small(Browser browser) {
-    return (List<?>)
-        browser.script(
-            "return [...document.querySelectorAll('a[href], button, input:not([type=hidden]),"
-                + " select, textarea, summary')].filter(e => !e.matches('.skip') &&"
-                + " e.getClientRects().length).map(e => [e, (e.matches('input[type=checkbox]') ?"
-                + " e.closest('label') : e).getBoundingClientRect()]).filter(([e, r]) => r.width <"
-                + " arguments[0] - .5 || r.height < arguments[0] - .5).map(([e, r]) =>"
-                + " e.outerHTML.slice(0, 90) + ' ' + r.width + 'x' + r.height)",
-            LEAST_TARGET);
   }
 
   @Test
@@ -236,9 +207,8 @@ class BenchLooksJourneyTest {
       if (!e.closest('#record') || e.closest('#live, .keep')) return null;
       const box = x => (x.closest('label') || x).getBoundingClientRect(), r = box(e);
       const keep = document.querySelector('.keep').getBoundingClientRect();
-      const live = document.getElementById('live').getBoundingClientRect();
       const over = bar => r.top < bar.bottom && r.bottom > bar.top;
-      return over(keep) ? `${e.id || e.name} behind Keep` : over(live) ? `${e.id || e.name} behind the risk`
+      return over(keep) ? `${e.id || e.name} behind Keep`
         : r.top < 0 || r.bottom > innerHeight ? `${e.id || e.name} outside` : '';
       """;
 
@@ -300,7 +270,7 @@ class BenchLooksJourneyTest {
             HOSTILE);
       }
       browser.type("#by", HOSTILE);
-      browser.tapText("Note, photo, depth");
+      browser.unfold("seen-more");
       browser.type("#note", HOSTILE);
       browser.type("#k-power", "60");
       browser.type("#k-hand", "22");

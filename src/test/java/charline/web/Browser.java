@@ -44,7 +44,8 @@ final class Browser implements AutoCloseable {
   private static final String LEFT_BEHIND = "does not belong to the document";
 
   /** What is waited for may need several fits on a machine that is busy with others. */
-  private static final Duration PATIENCE = Duration.ofMinutes(2);
+  private static final Duration PATIENCE =
+      Duration.ofSeconds(Integer.getInteger("charline.patience", 120));
 
   private final ChromeDriver driver;
 
@@ -224,10 +225,16 @@ final class Browser implements AutoCloseable {
         });
   }
 
+  /** Opens a fold of the page. */
+  void unfold(String id) {
+    script("document.getElementById(arguments[0]).open = true", id);
+  }
+
   /** Types over what a field holds. */
   void type(String css, String text) {
     script(
-        "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input', {bubbles: true}))",
+        "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input', {bubbles:"
+            + " true}))",
         find(css),
         text);
   }
@@ -253,7 +260,7 @@ final class Browser implements AutoCloseable {
     while (true) {
       T got = null;
       try {
-        got = answer.get();
+        got = asking() ? null : answer.get();
       } catch (StaleElementReferenceException | ElementClickInterceptedException e) {
         // the page is being changed; look again
       } catch (WebDriverException e) {
@@ -275,6 +282,12 @@ final class Browser implements AutoCloseable {
         throw new AssertionError(e);
       }
     }
+  }
+
+  /** Whether a page is on its way into the one that is shown. */
+  private boolean asking() {
+    return Boolean.TRUE.equals(
+        script("return document.documentElement.classList.contains('asking')"));
   }
 
   Object script(String script, Object... arguments) {

@@ -46,6 +46,7 @@ class FindingsTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         new Contradictions(9, 0, 1),
         -1);
   }

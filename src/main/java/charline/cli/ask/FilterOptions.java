@@ -1,14 +1,22 @@
 package charline.cli.ask;
 
+import charline.ask.Question;
+import charline.ask.Ranking;
 import charline.cli.command.CommandContext;
 import charline.cli.command.TypedTime;
-import charline.log.Filter;
 import charline.log.Logbook;
-import charline.trial.Mark;
+import charline.log.search.Attribute;
+import charline.log.search.Condition;
+import charline.log.search.Condition.Burned;
+import charline.log.search.Condition.Marks;
+import charline.log.search.Condition.Named;
+import charline.log.search.Condition.Seen;
+import charline.log.search.Vocabulary;
+import charline.refusal.Refusal;
 import charline.trial.Outcome;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.EnumSet;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +41,9 @@ public final class FilterOptions {
   @Option(
       names = "--since",
       paramLabel = "DAY",
-      description = "Burned on or after: 2026-06-01, yesterday, \"1 june\" or \"last month\".")
+      description =
+          "Burned on or after: 2026-06-01, yesterday, \"last tuesday\", \"1 june\" or \"last"
+              + " month\".")
   private String since;
 
   @Option(names = "--until", paramLabel = "DAY", description = "Burned on or before this day.")
@@ -54,57 +64,112 @@ public final class FilterOptions {
   @Option(names = "--job", paramLabel = "TEXT", description = "Job that the board belongs to.")
   private List<String> jobs = List.of();
 
-  /** The filter that the options and the words of a question make together. */
-  public Filter with(Filter asked, Logbook log, CommandContext desk) {
-    Set<Mark> marks = EnumSet.noneOf(Mark.class);
-    marks.addAll(asked.marks());
-    outcomes.forEach(text -> marks.addAll(Outcome.parse(text).marks()));
-    return new Filter(
-        both(asked.families(), families, log.reference()::family),
-        kinds(asked.woods(), woods, log),
-        marks,
-        latest(asked.since(), since == null ? Optional.empty() : start(desk, since(desk))),
-        earliest(asked.until(), until == null ? Optional.empty() : start(desk, until(desk))),
-        both(asked.rigs(), rigs, name -> log.rig(name).name()),
-        both(asked.boards(), boards, name -> log.board(name).name()),
-        both(asked.finishes(), finishes, name -> log.finish(name).name()),
-        both(asked.people(), people, String::strip),
-        both(asked.jobs(), jobs, String::strip));
+  @Option(
+      names = "--limit",
+      paramLabel = "N",
+      description = "So many at most: the newest, or the first in the order that --sort asks for.")
+  private Integer limit;
+
+  @Option(
+      names = "--sort",
+      paramLabel = "BY",
+      description =
+          "Order: newest, oldest, or an amount such as dose or power, highest first with"
+              + " \"dose desc\".")
+  private String sort;
+
+  /** What the words of a question and the options ask for together. */
+  public Question with(List<String> words, Logbook log, CommandContext desk) {
+    Vocabulary vocabulary = Vocabulary.of(log);
+    Optional<String> asker = Optional.of(desk.person(null));
+    Question asked =
+        words.isEmpty()
+            ? Question.EVERYTHING
+            : Question.parse(words, vocabulary, asker, desk.clock());
+    Question narrowed = asked.narrowed(condition(log, desk));
+    if (sort == null && limit == null) {
+      return narrowed;
+    }
+    if (limit != null && limit < 1) {
+      throw Refusal.usage("--limit must be 1 or more, not %d.".formatted(limit));
+    }
+    Ranking ranking =
+        sort == null
+            ? narrowed.ranking().orElse(Ranking.byTime(true, 0))
+            : order(vocabulary, asker, desk);
+    return narrowed.ranked(limit == null ? ranking : ranking.limitedTo(limit));
   }
 
-  /** A generic wood includes its species, as in a question. */
-  private static Set<String> kinds(Set<String> asked, List<String> typed, Logbook log) {
-    Set<String> all = new LinkedHashSet<>(asked);
-    typed.forEach(word -> all.addAll(log.reference().kindsOf(log.reference().wood(word))));
-    return all;
+  private Ranking order(Vocabulary vocabulary, Optional<String> asker, CommandContext desk) {
+    String by = sort.strip();
+    List<String> phrase =
+        switch (by) {
+          case "newest", "latest" -> List.of("newest first");
+          case "oldest", "date", "time" -> List.of("oldest first");
+          default -> List.of("sorted by " + by);
+        };
+    return Question.parse(phrase, vocabulary, asker, desk.clock())
+        .ranking()
+        .orElseThrow(
+            () ->
+                Refusal.usage(
+                    "--sort must be newest, oldest or an amount such as dose, power, speed or depth, not \"%s\"."
+                        .formatted(sort)));
   }
 
-  private static Set<String> both(
-      Set<String> asked, List<String> typed, UnaryOperator<String> known) {
-    Set<String> all = new LinkedHashSet<>(asked);
-    typed.forEach(word -> all.add(known.apply(word)));
-    return all;
+  private Condition condition(Logbook log, CommandContext desk) {
+    List<Condition> all = new ArrayList<>();
+    named(all, Attribute.FAMILY, families, log.reference()::family);
+    if (!woods.isEmpty()) {
+      Set<String> kinds = new LinkedHashSet<>();
+      woods.forEach(w -> kinds.addAll(log.reference().kindsOf(log.reference().wood(w))));
+      all.add(new Named(Attribute.WOOD, kinds, said(kinds)));
+    }
+    if (!outcomes.isEmpty()) {
+      all.add(
+          Condition.either(
+              outcomes.stream()
+                  .map(
+                      text ->
+                          (Condition) Seen.last(new Marks(Outcome.parse(text).marks(), Set.of())))
+                  .toList()));
+    }
+    if (since != null || until != null) {
+      all.add(new Burned(start(desk, since(desk)), start(desk, until(desk))));
+    }
+    named(all, Attribute.RIG, rigs, name -> log.rig(name).name());
+    named(all, Attribute.BOARD, boards, name -> log.board(name).name());
+    named(all, Attribute.FINISH, finishes, name -> log.finish(name).name());
+    named(all, Attribute.PERSON, people, String::strip);
+    named(all, Attribute.JOB, jobs, String::strip);
+    return all.isEmpty() ? Condition.EVERY : Condition.all(all);
   }
 
-  private LocalDate since(CommandContext desk) {
-    return TypedTime.days("--since", since, desk.now()).first();
+  private String said(Set<String> kinds) {
+    String typed = String.join(" or ", woods);
+    return kinds.size() > woods.size() ? typed + " or one of its species" : typed;
   }
 
-  private LocalDate until(CommandContext desk) {
-    return TypedTime.days("--until", until, desk.now()).last().plusDays(1);
+  private static void named(
+      List<Condition> all, Attribute attribute, List<String> typed, UnaryOperator<String> known) {
+    if (!typed.isEmpty()) {
+      Set<String> values = new LinkedHashSet<>();
+      typed.forEach(word -> values.add(known.apply(word)));
+      all.add(new Named(attribute, values, String.join(" or ", values)));
+    }
   }
 
-  private static Optional<OffsetDateTime> start(CommandContext desk, LocalDate day) {
-    return Optional.of(day.atStartOfDay(desk.clock().getZone()).toOffsetDateTime());
+  private Optional<LocalDate> since(CommandContext desk) {
+    return Optional.ofNullable(since)
+        .map(text -> TypedTime.days("--since", text, desk.now()).first());
   }
 
-  private static Optional<OffsetDateTime> latest(
-      Optional<OffsetDateTime> a, Optional<OffsetDateTime> b) {
-    return a.isPresent() && b.isPresent() && a.get().isAfter(b.get()) ? a : b.or(() -> a);
+  private Optional<LocalDate> until(CommandContext desk) {
+    return Optional.ofNullable(until)
+        .map(text -> TypedTime.days("--until", text, desk.now()).last().plusDays(1));
   }
 
-  private static Optional<OffsetDateTime> earliest(
-      Optional<OffsetDateTime> a, Optional<OffsetDateTime> b) {
-    return a.isPresent() && b.isPresent() && a.get().isBefore(b.get()) ? a : b.or(() -> a);
+  private static Optional<OffsetDateTime> start(CommandContext desk, Optional<LocalDate> day) {
+    return day.map(d -> d.atStartOfDay(desk.clock().getZone()).toOffsetDateTime());
   }
 }

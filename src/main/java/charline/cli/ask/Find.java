@@ -1,16 +1,21 @@
 package charline.cli.ask;
 
+import charline.ask.Question;
+import charline.ask.Question.Purpose;
+import charline.ask.WiderQuestion;
 import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
 import charline.cli.render.PatchView;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.search.Question;
-import charline.log.search.Vocabulary;
+import charline.log.search.Condition.Seen;
+import charline.log.search.Search;
 import charline.trial.Mark;
 import charline.wording.Json;
+import charline.wording.QuestionText;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -20,18 +25,22 @@ import picocli.CommandLine.Parameters;
     name = "find",
     header = "Look up patches in plain words.",
     description =
-        "Use the words of your own log: coatings, woods, outcomes, times, and the names of rigs,"
-            + " boards, finishes, people and jobs. Words and options narrow the search together. If"
-            + " you ask for clean patches, the settings that worked are counted. Speeds are in"
-            + " mm/s, doses in J/cm2 per pass.",
+        "Ask as you speak: coatings, woods, outcomes, numbers with units, times, names of rigs,"
+            + " boards, finishes, people and jobs, and whatever else is noted of a patch, joined by"
+            + " and, or and not. The first lines repeat how the question was read. If you ask for"
+            + " clean patches, the settings that worked are counted. Speeds are in mm/s, doses in"
+            + " J/cm2 per pass.",
     footer = {
       "",
       "Examples:",
       "  charline find clean latex over pine last month",
-      "  charline find char --wood oak --since 2026-06-01 --csv"
+      "  charline find what never cleared on oak or ash this week",
+      "  charline find lowest dose that cleared varnish over stain",
+      "  charline find my last 5 patches slower than 20 mm/s without char",
+      "  charline find char --wood oak --since \"last tuesday\" --csv"
     })
 public final class Find extends LogCommand {
-  @Parameters(paramLabel = "WORDS", arity = "0..*", description = "The question, in any order.")
+  @Parameters(paramLabel = "WORDS", arity = "0..*", description = "The question.")
   private List<String> words = List.of();
 
   @Mixin private FilterOptions options;
@@ -41,33 +50,51 @@ public final class Find extends LogCommand {
   public Integer call() {
     reply.check();
     try (Logbook log = desk.logToRead()) {
-      Filter filter = options.with(asked(log), log, desk);
-      List<PatchEntry> found = log.patches(filter);
+      Question question = options.with(words, log, desk);
+      List<PatchEntry> found = question.patches(log);
       if (found.isEmpty()) {
-        String sentence =
-            FindReport.nothing(
-                FilterWords.of(filter, log), log.patches(Filter.ALL), log.hasPatches());
-        (reply.forPerson() ? desk.out() : desk.err()).print(sentence);
-        if (!reply.forPerson()) {
-          reply.print(desk.out(), List.of(), () -> "");
+        Optional<Question> wider = WiderQuestion.of(question);
+        List<PatchEntry> more = wider.map(q -> q.patches(log)).orElse(List.of());
+        if (more.isEmpty()) {
+          return nothing(log, question);
         }
-        return NO;
+        question = wider.get();
+        found = more;
       }
-      List<PatchEntry> tried = reply.forPerson() ? log.patches(filter.withoutMarks()) : List.of();
-      String searched = FilterWords.of(filter, log);
-      boolean cleanWanted = filter.marks().contains(Mark.CLEAN);
-      reply.print(
-          desk.out(),
-          rows(found),
-          () ->
-              FindReport.text(searched, found)
-                  + (cleanWanted ? "\n" + CleanSettings.text(found, tried) : ""));
+      answer(log, question, found);
     }
     return DONE;
   }
 
-  private Filter asked(Logbook log) {
-    return words.isEmpty() ? Filter.ALL : Question.parse(words, Vocabulary.of(log), desk.clock());
+  private int nothing(Logbook log, Question question) {
+    String sentence = FindReport.nothing(question, log.patches(Filter.ALL), log.hasPatches());
+    (reply.forPerson() ? desk.out() : desk.err()).print(sentence);
+    if (!reply.forPerson()) {
+      reply.print(desk.out(), List.of(), () -> "");
+    }
+    return NO;
+  }
+
+  private void answer(Logbook log, Question question, List<PatchEntry> found) {
+    if (!reply.forPerson() && !words.isEmpty()) {
+      desk.err().println(QuestionText.sentences(question));
+    }
+    boolean settings =
+        question.purpose() == Purpose.BEST
+            || question
+                .condition()
+                .leaves()
+                .anyMatch(c -> c instanceof Seen seen && seen.marks().with().contains(Mark.CLEAN));
+    List<PatchEntry> tried =
+        reply.forPerson() && settings
+            ? Search.patches(log, WiderQuestion.whateverWasSeen(question.condition()))
+            : List.of();
+    reply.print(
+        desk.out(),
+        rows(found),
+        () ->
+            FindReport.text(question, found)
+                + (settings ? "\n" + CleanSettings.text(found, tried) : ""));
   }
 
   private List<Json> rows(List<PatchEntry> found) {

@@ -1,10 +1,12 @@
 package charline.cli.ask;
 
+import charline.ask.Question;
 import charline.log.PatchEntry;
 import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Stratum;
+import charline.wording.QuestionText;
 import charline.wording.SettingsText;
 import charline.wording.Table;
 import java.time.LocalDate;
@@ -24,9 +26,13 @@ final class FindReport {
   private FindReport() {}
 
   /** Counts, then a table for each coating, wood and rig. */
-  static String text(String searched, List<PatchEntry> found) {
+  static String text(Question question, List<PatchEntry> found) {
     StringBuilder text = new StringBuilder();
-    text.append(Table.paragraph(summary(searched, found))).append('\n');
+    text.append(Table.paragraph(QuestionText.sentences(question))).append('\n');
+    text.append(Table.paragraph(summary(found))).append('\n');
+    if (question.purpose() == Question.Purpose.COUNT) {
+      text.append(Table.paragraph(outcomes(found))).append('\n');
+    }
     groups(found)
         .forEach(
             (title, patches) ->
@@ -34,14 +40,29 @@ final class FindReport {
     return text.toString();
   }
 
-  private static String summary(String searched, List<PatchEntry> found) {
+  /** "5 clean, 2 char+residue at the last reading." */
+  private static String outcomes(List<PatchEntry> found) {
+    Map<String, Long> counts =
+        found.stream()
+            .collect(
+                Collectors.groupingBy(
+                    e -> e.patch().lastReading().outcome().text(),
+                    LinkedHashMap::new,
+                    Collectors.counting()));
+    return counts.entrySet().stream()
+            .sorted(Map.Entry.<String, Long>comparingByValue().reversed())
+            .map(e -> e.getValue() + " " + e.getKey())
+            .collect(Collectors.joining(", "))
+        + " at the last reading.";
+  }
+
+  private static String summary(List<PatchEntry> found) {
     List<Patch> patches = found.stream().map(PatchEntry::patch).toList();
     long readings = patches.stream().mapToLong(p -> p.readings().size()).sum();
     long boards = patches.stream().map(p -> p.board().name()).distinct().count();
-    return "%s (%s): %s on %s, %s."
+    return "%s found: %s on %s, %s."
         .formatted(
             Figures.count(patches.size(), "patch", "patches"),
-            searched,
             Figures.count(readings, "reading", "readings"),
             Figures.count(boards, "board", "boards"),
             dates(patches));
@@ -121,7 +142,7 @@ final class FindReport {
    * @param all every patch that counts
    * @param voidOnes whether there are patches that do not
    */
-  static String nothing(String searched, List<PatchEntry> all, boolean voidOnes) {
+  static String nothing(Question question, List<PatchEntry> all, boolean voidOnes) {
     if (all.isEmpty()) {
       return voidOnes
           ? "The log has only void patches; `charline patch show CODE` shows one of them.\n"
@@ -136,9 +157,9 @@ final class FindReport {
             .map(e -> e.getKey() + " (" + e.getValue() + ")")
             .collect(Collectors.joining(", "));
     return Table.paragraph(
-            "No patch matches %s. The log has %s, %s: %s."
+            "%s No patch matches. The log has %s, %s: %s."
                 .formatted(
-                    searched,
+                    QuestionText.sentences(question),
                     Figures.count(all.size(), "patch", "patches"),
                     dates(all.stream().map(PatchEntry::patch).toList()),
                     families))

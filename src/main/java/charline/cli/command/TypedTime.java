@@ -1,6 +1,6 @@
 package charline.cli.command;
 
-import charline.log.search.NamedDays;
+import charline.ask.time.NamedDays;
 import charline.refusal.Refusal;
 import java.time.Clock;
 import java.time.DateTimeException;

@@ -3,7 +3,6 @@ package charline.cli.log;
 import charline.cli.ask.FilterOptions;
 import charline.cli.command.LogCommand;
 import charline.exposure.PowerSetting;
-import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.OwnWords;
 import charline.log.PatchEntry;
@@ -29,6 +28,7 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** {@code export}. */
 @Command(
@@ -82,13 +82,19 @@ public final class Export extends LogCommand {
               + " --samples` reads them.")
   private Path samplesTo;
 
+  @Parameters(
+      paramLabel = "WORDS",
+      arity = "0..*",
+      description = "Which patches, as `charline find` is asked. Default: all.")
+  private List<String> words = List.of();
+
   @Mixin private FilterOptions options;
 
   @Override
   public Integer call() {
     requireFiles();
     try (Logbook log = desk.logToCheck()) {
-      List<PatchEntry> entries = log.patches(options.with(Filter.ALL, log, desk));
+      List<PatchEntry> entries = options.with(words, log, desk).patches(log);
       if (entries.isEmpty()) {
         desk.err().println("No patch matches, so there is nothing to export.");
         return NO;

@@ -2,6 +2,7 @@ package charline.cli.trials;
 
 import charline.answer.Answers;
 import charline.answer.NextAnswer;
+import charline.answer.PairsAnswer;
 import charline.answer.PatchesWanted;
 import charline.answer.Precautions;
 import charline.answer.TrialQuestion;
@@ -19,6 +20,7 @@ import charline.plan.Suggestion;
 import charline.trial.Stratum;
 import charline.wording.NextJson;
 import charline.wording.NextText;
+import charline.wording.PairsText;
 import charline.wording.PlanText;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,6 +46,7 @@ import picocli.CommandLine.Option;
       "  charline next latex pine",
       "  charline next latex pine --count 3 --on piece",
       "  charline next latex pine --to bench-list.html",
+      "  charline next latex pine --figure circle --compare figure=line --count 3",
       "  charline next shellac oak --rig Heron --board boathouse-1 --board boathouse-2"
     })
 public final class Next extends LogCommand {
@@ -93,6 +96,15 @@ public final class Next extends LogCommand {
       description = "Who plans it. Default: $$CHARLINE_BY, else your login name.")
   private String by;
 
+  @Option(
+      names = "--compare",
+      paramLabel = "WAY",
+      description =
+          "Another way of working, such as figure=line or rig=otter: list pairs of patches, side by"
+              + " side on one board, that tell it apart from the way asked about. --count is the"
+              + " number of pairs.")
+  private String other;
+
   @Mixin private QuestionOptions options;
   @Mixin private WorkOptions work;
   @Mixin private JobAreaOption job;
@@ -116,10 +128,12 @@ public final class Next extends LogCommand {
       if (known.barred()) {
         return NoBeamReply.print(desk, reply, asked, known);
       }
-      NextAnswer answer =
-          answers.next(
-              asked,
-              new PatchesWanted(wanted, site, boards.stream().map(log::board).distinct().toList()));
+      PatchesWanted patches =
+          new PatchesWanted(wanted, site, boards.stream().map(log::board).distinct().toList());
+      if (other != null) {
+        return pairs(answers.pairs(asked, otherWay().of(asked, log), patches));
+      }
+      NextAnswer answer = answers.next(asked, patches);
       NextPatches next = answer.next();
       List<String> codes =
           to == null || next.suggestions().isEmpty() ? List.of() : reserved(log, answer);
@@ -133,6 +147,24 @@ public final class Next extends LogCommand {
       }
       return next.suggestions().isEmpty() ? NO : DONE;
     }
+  }
+
+  private TypedWay otherWay() {
+    if (to != null) {
+      throw TypedValues.refused(
+          "--compare", "pairs are listed on the terminal alone; leave --to out.");
+    }
+    if (options.piece().isPresent()) {
+      throw TypedValues.refused(
+          "--compare", "ways are compared on offcuts, not on a piece; leave --piece out.");
+    }
+    return TypedWay.read("--compare", other);
+  }
+
+  private int pairs(PairsAnswer answer) {
+    PairsText words = new PairsText(answer);
+    reply.print(desk.out(), words::json, words::text);
+    return answer.list().pairs().isEmpty() ? NO : DONE;
   }
 
   /** Codes and page come together: where the page cannot be written, no code is taken. */

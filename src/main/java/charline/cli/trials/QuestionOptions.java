@@ -1,54 +1,17 @@
 package charline.cli.trials;
 
 import charline.answer.FamilyAndWood;
-import charline.answer.PriorFile;
-import charline.answer.Priors;
 import charline.answer.TrialQuestion;
 import charline.cli.command.TypedValues;
 import charline.log.Logbook;
-import charline.model.Coating;
-import charline.quantity.Measure.Quantity;
-import charline.refusal.Refusal;
-import charline.trial.Tone;
 import charline.window.Requirements;
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** What every question about trials can say: which trials, on which rig, and what to keep. */
 final class QuestionOptions {
-  private static final int MOST_PRIOR_BYTES = 1 << 20;
-
-  @Option(
-      names = "--risk",
-      paramLabel = "SHARE",
-      description = "Highest char risk per patch-sized area on a new board, in %%. Default: 5%%.")
-  private String risk;
-
-  @Option(
-      names = "--confidence",
-      paramLabel = "SHARE",
-      defaultValue = "90%",
-      description = "How sure each promise must be, in %%. Default: 90%%.")
-  private String confidence;
-
-  @Option(
-      names = "--clear",
-      paramLabel = "SHARE",
-      defaultValue = "90%",
-      description = "Lowest clearing chance, in %%. Default: 90%%.")
-  private String clear;
-
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "FAMILY WOOD",
-      description = "Coating family and wood, such as latex pine; any pools the woods.")
-  private List<String> words = List.of();
+  @Mixin private StockOptions stock;
 
   @Option(
       names = "--rig",
@@ -64,47 +27,7 @@ final class QuestionOptions {
               + " spacing (mm). Default: as most of the patches had them.")
   private String at;
 
-  @Option(
-      names = "--tone",
-      paramLabel = "TONE",
-      description =
-          "Tone of the outermost coat that the answer is for: pale, mid or dark. Matters if the"
-              + " trials mix tones. Default: that of most patches.")
-  private String tone;
-
-  @Option(
-      names = "--thickness",
-      paramLabel = "UM",
-      description =
-          "Thickness of all coats that the answer is for, in um. Matters if recorded thicknesses"
-              + " differ. Default: the middle of those tried.")
-  private String thickness;
-
-  @Option(names = "--accept-tint", description = "Count a tint that stays in the grain as cleared.")
-  private boolean acceptTint;
-
-  @Option(
-      names = "--borrow",
-      description =
-          "Borrow from the log's other trials under the same light, first from those of the same"
-              + " coating and, for char, of the same wood. Little is borrowed from trials that"
-              + " yours are unlike. Default: each stratum on its own.")
-  private boolean borrow;
-
-  @Option(
-      names = "--prior",
-      paramLabel = "FILE",
-      description =
-          "File of priors to use in place of the usual ones. `charline prior` prints such a file.")
-  private Path priorFile;
-
-  @Option(
-      names = "--with-wood",
-      paramLabel = "WOOD",
-      description =
-          "Count trials on this wood too, as if the woods were one; may be repeated. The answer"
-              + " says which were pooled.")
-  private List<String> pooled = List.of();
+  @Mixin private WayOptions way;
 
   @Option(
       names = "--piece",
@@ -116,21 +39,17 @@ final class QuestionOptions {
 
   /** Whether a family and a wood were named. */
   boolean named() {
-    return words.size() >= 2;
+    return stock.named();
   }
 
   boolean nothingNamed() {
-    if (!pooled.isEmpty() && words.isEmpty()) {
-      throw TypedValues.refused(
-          "--with-wood",
-          "it pools with the wood that you name, and --all names none; leave one out.");
-    }
-    if (piece != null && words.isEmpty()) {
+    boolean nothing = stock.nothingNamed();
+    if (piece != null && nothing) {
       throw TypedValues.refused(
           "--piece",
           "a piece is of one wood with one coat, and --all asks about every one; leave one out.");
     }
-    return words.isEmpty();
+    return nothing;
   }
 
   /** The piece that the answer is for, if one was named. */
@@ -140,75 +59,23 @@ final class QuestionOptions {
 
   /** Whether a limit of the char risk was typed. */
   boolean riskTyped() {
-    return risk != null;
+    return stock.riskTyped();
   }
 
-  /** The limits of a window. */
-  private Requirements asked() {
-    return asked(0.5);
-  }
-
-  /** The same for an answer that needs more confidence than a window. */
+  /** The limits of an answer that needs more confidence than a window. */
   Requirements asked(double leastConfidence) {
-    return new Requirements(
-        risk == null
-            ? Requirements.USUAL.charRisk()
-            : Shares.inside("--risk", risk, Requirements.LEAST_CHAR_RISK, 0.5),
-        Shares.inside("--confidence", confidence, leastConfidence, 0.999),
-        Shares.inside("--clear", clear, 0.05, 0.999),
-        acceptTint);
+    return stock.asked(leastConfidence);
   }
 
   /** The coating family and the wood, in the log's own words. */
   FamilyAndWood about(Logbook log) {
-    return FamilyAndWood.read(words, log)
-        .pooledWith(pooled.stream().map(log.reference()::wood).toList());
+    return stock.about(log);
   }
 
   /** All of the question but what it is about; needs no log. */
   TrialQuestion question() {
-    TrialQuestion question =
-        TrialQuestion.OF_ALL
-            .with(asked())
-            .with(KnobsText.read(at))
-            .with(
-                new Coating(
-                    Optional.ofNullable(tone).map(Tone::ofWord),
-                    TypedValues.ifGiven("--thickness", thickness, Quantity.THICKNESS)))
-            .with(priors())
-            .borrowing(borrow);
+    TrialQuestion question = stock.question().with(KnobsText.read(at)).with(way.way());
     TrialQuestion forPiece = piece == null ? question : question.forPiece(piece);
     return rigName == null ? forPiece : forPiece.onRig(rigName);
-  }
-
-  private Priors priors() {
-    if (priorFile == null) {
-      return Priors.USUAL;
-    }
-    try {
-      if (!Files.isDirectory(priorFile) && Files.exists(priorFile)) {
-        requireShortFile(priorFile);
-      }
-      return PriorFile.read(Files.readAllLines(priorFile), priorFile);
-    } catch (Refusal e) {
-      throw TypedValues.refused("--prior", e.getMessage());
-    } catch (CharacterCodingException e) {
-      throw TypedValues.refused("--prior", "%s must be plain text in UTF-8.".formatted(priorFile));
-    } catch (IOException e) {
-      throw TypedValues.refused(
-          "--prior",
-          "%s cannot be read; `charline prior` prints a file to start from.".formatted(priorFile));
-    }
-  }
-
-  private static void requireShortFile(Path file) throws IOException {
-    if (!Files.isRegularFile(file)) {
-      throw Refusal.usage("%s is a device or a pipe; give a file.".formatted(file));
-    }
-    if (Files.size(file) > MOST_PRIOR_BYTES) {
-      throw Refusal.usage(
-          "%s is too large for a prior file; `charline prior` prints one to start from."
-              .formatted(file));
-    }
   }
 }

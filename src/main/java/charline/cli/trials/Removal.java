@@ -8,10 +8,10 @@ import charline.cli.render.JsonReply;
 import charline.model.Event;
 import charline.wording.AblationText;
 import charline.wording.CoatContradictionText;
-import charline.wording.CoatText;
 import charline.wording.ModelJson;
 import charline.wording.ModelText;
 import charline.wording.RemovalRateText;
+import charline.wording.WayText;
 import picocli.CommandLine.Command;
 
 /** {@code removal}. */
@@ -41,7 +41,7 @@ public final class Removal extends ModelCommand {
         desk.out(),
         () ->
             ModelJson.of(model)
-                .put("coat", CoatText.json(model.fit()))
+                .put("coat", WayText.coatJson(model.fit()))
                 .put("coat_um", removal.coatMicrometres())
                 .put("rates", RemovalRateText.json(removal.rates()))
                 .put("ablation_law", AblationText.json(removal.ablation()))

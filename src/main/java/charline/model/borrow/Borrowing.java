@@ -2,19 +2,19 @@ package charline.model.borrow;
 
 import charline.exposure.Emission;
 import charline.model.BorrowedPrior;
-import charline.model.CoatDesign;
-import charline.model.CoatTerm;
-import charline.model.Coating;
 import charline.model.Contradictions;
 import charline.model.Event;
 import charline.model.Fitter;
-import charline.model.HeavyTailedNormal;
 import charline.model.Lender;
 import charline.model.ModelFit;
 import charline.model.Posterior;
 import charline.model.Prior;
 import charline.model.Trials;
 import charline.model.borrow.Prediction.Backing;
+import charline.model.way.Coating;
+import charline.model.way.HeavyTailedNormal;
+import charline.model.way.Trait;
+import charline.model.way.Way;
 import charline.stat.metaanalysis.RandomEffects;
 import charline.trial.Stratum;
 import charline.trial.Tone;
@@ -213,7 +213,7 @@ public final class Borrowing {
             other.stratum(),
             other.patches(),
             other.acceptTint(),
-            new Coating(tone, OptionalDouble.empty()));
+            Way.UNSAID.with(new Coating(tone, OptionalDouble.empty())));
     return fits.computeIfAbsent(
         new Key(other.stratum(), event, other.acceptTint(), tone), key -> fit(counted, event));
   }
@@ -226,21 +226,21 @@ public final class Borrowing {
     return Optional.of(fitter.fit(other, event)).filter(ModelFit::reliable);
   }
 
-  /** From the dose of one coat to that of another, as the priors of the coat's terms have it. */
+  /** From the dose of one coat to that of another, as the priors of their weights have it. */
   private static Posterior.Moments coatStep(Coating from, Coating to, Event event) {
     Posterior.Moments step = new Posterior.Moments(0, 0);
     if (event == Event.CHAR) {
       return step;
     }
     if (from.tone().isPresent() && to.tone().isPresent()) {
-      double lighter = CoatDesign.paleness(to.tone()) - CoatDesign.paleness(from.tone());
-      step = step.plus(scaled(CoatTerm.TONE.prior(), lighter));
+      double lighter = Coating.paleness(to.tone()) - Coating.paleness(from.tone());
+      step = step.plus(scaled(Trait.TONE.prior(), lighter));
     }
     if (from.thicknessMicrometres().isPresent() && to.thicknessMicrometres().isPresent()) {
       double thicker =
           Math.log(
               to.thicknessMicrometres().getAsDouble() / from.thicknessMicrometres().getAsDouble());
-      step = step.plus(scaled(CoatTerm.THICKNESS.prior(), thicker));
+      step = step.plus(scaled(Trait.THICKNESS.prior(), thicker));
     }
     return step;
   }

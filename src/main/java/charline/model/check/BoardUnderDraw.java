@@ -103,8 +103,7 @@ final class BoardUnderDraw {
           Math.exp(
               cap(
                   -perSigma
-                      * draw.margin(
-                          patch.lnDose(), patch.lnIntensity(), passes, patch.coatStep())));
+                      * draw.margin(patch.lnDose(), patch.lnIntensity(), passes, patch.wayStep())));
       double share = k == 0 ? 1 : since[ratioOf[i][k]];
       for (int q = 0; q < shift.length; q++) {
         double h = share / (1 + odds * shift[q]);

@@ -1,11 +1,15 @@
 package charline.model.check;
 
+import charline.model.way.Factor;
+import charline.model.way.Way;
+import charline.model.way.WayDesign;
 import charline.quantity.Figures;
 import charline.stat.distribution.CountDistribution;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Events counted in a group of patches against what the model predicts for the same readings on the
@@ -78,6 +82,29 @@ public record CountCheck(
     boards.forEach(
         (b, members) ->
             checks.add(of("board " + boardNames.get(b), patches, members, replay, draws)));
+    return checks;
+  }
+
+  /** By rig and by figure, each where the model has a shift for it. */
+  static List<CountCheck> byWay(
+      WayDesign ways,
+      List<Way> made,
+      List<ObservedPatch> patches,
+      PatchPredictions replay,
+      int draws) {
+    List<CountCheck> checks = new ArrayList<>();
+    for (Factor factor : ways.factors()) {
+      if (factor instanceof Factor.Named names) {
+        Map<String, List<Integer>> groups = new TreeMap<>();
+        for (int i = 0; i < made.size(); i++) {
+          groups.computeIfAbsent(names.level(made.get(i)), l -> new ArrayList<>()).add(i);
+        }
+        groups.forEach(
+            (level, members) ->
+                checks.add(
+                    of(names.trait().word() + " " + level, patches, members, replay, draws)));
+      }
+    }
     return checks;
   }
 

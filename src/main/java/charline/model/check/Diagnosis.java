@@ -25,6 +25,9 @@ record Diagnosis(
     all.addAll(surprising());
     all.addAll(counts(Topic.DOSE, checks.doses()));
     all.addAll(counts(Topic.BOARD, checks.boards()));
+    if (!checks.ways().isEmpty()) {
+      all.addAll(counts(Topic.WAY, checks.ways()));
+    }
     all.addAll(calibration());
     all.add(spread());
     checks.shifts().stream()

@@ -6,6 +6,7 @@ import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
+import charline.model.way.Way;
 import charline.trial.Board;
 import charline.trial.Patch;
 import java.util.LinkedHashMap;
@@ -37,6 +38,12 @@ public record FitChecker(Fitter fitter) {
             LeftOut.checks(leftOut),
             CountCheck.byDose(patches, replay, DRAWS),
             CountCheck.byBoard(boardNames, patches, replay, DRAWS),
+            CountCheck.byWay(
+                fit.ways(),
+                trials.patches().stream().map(Way::of).toList(),
+                patches,
+                replay,
+                DRAWS),
             CalibrationBin.of(leftOut),
             BoardCheck.of(
                 boardNames, replay, draws, fitter.prior(trials, event).omega().rootMeanSquare()),

@@ -19,6 +19,7 @@ import java.util.List;
  * @param patches each against the model fitted to the others, in the order of the trials
  * @param doses counts by class of dose
  * @param boards counts by board
+ * @param ways counts by rig, figure and place, where the trials differ in them
  * @param calibration given against seen, chances rising
  * @param shifts boards against each other
  * @param contradictions hotter patches against cooler ones
@@ -30,6 +31,7 @@ public record FitChecks(
     List<PatchCheck> patches,
     List<CountCheck> doses,
     List<CountCheck> boards,
+    List<CountCheck> ways,
     List<CalibrationBin> calibration,
     List<BoardCheck> shifts,
     Contradictions contradictions,
@@ -56,13 +58,14 @@ public record FitChecks(
     patches = List.copyOf(patches);
     doses = List.copyOf(doses);
     boards = List.copyOf(boards);
+    ways = List.copyOf(ways);
     calibration = List.copyOf(calibration);
     shifts = List.copyOf(shifts);
   }
 
   FitChecks with(List<FitFinding> found) {
     return new FitChecks(
-        event, found, patches, doses, boards, calibration, shifts, contradictions, logScore);
+        event, found, patches, doses, boards, ways, calibration, shifts, contradictions, logScore);
   }
 
   /** True if the model must not be trusted. */

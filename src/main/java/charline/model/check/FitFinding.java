@@ -20,6 +20,7 @@ public sealed interface FitFinding {
     PATCH("patch"),
     DOSE("dose"),
     BOARD("board"),
+    WAY("way of working"),
     CALIBRATION("calibration"),
     BOARD_SPREAD("board spread"),
     EVIDENCE("evidence");

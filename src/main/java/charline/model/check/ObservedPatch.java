@@ -22,7 +22,7 @@ import java.util.UUID;
  * @param lnIntensity natural logarithm of fluence or irradiance
  * @param passes at each reading, rising
  * @param seen whether the last of these readings showed the event
- * @param coatStep values of the coat's terms, from those of the coat that the model is told for
+ * @param wayStep values of the shifts, from those of the way that the model is for
  */
 record ObservedPatch(
     String code,
@@ -31,8 +31,8 @@ record ObservedPatch(
     double lnIntensity,
     int[] passes,
     boolean seen,
-    double[] coatStep) {
-  /** A patch where all coats are alike. */
+    double[] wayStep) {
+  /** A patch where all are made in one way. */
   ObservedPatch(
       String code, int board, double lnDose, double lnIntensity, int[] passes, boolean seen) {
     this(code, board, lnDose, lnIntensity, passes, seen, new double[0]);
@@ -41,14 +41,16 @@ record ObservedPatch(
   static List<ObservedPatch> all(Trials trials, Event event) {
     Map<UUID, Integer> boards = new LinkedHashMap<>();
     List<ObservedPatch> all = new ArrayList<>();
+    List<double[]> waySteps = trials.waySteps(event);
     for (Patch patch : trials.patches()) {
       int board = boards.computeIfAbsent(patch.board().id(), id -> boards.size());
-      all.add(of(patch, board, event, trials));
+      all.add(of(patch, board, event, trials, waySteps.get(all.size())));
     }
     return all;
   }
 
-  private static ObservedPatch of(Patch patch, int board, Event event, Trials trials) {
+  private static ObservedPatch of(
+      Patch patch, int board, Event event, Trials trials, double[] wayStep) {
     List<Integer> passes = new ArrayList<>();
     boolean seen = false;
     for (Reading reading : patch.readings()) {
@@ -65,7 +67,7 @@ record ObservedPatch(
         Math.log(patch.exposure().intensity()),
         passes.stream().mapToInt(Integer::intValue).toArray(),
         seen,
-        trials.coatStep(patch, event));
+        wayStep);
   }
 
   int readings() {

@@ -92,12 +92,13 @@ public record Comparison(
                     .formatted(Columns.figure(omega))
                 : "the classical fit treats all boards as one, which changes little here (omega %s)"
                     .formatted(Columns.figure(omega)));
-    if (!fit.coatEffects().isEmpty()) {
+    if (!fit.wayEffects().isEmpty()) {
       reasons.add(
-          "the classical fit treats coats of every %s as one, while the posterior is for one coat"
+          "the classical fit treats trials of every %s as one, while the posterior is for one way of working"
               .formatted(
-                  fit.coatEffects().stream()
-                      .map(effect -> effect.term().word())
+                  fit.wayEffects().stream()
+                      .map(effect -> effect.trait().word())
+                      .distinct()
                       .collect(Collectors.joining(" and "))));
     }
     if (!classical.at().movedAlong().isEmpty()) {

@@ -9,13 +9,14 @@ import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
 import charline.drift.Validity;
 import charline.log.Logbook;
-import charline.model.Coating;
 import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.Trials;
 import charline.model.borrow.BoardSpreads;
+import charline.model.way.Way;
 import charline.trial.Board;
 import charline.trial.Patch;
+import charline.trial.Place;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.window.LiveForecast;
@@ -49,6 +50,8 @@ public final class LiveModels implements AutoCloseable {
 
   /** Each keeps the shifts of its board under every draw. */
   private static final int KEPT_PIECES = 8;
+
+  private static final Way ON_THE_FACE = Way.UNSAID.with(Place.FACE);
 
   private static final Duration LONGEST = Duration.ofSeconds(30);
 
@@ -85,12 +88,20 @@ public final class LiveModels implements AutoCloseable {
     return longest;
   }
 
-  /** What a fit hangs on beside the patches. */
+  /**
+   * What a fit hangs on beside the patches.
+   *
+   * @param way coat and place; a fit answers for any rig and figure of its patches
+   */
   private record Subject(
-      Stratum stratum, boolean acceptTint, Coating coat, boolean borrow, Optional<Board> piece) {}
+      Stratum stratum, boolean acceptTint, Way way, boolean borrow, Optional<Board> piece) {
+    List<Patch> patches(LogSnapshot seen) {
+      return seen.trials().with(way.placeOrFace()).of(stratum);
+    }
+  }
 
   /** Models are the same object for as long as their patches stay the same. */
-  private record Question(LiveForecast models, RigSetup bench, Requirements asked) {}
+  private record Question(LiveForecast models, Way way, RigSetup bench, Requirements asked) {}
 
   /** A rig with another power check is another rig. */
   private record Standing(LiveForecast models, Rig rig) {}
@@ -127,7 +138,14 @@ public final class LiveModels implements AutoCloseable {
    * @param models the newest that are ready; empty where there is no patch yet, or no fit yet
    * @param renewing true while newer ones are being fitted
    */
-  public record Known(Optional<LiveForecast> models, boolean renewing) {}
+  public record Known(Optional<LiveForecast> models, boolean renewing) {
+    /** The same seen for a way of working; empty where older models know nothing of it. */
+    public Known asking(Way way) {
+      return new Known(
+          models.filter(older -> older.trials().tried(way)).map(older -> older.asking(way)),
+          renewing);
+    }
+  }
 
   /**
    * How models of a stratum stand to what the log holds now.
@@ -136,7 +154,8 @@ public final class LiveModels implements AutoCloseable {
    */
   public Staleness behind(LiveForecast models) {
     Trials trials = models.trials();
-    return Staleness.of(trials.patches(), shelf().trials().of(trials.stratum()));
+    return Staleness.of(
+        trials.patches(), shelf().trials().with(trials.asked().placeOrFace()).of(trials.stratum()));
   }
 
   /** What the log holds now. */
@@ -164,7 +183,7 @@ public final class LiveModels implements AutoCloseable {
         new Subject(
             stratum,
             question.asked().acceptTint(),
-            question.coat(),
+            Way.UNSAID.with(question.way().coat()).with(question.way().placeOrFace()),
             question.borrow(),
             question.piece().map(log::board)),
         patience);
@@ -173,12 +192,12 @@ public final class LiveModels implements AutoCloseable {
   /** The same for a request that saw the log as it was then; never older than others saw it. */
   Known of(LogSnapshot seen, Stratum stratum, boolean acceptTint, Duration patience) {
     return of(
-        seen, new Subject(stratum, acceptTint, Coating.UNSAID, false, Optional.empty()), patience);
+        seen, new Subject(stratum, acceptTint, ON_THE_FACE, false, Optional.empty()), patience);
   }
 
   private Known of(LogSnapshot seen, Subject subject, Duration patience) {
     Stratum stratum = subject.stratum();
-    if (seen.trials().of(stratum).isEmpty()) {
+    if (subject.patches(seen).isEmpty()) {
       return new Known(Optional.empty(), false);
     }
     long deadline = System.nanoTime() + patience.toNanos();
@@ -203,7 +222,7 @@ public final class LiveModels implements AutoCloseable {
   /** The fit for these patches, or for those of a newer edition where there is one already. */
   private synchronized Fitting fitting(Subject subject, LogSnapshot seen) {
     long edition = seen.edition();
-    List<Patch> own = seen.trials().of(subject.stratum());
+    List<Patch> own = subject.patches(seen);
     // What is known of boards, and what is borrowed, hangs on the patches of others too.
     List<Patch> patches = seen.trials().patches();
     Fitting known = fittings.get(subject);
@@ -215,7 +234,7 @@ public final class LiveModels implements AutoCloseable {
       fittings.put(subject, same);
       return same;
     }
-    Trials trials = new Trials(subject.stratum(), own, subject.acceptTint(), subject.coat());
+    Trials trials = new Trials(subject.stratum(), own, subject.acceptTint(), subject.way());
     Supplier<LiveForecast> work =
         () -> {
           Fitter fitter = fitting(seen).fitter(trials, Priors.USUAL, subject.borrow());
@@ -281,22 +300,28 @@ public final class LiveModels implements AutoCloseable {
    */
   public Optional<WindowAnswer> window(
       Answers answers, TrialCase subject, LiveForecast models, Duration patience) {
-    TrialCase known = subject.with(models.trials());
-    Recommendation found = recommend(models, subject.bench(), known.asked());
+    if (!models.trials().tried(subject.trials().asked())) {
+      return Optional.empty(); // older models know nothing of it
+    }
+    LiveForecast asked = models.asking(subject.trials().asked());
+    TrialCase known = subject.with(asked.trials());
+    Recommendation found = recommend(models, known);
     return validity(models, subject.bench().rig(), patience)
         .map(validity -> answers.window(known, found, Applicability.of(known, validity)));
   }
 
-  /** The window of models, computed once per question. */
-  public Recommendation recommend(LiveForecast models, RigSetup bench, Requirements asked) {
-    Question question = new Question(models, bench, asked);
+  /** The window of models for what was asked, computed once per question. */
+  public Recommendation recommend(LiveForecast models, TrialCase subject) {
+    Question question =
+        new Question(models, subject.trials().asked(), subject.bench(), subject.asked());
     synchronized (answers) {
       Recommendation known = answers.get(question);
       if (known != null) {
         return known;
       }
     }
-    Recommendation found = models.recommend(bench, asked);
+    Recommendation found =
+        models.asking(question.way()).recommend(question.bench(), question.asked());
     synchronized (answers) {
       answers.put(question, found);
     }

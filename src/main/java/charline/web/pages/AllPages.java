@@ -33,10 +33,11 @@ public final class AllPages {
     new PairingPages(door, pages, clock).add(routes);
     new RecordPages(log, models, clock, person, pages).add(routes);
     new EntryPages(new Entries(log, clock), new Photos(log, clock), person).add(routes);
-    new AskPages(log, models, clock, pages).add(routes);
+    new AskPages(log, models, clock, person, pages).add(routes);
     new PatchPages(log, pages, person).add(routes);
     WindowPages windows = new WindowPages(log, models, clock, options.version(), pages);
     windows.add(routes);
+    new HomePages(log, models, windows, clock, pages).add(routes);
     new QuotePages(windows, new Asking(models), pages).add(routes);
     new FinishPages(log, new SampleForms(log), person, pages).add(routes);
     new SetUpPages(log, models, new SetupForms(log, clock), person, pages).add(routes);

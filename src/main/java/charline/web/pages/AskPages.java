@@ -1,15 +1,17 @@
 package charline.web.pages;
 
-import charline.log.Filter;
+import charline.ask.Question;
+import charline.ask.Ranking;
+import charline.ask.WiderQuestion;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.log.search.Question;
 import charline.log.search.Vocabulary;
 import charline.refusal.Refusal;
 import charline.trial.Mark;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
+import charline.wording.QuestionText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -33,12 +35,14 @@ public final class AskPages {
   private final Logbook log;
   private final LiveModels models;
   private final Clock clock;
+  private final String person;
   private final Pages pages;
 
-  AskPages(Logbook log, LiveModels models, Clock clock, Pages pages) {
+  AskPages(Logbook log, LiveModels models, Clock clock, String person, Pages pages) {
     this.log = log;
     this.models = models;
     this.clock = clock;
+    this.person = person;
     this.pages = pages;
   }
 
@@ -78,12 +82,20 @@ public final class AskPages {
     }
     Optional<String> refusal = Optional.empty();
     List<PatchEntry> found = List.of();
+    String read = "";
     try {
-      Filter filter =
+      Question asked =
           question.isEmpty()
-              ? Filter.ALL
-              : Question.parse(List.of(question), Vocabulary.of(log), clock);
-      found = log.patches(filter);
+              ? Question.EVERYTHING.ranked(Ranking.byTime(true, 0))
+              : Question.parse(List.of(question), Vocabulary.of(log), asker(ctx), clock);
+      found = asked.patches(log);
+      Optional<Question> wider = WiderQuestion.of(asked);
+      if (found.isEmpty() && wider.isPresent()) {
+        found = wider.get().patches(log);
+        asked = found.isEmpty() ? asked : wider.get();
+      }
+      found = asked.ranking().isPresent() ? found : newestFirst(found);
+      read = question.isEmpty() ? "" : QuestionText.sentences(asked) + " ";
     } catch (Refusal e) {
       refusal = Optional.of(e.getMessage());
     }
@@ -93,13 +105,25 @@ public final class AskPages {
         pages.frame(ctx, "Ask", "/ask"),
         Map.of(
             "view",
-            new AskView(question, groups(question), refusal, summary(found), newest(found))));
+            new AskView(
+                question,
+                groups(question),
+                refusal,
+                read + summary(found),
+                found.stream().limit(MOST_CARDS).toList())));
   }
 
-  private static List<PatchEntry> newest(List<PatchEntry> found) {
+  /** Who asks: the name that the device sends, else that of the serving machine. */
+  private Optional<String> asker(Context ctx) {
+    return Optional.ofNullable(ctx.queryParam("by"))
+        .filter(by -> !by.isBlank())
+        .or(() -> Optional.of(person));
+  }
+
+  private static List<PatchEntry> newestFirst(List<PatchEntry> found) {
     List<PatchEntry> newest = new ArrayList<>(found);
     Collections.reverse(newest);
-    return newest.stream().limit(MOST_CARDS).toList();
+    return newest;
   }
 
   private static String summary(List<PatchEntry> found) {
@@ -107,7 +131,7 @@ public final class AskPages {
         switch (found.size()) {
           case 0 -> "No patch found.";
           case 1 -> "1 patch found.";
-          default -> found.size() + " patches found, the newest first.";
+          default -> found.size() + " patches found.";
         };
     return found.size() > MOST_CARDS
         ? words + " The first " + MOST_CARDS + " are shown; narrow the question to see the others."

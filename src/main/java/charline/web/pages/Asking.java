@@ -3,7 +3,9 @@ package charline.web.pages;
 import charline.answer.FixedKnobs;
 import charline.answer.Light;
 import charline.answer.TrialQuestion;
-import charline.model.Coating;
+import charline.exposure.Figure;
+import charline.model.way.Coating;
+import charline.model.way.Way;
 import charline.quantity.Figures;
 import charline.quantity.Invariant;
 import charline.quantity.Measure;
@@ -11,6 +13,7 @@ import charline.quantity.Measure.Quantity;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Knob;
+import charline.trial.Place;
 import charline.trial.Stratum;
 import charline.trial.Tone;
 import charline.web.live.LiveModels;
@@ -39,6 +42,8 @@ record Asking(LiveModels models) {
           "width",
           "tone",
           "thickness",
+          "figure",
+          "place",
           "borrow",
           "piece");
 
@@ -64,7 +69,7 @@ record Asking(LiveModels models) {
                     share(ctx, "clear", Requirements.USUAL.clearChance()),
                     "yes".equals(ctx.queryParam("tint"))))
             .with(new Strokes(share(ctx, "overlap", Strokes.USUAL.overlap())))
-            .with(coat(ctx))
+            .with(way(ctx))
             .borrowing("yes".equals(ctx.queryParam("borrow")));
     String piece = text(ctx, "piece");
     if (!piece.isEmpty()) {
@@ -82,6 +87,15 @@ record Asking(LiveModels models) {
         new JobLimit(
             Measure.parse(area, Quantity.SURFACE).value(),
             limited ? OptionalDouble.of(share(ctx, "jobrisk", 0)) : OptionalDouble.empty()));
+  }
+
+  private static Way way(Context ctx) {
+    String figure = text(ctx, "figure");
+    String place = text(ctx, "place");
+    return Way.UNSAID
+        .with(coat(ctx))
+        .with(figure.isEmpty() ? Optional.empty() : Optional.of(Figure.ofWord(figure)))
+        .with(place.isEmpty() ? Place.FACE : Place.ofWord(place));
   }
 
   private static Coating coat(Context ctx) {
@@ -164,11 +178,18 @@ record Asking(LiveModels models) {
         .fixed()
         .of(Knob.WIDTH)
         .ifPresent(width -> parts.add("width=" + Figures.shortest(width)));
-    question.coat().tone().ifPresent(tone -> parts.add("tone=" + tone.word()));
+    question.way().coat().tone().ifPresent(tone -> parts.add("tone=" + tone.word()));
     question
+        .way()
         .coat()
         .thicknessMicrometres()
         .ifPresent(thickness -> parts.add("thickness=" + Figures.shortest(thickness)));
+    question.way().figure().ifPresent(f -> parts.add("figure=" + Links.escaped(f.word())));
+    question
+        .way()
+        .place()
+        .filter(place -> place != Place.FACE)
+        .ifPresent(place -> parts.add("place=" + Links.escaped(place.word())));
     if (question.borrow()) {
       parts.add("borrow=yes");
     }

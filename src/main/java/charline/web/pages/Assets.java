@@ -18,13 +18,14 @@ final class Assets {
   private static final String[] NAMES =
       """
       icon.svg
-      tokens.css bench.css controls.css live.css record.css window.css
-      bench.js coats.js identity.js link.js live.js map.js moment.js numbers.js photo-store.js
-      print.js queue.js record.js refusal.js requests.js sending.js steps.js storage.js
+      tokens.css bench.css controls.css home.css live.css record.css window.css
+      bench.js coats.js connection.js identity.js link.js live.js map.js moment.js navigate.js
+      numbers.js page.js parts.js photo-store.js print.js queue.js record.js refusal.js requests.js
+      sending.js shrink.js steps.js storage.js visited.js
       record/bars.js record/begin.js record/draft.js record/elements.js record/entry.js
-      record/keeping.js record/kept.js record/limits.js record/outcome.js record/pad.js
-      record/passes.js record/person.js record/photo.js record/poison.js
-      record/risk.js record/settings.js
+      record/keeping.js record/kept.js record/limits.js record/offer.js record/outcome.js record/pad.js
+      record/passes.js record/person.js record/photo.js record/place.js record/poison.js
+      record/risk.js record/settings.js record/signal.js
       record/stopwatch.js record/tapes.js record/trouble.js record/waiting.js record/words.js
       """
           .split("\\s+");

@@ -22,9 +22,15 @@ record EntryPages(Entries entries, Photos photos, String person) {
     routes.get("/pulse", EntryPages::pulse);
     routes.post(
         "/entries/patch",
-        ctx -> reply(ctx, entries.patch(fields(ctx), person, Pages.recorder(ctx, person))));
-    routes.post("/entries/reading", ctx -> reply(ctx, entries.reading(fields(ctx), person)));
-    routes.post("/entries/undo", ctx -> reply(ctx, entries.undo(fields(ctx), person)));
+        ctx -> {
+          String by = Pages.recorder(ctx, person);
+          reply(ctx, entries.patch(fields(ctx), by, by));
+        });
+    routes.post(
+        "/entries/reading",
+        ctx -> reply(ctx, entries.reading(fields(ctx), Pages.recorder(ctx, person))));
+    routes.post(
+        "/entries/undo", ctx -> reply(ctx, entries.undo(fields(ctx), Pages.recorder(ctx, person))));
     routes.post("/photos", this::photo);
     routes.get("/photo/{code}/{id}", this::show);
   }
@@ -60,7 +66,7 @@ record EntryPages(Entries entries, Photos photos, String person) {
               fields.id("id"),
               fields.id("patch"),
               upload::content,
-              Optional.ofNullable(fields.line("by")).orElse(person));
+              Optional.ofNullable(fields.line("by")).orElse(Pages.recorder(ctx, person)));
       Pages.json(ctx, Map.of("id", photo.id().toString(), "sha256", photo.sha256()));
     }
   }

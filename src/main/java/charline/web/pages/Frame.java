@@ -16,15 +16,29 @@ import java.util.stream.Stream;
  */
 public record Frame(
     String title, String tab, Optional<Client> seat, boolean shared, List<String> files) {
-  /** One of the tabs. */
-  public record Tab(String path, String word) {}
+  private static final List<Tab> TABS =
+      List.of(
+          new Tab("/", "Home", "M3.5 11.5 12 4.5l8.5 7M6 10v9.5h12V10"),
+          new Tab(
+              "/record", "Record", "M12 3.5a8.5 8.5 0 1 0 0 17a8.5 8.5 0 0 0 0-17M12 8v8M8 12h8"),
+          new Tab("/ask", "Ask", "M10.5 4a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13M15.5 15.5 20 20"),
+          new Tab("/window", "Window", "M4 4v16h16M9 7.5h7.5V15H9z"));
+
+  /**
+   * One of the tabs.
+   *
+   * @param sign outline in a square of 24
+   */
+  public record Tab(String path, String word, String sign) {}
 
   public List<Tab> tabs() {
-    return List.of(
-        new Tab("/record", "Record"),
-        new Tab("/ask", "Ask"),
-        new Tab("/window", "Window"),
-        new Tab("/set-up", "Set up"));
+    return TABS;
+  }
+
+  /** Whether the page belongs to a tab; what has none of its own is reached from Home. */
+  public boolean isOn(Tab one) {
+    return one.path().equals(tab)
+        || one.path().equals("/") && TABS.stream().noneMatch(t -> t.path().equals(tab));
   }
 
   public String icon() {

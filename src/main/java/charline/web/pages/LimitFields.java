@@ -1,9 +1,11 @@
 package charline.web.pages;
 
 import charline.answer.TrialQuestion;
+import charline.exposure.Figure;
 import charline.quantity.Figures;
 import charline.trial.Knob;
 import charline.trial.Patch;
+import charline.trial.Place;
 import charline.trial.Tone;
 import charline.window.JobLimit;
 import charline.window.Requirements;
@@ -22,6 +24,9 @@ import java.util.stream.Stream;
  * @param width scan width in mm, blank where it was not typed
  * @param tone of the coat that the answer is for, blank for that of most patches
  * @param thickness of its coats in µm, blank for the middle of those tried
+ * @param figure that the answer is for, blank for that of most patches
+ * @param figures to choose from
+ * @param place that the answer is for
  * @param borrow whether the log's other trials lend what they know
  * @param piece board that the answer is for, blank for any
  * @param boards to choose from, each with patches of the stratum
@@ -34,6 +39,9 @@ public record LimitFields(
     String width,
     String tone,
     String thickness,
+    String figure,
+    List<String> figures,
+    String place,
     boolean borrow,
     String piece,
     List<String> boards) {
@@ -46,18 +54,31 @@ public record LimitFields(
     Optional<JobLimit> job = question.job();
     OptionalDouble risk = job.map(JobLimit::charRisk).orElse(OptionalDouble.empty());
     OptionalDouble width = question.fixed().of(Knob.WIDTH);
-    OptionalDouble thickness = question.coat().thicknessMicrometres();
+    OptionalDouble thickness = question.way().coat().thicknessMicrometres();
     return new LimitFields(
         question.asked(),
         Asking.percent(question.strokes().overlap()),
         job.map(limit -> Figures.shortest(limit.areaSquareMetres())).orElse(""),
         risk.isPresent() ? Asking.percent(risk.getAsDouble()) : "",
         width.isPresent() ? Figures.shortest(width.getAsDouble()) : "",
-        question.coat().tone().map(Tone::word).orElse(""),
+        question.way().coat().tone().map(Tone::word).orElse(""),
         thickness.isPresent() ? Figures.shortest(thickness.getAsDouble()) : "",
+        question.way().figure().map(Figure::word).orElse(""),
+        patches.stream()
+            .flatMap(patch -> patch.manner().figure().stream())
+            .map(Figure::word)
+            .distinct()
+            .sorted()
+            .toList(),
+        question.way().placeOrFace().word(),
         question.borrow(),
         question.piece().orElse(""),
         patches.stream().map(patch -> patch.board().name()).distinct().sorted().toList());
+  }
+
+  /** Places to choose from. */
+  public List<String> places() {
+    return Place.words();
   }
 
   /** Tones to choose from. */

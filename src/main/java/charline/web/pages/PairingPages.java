@@ -31,7 +31,6 @@ public final class PairingPages {
   }
 
   void add(RoutesConfig routes) {
-    routes.get("/", ctx -> pages.send(ctx, "home", pages.frame(ctx, "Start", "/"), Map.of()));
     routes.get("/pair", ctx -> pairPage(ctx, ""));
     routes.post("/pair", this::pair);
     routes.get("/devices", this::devices);

@@ -6,10 +6,14 @@ import charline.answer.TrialQuestion;
 import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.model.way.Way;
 import charline.refusal.Refusal;
 import charline.trial.Board;
+import charline.trial.Circumstances;
 import charline.trial.Finish;
 import charline.trial.KnobReader;
+import charline.trial.Patch;
+import charline.trial.Place;
 import charline.trial.Plausibility;
 import charline.trial.Rig;
 import charline.trial.Stratum;
@@ -25,6 +29,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -62,7 +67,7 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
                 like,
                 read,
                 ctx,
-                person,
+                Pages.recorder(ctx, person),
                 Precautions.ofEach(log, shelf.finishes()),
                 log.figures())));
   }
@@ -76,7 +81,11 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
     Precautions known = Precautions.of(log, finish, board, rig.emission());
     words.put("poison", PoisonLine.of(known));
     if (known.barred()) {
-      words.put("note", NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE));
+      LiveRiskText.say(
+          words,
+          "stop",
+          "No beam on this finish yet",
+          NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE));
       Pages.json(ctx, words);
       return;
     }
@@ -91,18 +100,22 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
               board.wood(),
               rig.emission(),
               (int) Math.round(rig.wavelengthNanometres()));
+      Way way = way(rig, dialled.circumstances());
+      List<Patch> burned = shelf.trials().with(way.placeOrFace()).of(stratum);
+      Optional<String> untried = LiveRiskText.untried(stratum, burned, way);
       words.putAll(
           LiveRiskText.of(
               stratum,
-              known(shelf, stratum, board),
+              known(shelf, stratum, board, way),
               new Dialled(rig, settings, OffsetDateTime.now(clock), passes, Strokes.SINGLE),
               Requirements.USUAL));
+      untried.ifPresent(sentence -> words.put("note", sentence));
       LiveRiskText.doubt(words, dial.doubts());
       LiveRiskText.doubt(words, Plausibility.aboutPower(rig, settings, OffsetDateTime.now(clock)));
       LiveRiskText.doubt(words, Plausibility.about(dialled.circumstances(), settings));
       LiveRiskText.doubt(words, log.usual(rig).doubts(settings, dialled.size()));
     } catch (Refusal e) {
-      words.put("note", e.getMessage());
+      LiveRiskText.refuse(words, e.getMessage());
     }
     Pages.json(ctx, words);
   }
@@ -111,19 +124,29 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
    * Models of the board on the bench where it has patches of the stratum, else of any board; those
    * also answer until the first of its own are ready.
    */
-  private LiveModels.Known known(LogSnapshot shelf, Stratum stratum, Board board) {
+  private LiveModels.Known known(LogSnapshot shelf, Stratum stratum, Board board, Way way) {
     boolean burned =
-        shelf.trials().of(stratum).stream().anyMatch(p -> p.board().id().equals(board.id()));
+        shelf.trials().with(way.placeOrFace()).of(stratum).stream()
+            .anyMatch(p -> p.board().id().equals(board.id()));
+    TrialQuestion any = TrialQuestion.about(stratum.family(), stratum.wood()).with(way);
     if (burned) {
-      TrialQuestion own =
-          TrialQuestion.about(stratum.family(), stratum.wood()).forPiece(board.name());
-      LiveModels.Known known = models.of(stratum, own, PATIENCE);
+      LiveModels.Known known = models.of(stratum, any.forPiece(board.name()), PATIENCE).asking(way);
       if (known.models().isPresent()) {
         return known;
       }
     }
-    LiveModels.Known any = models.of(stratum, false, PATIENCE);
-    return new LiveModels.Known(any.models(), any.renewing() || burned);
+    LiveModels.Known general = models.of(stratum, any, PATIENCE).asking(way);
+    return new LiveModels.Known(general.models(), general.renewing() || burned);
+  }
+
+  /** How the pass is to be made, as far as it is dialled or usual for the rig. */
+  private static Way way(Rig rig, Circumstances dialled) {
+    Way asked =
+        Way.UNSAID
+            .onRig(rig.name())
+            .with(dialled.head().figure().or(() -> rig.usual().head().figure()))
+            .with(dialled.conditions().place().orElse(Place.FACE));
+    return dialled.conditions().wetted().map(asked::wetted).orElse(asked);
   }
 
   private static String named(Context ctx, String what) {

@@ -6,6 +6,7 @@ import charline.exposure.Figure;
 import charline.log.PatchEntry;
 import charline.paper.PatchSign;
 import charline.quantity.Figures;
+import charline.trial.Board;
 import charline.trial.DoseKnobs;
 import charline.trial.Finish;
 import charline.trial.Knob;
@@ -30,7 +31,7 @@ import java.util.stream.Stream;
  * @param passes where the pass counter begins
  * @param reading the patch that a further reading is for, if the page was opened for one
  * @param person who stands in where the device does not know who is at the bench
- * @param copied code of the patch that the settings come from, blank for none
+ * @param fresh the board that the patch is planned on, where it is still to be found
  * @param figures scan figures to choose from
  */
 public record RecordView(
@@ -39,7 +40,7 @@ public record RecordView(
     int passes,
     Optional<Further> reading,
     String person,
-    String copied,
+    Optional<String> fresh,
     List<String> figures) {
 
   /** One thing to choose, by name. */
@@ -92,7 +93,11 @@ public record RecordView(
             new Choice(
                 "board",
                 "Board",
-                base.map(p -> p.board().name()).orElse(shelf.boards().get(0).name()),
+                Optional.ofNullable(ctx.queryParam("board"))
+                    .flatMap(shelf::board)
+                    .map(Board::name)
+                    .or(() -> base.map(p -> p.board().name()))
+                    .orElse(shelf.boards().get(0).name()),
                 shelf.boards().stream().map(b -> plain(b.name(), b.wood())).toList()),
             new Choice(
                 "finish",
@@ -104,13 +109,11 @@ public record RecordView(
             new Choice(
                 "rig", "Rig", rig.name(), shelf.rigs().stream().map(RecordView::option).toList())),
         turned(dial, ctx),
-        read.map(e -> e.patch().lastReading().passes() + 1)
-            .or(() -> passes(ctx))
-            .or(() -> base.map(p -> p.readings().get(0).passes()))
-            .orElse(1),
+        read.map(e -> e.patch().lastReading().passes() + 1).or(() -> passes(ctx)).orElse(1),
         read.map(PatchEntry::patch).map(RecordView::further),
         person,
-        base.map(Patch::code).orElse(""),
+        Optional.ofNullable(ctx.queryParam("fresh"))
+            .filter(name -> name.matches("new board \\d{1,3}")),
         Stream.concat(Figure.words().stream(), ownFigures.stream()).distinct().toList());
   }
 

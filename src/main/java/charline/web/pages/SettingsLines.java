@@ -28,6 +28,18 @@ public final class SettingsLines {
             form.across().printedUnit());
   }
 
+  /** "60 %, 18 mm/s, 11.2 J/cm²". */
+  public static String brief(Patch patch) {
+    DialledKnobs dial = DialledKnobs.of(patch);
+    return "%s %s, %s %s, %s J/cm²"
+        .formatted(
+            dial.text(Knob.POWER_PCT),
+            dial.powerUnit(),
+            dial.text(dial.form().pace()),
+            dial.form().pace().printedUnit(),
+            Figures.significant(patch.exposure().doseJoulesPerCm2(), 3));
+  }
+
   /** "11.2 J/cm² a pass, fluence 1.02 J/cm²". */
   public static String gives(Patch patch) {
     Exposure exposure = patch.exposure();

@@ -43,6 +43,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -213,7 +214,7 @@ public final class WindowPages {
       TrialCase subject =
           answers.choose(
               TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)));
-      Recommendation found = models.recommend(ready, subject.bench(), subject.asked());
+      Recommendation found = models.recommend(ready, subject);
       if (found.chosen().isEmpty()) {
         return row(stratum, patches, found.verdict().word(), Optional.empty());
       }
@@ -287,7 +288,13 @@ public final class WindowPages {
     candidates(answers, question);
     Precautions known = answers.precautions(question);
     if (known.barred()) {
-      Pages.json(ctx, Map.of("note", NoBeamText.inFull(known.bars(), PoisonLine.RECORD_SAMPLE)));
+      Map<String, Object> words = new LinkedHashMap<>();
+      LiveRiskText.say(
+          words,
+          "stop",
+          "No beam on this finish yet",
+          NoBeamText.inFull(known.bars(), PoisonLine.RECORD_SAMPLE));
+      Pages.json(ctx, words);
       return;
     }
     int passes = (int) number(ctx, "passes", 1, 999);
@@ -306,13 +313,15 @@ public final class WindowPages {
       Invariant.positive("Speed", speed, "mm/s");
       settings = bench.settings(power, speed);
     } catch (Refusal e) {
-      Pages.json(ctx, Map.of("note", e.getMessage())); // in place of figures of another setting
+      Map<String, Object> words = new LinkedHashMap<>();
+      LiveRiskText.refuse(words, e.getMessage()); // in place of figures of another setting
+      Pages.json(ctx, words);
       return;
     }
     Map<String, Object> words =
         LiveRiskText.of(
             stratum,
-            models.of(stratum, question, models.longest()),
+            models.of(stratum, question, models.longest()).asking(subject.trials().asked()),
             new Dialled(bench.rig(), settings, bench.at(), passes, bench.strokes()),
             asked);
     LiveRiskText.doubt(words, doubts);

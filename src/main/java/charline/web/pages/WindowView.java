@@ -3,8 +3,7 @@ package charline.web.pages;
 import charline.answer.NearWood;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
-import charline.exposure.Pulses;
-import charline.paper.WindowSheet;
+import charline.paper.MapPicture;
 import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.trial.Patch;
@@ -14,27 +13,25 @@ import charline.window.Forecast;
 import charline.window.PieceEvidence;
 import charline.window.Range;
 import charline.window.Recommendation;
-import charline.window.RigSetup;
-import charline.window.SpeedKnob;
 import charline.window.Verdict;
 import charline.window.WindowMap;
 import charline.wording.AskedText;
 import charline.wording.BoardPriorText;
 import charline.wording.BorrowText;
 import charline.wording.BriefList;
-import charline.wording.CoatText;
 import charline.wording.NearWoodText;
 import charline.wording.PieceText;
+import charline.wording.PlaceText;
 import charline.wording.PlanText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
 import charline.wording.SpotsText;
 import charline.wording.VerdictText;
+import charline.wording.WayText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -46,6 +43,9 @@ import java.util.stream.Stream;
  * @param asked what the window keeps, over a job too where one was asked about
  * @param provisos what has to be known beside the verdict
  * @param piece what the patches of the piece say and changed, where it is for one
+ * @param state name of the sign of the verdict
+ * @param headline the verdict in a sentence for a layman
+ * @param leads the line below it: the figures of the start, or the first reason
  * @param unlike that the piece is unlike the other boards, if it is
  * @param boards where the expected spread of boards comes from
  * @param woods which woods were pooled, and which near ones were not counted
@@ -62,6 +62,9 @@ public record WindowView(
     Optional<Caution> notValid,
     Optional<String> poison,
     String verdict,
+    String state,
+    String headline,
+    String leads,
     String reason,
     String nextStep,
     List<BriefList.Line> nextPatches,
@@ -107,15 +110,15 @@ public record WindowView(
   }
 
   /** The start setting with the ranges to stay in. */
-  public record Start(List<Line> lines, String risk, String fixed, String recordLink) {}
+  public record Start(List<Line> lines, String fixed, String recordLink) {}
 
   /** A knob with its start and its range. */
-  public record Line(String name, String value, String range) {}
+  public record Line(String name, String value, String unit, String range) {}
 
   /**
    * The map.
    *
-   * @param html the drawing
+   * @param picture the drawing
    * @param passes for how many passes it is drawn
    * @param lowPower power at the lower edge of the plot
    * @param highPower power at the upper edge
@@ -125,7 +128,7 @@ public record WindowView(
    * @param speed where the marker begins
    */
   public record Map(
-      String html,
+      MapPicture picture,
       int passes,
       double lowPower,
       double highPower,
@@ -150,6 +153,9 @@ public record WindowView(
         notValid,
         poison,
         VerdictText.of(found),
+        state(found.verdict()),
+        VerdictText.plainly(found),
+        box.map(b -> atStart(b.start(), found)).orElseGet(() -> firstOf(ReasonText.of(found))),
         ReasonText.of(found),
         nextStep(answer),
         BriefList.lines(answer.next()),
@@ -160,10 +166,26 @@ public record WindowView(
         BoardPriorText.of(answer.boards()),
         Woods.of(answer),
         box.map(b -> start(b, found)),
-        WindowSheet.mapHtml(found).flatMap(html -> found.map().map(m -> map(html, m, box))),
+        MapPicture.forScreen(found).flatMap(picture -> found.map().map(m -> map(picture, m, box))),
         cautions,
         found.bench().speed().kind().words(),
         Asking.query(found.stratum(), question));
+  }
+
+  /** The name of the sign of a verdict. */
+  static String state(Verdict verdict) {
+    return switch (verdict) {
+      case WINDOW -> "safe";
+      case NOT_YET -> "heed";
+      case NONE -> "hot";
+      case UNRELIABLE -> "untried";
+    };
+  }
+
+  /** The first sentence leads; all of them are below. */
+  private static String firstOf(String sentences) {
+    int end = sentences.indexOf(". ");
+    return end < 0 ? sentences : sentences.substring(0, end + 1);
   }
 
   private static String nextStep(WindowAnswer answer) {
@@ -192,7 +214,8 @@ public record WindowView(
     sentences.add("Asked: " + AskedText.of(found));
     AskedText.of(found, answer.subject().question().job()).ifPresent(sentences::add);
     answer.job().map(AskedText::of).ifPresent(sentences::add);
-    found.clearingFit().flatMap(fit -> CoatText.of(fit, found.patches())).ifPresent(sentences::add);
+    PlaceText.notCounted(answer.subject()).ifPresent(sentences::add);
+    WayText.of(found.charFit(), found.clearingFit(), found.patches()).ifPresent(sentences::add);
     Stream.of(found.charFit(), found.clearingFit())
         .flatMap(Optional::stream)
         .flatMap(fit -> BorrowText.of(fit).stream())
@@ -206,27 +229,36 @@ public record WindowView(
         List.of(
             new Line(
                 "Power",
-                Figures.shortest(start.powerPercent()) + " %",
+                Figures.shortest(start.powerPercent()),
+                "%",
                 "stay in %s %%".formatted(inward(box.powerPercent()))),
             new Line(
                 RigSetupText.speedLabel(found.bench()),
-                Figures.shortest(start.speedMillimetresPerSecond()) + " mm/s",
+                Figures.shortest(start.speedMillimetresPerSecond()),
+                "mm/s",
                 "stay in %s mm/s".formatted(inward(box.speedMillimetresPerSecond()))),
             new Line(
                 "Passes",
                 String.valueOf(box.passes()),
+                "",
                 box.passes() == 1 ? "once, then look" : "cool in between")),
-        "At the start: char risk %s, at most %s (%s); clears %s, at least %s; %s cm²/min in all."
-            .formatted(
-                Figures.percent(start.charRiskMean()),
-                Figures.atMost(start.charRiskUpper()),
-                SpotsText.of(found.charredSpots(start)),
-                Figures.percent(start.clearChanceMean()),
-                Figures.atLeast(start.clearChanceLower()),
-                Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2)),
         "Rig %s: %s."
-            .formatted(found.bench().rig().name(), RigSetupText.fixed(found.bench(), "scan width")),
+            .formatted(
+                found.bench().rig().name(),
+                RigSetupText.fixed(found.bench(), "scan width") + WayText.fixed(found.charFit())),
         recordLink(box, found));
+  }
+
+  /** The figures at the start, each bound on its true side. */
+  static String atStart(Forecast start, Recommendation found) {
+    return "At the start: char risk %s, at most %s (%s); clears %s, at least %s; %s cm²/min in all."
+        .formatted(
+            Figures.percent(start.charRiskMean()),
+            Figures.atMost(start.charRiskUpper()),
+            SpotsText.of(found.charredSpots(start)),
+            Figures.percent(start.clearChanceMean()),
+            Figures.atLeast(start.clearChanceLower()),
+            Figures.significant(start.netAreaRateSquareCentimetresPerMinute(), 2));
   }
 
   private static String inward(Range range) {
@@ -238,8 +270,6 @@ public record WindowView(
    * the piece where the window is for one.
    */
   private static String recordLink(Box box, Recommendation found) {
-    RigSetup bench = found.bench();
-    boolean scan = bench.speed().kind() == SpeedKnob.Kind.SCAN;
     List<Patch> patches =
         found.patches().stream()
             .filter(
@@ -250,37 +280,22 @@ public record WindowView(
                         .orElse(p.board().name())
                         .equals(p.board().name()))
             .toList();
-    String like = patches.get(patches.size() - 1).code();
-    String link =
-        "/record?like=%s&rig=%s&power=%s&pace=%s&form=%s&across=%s&spot=%s&passes=%d"
-            .formatted(
-                Links.escaped(like),
-                Links.escaped(bench.rig().name()),
-                Figures.shortest(box.start().powerPercent()),
-                Figures.shortest(box.start().speedMillimetresPerSecond()),
-                scan ? "scan" : "hand",
-                Figures.shortest(bench.speed().acrossMillimetres()),
-                Figures.shortest(bench.spot().diameterMillimetres()),
-                box.passes());
-    return link + bench.pulses().map(WindowView::pulses).orElse("");
+    return RecordLink.of(
+        patches.get(patches.size() - 1).code(),
+        found.bench(),
+        box.start().powerPercent(),
+        box.start().speedMillimetresPerSecond(),
+        box.passes());
   }
 
-  private static String pulses(Pulses pulses) {
-    String rate = "&rep=" + Figures.shortest(pulses.repetitionKilohertz());
-    OptionalDouble duration = pulses.durationNanoseconds();
-    return duration.isPresent()
-        ? rate + "&pulse=" + Figures.shortest(duration.getAsDouble())
-        : rate;
-  }
-
-  private static Map map(String html, WindowMap map, Optional<Box> box) {
+  private static Map map(MapPicture picture, WindowMap map, Optional<Box> box) {
     List<Double> powers = map.powersPercent();
     List<Double> speeds = map.speedsMillimetresPerSecond();
     double power = box.map(b -> b.start().powerPercent()).orElse(powers.get(powers.size() / 2));
     double speed =
         box.map(b -> b.start().speedMillimetresPerSecond()).orElse(speeds.get(speeds.size() / 2));
     return new Map(
-        html,
+        picture,
         map.passes(),
         powers.get(0) / halfCell(powers),
         powers.get(powers.size() - 1) * halfCell(powers),

@@ -37,8 +37,8 @@ public final class AccessFilter {
       Set.of(
           """
           icon.svg tokens.css bench.css controls.css
-          bench.js identity.js link.js numbers.js photo-store.js queue.js requests.js
-          sending.js steps.js storage.js
+          bench.js connection.js identity.js link.js navigate.js numbers.js page.js photo-store.js
+          queue.js requests.js sending.js steps.js storage.js visited.js
           """
               .split("\\s+"));
 

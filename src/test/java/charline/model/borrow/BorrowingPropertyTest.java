@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import charline.exposure.Emission;
 import charline.model.BorrowedPrior;
-import charline.model.CoatTerm;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.HalfNormalSpread;
@@ -13,6 +12,7 @@ import charline.model.Lender;
 import charline.model.ModelFit;
 import charline.model.Prior;
 import charline.model.Trials;
+import charline.model.way.Trait;
 import charline.pooling.Yard;
 import charline.shops.Law;
 import charline.shops.ShopBench;
@@ -43,7 +43,7 @@ class BorrowingPropertyTest {
             wood,
             CHARRING.moved(step),
             CLEARING.moved(step),
-            Map.of(CoatTerm.TONE, Math.log(3)),
+            Map.of(Trait.TONE, Math.log(3)),
             patches,
             3),
         (patch, board) -> coat,

@@ -73,7 +73,7 @@ class LeaveOneOutPropertyTest {
   }
 
   private static double by(Draw draw, ObservedPatch patch, int passes, double x) {
-    double margin = draw.margin(patch.lnDose(), patch.lnIntensity(), passes, patch.coatStep());
+    double margin = draw.margin(patch.lnDose(), patch.lnIntensity(), passes, patch.wayStep());
     return Logistic.cdf((margin - draw.omega() * x) / draw.sigma());
   }
 

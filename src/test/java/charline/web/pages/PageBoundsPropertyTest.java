@@ -99,7 +99,9 @@ class PageBoundsPropertyTest {
         box.speedMillimetresPerSecond().high());
     List<BigDecimal> bounds =
         Printed.only(
-            start.risk(), "at most # % \\([^,]*, at most #\\); clears [^;]*, at least # %", 3);
+            WindowView.atStart(box.start(), found),
+            "at most # % \\([^,]*, at most #\\); clears [^;]*, at least # %",
+            3);
     Printed.percentAtMost("start", bounds.get(0), box.start().charRiskUpper());
     Printed.atMost("start", bounds.get(1), found.charredSpots(box.start()).upper());
     Printed.percentAtLeast("start", bounds.get(2), box.start().clearChanceLower());

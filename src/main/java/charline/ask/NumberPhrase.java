@@ -1,0 +1,453 @@
+package charline.ask;
+
+import charline.ask.time.Counting;
+import charline.log.search.Amount;
+import charline.log.search.NumberRange;
+import charline.quantity.Measure;
+import charline.quantity.Measure.Quantity;
+import charline.refusal.Refusal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Numbers with what they are of: {@code slower than 20 mm/s}, {@code two passes or fewer}, {@code
+ * between 30 and 50% power}, {@code a dose under 5 J/cm2}.
+ */
+final class NumberPhrase {
+  /**
+   * A phrase that was understood.
+   *
+   * @param length how many words it took
+   * @param amount what it is about
+   * @param range the numbers
+   * @param about whether it was said to be about so much
+   */
+  record Found(int length, Amount amount, NumberRange range, boolean about) {}
+
+  private enum Compare {
+    OVER,
+    AT_LEAST,
+    UNDER,
+    AT_MOST,
+    EXACTLY,
+    ABOUT
+  }
+
+  /** "About 50 %" is so much of it more or less. */
+  private static final double ABOUT = 0.1;
+
+  private static final Pattern NUMBER =
+      Pattern.compile("([-+]?(?:\\d+(?:[.,]\\d+)*|[.,]\\d+))([^\\d.,\\s-].*|)");
+  private static final Pattern RANGE =
+      Pattern.compile("(\\d+(?:[.,]\\d+)?)\\D{0,5}?(?:-|\\.\\.)(\\d+(?:[.,]\\d+)?)(\\D.*|)");
+  private static final Set<String> GLUE =
+      Set.of(
+          "of", "is", "was", "were", "are", "at", "be", "been", "set", "being", "with", "a", "an",
+          "the", "only", "just", "got", "had", "setting", "value");
+  private static final Set<String> JOINING = Set.of("to", "and", "-", "till", "until", "through");
+
+  private final List<Word> words;
+  private Optional<Amount> before = Optional.empty();
+
+  NumberPhrase(List<Word> words) {
+    this.words = words;
+  }
+
+  /** The phrase that starts at a word. */
+  Optional<Found> at(int start) {
+    Optional<Found> found = new Cursor(start).read();
+    before = found.map(Found::amount).or(() -> before);
+    return found;
+  }
+
+  /** What a phrase of one to three words is the name of, from some word on. */
+  static Optional<Map.Entry<Integer, Amount>> field(List<Word> words, int at) {
+    for (int length = 3; length > 0; length--) {
+      Amount amount = AmountWords.FIELDS.get(phrase(words, at, length));
+      if (amount != null) {
+        return Optional.of(Map.entry(length, amount));
+      }
+    }
+    return Optional.empty();
+  }
+
+  static String phrase(List<Word> words, int at, int length) {
+    if (at < 0 || at + length > words.size()) {
+      return "";
+    }
+    StringBuilder text = new StringBuilder();
+    for (int i = at; i < at + length; i++) {
+      if (words.get(i).quoted() || i > at && words.get(i).comma()) {
+        return "";
+      }
+      text.append(i > at ? " " : "").append(words.get(i).lower());
+    }
+    return text.toString();
+  }
+
+  /** Reads on from word to word. */
+  private final class Cursor {
+    private final int start;
+    private int at;
+    private Optional<Amount> field = Optional.empty();
+    private Optional<Compare> compare = Optional.empty();
+    private boolean between;
+
+    Cursor(int start) {
+      this.start = start;
+      at = start;
+    }
+
+    Optional<Found> read() {
+      leading();
+      if (at > start && word(at).isEmpty()) {
+        return Optional.empty();
+      }
+      return number();
+    }
+
+    /** Names and comparisons before the number. */
+    private void leading() {
+      boolean found = true;
+      while (found && at < words.size()) {
+        found = comparison() || named() || glue() || joined();
+      }
+    }
+
+    private boolean joined() {
+      if ((word(at).equals("between") || word(at).equals("from")) && !between) {
+        between = true;
+        at++;
+        return true;
+      }
+      return false;
+    }
+
+    private boolean comparison() {
+      for (int length = 4; length > 0; length--) {
+        String phrase = phrase(words, at, length);
+        AmountWords.Comparative comparative = AmountWords.COMPARATIVES.get(phrase);
+        if (comparative != null) {
+          compare = Optional.of(comparative.more() ? Compare.OVER : Compare.UNDER);
+          field = Optional.of(comparative.amount());
+          at += length;
+          return true;
+        }
+        Compare known = COMPARISONS.get(phrase);
+        if (known != null && !(known == Compare.EXACTLY && compare.isPresent())) {
+          compare = Optional.of(known);
+          at += length;
+          return true;
+        }
+      }
+      // "more power than 50 %", "a lower dose than 5 J/cm2"
+      String first = word(at);
+      if (AmountWords.MORE.contains(first) || AmountWords.LESS.contains(first)) {
+        Optional<Map.Entry<Integer, Amount>> named = field(words, at + 1);
+        if (named.isPresent() && word(at + 1 + named.get().getKey()).equals("than")) {
+          compare = Optional.of(AmountWords.MORE.contains(first) ? Compare.OVER : Compare.UNDER);
+          field = Optional.of(named.get().getValue());
+          at += 2 + named.get().getKey();
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private boolean named() {
+      if (field.isPresent()) {
+        return false;
+      }
+      Optional<Map.Entry<Integer, Amount>> named = field(words, at);
+      named.ifPresent(
+          n -> {
+            field = Optional.of(n.getValue());
+            at += n.getKey();
+          });
+      return named.isPresent();
+    }
+
+    private boolean glue() {
+      boolean glued = at > start && GLUE.contains(word(at));
+      at += glued ? 1 : 0;
+      return glued;
+    }
+
+    private Optional<Found> number() {
+      Optional<Found> ordinal = ordinal();
+      if (ordinal.isPresent()) {
+        return ordinal;
+      }
+      Optional<Value> first = value(at);
+      if (first.isEmpty()) {
+        return Optional.empty();
+      }
+      at += first.get().length();
+      Optional<Value> second = first.get().second();
+      boolean joining = JOINING.contains(word(at)) && (between || !word(at).equals("and"));
+      if (second.isEmpty() && joining) {
+        Optional<Value> next = value(at + 1).filter(v -> v.second().isEmpty());
+        boolean sameKind =
+            next.isPresent()
+                && (between
+                    || !next.get().unit().isEmpty()
+                    || unitAt(at + 1 + next.get().length()).isPresent()
+                    || field.isPresent());
+        if (sameKind) {
+          at += 1 + next.get().length();
+          second = next;
+        }
+      }
+      String unit = second.map(Value::unit).filter(u -> !u.isEmpty()).orElse(first.get().unit());
+      Optional<Map.Entry<Integer, String>> spoken =
+          (unit.isEmpty() ? unitAt(at) : Optional.<Map.Entry<Integer, String>>empty())
+              .filter(this::mayFollow);
+      if (spoken.isPresent()) {
+        at += spoken.get().getKey();
+        unit = spoken.get().getValue();
+      }
+      boolean upwards = trailing();
+      Optional<Amount> amount = amount(unit);
+      if (amount.isEmpty()) {
+        return Optional.empty();
+      }
+      if (!upwards) {
+        trailing();
+      }
+      return Optional.of(found(amount.get(), first.get(), second, unit));
+    }
+
+    /** "in" is an inch where a length was named alone. */
+    private boolean mayFollow(Map.Entry<Integer, String> unit) {
+      return field
+          .map(amount -> AmountWords.fits(amount, unit.getValue()))
+          .orElse(!word(at).equals("in"));
+    }
+
+    /** "first pass", "the 2nd pass". */
+    private Optional<Found> ordinal() {
+      OptionalInt place = Counting.ordinal(word(at));
+      if (place.isEmpty() || !word(at + 1).equals("pass")) {
+        return Optional.empty();
+      }
+      return Optional.of(
+          new Found(at + 2 - start, Amount.PASSES, NumberRange.exactly(place.getAsInt()), false));
+    }
+
+    /** "or more", "and below", "max" after the number. */
+    private boolean trailing() {
+      for (int length = 2; length > 0; length--) {
+        Compare known = TRAILING.get(phrase(words, at, length));
+        if (known != null) {
+          compare = Optional.of(known);
+          at += length;
+          return true;
+        }
+      }
+      return false;
+    }
+
+    /** What a number with that unit is about, by its name before or after it. */
+    private Optional<Amount> amount(String unit) {
+      if (field.isEmpty()) {
+        int glue = GLUE.contains(word(at)) || word(at).equals("in") ? 1 : 0;
+        Optional<Map.Entry<Integer, Amount>> after = field(words, at + glue);
+        if (after.isPresent() && AmountWords.fits(after.get().getValue(), unit)) {
+          field = Optional.of(after.get().getValue());
+          at += after.get().getKey() + glue;
+        }
+      } else if (unit.isEmpty()
+          && field(words, at).filter(f -> f.getValue() == field.get()).isPresent()) {
+        at += field(words, at).get().getKey();
+      }
+      if (field.isPresent()) {
+        Amount named = AmountWords.byUnit(field.get(), unit);
+        if (named == Amount.DOSE && AmountWords.IN_ALL.contains(phrase(words, at, 2))) {
+          at += 2;
+          return Optional.of(Amount.TOTAL_DOSE);
+        }
+        return Optional.of(named);
+      }
+      if (unit.isEmpty()) {
+        return shared();
+      }
+      List<Amount> possible = AmountWords.of(unit);
+      if (possible.size() > 1) {
+        throw Refusal.usage(
+            "\"%s\" may be %s; say which.".formatted(said(), AmountWords.either(possible)));
+      }
+      if (possible.get(0) == Amount.DOSE && AmountWords.IN_ALL.contains(phrase(words, at, 2))) {
+        at += 2;
+        return Optional.of(Amount.TOTAL_DOSE);
+      }
+      return Optional.of(possible.get(0));
+    }
+
+    /** "30 or 40 %", "over 30 but under 40 mm/s": one number lends the other its unit. */
+    private Optional<Amount> shared() {
+      if (word(at).matches("and|or|but|to") || at < words.size() && words.get(at).comma()) {
+        int next = word(at).matches("and|or|but|to") ? at + 1 : at;
+        Optional<Found> other =
+            next < words.size() && (compare.isPresent() || value(next).isPresent())
+                ? new Cursor(next).read()
+                : Optional.empty();
+        if (other.isPresent()) {
+          return other.map(Found::amount);
+        }
+      }
+      boolean goesOn = word(start - 1).matches("and|or|but") || words.get(start).comma();
+      return goesOn ? before : Optional.empty();
+    }
+
+    private String said() {
+      StringBuilder text = new StringBuilder();
+      for (int i = start; i < at; i++) {
+        text.append(i > start ? " " : "").append(words.get(i).typed());
+      }
+      return text.toString();
+    }
+
+    private Found found(Amount amount, Value first, Optional<Value> second, String unit) {
+      double low = inUnit(amount, first.number(), unit);
+      NumberRange range;
+      boolean about = false;
+      if (second.isPresent()) {
+        range = NumberRange.between(low, inUnit(amount, second.get().number(), unit));
+      } else {
+        Compare how = compare.orElse(Compare.EXACTLY);
+        about = how == Compare.ABOUT;
+        range =
+            switch (how) {
+              case OVER -> NumberRange.over(low);
+              case AT_LEAST -> NumberRange.atLeast(low);
+              case UNDER -> NumberRange.under(low);
+              case AT_MOST -> NumberRange.atMost(low);
+              case EXACTLY -> exact(amount, low, first.number());
+              case ABOUT -> NumberRange.between(low * (1 - ABOUT), low * (1 + ABOUT));
+            };
+      }
+      return new Found(at - start, amount, range, about);
+    }
+
+    /** What is computed agrees to the digits that were typed; what was dialled in, exactly. */
+    private NumberRange exact(Amount amount, double value, String typed) {
+      if (!AmountWords.COMPUTED.contains(amount)) {
+        return NumberRange.exactly(value);
+      }
+      int point = Math.max(typed.indexOf('.'), typed.indexOf(','));
+      double half = 0.5 * Math.pow(10, point < 0 ? 0 : -(typed.length() - point - 1.0));
+      return NumberRange.between(value - half, value + half);
+    }
+  }
+
+  /**
+   * A number as typed.
+   *
+   * @param second the other end of a range in one word
+   */
+  private record Value(int length, String number, String unit, Optional<Value> second) {}
+
+  private Optional<Value> value(int at) {
+    String text = word(at);
+    Matcher range = RANGE.matcher(text);
+    if (range.matches() && !text.matches("\\d{4}-\\d.*") && unitKnown(range.group(3))) {
+      return Optional.of(
+          new Value(
+              1,
+              range.group(1),
+              range.group(3),
+              Optional.of(new Value(0, range.group(2), range.group(3), Optional.empty()))));
+    }
+    Matcher number = NUMBER.matcher(text);
+    if (number.matches() && unitKnown(number.group(2))) {
+      return Optional.of(new Value(1, number.group(1), number.group(2), Optional.empty()));
+    }
+    if ((text.equals("a") || text.equals("an"))
+        && (word(at + 1).equals("single") || word(at + 1).equals("pass"))) {
+      return Optional.of(
+          new Value(word(at + 1).equals("single") ? 2 : 1, "1", "", Optional.empty()));
+    }
+    if (text.equals("single")) {
+      return Optional.of(new Value(1, "1", "", Optional.empty()));
+    }
+    OptionalInt spoken = Counting.of(text);
+    return spoken.isPresent()
+        ? Optional.of(new Value(1, String.valueOf(spoken.getAsInt()), "", Optional.empty()))
+        : Optional.empty();
+  }
+
+  private static boolean unitKnown(String unit) {
+    return unit.isEmpty() || !AmountWords.of(unit).isEmpty();
+  }
+
+  /** A unit in one word or several, from some word on. */
+  private Optional<Map.Entry<Integer, String>> unitAt(int at) {
+    for (int length = 4; length > 0; length--) {
+      String phrase = phrase(words, at, length).replace("  ", " ");
+      String unit = AmountWords.UNITS.getOrDefault(phrase, length == 1 ? phrase : "");
+      if (!unit.isEmpty() && !AmountWords.of(unit).isEmpty()) {
+        return Optional.of(Map.entry(length, unit));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static double inUnit(Amount amount, String number, String unit) {
+    Quantity quantity = amount.knob().quantity();
+    String typed = AmountWords.UNITS.getOrDefault(unit, unit);
+    if (quantity == null || !quantity.understands(typed.isEmpty() ? quantity.base() : typed)) {
+      return Measure.plainNumber(number);
+    }
+    return Measure.parse(number + typed, quantity).value();
+  }
+
+  private String word(int at) {
+    return at >= 0 && at < words.size() && !words.get(at).quoted()
+        ? words.get(at).lower().toLowerCase(Locale.ROOT)
+        : "";
+  }
+
+  private static final Map<String, Compare> COMPARISONS =
+      AmountWords.table(
+          Map.of(
+              Compare.OVER,
+              "more than, over, above, greater than, higher than, bigger than, larger than,"
+                  + " exceeding, beyond, >, longer than, better than, in excess of, stronger than,"
+                  + " hotter than, upwards than, not only, bigger then, more then, higher then",
+              Compare.AT_LEAST,
+              "at least, no less than, not less than, minimum, min, >=, =>, no fewer than, not"
+                  + " fewer than, not under, not below, upwards of, starting at, minimum of, a"
+                  + " minimum of, from at least, no lower than, not lower than",
+              Compare.UNDER,
+              "less than, under, below, fewer than, lower than, smaller than, <, shorter than,"
+                  + " beneath, less then, lower then, fewer then, short of, inside of",
+              Compare.AT_MOST,
+              "at most, no more than, not more than, up to, maximum, max, <=, =<, not over, not"
+                  + " above, no higher than, not exceeding, maximum of, a maximum of, at the most,"
+                  + " within, not higher than, no greater than",
+              Compare.EXACTLY,
+              "exactly, equal to, equals, =, ==, precisely",
+              Compare.ABOUT,
+              "about, around, roughly, approximately, approx, near, ca, circa, ~, close to,"
+                  + " something like, some, nearly, almost"));
+
+  private static final Map<String, Compare> TRAILING =
+      AmountWords.table(
+          Map.of(
+              Compare.AT_LEAST,
+              "or more, or higher, or above, or over, or up, or greater, or faster, or hotter, or"
+                  + " longer, or deeper, or stronger, or better, and more, and above, and up, and"
+                  + " over, and higher, and faster, upwards, minimum, plus, at least, or bigger, or"
+                  + " thicker, and upwards, or wider",
+              Compare.AT_MOST,
+              "or less, or fewer, or lower, or below, or under, or slower, or down, or cooler, and"
+                  + " less, and below, and under, and lower, and slower, max, maximum, tops, at"
+                  + " most, or smaller, and fewer, or thinner, or shallower, or weaker, and down,"
+                  + " or shorter"));
+}

@@ -1,0 +1,90 @@
+package charline.ask;
+
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.search.Condition;
+import charline.log.search.Search;
+import charline.log.search.Vocabulary;
+import charline.refusal.Refusal;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A question in plain words, such as {@code clean latex over pine last month}, as it was read.
+ *
+ * @param condition which patches are wanted
+ * @param ranking in which order, and how many
+ * @param purpose what is wanted of them
+ * @param remarks how words were read that could have been read otherwise, in full sentences
+ */
+public record Question(
+    Condition condition, Optional<Ranking> ranking, Purpose purpose, List<String> remarks) {
+  private static final int LONGEST = 1000;
+
+  /** What is wanted of the patches. */
+  public enum Purpose {
+    /** To see them. */
+    LIST,
+    /** Their number. */
+    COUNT,
+    /** The best setting. */
+    BEST
+  }
+
+  /** Asks for everything. */
+  public static final Question EVERYTHING =
+      new Question(Condition.EVERY, Optional.empty(), Purpose.LIST, List.of());
+
+  public Question {
+    remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * What a question means.
+   *
+   * @param words as typed, in any split: {@code ["clear coat", "pine"]} and {@code ["clear",
+   *     "coat", "pine"]} mean the same
+   * @param vocabulary the words of the log
+   * @param asker who asks, for "my" and "by me"; empty if unknown
+   * @param clock today, and whose calendar
+   * @throws Refusal naming the first word it does not know, and the nearest that it does
+   */
+  public static Question parse(
+      List<String> words, Vocabulary vocabulary, Optional<String> asker, Clock clock) {
+    String text = String.join(" ", words);
+    if (text.length() > LONGEST) {
+      throw Refusal.usage(
+          "A question must be at most %d characters long, not %d; ask for less at once."
+              .formatted(LONGEST, text.length()));
+    }
+    vocabulary.meetNames(text);
+    return new QuestionReader(Splitting.of(text), vocabulary, asker, clock).read();
+  }
+
+  /** The same, narrowed by another condition. */
+  public Question narrowed(Condition other) {
+    return other.equals(Condition.EVERY)
+        ? this
+        : new Question(condition.and(other), ranking, purpose, remarks);
+  }
+
+  /** The same in that order. */
+  public Question ranked(Ranking other) {
+    return new Question(condition, Optional.of(other), purpose, remarks);
+  }
+
+  /** The same about other patches, and what is to be said of that. */
+  public Question about(Condition other, String remark) {
+    List<String> all = new ArrayList<>(remarks);
+    all.add(remark);
+    return new Question(other, ranking, purpose, all);
+  }
+
+  /** The patches that answer it, in the order that was asked for. */
+  public List<PatchEntry> patches(Logbook log) {
+    List<PatchEntry> found = Search.patches(log, condition);
+    return ranking.map(r -> r.of(found)).orElse(found);
+  }
+}

@@ -1,0 +1,97 @@
+package charline.web.pages;
+
+import charline.answer.WindowAnswer;
+import charline.plan.Suggestion;
+import charline.quantity.Figures;
+import charline.trial.Caution;
+import charline.trial.Patch;
+import charline.trial.Stratum;
+import charline.wording.DriftText;
+import charline.wording.PlanText;
+import charline.wording.SettingsText;
+import charline.wording.VerdictText;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What to burn next of the trials that were worked on last.
+ *
+ * @param renewing true while it is still being worked out, or a newer one is
+ * @param stratum what it is about
+ * @param windowLink page of the window
+ * @param verdict the window in a sentence
+ * @param state name of the sign of the verdict
+ * @param notValid why the window must not be used any more, if so
+ * @param first the patch to burn next, if any
+ * @param others those after it
+ * @param advice how to go on
+ */
+public record NextView(
+    boolean renewing,
+    Stratum stratum,
+    String windowLink,
+    String verdict,
+    String state,
+    Optional<Caution> notValid,
+    Optional<Card> first,
+    List<Card> others,
+    String advice) {
+  private static final int OTHERS = 3;
+
+  /**
+   * A patch to burn.
+   *
+   * @param place what it is to be burned on
+   * @param setting power and speed
+   * @param words passes, why, and what it risks
+   * @param recordLink Record with it dialled
+   */
+  public record Card(String place, String setting, String words, String recordLink) {}
+
+  static NextView unknown(Stratum stratum) {
+    return new NextView(
+        true,
+        stratum,
+        "/window?" + Links.of(stratum),
+        "",
+        "unknown",
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        "");
+  }
+
+  static NextView of(WindowAnswer answer, boolean renewing) {
+    Stratum stratum = answer.found().stratum();
+    List<Card> cards =
+        answer.next().suggestions().stream().map(s -> card(s, answer)).collect(Collectors.toList());
+    return new NextView(
+        renewing,
+        stratum,
+        "/window?" + Links.of(stratum),
+        VerdictText.plainly(answer.found()),
+        WindowView.state(answer.found().verdict()),
+        DriftText.notValid(answer.applicability().validity()),
+        cards.stream().findFirst(),
+        cards.stream().skip(1).limit(OTHERS).toList(),
+        PlanText.advice(answer.next().advice()));
+  }
+
+  private static Card card(Suggestion s, WindowAnswer answer) {
+    List<Patch> patches = answer.found().patches();
+    double power = s.setting().powerPercent();
+    double speed = s.setting().speedMillimetresPerSecond();
+    return new Card(
+        s.place().name(),
+        "%s %% at %s mm/s".formatted(Figures.shortest(power), Figures.shortest(speed)),
+        "%s; %s; may char %s"
+            .formatted(
+                SettingsText.plannedPasses(s.passes(), s.purpose()),
+                PlanText.motive(s.motive()),
+                Figures.part(s.charRiskMean())),
+        RecordLink.of(
+                patches.get(patches.size() - 1).code(), answer.next().bench(), power, speed, 1)
+            + RecordLink.on(s.place()));
+  }
+}

@@ -1,0 +1,2 @@
+/** Simulated shops that work in two ways: is a difference found, and is none invented? */
+package charline.ways;
