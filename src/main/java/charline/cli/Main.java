@@ -2,6 +2,7 @@ package charline.cli;
 
 import charline.cli.command.Asker;
 import charline.cli.command.CommandContext;
+import charline.cli.command.ProgressLine;
 import charline.refusal.Refusal;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -76,7 +77,9 @@ public final class Main {
       CommandLine line = Commands.lineFor(words, desk);
       line.setParameterExceptionHandler(troubles);
       line.setExecutionExceptionHandler(troubles);
-      return line.execute(words);
+      try (ProgressLine shown = desk.watch("charline " + (words.length == 0 ? "" : words[0]))) {
+        return line.execute(words);
+      }
     } catch (Exception | LinkageError | StackOverflowError | OutOfMemoryError e) {
       return troubles.codeFor(e, "charline");
     } finally {

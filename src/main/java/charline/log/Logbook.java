@@ -8,6 +8,7 @@ import charline.log.reference.Nearest;
 import charline.log.reference.Reference;
 import charline.log.upgrade.LogCopy;
 import charline.log.upgrade.Migrations;
+import charline.progress.Progress;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
@@ -518,7 +519,13 @@ public final class Logbook implements AutoCloseable {
 
   /** Damage to the file, then values that may be mistyped; empty if there are none. */
   public List<Finding> check() {
-    return database.inSnapshot(() -> new LogCheck(this, patches, history, photos).findings());
+    return check(Progress.NONE);
+  }
+
+  /** The same, telling how far it is. */
+  public List<Finding> check(Progress progress) {
+    return database.inSnapshot(
+        () -> new LogCheck(this, patches, history, photos, progress).findings());
   }
 
   @Override

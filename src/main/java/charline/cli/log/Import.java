@@ -147,7 +147,9 @@ public final class Import extends LogCommand {
 
   private String addTrials(Path file, TrialSheet sheet, Logbook log) {
     ImportResult done =
-        new TrialSheetImporter(log, desk.clock(), SureOption.HINT).add(sheet, sure.given());
+        new TrialSheetImporter(log, desk.clock(), SureOption.HINT)
+            .watched(desk.progress())
+            .add(sheet, sure.given());
     return "%s: %s.".formatted(file.getFileName(), done.words());
   }
 

@@ -29,6 +29,7 @@ public final class TrialSheet {
   private final Headings head;
   private final char separator;
   private final PatchLines lines = new PatchLines();
+  private final int lineCount;
   private boolean uncoded;
 
   /** The sheet itself if it is one block. */
@@ -61,6 +62,7 @@ public final class TrialSheet {
       Faults names = new Faults(source.name());
       head.addTo(names);
       names.refuseIfAny();
+      lineCount = rows;
       if (rows == 0) {
         throw TextTable.noLines(source.name());
       }
@@ -115,6 +117,11 @@ public final class TrialSheet {
   /** Comma, semicolon or tab. */
   char separator() {
     return separator;
+  }
+
+  /** How many lines are under the headings. */
+  int lineCount() {
+    return lineCount;
   }
 
   boolean hasColumn(Column column) {

@@ -15,6 +15,8 @@ import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,5 +84,36 @@ class PrivateFileTest {
         .isInstanceOf(FileAlreadyExistsException.class);
     assertThat(name).hasContent("precious");
     assertThat(aside).exists();
+  }
+
+  /** Begins a file and works on it for ever. */
+  static final class Beginner {
+    private Beginner() {}
+
+    public static void main(String[] args) throws IOException {
+      PrivateFile.begin(Path.of(args[0]));
+      LockSupport.park();
+    }
+  }
+
+  @Test
+  void a_file_that_is_not_finished_goes_with_a_program_that_is_stopped() throws Exception {
+    Path aside = folder.resolve("log.db.part");
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                Beginner.class.getName(),
+                aside.toString())
+            .inheritIO()
+            .start();
+    while (process.isAlive() && !Files.exists(aside)) {
+      LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(5));
+    }
+    assertThat(aside).exists();
+    process.destroy();
+    process.waitFor();
+    assertThat(aside).doesNotExist();
   }
 }
