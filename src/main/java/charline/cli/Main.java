@@ -77,8 +77,11 @@ public final class Main {
       CommandLine line = Commands.lineFor(words, desk);
       line.setParameterExceptionHandler(troubles);
       line.setExecutionExceptionHandler(troubles);
-      try (ProgressLine shown = desk.watch("charline " + (words.length == 0 ? "" : words[0]))) {
+      ProgressLine shown = desk.watch("charline " + (words.length == 0 ? "" : words[0]));
+      try {
         return line.execute(words);
+      } finally {
+        shown.close();
       }
     } catch (Exception | LinkageError | StackOverflowError | OutOfMemoryError e) {
       return troubles.codeFor(e, "charline");

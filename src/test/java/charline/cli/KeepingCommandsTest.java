@@ -244,6 +244,9 @@ class KeepingCommandsTest {
   void the_versions_of_program_log_and_sqlite_are_shown() {
     assertThat(shell.run("--version").out())
         .matches(
-            "charline \\S+\nlog version \\d+\nSQLite 3\\.\\d+\\.\\d+\nJava \\d+\\.\\d+\\.\\d+\n");
+            "charline \\S+\n"
+                + "log version \\d+\n"
+                + "SQLite 3\\.\\d+\\.\\d+\n"
+                + "Java \\d+\\.\\d+\\.\\d+( of \\d{4}-\\d{2}-\\d{2}, .*(new|old).*)?\n");
   }
 }
