@@ -640,9 +640,6 @@ class PatchCommandsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "cleared, 'With \"cleared\" the finish is gone, and the wood may be clean or charred; say clean"
-        + " or char, and tint if colour is left in the grain.'",
-    "ok, '\"ok\" does not say what was seen; say clean, or tint, char and residue joined by +.'",
     "failed, '\"failed\" does not say what was seen; say clean, or tint, char and residue joined by"
         + " +.'",
     "brown, 'An outcome is clean, or tint, char and residue joined by +, not \"brown\".'"

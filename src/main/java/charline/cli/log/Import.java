@@ -6,10 +6,14 @@ import charline.log.Logbook;
 import charline.log.sheet.ImportResult;
 import charline.log.sheet.RigSheet;
 import charline.log.sheet.SampleSheet;
+import charline.log.sheet.SheetManner;
+import charline.log.sheet.SheetManner.Dates;
+import charline.log.sheet.SheetManner.Extra;
 import charline.log.sheet.TrialSheet;
 import charline.log.sheet.TrialSheetImporter;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
+import charline.wording.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -67,6 +71,20 @@ public final class Import extends LogCommand {
   @Option(names = "--check", description = "Show what would be imported, and record nothing.")
   private boolean check;
 
+  @Option(
+      names = "--extra",
+      paramLabel = "note|skip",
+      description =
+          "What to do with columns of trial sheets that charline does not know: take them along as"
+              + " notes, or leave them out. Default: refuse the sheet.")
+  private String extra;
+
+  @Option(
+      names = "--dates",
+      paramLabel = "day-first|month-first",
+      description = "How 05/11/2026 is meant. Default: as a day above 12 in the sheet tells.")
+  private String dates;
+
   @Mixin private SureOption sure;
 
   @Option(
@@ -90,7 +108,8 @@ public final class Import extends LogCommand {
     Optional<RigSheet> rigSheet = Optional.ofNullable(rigs).map(this::rigSheet);
     Optional<SampleSheet> sampleSheet = Optional.ofNullable(samples).map(SampleSheet::read);
     Map<Path, TrialSheet> sheets = new LinkedHashMap<>();
-    files.forEach(file -> sheets.put(file, TrialSheet.read(file)));
+    SheetManner manner = manner();
+    files.forEach(file -> sheets.put(file, read(file, manner)));
     try (Logbook log = desk.logToWrite()) {
       List<String> done = new ArrayList<>();
       try {
@@ -110,6 +129,56 @@ public final class Import extends LogCommand {
       done.forEach(this::say);
     }
     return DONE;
+  }
+
+  private SheetManner manner() {
+    Extra columns =
+        extra == null
+            ? Extra.REFUSE
+            : switch (extra) {
+              case "note" -> Extra.NOTE;
+              case "skip" -> Extra.SKIP;
+              default ->
+                  throw Refusal.usage("--extra must be note or skip, not \"%s\".".formatted(extra));
+            };
+    Dates days =
+        dates == null
+            ? Dates.ASK
+            : switch (dates) {
+              case "day-first" -> Dates.DAY_FIRST;
+              case "month-first" -> Dates.MONTH_FIRST;
+              default ->
+                  throw Refusal.usage(
+                      "--dates must be day-first or month-first, not \"%s\".".formatted(dates));
+            };
+    return new SheetManner(columns, days);
+  }
+
+  /** A sheet, with a word on columns that are left out or become notes. */
+  private TrialSheet read(Path file, SheetManner manner) {
+    TrialSheet sheet;
+    try {
+      sheet = TrialSheet.read(file, manner);
+    } catch (Refusal e) {
+      throw e.getMessage().endsWith("say which.")
+          ? e.reworded(
+              e.getMessage()
+                  .replaceFirst("say which\\.$", "add --dates day-first or --dates month-first."))
+          : e;
+    }
+    if (!sheet.extras().isEmpty()) {
+      desk.err()
+          .println(
+              Table.paragraph(
+                  "%s: %s %s."
+                      .formatted(
+                          file.getFileName(),
+                          String.join(", ", sheet.extras()),
+                          manner.extra() == Extra.NOTE
+                              ? "is taken along as notes"
+                              : "is left out")));
+    }
+    return sheet;
   }
 
   private RigSheet rigSheet(Path file) {

@@ -2,7 +2,9 @@ package charline.log.sheet;
 
 import charline.refusal.Refusal;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -36,14 +38,14 @@ record SheetText(String name, char separator, String body, List<Record> records)
 
   private static final String SEPARATORS = ",;\t";
 
-  /** Reads a file as strict UTF-8; a byte order mark is dropped. */
+  /** Reads a file in UTF-8, UTF-16 or Windows-1252; a byte order mark is dropped. */
   static SheetText read(Path file) {
     String name = String.valueOf(file.getFileName());
     if (Files.isDirectory(file)) {
       throw Refusal.usage(name + " is a folder; give a CSV file.");
     }
     try {
-      return of(name, strictly(name, file));
+      return of(name, decoded(name, file));
     } catch (NoSuchFileException e) {
       throw Refusal.usage("There is no file %s; check its name and folder.".formatted(file), e);
     } catch (IOException e) {
@@ -52,13 +54,24 @@ record SheetText(String name, char separator, String body, List<Record> records)
     }
   }
 
-  private static String strictly(String name, Path file) throws IOException {
+  /** UTF-16 by its mark or its zero bytes, else UTF-8 where that fits, else Windows-1252. */
+  private static String decoded(String name, Path file) throws IOException {
+    byte[] bytes = Files.readAllBytes(file);
+    int first = bytes.length > 0 ? bytes[0] & 0xff : 0;
+    int second = bytes.length > 1 ? bytes[1] & 0xff : 0;
+    if (first == 0xff && second == 0xfe
+        || bytes.length > 3 && first > 0 && second == 0 && bytes[3] == 0) {
+      return new String(bytes, StandardCharsets.UTF_16LE);
+    }
+    if (first == 0xfe && second == 0xff
+        || bytes.length > 3 && first == 0 && second > 0 && bytes[2] == 0) {
+      return new String(bytes, StandardCharsets.UTF_16BE);
+    }
     try {
-      return Files.readString(file); // which is strict
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
-      // What is no text at all is better called that.
-      refuseBinary(name, new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
-      throw Refusal.data(name + " is not UTF-8 text; save it as CSV in UTF-8.", e);
+      refuseBinary(name, new String(bytes, StandardCharsets.ISO_8859_1));
+      return new String(bytes, Charset.forName("windows-1252"));
     }
   }
 

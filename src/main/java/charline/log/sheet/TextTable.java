@@ -1,6 +1,7 @@
 package charline.log.sheet;
 
 import charline.log.reference.Nearest;
+import charline.log.sheet.SheetManner.Extra;
 import charline.refusal.Refusal;
 import java.io.StringReader;
 import java.util.ArrayList;
@@ -28,6 +29,9 @@ record TextTable(String name, Table table) {
   /** Column that holds the line a row starts on; no heading can have this name. */
   static final String LINE = "#line";
 
+  /** Before the name of a column that is not known. */
+  private static final String EXTRA = "#extra ";
+
   /** Letters of a first line that a message repeats. */
   private static final int LONGEST_READ = 80;
 
@@ -41,6 +45,16 @@ record TextTable(String name, Table table) {
    *     stands twice, a line has too many or too few cells, or there is no line under the headings
    */
   static TextTable read(SheetText text, List<String> known, List<String> needed) {
+    return read(text, known, needed, SheetManner.STRICT);
+  }
+
+  /**
+   * The same of a sheet that may have more columns.
+   *
+   * @param manner what becomes of them
+   */
+  static TextTable read(
+      SheetText text, List<String> known, List<String> needed, SheetManner manner) {
     List<SheetText.Record> records = text.records();
     refuseOtherFirstLine(text, known, needed);
     Faults shape = new Faults(text.name());
@@ -55,7 +69,7 @@ record TextTable(String name, Table table) {
     }
     shape.refuseIfAny();
     Table table = parse(text, columns);
-    name(table, text, known, needed);
+    name(table, text, known, needed, manner);
     Table rows = table.dropRange(1);
     if (rows.isEmpty()) {
       throw Refusal.data(
@@ -89,7 +103,8 @@ record TextTable(String name, Table table) {
   }
 
   /** Gives each column its heading from the first row; drops those without one that are empty. */
-  private static void name(Table table, SheetText text, List<String> known, List<String> needed) {
+  private static void name(
+      Table table, SheetText text, List<String> known, List<String> needed, SheetManner manner) {
     Faults faults = new Faults(text.name());
     int line = text.records().get(0).line();
     Set<String> seen = new HashSet<>();
@@ -103,6 +118,8 @@ record TextTable(String name, Table table) {
         } else {
           faults.add(line, "A column with cells has no name; name it or empty it.");
         }
+      } else if (!known.contains(heading) && manner.extra() != Extra.REFUSE) {
+        column.setName(EXTRA + given);
       } else if (!known.contains(heading)) {
         List<String> near = Nearest.to(heading, known);
         if (near.isEmpty()) {
@@ -172,6 +189,49 @@ record TextTable(String name, Table table) {
   /** One cell of a row, counted from 0; empty where there is no such column. */
   String cell(int row, String heading) {
     return table.containsColumn(heading) ? table.stringColumn(heading).get(row) : "";
+  }
+
+  /** Headings of columns that are not known, as they stand in the sheet. */
+  List<String> extras() {
+    return table.columnNames().stream()
+        .filter(n -> n.startsWith(EXTRA))
+        .map(n -> n.substring(EXTRA.length()))
+        .toList();
+  }
+
+  /**
+   * The same with the cells of unknown columns in a column of notes: "heading: cell".
+   *
+   * @param heading of the notes, which need not be there yet
+   */
+  TextTable withExtrasIn(String heading) {
+    if (!table.containsColumn(heading)) {
+      table.addColumns(
+          StringColumn.create(heading, IntStream.range(0, rowCount()).mapToObj(i -> "").toList()));
+    }
+    StringColumn notes = table.stringColumn(heading);
+    for (String extra : extras()) {
+      StringColumn cells = table.stringColumn(EXTRA + extra);
+      for (int i = 0; i < rowCount(); i++) {
+        if (!cells.get(i).isBlank()) {
+          String said = extra + ": " + cells.get(i).strip();
+          notes.set(i, notes.get(i).isBlank() ? said : notes.get(i) + "; " + said);
+        }
+      }
+    }
+    return this;
+  }
+
+  /** The same with the days of a column the year first, if it is there. */
+  TextTable withYearsFirst(String heading, SheetManner manner) {
+    if (table.containsColumn(heading)) {
+      StringColumn column = table.stringColumn(heading);
+      List<String> cells = DatesInFigures.yearFirst(name, heading, column.asList(), manner.dates());
+      for (int i = 0; i < cells.size(); i++) {
+        column.set(i, cells.get(i));
+      }
+    }
+    return this;
   }
 
   /** One row, counted from 0. */

@@ -23,10 +23,19 @@ public final class TrialSheet {
   private final TextTable text;
   private final char separator;
 
-  private TrialSheet(SheetText sheet) {
-    this.text =
+  private TrialSheet(SheetText sheet, SheetManner manner) {
+    TextTable read =
         TextTable.read(
-            sheet, Column.headings(), Column.NEEDED.stream().map(Column::heading).toList());
+                sheet,
+                Column.headings(),
+                Column.NEEDED.stream().map(Column::heading).toList(),
+                manner)
+            .withYearsFirst(Column.BURNED_AT.heading(), manner)
+            .withYearsFirst(Column.READ_AT.heading(), manner);
+    this.text =
+        manner.extra() == SheetManner.Extra.NOTE && !read.extras().isEmpty()
+            ? read.withExtrasIn(Column.NOTE.heading())
+            : read;
     this.separator = sheet.separator();
   }
 
@@ -37,12 +46,22 @@ public final class TrialSheet {
    *     trial sheet
    */
   public static TrialSheet read(Path file) {
-    return new TrialSheet(SheetText.read(file));
+    return read(file, SheetManner.STRICT);
+  }
+
+  /** Reads a file that may not be as charline writes them. */
+  public static TrialSheet read(Path file, SheetManner manner) {
+    return new TrialSheet(SheetText.read(file), manner);
+  }
+
+  /** Headings that charline does not know and did not refuse, as they stand in the sheet. */
+  public List<String> extras() {
+    return text.extras();
   }
 
   /** Reads what a reader gives, to its end; as {@link #read(Path)} otherwise. */
   public static TrialSheet read(Reader reader) {
-    return new TrialSheet(SheetText.of("the trial sheet", all(reader)));
+    return new TrialSheet(SheetText.of("the trial sheet", all(reader)), SheetManner.STRICT);
   }
 
   static String all(Reader reader) {

@@ -6,14 +6,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class TrialSheetTest {
@@ -178,11 +181,69 @@ class TrialSheetTest {
     assertThatThrownBy(() -> TrialSheet.read(inner))
         .isInstanceOf(Refusal.class)
         .hasMessage("inner is a folder; give a CSV file.");
-    Path latin = folder.resolve("latin.csv");
-    Files.write(
-        latin, (NEEDED + ",by\n" + LINE + ",Zo\u00eb\n").getBytes(StandardCharsets.ISO_8859_1));
-    assertThatThrownBy(() -> TrialSheet.read(latin))
+  }
+
+  /** As spreadsheets of Windows save them, and as "Unicode text". */
+  @Test
+  void a_sheet_may_come_in_other_encodings_than_utf_8() throws IOException {
+    String text = NEEDED + ",by\n" + LINE + ",Zo\u00eb\n";
+    for (Charset charset :
+        List.of(
+            StandardCharsets.UTF_8,
+            Charset.forName("windows-1252"),
+            StandardCharsets.UTF_16LE,
+            StandardCharsets.UTF_16BE,
+            StandardCharsets.UTF_16)) {
+      Path file = folder.resolve(charset.name() + ".csv");
+      Files.write(file, text.getBytes(charset));
+      assertThat(TrialSheet.read(file).rows())
+          .as(charset.name())
+          .singleElement()
+          .satisfies(row -> assertThat(row.cells().get("by")).isEqualTo("Zo\u00eb"));
+    }
+  }
+
+  @Test
+  void unknown_columns_become_notes_or_are_left_out_if_the_person_says_so() throws IOException {
+    Path file = folder.resolve("extra.csv");
+    Files.writeString(file, NEEDED + ",Wetter,note\n" + LINE + ",Regen,even\n");
+    assertThatThrownBy(() -> TrialSheet.read(file))
         .isInstanceOf(Refusal.class)
-        .hasMessage("latin.csv is not UTF-8 text; save it as CSV in UTF-8.");
+        .hasMessageContaining("Wetter");
+
+    TrialSheet noted =
+        TrialSheet.read(file, new SheetManner(SheetManner.Extra.NOTE, SheetManner.Dates.ASK));
+    assertThat(noted.extras()).containsExactly("Wetter");
+    assertThat(noted.rows().get(0).cells().get("note")).isEqualTo("even; Wetter: Regen");
+
+    TrialSheet left =
+        TrialSheet.read(file, new SheetManner(SheetManner.Extra.SKIP, SheetManner.Dates.ASK));
+    assertThat(left.rows().get(0).cells().get("note")).isEqualTo("even");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "ASK, 05.11.2026, 25.11.2026 9:05, 2026-11-05, 2026-11-25T09:05",
+    "ASK, 11/05/2026, 11/25/2026, 2026-11-05, 2026-11-25",
+    "DAY_FIRST, 05/11/2026, 06/11/2026, 2026-11-05, 2026-11-06",
+    "MONTH_FIRST, 05/11/2026, 06/11/2026, 2026-05-11, 2026-06-11",
+    "ASK, 2026-11-05, 2026-11-06, 2026-11-05, 2026-11-06"
+  })
+  void days_in_figures_are_read_as_the_sheet_or_the_person_tells(
+      SheetManner.Dates dates, String a, String b, String first, String second) {
+    assertThat(DatesInFigures.yearFirst("s.csv", "burned_at", List.of(a, b), dates))
+        .containsExactly(first, second);
+  }
+
+  @Test
+  void days_in_figures_that_may_be_swapped_are_asked_about() {
+    assertThatThrownBy(
+            () ->
+                DatesInFigures.yearFirst(
+                    "s.csv", "burned_at", List.of("05/11/2026"), SheetManner.Dates.ASK))
+        .isInstanceOf(Refusal.class)
+        .hasMessage(
+            "Column burned_at of s.csv has days such as \"05/11/2026\", of which the day may come"
+                + " first or the month; say which.");
   }
 }
