@@ -173,12 +173,8 @@ final class Clauses {
       done.add(new Fact(Condition.all(List.of(family, wood.condition())), "pair", false));
       return at + 2;
     }
-    boolean without = before instanceof Denial && before != Denial.EXCEPT;
-    boolean with = before == Lie.WITH || without && beforeThat != Lie.OVER;
-    boolean deniedWith = before == Lie.WITH && beforeThat instanceof Denial;
-    if (after == Lie.INSIDE
-        || deniedWith
-        || with && (several || without && lacking(pieces, from))) {
+    boolean with = before == Lie.WITH;
+    if (after == Lie.INSIDE || with && (several || beforeThat instanceof Denial)) {
       done.add(new Fact(Coats.anywhere(first.families()), "coat", false));
       return after == Lie.INSIDE ? at + 1 : at;
     }
@@ -186,11 +182,6 @@ final class Clauses {
         new Fact(
             new Named(Attribute.FAMILY, first.families(), first.said()), Attribute.FAMILY, true));
     return after == Lie.TOP ? at + 1 : at;
-  }
-
-  /** Whether "no" or "without" denies a coat: not "not latex", which is about the finish. */
-  private static boolean lacking(List<Piece> pieces, int at) {
-    return pieces.get(at - 1) == Denial.NOT;
   }
 
   private static List<Part> parts(List<Piece> pieces) {
@@ -428,6 +419,9 @@ final class Clauses {
   private static boolean goTogether(List<Part> parts, Part count, Part seen) {
     if (!seen.denied()) {
       return true;
+    }
+    if (parts.stream().anyMatch(p -> p.what() instanceof Sighting && !p.denied())) {
+      return false; // "cleared in one pass without char"
     }
     for (int i = 1; i < parts.size(); i++) {
       Object a = parts.get(i - 1).group();

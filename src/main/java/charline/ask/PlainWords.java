@@ -206,12 +206,16 @@ final class PlainWords {
             .filter(m -> m != Mark.CLEAN)
             .filter(m -> m.word().equals(reader.word(at)) || m.others().contains(reader.word(at)))
             .findFirst();
-    if (mark.isEmpty() || !Set.of("only", "alone").contains(reader.word(at + 1))) {
+    boolean after = Set.of("only", "alone").contains(reader.word(at + 1));
+    boolean before =
+        Sense.of(reader.phrase(at - 2, 2)).filter(s -> s == Sense.NOTHING_BUT).isPresent()
+            || Sense.of(reader.phrase(at - 3, 3)).filter(s -> s == Sense.NOTHING_BUT).isPresent();
+    if (mark.isEmpty() || !after && !before) {
       return 0;
     }
     EnumSet<Mark> others = EnumSet.complementOf(EnumSet.of(mark.get()));
     reader.add(new Sight(new Marks(Set.of(mark.get()), others)));
-    return 2;
+    return after ? 2 : 1;
   }
 
   /** Whether a word means an outcome. */
@@ -411,6 +415,10 @@ final class PlainWords {
     }
     requireDeniable(at, length);
     reader.add(Denial.NOT);
+    if (!Set.of("not", "non", "neither").contains(reader.word(at))
+        && reader.coatFollows(at + length)) {
+      reader.addLie(Lie.WITH); // "no primer" is about any coat, "not latex" about the finish
+    }
     return length;
   }
 
@@ -601,6 +609,12 @@ final class PlainWords {
                   false));
       case NOTE -> {
         return note(at, length);
+      }
+      case IDLE -> {
+        return length;
+      }
+      case NOTHING_BUT -> {
+        return length; // what comes next is read as the only mark
       }
       case FREE -> {
         return reader.denyLast() ? length : 0;

@@ -71,6 +71,7 @@ final class QuestionReader {
       }
       at += understood(at);
     }
+    requireOneList();
     Condition condition = Clauses.joined(pieces);
     Clauses.requirePossible(condition);
     if (wish.purpose == Purpose.BEST
@@ -79,6 +80,22 @@ final class QuestionReader {
       remarks.add("The best are looked for among patches that came out clean.");
     }
     return new Question(condition, wish.ranking(), wish.purpose, remarks);
+  }
+
+  /** One list is given, not one for each board. */
+  private void requireOneList() {
+    for (int i = 0; i + 1 < words.size(); i++) {
+      if (wish.ranking().filter(r -> r.limit() > 0).isPresent()
+          && Set.of("each", "every", "per").contains(word(i))
+          && Set.of(
+                  "board", "rig", "wood", "finish", "coating", "coat", "family", "job", "person",
+                  "day", "week", "month", "outcome", "species")
+              .contains(word(i + 1))) {
+        throw Refusal.usage(
+            "I cannot pick for \"%s %s\", only from all patches together; ask for one at a time."
+                .formatted(word(i), word(i + 1)));
+      }
+    }
   }
 
   /** What else than patches is wanted. */
@@ -158,6 +175,10 @@ final class QuestionReader {
     if (words.get(at).quoted()) {
       return quoted(at);
     }
+    if (word(at).equals("/")) {
+      slash(at);
+      return 1;
+    }
     int name = name(at, 2);
     int sense = plain.lengthOfPhrase(at);
     if (name > 1 && name >= sense) {
@@ -182,6 +203,10 @@ final class QuestionReader {
       throw Refusal.usage(
           "After \"%s\" must come a time such as 2026-03-01, march or last week, not \"%s\"."
               .formatted(word(at), at + 1 < words.size() ? words.get(at + 1).typed() : ""));
+    }
+    int both = both(at);
+    if (both > 0) {
+      return both;
     }
     int spoken = plain.read(at);
     if (spoken > 0) {
@@ -245,6 +270,40 @@ final class QuestionReader {
     throw unknown(at);
   }
 
+  /** "Latex/primer" is a stack, "latex/pine" no more than both. */
+  private void slash(int at) {
+    boolean coats =
+        !pieces.isEmpty()
+            && pieces.get(pieces.size() - 1) instanceof Coating
+            && isOf(Attribute.FAMILY, at + 1);
+    if (coats) {
+      remark("A stroke between coatings is read as the first over the second.");
+      add(Lie.OVER);
+    }
+  }
+
+  /** "Both Runa and Mats": each of them burned or judged. */
+  private int both(int at) {
+    if (!word(at).equals("both")
+        || !word(at + 2).equals("and")
+        || !isPerson(at + 1)
+        || !isPerson(at + 3)) {
+      return 0;
+    }
+    Condition one =
+        new Named(
+            Attribute.PERSON,
+            vocabulary.person(word(at + 1)).orElseThrow().values(),
+            words.get(at + 1).typed());
+    Condition other =
+        new Named(
+            Attribute.PERSON,
+            vocabulary.person(word(at + 3)).orElseThrow().values(),
+            words.get(at + 3).typed());
+    add(new Fact(Condition.all(List.of(one, other)), "both", false));
+    return 4;
+  }
+
   /** "3 fastest", "2 patches": a number that counts patches. */
   private boolean countFollows(int at) {
     String next = word(at + 1);
@@ -282,7 +341,8 @@ final class QuestionReader {
         length >= least;
         length--) {
       String phrase = phrase(at, length);
-      Optional<Term> term = phrase.isEmpty() ? Optional.empty() : vocabulary.term(phrase);
+      Optional<Term> term =
+          phrase.isEmpty() || phrase.endsWith("/") ? Optional.empty() : vocabulary.term(phrase);
       if (term.isPresent()) {
         return Optional.of(new NamedAt(length, term.get()));
       }

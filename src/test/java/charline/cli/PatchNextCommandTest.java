@@ -111,7 +111,7 @@ class PatchNextCommandTest {
     assertThat(shell.run("find char").out()).contains("2 patches found");
 
     shell.mustDo("patch void --those char --why \"wrong board\" --yes");
-    assertThat(shell.run("find char").out()).contains("No patch matches");
+    assertThat(shell.run("find char").code()).isEqualTo(1);
     shell.mustDo("patch amend --those \"14 mm/s\" --board boathouse-2 --yes");
     assertThat(shell.run("patch show 4").out()).contains("boathouse-2");
   }

@@ -176,8 +176,12 @@ public final class TimePhrase {
     if (begin.from().isAfter(second.to())) {
       return Optional.empty();
     }
-    LocalDateTime start = begin.start();
-    return Optional.of(Span.of(first.length() + 1 + second.length(), start, second.to()));
+    boolean moment = second.from().plusMinutes(1).equals(second.to());
+    return Optional.of(
+        Span.of(
+            first.length() + 1 + second.length(),
+            begin.start(),
+            moment ? second.from() : second.to()));
   }
 
   /** The stretch that all these words name together. */

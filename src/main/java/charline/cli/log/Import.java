@@ -75,8 +75,8 @@ public final class Import extends LogCommand {
       names = "--extra",
       paramLabel = "note|skip",
       description =
-          "What to do with columns of trial sheets that charline does not know: take them along as"
-              + " notes, or leave them out. Default: refuse the sheet.")
+          "What becomes of unknown columns of a trial sheet: notes, or nothing. Default: the sheet"
+              + " is refused.")
   private String extra;
 
   @Option(

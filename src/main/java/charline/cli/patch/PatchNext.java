@@ -19,7 +19,7 @@ import picocli.CommandLine.Parameters;
     name = "p",
     header = "Record the next patch: what you changed, and how it came out.",
     description =
-        "Short for patch add --like last. Say what changed since your last patch and the outcome,"
+        "Records a patch that is like your last one. Say what changed since and the outcome,"
             + " in any order: a bare number is the speed, the others carry their unit or name. The"
             + " first letters of an outcome will do: cl, ch, t, r.",
     footer = {
@@ -39,7 +39,7 @@ public final class PatchNext extends LogCommand {
       paramLabel = "CHANGE",
       description =
           "18 or 18mm/s, 60%%, 120W, 2p (passes), a knob and its value, on BOARD, of FINISH, and"
-              + " the outcome. At a terminal, charline asks for what is left out.")
+              + " the outcome. At a terminal, what you leave out is asked.")
   private List<String> words = List.of();
 
   @Option(names = "--note", paramLabel = "TEXT", description = "A note on the patch.")

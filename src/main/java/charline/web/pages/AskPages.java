@@ -83,6 +83,7 @@ public final class AskPages {
     Optional<String> refusal = Optional.empty();
     List<PatchEntry> found = List.of();
     String read = "";
+    boolean newest = true;
     try {
       Question asked =
           question.isEmpty()
@@ -94,6 +95,7 @@ public final class AskPages {
         found = wider.get().patches(log);
         asked = found.isEmpty() ? asked : wider.get();
       }
+      newest = asked.ranking().map(r -> r.by().isEmpty() && r.falling()).orElse(true);
       found = asked.ranking().isPresent() ? found : newestFirst(found);
       read = question.isEmpty() ? "" : QuestionText.sentences(asked) + " ";
     } catch (Refusal e) {
@@ -109,7 +111,7 @@ public final class AskPages {
                 question,
                 groups(question),
                 refusal,
-                read + summary(found),
+                read + summary(found, newest),
                 found.stream().limit(MOST_CARDS).toList())));
   }
 
@@ -126,12 +128,12 @@ public final class AskPages {
     return newest;
   }
 
-  private static String summary(List<PatchEntry> found) {
+  private static String summary(List<PatchEntry> found, boolean newest) {
     String words =
         switch (found.size()) {
           case 0 -> "No patch found.";
           case 1 -> "1 patch found.";
-          default -> found.size() + " patches found.";
+          default -> found.size() + " patches found" + (newest ? ", the newest first." : ".");
         };
     return found.size() > MOST_CARDS
         ? words + " The first " + MOST_CARDS + " are shown; narrow the question to see the others."
