@@ -33,7 +33,7 @@ function begin(map) {
   const asked = () => { state.byFinger = false; ask(); };
   power.addEventListener("input", asked);
   speed.addEventListener("input", asked);
-  map.addEventListener("risk", e => { if (state.tapped && state.byFinger) showBeside(words, svg, state.tapped, e.detail.word); });
+  map.addEventListener("risk", e => { if (state.tapped && state.byFinger) showBeside(words, svg, state.tapped, e.detail.word.split(": ").pop()); });
   asked();
 }
 

@@ -28,6 +28,6 @@ record MapScale(
 
   /** On a screen that may be no wider than a phone: fewer and larger words. */
   static MapScale screen() {
-    return new MapScale(new Rect(104, 64, 1060, SCREEN_PLOT_HEIGHT), 22, 54, 58, 120, 70);
+    return new MapScale(new Rect(112, 70, 1060, SCREEN_PLOT_HEIGHT), 25, 60, 64, 130, 76);
   }
 }

@@ -30,10 +30,11 @@ public final class RiskText {
     StringBuilder text = new StringBuilder();
     line(
         text,
-        "%s, rig %s, on %s: %s, %s."
+        "%s, rig %s%s, on %s: %s, %s."
             .formatted(
                 stratum.words(),
                 risk.dialled().rig().name(),
+                WayText.figure(asked.subject().trials().way()),
                 board(risk),
                 SettingsText.settings(risk.dialled().settings()),
                 Figures.passes(risk.dialled().passes())));
@@ -97,8 +98,13 @@ public final class RiskText {
 
   /** Both bounds in small numbers, each on its true side. */
   public static String atWorst(LiveForecast.Expected expected) {
-    String chars = Figures.partAtMost(expected.charRiskUpper());
-    String clears = Figures.partAtLeast(expected.clearChanceLower());
+    return atWorst(expected.charRiskUpper(), expected.clearChanceLower());
+  }
+
+  /** The same of an upper bound of the char risk and a lower one of the clearing chance. */
+  public static String atWorst(double charRisk, double clearChance) {
+    String chars = Figures.partAtMost(charRisk);
+    String clears = Figures.partAtLeast(clearChance);
     return "%s, %s."
         .formatted(
             chars.equals(Figures.ALL) ? "All may char" : "At most %s char".formatted(chars),

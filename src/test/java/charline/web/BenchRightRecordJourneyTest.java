@@ -72,7 +72,7 @@ class BenchRightRecordJourneyTest extends BenchVisit {
   void a_reload_shows_what_was_kept_whatever_led_to_record() {
     for (String link : List.of("record?like=LP-02", "record?reading=LP-02", "record")) {
       phone.open(bench.address() + link);
-      String kept = keep(phone, "residue");
+      String kept = keep(phone, "clean");
       phone.driver().navigate().refresh();
       phone.untilSays("#title", "Kept in the log");
       assertThat(phone.text("#kept-code")).as(link).isEqualTo(kept);

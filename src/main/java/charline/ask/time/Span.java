@@ -15,7 +15,8 @@ import java.time.temporal.ChronoUnit;
  *     week, and since two weeks ago begins on a day
  * @param comesBack after which time the same words name another one
  */
-record Span(int length, LocalDateTime from, LocalDateTime to, LocalDateTime start, Return comesBack) {
+record Span(
+    int length, LocalDateTime from, LocalDateTime to, LocalDateTime start, Return comesBack) {
   /** After which time a phrase names another stretch. */
   enum Return {
     NEVER,
@@ -54,8 +55,7 @@ record Span(int length, LocalDateTime from, LocalDateTime to, LocalDateTime star
   }
 
   boolean isOneDay() {
-    return from.toLocalTime().equals(LocalTime.MIDNIGHT)
-        && to.equals(from.plusDays(1));
+    return from.toLocalTime().equals(LocalTime.MIDNIGHT) && to.equals(from.plusDays(1));
   }
 
   /** The same words a week or a year sooner. */

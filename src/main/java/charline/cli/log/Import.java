@@ -3,22 +3,10 @@ package charline.cli.log;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.log.Logbook;
-import charline.log.sheet.ImportResult;
-import charline.log.sheet.RigSheet;
-import charline.log.sheet.SampleSheet;
-import charline.log.sheet.SheetManner;
-import charline.log.sheet.SheetManner.Dates;
-import charline.log.sheet.SheetManner.Extra;
-import charline.log.sheet.TrialSheet;
-import charline.log.sheet.TrialSheetImporter;
-import charline.quantity.Figures;
+import charline.record.SheetImport;
 import charline.refusal.Refusal;
-import charline.wording.Table;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -71,20 +59,6 @@ public final class Import extends LogCommand {
   @Option(names = "--check", description = "Show what would be imported, and record nothing.")
   private boolean check;
 
-  @Option(
-      names = "--extra",
-      paramLabel = "note|skip",
-      description =
-          "What becomes of unknown columns of a trial sheet: notes, or nothing. Default: the sheet"
-              + " is refused.")
-  private String extra;
-
-  @Option(
-      names = "--dates",
-      paramLabel = "day-first|month-first",
-      description = "How 05/11/2026 is meant. Default: as a day above 12 in the sheet tells.")
-  private String dates;
-
   @Mixin private SureOption sure;
 
   @Option(
@@ -105,127 +79,23 @@ public final class Import extends LogCommand {
     if (upkeep != null && rigs == null) {
       throw Refusal.usage("--upkeep needs --rigs; `charline rig upkeep` records a single entry.");
     }
-    Optional<RigSheet> rigSheet = Optional.ofNullable(rigs).map(this::rigSheet);
-    Optional<SampleSheet> sampleSheet = Optional.ofNullable(samples).map(SampleSheet::read);
-    Map<Path, TrialSheet> sheets = new LinkedHashMap<>();
-    SheetManner manner = manner();
-    files.forEach(file -> sheets.put(file, read(file, manner)));
+    SheetImport.Files sheets =
+        new SheetImport.Files(
+            files,
+            Optional.ofNullable(rigs),
+            Optional.ofNullable(powerChecks),
+            Optional.ofNullable(upkeep),
+            Optional.ofNullable(samples));
     try (Logbook log = desk.logToWrite()) {
-      List<String> done = new ArrayList<>();
-      try {
-        log.inTransaction(
-            () -> {
-              rigSheet.ifPresent(sheet -> done.add(addRigs(sheet, log)));
-              sheets.forEach((file, sheet) -> done.add(addTrials(file, sheet, log)));
-              sampleSheet.ifPresent(sheet -> done.add(addSamples(sheet, log)));
-              if (check) {
-                throw new OnlyChecked();
-              }
-              return null;
-            });
-      } catch (OnlyChecked e) {
+      SheetImport sheetImport =
+          new SheetImport(log, desk.clock(), desk.person(by), SureOption.HINT, sure.given())
+              .watched(desk.progress());
+      List<String> done = check ? sheetImport.check(sheets) : sheetImport.add(sheets);
+      if (check) {
         desk.out().println("Nothing is recorded yet. This would be imported:");
       }
       done.forEach(this::say);
     }
     return DONE;
-  }
-
-  private SheetManner manner() {
-    Extra columns =
-        extra == null
-            ? Extra.REFUSE
-            : switch (extra) {
-              case "note" -> Extra.NOTE;
-              case "skip" -> Extra.SKIP;
-              default ->
-                  throw Refusal.usage("--extra must be note or skip, not \"%s\".".formatted(extra));
-            };
-    Dates days =
-        dates == null
-            ? Dates.ASK
-            : switch (dates) {
-              case "day-first" -> Dates.DAY_FIRST;
-              case "month-first" -> Dates.MONTH_FIRST;
-              default ->
-                  throw Refusal.usage(
-                      "--dates must be day-first or month-first, not \"%s\".".formatted(dates));
-            };
-    return new SheetManner(columns, days);
-  }
-
-  /** A sheet, with a word on columns that are left out or become notes. */
-  private TrialSheet read(Path file, SheetManner manner) {
-    TrialSheet sheet;
-    try {
-      sheet = TrialSheet.read(file, manner);
-    } catch (Refusal e) {
-      throw e.getMessage().endsWith("say which.")
-          ? e.reworded(
-              e.getMessage()
-                  .replaceFirst("say which\\.$", "add --dates day-first or --dates month-first."))
-          : e;
-    }
-    if (!sheet.extras().isEmpty()) {
-      desk.err()
-          .println(
-              Table.paragraph(
-                  "%s: %s %s."
-                      .formatted(
-                          file.getFileName(),
-                          String.join(", ", sheet.extras()),
-                          manner.extra() == Extra.NOTE
-                              ? "is taken along as notes"
-                              : "is left out")));
-    }
-    return sheet;
-  }
-
-  private RigSheet rigSheet(Path file) {
-    return RigSheet.read(file, Optional.ofNullable(powerChecks), Optional.ofNullable(upkeep));
-  }
-
-  private String addRigs(RigSheet sheet, Logbook log) {
-    RigSheet.Brought brought = sheet.addTo(log, desk.clock(), desk.person(by), sure.hint());
-    String further =
-        brought.furtherChecks() == 0
-            ? ""
-            : ", "
-                + Figures.count(
-                    brought.furtherChecks(), "further power check", "further power checks");
-    String upkept =
-        brought.furtherUpkeep() == 0
-            ? ""
-            : ", "
-                + Figures.count(
-                    brought.furtherUpkeep(), "further upkeep entry", "further upkeep entries");
-    return "%s: %s%s%s."
-        .formatted(
-            rigs.getFileName(),
-            Figures.count(brought.rigs(), "new rig", "new rigs"),
-            further,
-            upkept);
-  }
-
-  private String addSamples(SampleSheet sheet, Logbook log) {
-    int added = sheet.addTo(log, desk.person(by));
-    return "%s: %s."
-        .formatted(
-            samples.getFileName(), Figures.count(added, "new sample result", "new sample results"));
-  }
-
-  private String addTrials(Path file, TrialSheet sheet, Logbook log) {
-    ImportResult done =
-        new TrialSheetImporter(log, desk.clock(), SureOption.HINT).add(sheet, sure.given());
-    return "%s: %s.".formatted(file.getFileName(), done.words());
-  }
-
-  /** Undoes the transaction of a dry run. */
-  private static final class OnlyChecked extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    OnlyChecked() {
-      super("only checked", null, false, false);
-    }
   }
 }

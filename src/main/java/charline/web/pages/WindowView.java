@@ -26,6 +26,7 @@ import charline.wording.PlanText;
 import charline.wording.ProvisoText;
 import charline.wording.ReasonText;
 import charline.wording.RigSetupText;
+import charline.wording.RiskText;
 import charline.wording.SpotsText;
 import charline.wording.VerdictText;
 import charline.wording.WayText;
@@ -45,7 +46,8 @@ import java.util.stream.Stream;
  * @param piece what the patches of the piece say and changed, where it is for one
  * @param state name of the sign of the verdict
  * @param headline the verdict in a sentence for a layman
- * @param leads the line below it: the figures of the start, or the first reason
+ * @param leads the line below it: the bounds at the start, or the first reason
+ * @param atStart the figures of the start, only where there is a window
  * @param unlike that the piece is unlike the other boards, if it is
  * @param boards where the expected spread of boards comes from
  * @param woods which woods were pooled, and which near ones were not counted
@@ -65,6 +67,7 @@ public record WindowView(
     String state,
     String headline,
     String leads,
+    Optional<String> atStart,
     String reason,
     String nextStep,
     List<BriefList.Line> nextPatches,
@@ -139,6 +142,7 @@ public record WindowView(
 
   static WindowView of(
       WindowAnswer answer,
+      LimitFields limits,
       Optional<String> behind,
       Optional<Caution> notValid,
       Optional<String> poison,
@@ -148,14 +152,16 @@ public record WindowView(
     Optional<Box> box = found.chosen().filter(b -> found.verdict() == Verdict.WINDOW);
     return new WindowView(
         found.stratum(),
-        LimitFields.of(question, found.patches()),
+        limits,
         behind,
         notValid,
         poison,
         VerdictText.of(found),
         state(found.verdict()),
         VerdictText.plainly(found),
-        box.map(b -> atStart(b.start(), found)).orElseGet(() -> firstOf(ReasonText.of(found))),
+        box.map(b -> RiskText.atWorst(b.start().charRiskUpper(), b.start().clearChanceLower()))
+            .orElseGet(() -> firstOf(ReasonText.of(found))),
+        box.map(b -> atStart(b.start(), found)),
         ReasonText.of(found),
         nextStep(answer),
         BriefList.lines(answer.next()),
