@@ -61,7 +61,7 @@ final class DenialWords {
     reader.add(Denial.NOT);
     if (!Set.of("not", "non", "neither").contains(reader.word(at))
         && reader.coatFollows(at + length)) {
-      reader.addLie(Lie.WITH); // "no primer" is about any coat, "not latex" about the finish
+      reader.add(Lie.WITH); // "no primer" is about any coat, "not latex" about the finish
     }
     return length;
   }

@@ -395,9 +395,4 @@ final class QuestionReader {
                 .formatted(typed)
             : "I do not know \"%s\"; nearest words: %s.".formatted(typed, String.join(", ", near)));
   }
-
-  /** Takes a lie of coats in, where it may be one. */
-  void addLie(Lie lie) {
-    add(lie);
-  }
 }

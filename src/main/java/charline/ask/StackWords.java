@@ -41,17 +41,17 @@ final class StackWords {
             !reader.pieces().isEmpty()
                 && reader.pieces().get(reader.pieces().size() - 1) instanceof Piece.Coating;
         boolean any = !named && COATS.contains(reader.word(at - 1));
-        reader.addLie(any ? Lie.OVER_ALL : Lie.OVER);
+        reader.add(any ? Lie.OVER_ALL : Lie.OVER);
       }
       case ON -> {
-        reader.addLie(Lie.ON);
+        reader.add(Lie.ON);
       }
-      case UNDER -> reader.addLie(Lie.UNDER);
-      case INSIDE -> reader.addLie(Lie.INSIDE);
-      case TOP -> reader.addLie(Lie.TOP);
+      case UNDER -> reader.add(Lie.UNDER);
+      case INSIDE -> reader.add(Lie.INSIDE);
+      case TOP -> reader.add(Lie.TOP);
       case WITH -> {
         if (reader.coatFollows(at + 1)) {
-          reader.addLie(Lie.WITH);
+          reader.add(Lie.WITH);
         }
         // "have I tried" and "with the heron" are plain speech
         return length;

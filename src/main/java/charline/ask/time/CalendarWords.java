@@ -15,8 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Names of single stretches of time, by the calendar of a clock's zone. */
 final class CalendarWords {
@@ -41,16 +39,12 @@ final class CalendarWords {
           Map.entry("sunday", DayOfWeek.SUNDAY),
           Map.entry("sun", DayOfWeek.SUNDAY));
 
-  private static final Pattern TIME =
-      Pattern.compile("(\\d{1,2})(?:[:.](\\d{2}))?(am|pm)|(\\d{1,2})[:h](\\d{2})");
   private static final Set<String> LAST = Set.of("last", "previous", "prior");
   private static final Set<String> PAST = Set.of("past", "preceding");
   private static final Set<String> THIS = Set.of("this", "current", "the");
   private static final Set<String> EARLY = Set.of("early", "beginning", "start");
   private static final Set<String> MIDDLE = Set.of("mid", "middle");
   private static final Set<String> LATE = Set.of("late", "end");
-  private static final int NOON = 12;
-  private static final int EVENING = 18;
   private static final int FEW = 3;
 
   private final LocalDateTime now;
@@ -73,44 +67,50 @@ final class CalendarWords {
         .or(() -> partOf(words, at))
         .or(() -> weekOf(words, at))
         .or(() -> weekday(words, at))
-        .or(() -> dated.day(words, at).map(span -> withPart(words, at, span)))
+        .or(() -> dated.day(words, at).map(span -> DayParts.withPart(words, at, span)))
         .or(() -> ago(words, at));
   }
 
   /** The same, or a bare month or year, which may as well be a name. */
   Optional<Span> any(List<String> words, int at) {
-    return named(words, at).or(() -> dated.monthOrYear(words, at)).or(() -> clockTime(words, at));
+    return named(words, at)
+        .or(() -> dated.monthOrYear(words, at))
+        .or(() -> DayParts.clockTime(words, at, today));
   }
 
   private Optional<Span> relative(List<String> words, int at) {
     String first = word(words, at);
     String second = word(words, at + 1);
     if (first.equals("today") || first.equals("now")) {
-      return Optional.of(withPart(words, at, Span.day(1, today)));
+      return Optional.of(DayParts.withPart(words, at, Span.day(1, today)));
     }
     if (first.equals("yesterday")) {
-      return Optional.of(withPart(words, at, Span.day(1, today.minusDays(1))));
+      return Optional.of(DayParts.withPart(words, at, Span.day(1, today.minusDays(1))));
     }
     if (first.equals("day") && second.equals("before") && word(words, at + 2).equals("yesterday")) {
-      return Optional.of(withPart(words, at, Span.day(3, today.minusDays(2))));
+      return Optional.of(DayParts.withPart(words, at, Span.day(3, today.minusDays(2))));
     }
     if (first.equals("tonight")) {
-      return Optional.of(Span.of(1, today.atTime(EVENING, 0), today.plusDays(1).atStartOfDay()));
+      return Optional.of(
+          Span.of(1, today.atTime(DayParts.EVENING, 0), today.plusDays(1).atStartOfDay()));
     }
     if (first.equals("last") && second.equals("night")) {
-      return Optional.of(Span.of(2, today.minusDays(1).atTime(EVENING, 0), today.atTime(6, 0)));
+      return Optional.of(
+          Span.of(2, today.minusDays(1).atTime(DayParts.EVENING, 0), today.atTime(6, 0)));
     }
     if (first.equals("recently") || first.equals("lately")) {
       return Optional.of(Span.days(1, today.minusDays(30), today.plusDays(1)));
     }
     if (first.equals("this") || first.equals("current")) {
-      return part(second, Span.day(1, today)).map(s -> s.longer(1)).or(() -> unit(second, 0));
+      return DayParts.part(second, Span.day(1, today))
+          .map(s -> s.longer(1))
+          .or(() -> unit(second, 0));
     }
     if ((second.equals("of") || second.equals("on"))
-        && part(first, Span.day(0, today)).isPresent()) {
+        && DayParts.part(first, Span.day(0, today)).isPresent()) {
       return named(words, at + 2)
           .filter(Span::isOneDay)
-          .flatMap(day -> part(first, day).map(s -> s.longer(1)));
+          .flatMap(day -> DayParts.part(first, day).map(s -> s.longer(1)));
     }
     boolean last = LAST.contains(first);
     if (!last && !PAST.contains(first)) {
@@ -237,13 +237,13 @@ final class CalendarWords {
         && word(words, at + more + 1 + of).equals("last")
         && word(words, at + more + 2 + of).equals("week")) {
       LocalDate day = monday.minusWeeks(1).with(TemporalAdjusters.nextOrSame(named));
-      return Optional.of(withPart(words, at, Span.day(more + 3 + of, day)));
+      return Optional.of(DayParts.withPart(words, at, Span.day(more + 3 + of, day)));
     }
     if (!before
         && word(words, at + more + 1 + of).equals("this")
         && word(words, at + more + 2 + of).equals("week")) {
       LocalDate day = monday.with(TemporalAdjusters.nextOrSame(named));
-      return Optional.of(withPart(words, at, Span.day(more + 3 + of, day)));
+      return Optional.of(DayParts.withPart(words, at, Span.day(more + 3 + of, day)));
     }
     LocalDate day =
         running && !word(words, at).equals("the")
@@ -255,10 +255,10 @@ final class CalendarWords {
     // "monday 5 october" is that day, if it was a Monday
     Optional<Span> onDate = dated.day(words, at + more + 1).filter(Span::isOneDay);
     if (onDate.isPresent() && onDate.get().from().getDayOfWeek() == named) {
-      return Optional.of(withPart(words, at, onDate.get().longer(more + 1)));
+      return Optional.of(DayParts.withPart(words, at, onDate.get().longer(more + 1)));
     }
     return Optional.of(
-        withPart(words, at, Span.day(more + 1, day))
+        DayParts.withPart(words, at, Span.day(more + 1, day))
             .comingBack(before ? Return.NEVER : Return.WEEKLY));
   }
 
@@ -274,64 +274,7 @@ final class CalendarWords {
     }
     LocalDate monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
     LocalDate day = monday.minusWeeks(1).with(TemporalAdjusters.nextOrSame(named));
-    return Optional.of(withPart(words, at, Span.day(3 + on, day)));
-  }
-
-  /** A day, and after it "morning", "in the afternoon" or a time. */
-  private static Span withPart(List<String> words, int at, Span day) {
-    int next = at + day.length();
-    int in = word(words, next).equals("in") && word(words, next + 1).equals("the") ? 2 : 0;
-    Optional<Span> part = part(word(words, next + in), day).map(s -> s.longer(in));
-    if (part.isPresent()) {
-      return part.get();
-    }
-    int preposition = word(words, next).equals("at") ? 1 : 0;
-    return timeOfDay(word(words, next + preposition), day.from().toLocalDate())
-        .map(time -> Span.of(day.length() + preposition + 1, time, time.plusMinutes(1)))
-        .orElse(day);
-  }
-
-  private static Optional<Span> part(String word, Span day) {
-    LocalDate date = day.from().toLocalDate();
-    int length = day.length() + 1;
-    LocalDateTime end = date.plusDays(1).atStartOfDay();
-    return switch (word) {
-      case "morning", "forenoon" ->
-          Optional.of(Span.of(length, date.atStartOfDay(), date.atTime(NOON, 0)));
-      case "afternoon" ->
-          Optional.of(Span.of(length, date.atTime(NOON, 0), date.atTime(EVENING, 0)));
-      case "evening", "night" -> Optional.of(Span.of(length, date.atTime(EVENING, 0), end));
-      default -> Optional.empty();
-    };
-  }
-
-  private Optional<Span> clockTime(List<String> words, int at) {
-    String first = word(words, at);
-    Optional<LocalDateTime> time =
-        first.equals("noon")
-            ? Optional.of(today.atTime(NOON, 0))
-            : timeOfDay(first, today)
-                .or(
-                    () ->
-                        timeOfDay(first + word(words, at + 1), today)
-                            .filter(t -> first.matches("\\d+")));
-    int length = time.isPresent() && first.matches("\\d+") ? 2 : 1;
-    return time.map(t -> Span.of(length, t, t.plusMinutes(1)));
-  }
-
-  private static Optional<LocalDateTime> timeOfDay(String word, LocalDate day) {
-    Matcher matcher = TIME.matcher(word);
-    if (!matcher.matches()) {
-      return Optional.empty();
-    }
-    boolean half = matcher.group(3) != null;
-    int hour = Integer.parseInt(half ? matcher.group(1) : matcher.group(4));
-    String minute = half ? matcher.group(2) : matcher.group(5);
-    if (half) {
-      hour = hour % NOON + (matcher.group(3).equals("pm") ? NOON : 0);
-    }
-    int minutes = minute == null ? 0 : Integer.parseInt(minute);
-    return hour > 23 || minutes > 59 ? Optional.empty() : Optional.of(day.atTime(hour, minutes));
+    return Optional.of(DayParts.withPart(words, at, Span.day(3 + on, day)));
   }
 
   /** "3 days ago", "a week ago". */
