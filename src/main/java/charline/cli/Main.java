@@ -69,7 +69,17 @@ public final class Main {
       PrintStream err,
       Map<String, String> env,
       Clock clock) {
-    CommandContext desk = new CommandContext(asker, out, err, env, clock);
+    return run(args, new CommandContext(asker, out, err, env, clock));
+  }
+
+  /** Runs a further command at the same desk, with the same log and the same person to ask. */
+  static int asked(List<String> words, CommandContext desk) {
+    return run(words.toArray(String[]::new), desk);
+  }
+
+  private static int run(String[] args, CommandContext desk) {
+    PrintStream out = desk.out();
+    PrintStream err = desk.err();
     FailureReporter troubles = new FailureReporter(desk);
     try {
       requireShort(args);
