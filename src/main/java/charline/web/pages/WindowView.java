@@ -236,12 +236,12 @@ public record WindowView(
                 "Power",
                 Figures.shortest(start.powerPercent()),
                 "%",
-                "stay in %s %%".formatted(inward(box.powerPercent()))),
+                "stay in %s".formatted(inward(box.powerPercent()))),
             new Line(
                 RigSetupText.speedLabel(found.bench()),
                 Figures.shortest(start.speedMillimetresPerSecond()),
                 "mm/s",
-                "stay in %s mm/s".formatted(inward(box.speedMillimetresPerSecond()))),
+                "stay in %s".formatted(inward(box.speedMillimetresPerSecond()))),
             new Line(
                 "Passes",
                 String.valueOf(box.passes()),
