@@ -17,8 +17,7 @@ final class AmountWords {
 
   /** Values that follow from others, so that nobody types all their digits. */
   static final Set<Amount> COMPUTED =
-      EnumSet.of(
-          Amount.DOSE, Amount.TOTAL_DOSE, Amount.FLUENCE, Amount.IRRADIANCE, Amount.POWER_W);
+      EnumSet.of(Amount.DOSE, Amount.TOTAL_DOSE, Amount.FLUENCE, Amount.IRRADIANCE, Amount.POWER_W);
 
   static final Set<String> MORE = Set.of("more", "higher", "greater", "bigger", "larger", "longer");
   static final Set<String> LESS = Set.of("less", "lower", "smaller", "fewer", "shorter");
@@ -30,8 +29,10 @@ final class AmountWords {
               Map.ofEntries(
                   Map.entry(
                       Amount.POWER_PCT,
-                      "power, laser power, power setting, power settings, output, output power, percent power, % power, powers"),
-                  Map.entry(Amount.SPEED, "speed, pace, travel speed, feed, speeds, velocity, feed rate"),
+                      "power, laser power, power setting, power settings, output, output power,"
+                          + " percent power, % power, powers"),
+                  Map.entry(
+                      Amount.SPEED, "speed, pace, travel speed, feed, speeds, velocity, feed rate"),
                   Map.entry(Amount.HAND, "hand speed, hand, hand pace, hand travel"),
                   Map.entry(Amount.SCAN, "scan speed, scanning speed, scanner speed, spot speed"),
                   Map.entry(
@@ -40,47 +41,54 @@ final class AmountWords {
                       Amount.WIDTH,
                       "width, scan width, stripe width, stroke width, scan line width, swath"),
                   Map.entry(
-                      Amount.SPOT,
-                      "spot, spot size, spot diameter, beam diameter, focus diameter"),
+                      Amount.SPOT, "spot, spot size, spot diameter, beam diameter, focus diameter"),
                   Map.entry(
                       Amount.RATE,
-                      "rep, rep rate, repetition, repetition rate, frequency, pulse frequency, rate"),
+                      "rep, rep rate, repetition, repetition rate, frequency, pulse frequency,"
+                          + " rate"),
                   Map.entry(
                       Amount.PULSE, "pulse, pulse length, pulse duration, pulse width, pulses"),
                   Map.entry(Amount.SECONDS, "time per pass, seconds per pass"),
                   Map.entry(
                       Amount.DOSE,
-                      "dose, energy dose, energy, energy density, doses, dose per pass, dosage, energy per area"),
+                      "dose, energy dose, energy, energy density, doses, dose per pass, dosage,"
+                          + " energy per area"),
                   Map.entry(
                       Amount.TOTAL_DOSE,
-                      "total dose, dose in all, dose in total, accumulated dose, cumulative dose, whole dose, summed dose, total energy"),
+                      "total dose, dose in all, dose in total, accumulated dose, cumulative dose,"
+                          + " whole dose, summed dose, total energy"),
                   Map.entry(Amount.FLUENCE, "fluence, pulse fluence, fluences, mean fluence"),
                   Map.entry(Amount.IRRADIANCE, "irradiance, power density, intensity"),
                   Map.entry(
                       Amount.PASSES,
-                      "passes, pass, number of passes, pass count, count of passes, strokes, crossings"),
+                      "passes, pass, number of passes, pass count, count of passes, strokes,"
+                          + " crossings"),
                   Map.entry(
                       Amount.DEPTH,
-                      "depth, depth removed, removal depth, removed depth, removed, ablation depth, deep, removal, depths"),
+                      "depth, depth removed, removal depth, removed depth, removed, ablation depth,"
+                          + " deep, removal, depths"),
                   Map.entry(
                       Amount.THICKNESS,
-                      "thickness, coat thickness, film, film thickness, thick, coating thickness, paint thickness, finish thickness, layer thickness, thick coat"),
-                  Map.entry(
-                      Amount.PATCH_AREA, "patch size, patch area, area, size, area of patch"),
+                      "thickness, coat thickness, film, film thickness, thick, coating thickness,"
+                          + " paint thickness, finish thickness, layer thickness, thick coat"),
+                  Map.entry(Amount.PATCH_AREA, "patch size, patch area, area, size, area of patch"),
                   Map.entry(
                       Amount.MOISTURE,
                       "moisture, moisture content, wood moisture, mc, humidity, moist"),
                   Map.entry(
                       Amount.REST,
-                      "rest, pause, wait, rest time, rest between passes, pause between passes, waiting time, cooling time, rests"),
+                      "rest, pause, wait, rest time, rest between passes, pause between passes,"
+                          + " waiting time, cooling time, rests"),
                   Map.entry(
                       Amount.STAND_OFF,
-                      "stand off, standoff, distance, working distance, stand off distance, head distance"),
+                      "stand off, standoff, distance, working distance, stand off distance, head"
+                          + " distance"),
                   Map.entry(
                       Amount.DEFOCUS, "defocus, focus offset, out of focus, defocused, defocussed"),
                   Map.entry(
                       Amount.LINES,
-                      "lines, lines per second, turns, turns per second, line rate, line frequency"),
+                      "lines, lines per second, turns, turns per second, line rate, line"
+                          + " frequency"),
                   Map.entry(
                       Amount.TEMPERATURE, "temperature, temp, wood temperature, temperatures"),
                   Map.entry(Amount.WAVELENGTH, "wavelength, wave length"),
@@ -97,30 +105,39 @@ final class AmountWords {
               Map.entry("kW", "kilowatt, kilowatts, kw"),
               Map.entry(
                   "mm/s",
-                  "mm per second, mm per sec, mm/sec, mm a second, millimetres per second, millimeters per second, millimetre per second, mm per s, mmps, mms, mm / s"),
+                  "mm per second, mm per sec, mm/sec, mm a second, millimetres per second,"
+                      + " millimeters per second, millimetre per second, mm per s, mmps, mms, mm /"
+                      + " s"),
               Map.entry("cm/s", "cm per second, cm/sec, cm a second, centimetres per second"),
-              Map.entry("in/s", "inches per second, inch per second, in per second, ips, in/sec, inch/s, inches/s"),
+              Map.entry(
+                  "in/s",
+                  "inches per second, inch per second, in per second, ips, in/sec, inch/s,"
+                      + " inches/s"),
               Map.entry("m/min", "metres per minute, meters per minute, m per minute, m per min"),
               Map.entry(
                   "J/cm2",
-                  "j per cm2, joule per cm2, joules per cm2, joules, joule, j, j/cm, j/sqcm, joules per square centimetre, j per square cm, joules per square cm, j/cm2 per pass, joule/cm2, joules/cm2, jcm2"),
+                  "j per cm2, joule per cm2, joules per cm2, joules, joule, j, j/cm, j/sqcm, joules"
+                      + " per square centimetre, j per square cm, joules per square cm, j/cm2 per"
+                      + " pass, joule/cm2, joules/cm2, jcm2"),
               Map.entry("W/cm2", "w per cm2, watts per cm2"),
               Map.entry("kHz", "kilohertz, khz"),
               Map.entry("Hz", "hertz, hz"),
               Map.entry("ns", "nanosecond, nanoseconds"),
-              Map.entry("um", "micron, microns, micrometre, micrometres, micrometer, micrometers, mu"),
+              Map.entry(
+                  "um", "micron, microns, micrometre, micrometres, micrometer, micrometers, mu"),
               Map.entry("mil", "thou, mils"),
               Map.entry("mm", "millimetre, millimetres, millimeter, millimeters"),
               Map.entry("cm", "centimetre, centimetres, centimeter, centimeters"),
               Map.entry("in", "inch, inches"),
-              Map.entry("cm2", "sq cm, square cm, sqcm, square centimetre, square centimetres, cm^2"),
+              Map.entry(
+                  "cm2", "sq cm, square cm, sqcm, square centimetre, square centimetres, cm^2"),
               Map.entry("s", "sec, secs, second, seconds"),
               Map.entry("min", "minute, minutes, mins"),
               Map.entry("C", "°c, degrees, deg, degree, degrees c, celsius, degc, °"),
               Map.entry("F", "°f, fahrenheit, degrees f"),
               Map.entry("nm", "nanometre, nanometres, nanometer, nanometers"),
               Map.entry("/s", "per second, lines per second, turns per second, lines/s, turns/s"),
-              Map.entry("passes", "pass, times")));
+              Map.entry("passes", "pass, times, x")));
 
   private AmountWords() {}
 
@@ -137,8 +154,7 @@ final class AmountWords {
       case "ns", "us" -> List.of(Amount.PULSE);
       case "um", "mil" -> List.of(Amount.DEPTH, Amount.THICKNESS);
       case "mm", "cm", "in" ->
-          List.of(
-              Amount.SPOT, Amount.WIDTH, Amount.SPACING, Amount.STAND_OFF, Amount.DEFOCUS);
+          List.of(Amount.SPOT, Amount.WIDTH, Amount.SPACING, Amount.STAND_OFF, Amount.DEFOCUS);
       case "cm2", "in2" -> List.of(Amount.PATCH_AREA);
       case "s", "min" -> List.of(Amount.REST, Amount.SECONDS);
       case "C", "F", "c", "f" -> List.of(Amount.TEMPERATURE);

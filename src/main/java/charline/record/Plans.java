@@ -6,11 +6,16 @@ import charline.log.PatchEntry;
 import charline.log.PlannedPatch;
 import charline.trial.Board;
 import charline.trial.Finish;
+import charline.trial.Mark;
+import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Plausibility.Doubt;
+import charline.trial.Reading;
 import charline.trial.Stratum;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The board and finish of a planned patch, checked against the plan. */
 public final class Plans {
@@ -34,6 +39,36 @@ public final class Plans {
   /** The finishes of the plan's family. */
   public List<Finish> finishes(PlannedPatch plan) {
     return log.finishes().stream().filter(f -> f.family().equals(plan.family())).toList();
+  }
+
+  /**
+   * A plan as something to copy from, the way a recorded patch is; what was seen is only a place
+   * holder.
+   */
+  public static PatchEntry asPattern(PlannedPatch plan, Board board, Finish finish) {
+    Reading unread =
+        new Reading(
+            plan.id(),
+            1,
+            Outcome.of(Mark.CLEAN),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            plan.plannedAt(),
+            Optional.empty(),
+            Optional.empty());
+    Patch patch =
+        new Patch(
+            plan.id(),
+            plan.code(),
+            plan.plannedAt(),
+            plan.rig(),
+            board,
+            finish,
+            plan.settings(),
+            plan.rig().usual(),
+            OptionalDouble.empty(),
+            List.of(unread));
+    return new PatchEntry(patch, Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   /**

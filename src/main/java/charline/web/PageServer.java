@@ -2,6 +2,7 @@ package charline.web;
 
 import charline.log.Logbook;
 import charline.refusal.Refusal;
+import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
 import charline.web.pages.AllPages;
 import charline.web.pages.PageOptions;
@@ -26,11 +27,16 @@ public final class PageServer implements AutoCloseable {
 
   private final Javalin javalin;
   private final LiveModels models;
+  private final LiveAnswers answers;
+  private final AllPages pages;
   private final AccessFilter door;
 
-  private PageServer(Javalin javalin, LiveModels models, AccessFilter door) {
+  private PageServer(
+      Javalin javalin, LiveModels models, LiveAnswers answers, AllPages pages, AccessFilter door) {
     this.javalin = javalin;
     this.models = models;
+    this.answers = answers;
+    this.pages = pages;
     this.door = door;
   }
 
@@ -41,8 +47,14 @@ public final class PageServer implements AutoCloseable {
    */
   public static PageServer start(Logbook log, PageOptions options) {
     LiveModels models = new LiveModels(log);
-    AccessFilter door = new AccessFilter(options.shared(), options.clock(), options.announce());
-    AllPages pages = new AllPages(log, models, door, options);
+    LiveAnswers answers = new LiveAnswers(models, options.clock());
+    AccessFilter door =
+        new AccessFilter(
+            options.shared(),
+            options.clock(),
+            options.announce(),
+            log.file().resolveSibling(log.file().getFileName() + ".devices"));
+    AllPages pages = new AllPages(log, models, answers, door, options);
     Javalin javalin =
         Javalin.create(
             config -> {
@@ -63,6 +75,7 @@ public final class PageServer implements AutoCloseable {
     try {
       javalin.start(options.shared() ? "0.0.0.0" : "127.0.0.1", options.port());
     } catch (JavalinException e) {
+      answers.close();
       models.close();
       throw Refusal.usage(
           "Port %d cannot be used (%s); choose another port."
@@ -71,7 +84,7 @@ public final class PageServer implements AutoCloseable {
     }
     SlowSenders.limit(javalin.jettyServer().server());
     door.opened(javalin.port());
-    return new PageServer(javalin, models, door);
+    return new PageServer(javalin, models, answers, pages, door);
   }
 
   private static void quiet(HttpConfiguration http) {
@@ -107,6 +120,8 @@ public final class PageServer implements AutoCloseable {
   @Override
   public void close() {
     javalin.stop();
+    pages.close();
+    answers.close();
     models.close();
   }
 }

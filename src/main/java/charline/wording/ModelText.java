@@ -15,7 +15,9 @@ import charline.model.check.FitChecks;
 import charline.quantity.Figures;
 import charline.window.JobRisk;
 import charline.window.Requirements;
+import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -42,6 +44,19 @@ public record ModelText(
         answer.subject(), answer.fit(), answer.checks(), answer.boards(), answer.piece());
   }
 
+  /** What it rests on, a sentence each. */
+  public List<String> basis() {
+    List<String> all = new ArrayList<>();
+    all.add("Counted: " + RigSetupText.counted(judged.trials().evidence()) + ".");
+    PlaceText.notCounted(judged).ifPresent(all::add);
+    piece.ifPresent(own -> all.add(PieceText.of(judged.piece().orElseThrow(), own)));
+    WayText.of(fit, judged.trials().patches()).ifPresent(all::add);
+    BorrowText.of(fit).ifPresent(all::add);
+    BasisText.of(judged.question()).ifPresent(all::add);
+    all.add(BoardPriorText.of(boards, fit.event()));
+    return all;
+  }
+
   public String text() {
     StringBuilder text = new StringBuilder();
     line(
@@ -50,15 +65,9 @@ public record ModelText(
             .formatted(
                 fit.event() == Event.CHAR ? "Burn onset" : "Removal",
                 judged.trials().stratum().words()));
-    line(text, "Counted: " + RigSetupText.counted(judged.trials().evidence()) + ".");
-    PlaceText.notCounted(judged).ifPresent(words -> line(text, words));
-    piece.ifPresent(own -> line(text, PieceText.of(judged.piece().orElseThrow(), own)));
-    WayText.of(fit, judged.trials().patches()).ifPresent(coat -> line(text, coat));
-    BorrowText.of(fit).ifPresent(borrowed -> line(text, borrowed));
-    BasisText.of(judged.question()).ifPresent(priors -> line(text, priors));
-    line(text, BoardPriorText.of(boards, fit.event()));
+    basis().forEach(sentence -> line(text, sentence));
     text.append('\n').append(parameters()).append('\n');
-    meaning(text);
+    meaning().forEach(sentence -> line(text, sentence));
     checks(text);
     return text.toString();
   }
@@ -79,25 +88,24 @@ public record ModelText(
     table.row(name, three(e.median()), Figures.bounds(e.low(), e.high()), what);
   }
 
-  private void meaning(StringBuilder text) {
+  /** What the model says in plain words, a sentence or two each. */
+  public List<String> meaning() {
+    List<String> all = new ArrayList<>();
     String happens = fit.event() == Event.CHAR ? "chars" : "clears";
-    line(
-        text,
+    all.add(
         "One pass of %s J/cm2 at %s %s %s a patch on an average board as often as not."
             .formatted(
                 three(fit.evenDoseJoulesPerCm2().median()),
                 three(fit.referenceIntensity()),
                 unit(),
                 happens));
-    line(
-        text,
+    all.add(
         "A second pass counts as %s times the dose; twice the %s at the same dose counts as %s times."
             .formatted(
                 three(Math.pow(2, fit.psi().median())),
                 intensityWord(),
                 three(Math.pow(2, fit.phi().median()))));
-    line(
-        text,
+    all.add(
         "On one board it takes %s times the dose to go from 5 %% to 95 %% of patches; one board in three differs from the average by more than a factor of %s."
             .formatted(
                 three(Math.exp(FIVE_TO_NINETY_FIVE * fit.sigma().median())),
@@ -107,8 +115,7 @@ public record ModelText(
     Requirements asked = judged.question().asked();
     double share = forChar ? asked.charRisk() : asked.clearChance();
     double dose = Math.exp(fit.lnPromisedDose(share, asked.confidence(), lnIntensity, 1));
-    line(
-        text,
+    all.add(
         (forChar
                 ? "Up to %s J/cm2 in one pass there, char risk on %s is at most %s with %s"
                     + " confidence%s: in single strokes %s."
@@ -121,6 +128,7 @@ public record ModelText(
                 Figures.percent(asked.confidence()),
                 untried(dose),
                 forChar ? SpotsText.atMost(share, patchSquareCentimetres()) : ""));
+    return all;
   }
 
   private double patchSquareCentimetres() {

@@ -14,6 +14,32 @@ import java.util.Optional;
 public final class RemovalRateText {
   private RemovalRateText() {}
 
+  /** One setting in words. */
+  public record Row(
+      String power,
+      String speed,
+      String dose,
+      String median,
+      String nearlyAll,
+      String perPass,
+      String areaRate) {}
+
+  /** The settings in words, in their order. */
+  public static List<Row> rows(List<RemovalRate> rates) {
+    return rates.stream()
+        .map(
+            rate ->
+                new Row(
+                    SettingsText.power(rate.settings().power()),
+                    SettingsText.speed(rate.settings().form()),
+                    three(rate.exposure().doseJoulesPerCm2()),
+                    passes(rate.median()),
+                    passes(rate.nearlyAll()),
+                    perPass(rate),
+                    three(rate.netSquareCentimetresPerMinute())))
+        .toList();
+  }
+
   /**
    * As a table.
    *
@@ -23,16 +49,17 @@ public final class RemovalRateText {
     Table table =
         new Table(
             ">power", ">speed", ">J/cm2", ">passes, median", ">for 90 %", ">um/pass", ">cm2/min");
-    for (RemovalRate rate : rates) {
-      table.row(
-          SettingsText.power(rate.settings().power()),
-          SettingsText.speed(rate.settings().form()),
-          three(rate.exposure().doseJoulesPerCm2()),
-          passes(rate.median()),
-          passes(rate.nearlyAll()),
-          perPass(rate),
-          three(rate.netSquareCentimetresPerMinute()));
-    }
+    rows(rates)
+        .forEach(
+            row ->
+                table.row(
+                    row.power(),
+                    row.speed(),
+                    row.dose(),
+                    row.median(),
+                    row.nearlyAll(),
+                    row.perPass(),
+                    row.areaRate()));
     return "Passes to clear on %s, with 90 %% intervals\n".formatted(PieceText.board(piece))
         + table.text()
         + Table.paragraph(

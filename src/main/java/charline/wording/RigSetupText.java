@@ -45,7 +45,7 @@ public final class RigSetupText {
   }
 
   /** The same for patches, each of which is one stroke. */
-  static String fixedForPatches(RigSetup bench) {
+  public static String fixedForPatches(RigSetup bench) {
     String knobs = fixed(bench.withStrokes(Strokes.SINGLE));
     return bench.strokes().overlap() == 0
         ? knobs
@@ -79,7 +79,7 @@ public final class RigSetupText {
   }
 
   /** "power as metered on 2026-06-01", or that it never was. */
-  static String metered(RigSetup bench) {
+  public static String metered(RigSetup bench) {
     return MeteredText.on(bench.rig(), bench.pulses(), bench.at())
         .map("power as "::concat)
         .orElse("power as dialled, never metered");

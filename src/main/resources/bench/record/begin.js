@@ -15,6 +15,7 @@ import { passesInWords } from "./words.js";
 // The next patch, or the draft that a correction had put aside.
 export function next() {
   forgetLast();
+  planned("");
   entry.correcting = null;
   if (entry.resume) { restore(entry.resume); saveDraft(); } else further(null);
   announce();
@@ -34,11 +35,19 @@ export function correct(item) {
   if (!form.hidden && !entry.correcting) entry.resume = snapshot();
   const { id, at: when, tape = "", of_patch: patch, ...values } = item.body;
   const reading = patch ? item.of || { patch, code: "this patch", outcome: "", passes: 0 } : null;
+  planned(values.plan || "");
   restore({ values: { ...values, outcome: values.outcome.split("+") }, reading, resume: entry.resume, photo: null, lap: 0, laps: [], untimed: "",
     correcting: { id, at: when, tape, sentence: item.sentence }, counted: Math.max(0, Number(values.passes) - (reading ? reading.passes : 0)) });
   saveDraft();
   announce();
   form.scrollIntoView();
+}
+
+// The plan that the patch on the form fulfils, by its code.
+function planned(code) {
+  form.dataset.plan = code;
+  const words = document.getElementById("plan-words");
+  if (words && !words.textContent.startsWith("Plan " + code + ":")) words.hidden = true;
 }
 
 export function restore(left) {

@@ -31,7 +31,7 @@ export function keepEntry() {
   const words = (tape ? tape + ": " : "") + outcome + " after " + passesInWords(Number(body.passes)) + ", "
     + (reading ? "further passes on " + reading.code : at("c-board").value + ", " + dialled());
   entry.pending = { id, kind: reading ? "reading" : "patch", patch: body.of_patch || id, passes: Number(body.passes), outcome,
-    code: reading ? reading.code : tape, before: reading, file: photo.file, photo: photo.id, by: body.by, draft: snapshot() };
+    code: reading ? reading.code : tape || body.plan || "", before: reading, file: photo.file, photo: photo.id, by: body.by, draft: snapshot() };
   showBusy(true);
   dropDraft();
   // A corrected entry keeps its identity and its place: its photos and further readings wait behind it.
@@ -54,8 +54,11 @@ function bodyOf(outcome, tape) {
   const { reading, correcting, sure } = entry;
   return { id: correcting ? correcting.id : uuid7(), at: correcting ? correcting.at : now(), outcome,
     passes: form.passes.value.trim(), soot: form.soot.value, note: at("note").value, depth: at("depth").value,
-    by: at("by").value.trim(), sure, ...(reading ? { of_patch: reading.patch } : settings()), ...(tape ? { tape } : {}) };
+    by: at("by").value.trim(), sure, ...(reading ? { of_patch: reading.patch } : { ...settings(), ...plan() }), ...(tape ? { tape } : {}) };
 }
+
+// The plan that this patch fulfils; its code is on the tape already.
+const plan = () => form.dataset.plan ? { plan: form.dataset.plan } : {};
 
 // Not taken yet: the tape gets a code of this device's own, which the bench keeps.
 function wait() {
@@ -83,8 +86,8 @@ function settle(waiting) {
 }
 
 export function replied(item, reply) {
-  const { tape } = item.body;
-  if (reply.status === 200 && tape && reply.code !== tape) remind(tape, reply.code);
+  const { tape, plan: planned } = item.body, written = tape || planned;
+  if (reply.status === 200 && written && reply.code !== written) remind(written, reply.code);
   if (entry.pending && item.id === entry.pending.id) {
     if (reply.status === 200) { entry.pending.code = reply.code; settle(false); } else putBack(item, reply);
   } else if (reply.status === 200) {

@@ -72,6 +72,7 @@ public final class LiveRiskBenchmark {
             "benchmark",
             Clock.systemDefaultZone(),
             code -> {},
+            PageOptions.PATIENCE,
             new FaultFiles(Path.of("target"), "benchmark"));
     try (PageServer server = PageServer.start(log, options)) {
       HttpClient client = HttpClient.newHttpClient();

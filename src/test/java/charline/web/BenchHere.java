@@ -5,6 +5,7 @@ import charline.log.Logbook;
 import charline.web.pages.PageOptions;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 
 /**
  * A bench page served by the test's own process, which is warm: the visits start at once. That the
@@ -32,6 +33,7 @@ final class BenchHere implements ServedBench {
                 "test",
                 clock,
                 announced -> code = announced,
+                Duration.ofMinutes(2),
                 new FaultFiles(file.resolveSibling("faults"), "test")));
   }
 

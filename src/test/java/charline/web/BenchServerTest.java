@@ -11,6 +11,11 @@ import charline.log.PatchEntry;
 import charline.paper.PaperStyle;
 import charline.picture.Pictures;
 import charline.web.pages.PageOptions;
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.BitMatrix;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -20,6 +25,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
 import java.security.MessageDigest;
 import java.time.Clock;
 import java.time.Duration;
@@ -109,18 +115,28 @@ class BenchServerTest {
           .isZero();
     }
     log = Logbook.open(file, clock);
-    server =
-        PageServer.start(
-            log,
-            new PageOptions(
-                0,
-                true,
-                "Runa",
-                "test",
-                clock,
-                codes::add,
-                new FaultFiles(folder.resolve("faults"), "test")));
+    server = started(0);
     name = server.sharedAddresses().get(0).replaceAll("http://|/$", "");
+  }
+
+  private PageServer started(int port) {
+    return PageServer.start(
+        log,
+        new PageOptions(
+            port,
+            true,
+            "Runa",
+            "test",
+            clock,
+            codes::add,
+            Duration.ofMinutes(2),
+            new FaultFiles(folder.resolve("faults"), "test")));
+  }
+
+  private void restart() {
+    int port = server.port();
+    server.close();
+    server = started(port);
   }
 
   @AfterEach
@@ -538,7 +554,13 @@ class BenchServerTest {
     Set<String> loaded = new TreeSet<>();
     for (String page :
         List.of(
-            "/", "/record", "/window?family=latex&wood=pine", "/set-up", SHEET + "&print=yes")) {
+            "/",
+            "/record",
+            "/ask",
+            "/log",
+            "/window?family=latex&wood=pine",
+            "/set-up",
+            SHEET + "&print=yes")) {
       loaded.addAll(loadedBy(page, here()));
     }
     Path files = Path.of("src", "main", "resources", "bench");
@@ -607,15 +629,88 @@ class BenchServerTest {
   }
 
   @Test
-  void a_code_lets_one_device_in_for_a_working_day() throws IOException {
+  void a_code_lets_one_device_in_until_a_week_after_it_was_seen() throws IOException {
     String code = codes.get(0).replace(" ", "");
     String cookie = pair(code).cookie();
     assertThat(asDevice("/pulse", cookie).status()).isEqualTo(200);
     assertThat(asDevice("/devices", cookie).status()).isEqualTo(403);
     assertThat(pair(code).status()).as("the code is used up").isEqualTo(403);
     assertThat(codes).hasSize(2);
-    clock.now = clock.now.plus(Duration.ofHours(12));
-    assertThat(asDevice("/pulse", cookie).status()).as("a day later").isEqualTo(401);
+    for (int day = 0; day < 10; day += 6) {
+      clock.now = clock.now.plus(Duration.ofDays(6));
+      assertThat(asDevice("/pulse", cookie).status()).as("seen again").isEqualTo(200);
+    }
+    clock.now = clock.now.plus(Duration.ofDays(7));
+    assertThat(asDevice("/pulse", cookie).status()).as("a week unseen").isEqualTo(401);
+  }
+
+  @Test
+  void a_paired_device_survives_a_restart_and_its_token_is_nowhere_on_disk() throws Exception {
+    String cookie = pair(codes.get(0).replace(" ", "")).cookie();
+    String token = cookie.substring(cookie.indexOf('=') + 1);
+    Path devices = folder.resolve("boathouse.db.devices");
+    assertThat(devices).content().contains("\"name\":\"phone\"").doesNotContain(token);
+    assertThat(Files.getPosixFilePermissions(devices))
+        .containsExactlyInAnyOrder(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE);
+    restart();
+    assertThat(asDevice("/pulse", cookie).status()).as("after a restart").isEqualTo(200);
+    String id = idOf("phone");
+    String form = "Content-Type: application/x-www-form-urlencoded\r\nX-Bench-Token: " + token();
+    send(
+        "POST /devices/rename",
+        here(),
+        form + "\r\n",
+        ("id=" + id + "&name=tablet").getBytes(StandardCharsets.UTF_8));
+    assertThat(get("/devices").body()).contains("<h3>tablet</h3>");
+    send("POST /devices/revoke", here(), form + "\r\n", ("id=" + id).getBytes());
+    restart();
+    assertThat(asDevice("/pulse", cookie).status()).as("revoked").isEqualTo(401);
+  }
+
+  private String idOf(String device) throws IOException {
+    Matcher m =
+        Pattern.compile("<h3>" + device + "</h3>.*?name=\"id\" value=\"([^\"]+)\"", Pattern.DOTALL)
+            .matcher(get("/devices").body());
+    assertThat(m.find()).isTrue();
+    return m.group(1);
+  }
+
+  /** What a camera reads off the Devices page is the address that pairs with the code filled in. */
+  @Test
+  void the_code_to_scan_holds_the_address_and_the_pairing_code() throws Exception {
+    String page = get("/devices").body();
+    Matcher drawn =
+        Pattern.compile("viewBox=\"0 0 (\\d+) \\d+\"[^>]*crispEdges\"><path d=\"([^\"]+)\"")
+            .matcher(page);
+    assertThat(drawn.find()).as(page).isTrue();
+    int size = Integer.parseInt(drawn.group(1));
+    int scale = 4;
+    BitMatrix matrix = new BitMatrix(size * scale);
+    Pattern.compile("M(\\d+) (\\d+)h1v1h-1z")
+        .matcher(drawn.group(2))
+        .results()
+        .forEach(
+            m ->
+                matrix.setRegion(
+                    Integer.parseInt(m.group(1)) * scale,
+                    Integer.parseInt(m.group(2)) * scale,
+                    scale,
+                    scale));
+    int[] pixels = new int[size * scale * size * scale];
+    for (int i = 0; i < pixels.length; i++) {
+      pixels[i] = matrix.get(i % (size * scale), i / (size * scale)) ? 0 : 0xffffff;
+    }
+    String read =
+        new QRCodeReader()
+            .decode(
+                new BinaryBitmap(
+                    new HybridBinarizer(
+                        new RGBLuminanceSource(size * scale, size * scale, pixels))))
+            .getText();
+    String code = codes.get(0).replace(" ", "");
+    assertThat(read).matches("http://.*:" + server.port() + "/pair\\?code=" + code);
+    Answer opened = send("GET /pair?code=" + code, name, "", new byte[0]);
+    assertThat(opened.body()).contains("value=\"" + code + "\"");
   }
 
   @Test
@@ -648,6 +743,7 @@ class BenchServerTest {
                 "test",
                 clock,
                 codes::add,
+                Duration.ofMinutes(2),
                 new FaultFiles(folder.resolve("faults"), "test")))) {
       assertThat(own.sharedAddresses()).isEmpty();
       try (Socket socket = new Socket()) {

@@ -15,8 +15,10 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Arrays;
@@ -54,6 +56,7 @@ final class ServedLog implements AutoCloseable {
                 "test",
                 clock,
                 code -> {},
+                Duration.ofMinutes(2),
                 new FaultFiles(folder.resolve("faults"), "test")));
   }
 
@@ -107,17 +110,59 @@ final class ServedLog implements AutoCloseable {
 
   /** What comes back when a form is sent, whatever its status. */
   String post(String path, String form) throws IOException, InterruptedException {
+    return send(path, "application/x-www-form-urlencoded", form);
+  }
+
+  /** What comes back when an entry is sent, whatever its status. */
+  String entry(String path, String json) throws IOException, InterruptedException {
+    return send(path, "application/json", json);
+  }
+
+  /** Sends a file; gives the identity that names it in an address. */
+  String file(Path file) throws IOException, InterruptedException {
+    String reply =
+        new String(
+            bytes(
+                "log/file?name=" + file.getFileName().toString().replace(" ", "%20"),
+                "application/octet-stream",
+                Files.readAllBytes(file)),
+            StandardCharsets.UTF_8);
+    Matcher id = Pattern.compile("\"id\":\"([^\"]+)\"").matcher(reply);
+    assertThat(id.find()).as(reply).isTrue();
+    return id.group(1);
+  }
+
+  /** What a link to a file gives. */
+  byte[] download(String path) throws IOException, InterruptedException {
+    var answer =
+        client.send(
+            HttpRequest.newBuilder(URI.create(server.address() + path)).build(),
+            BodyHandlers.ofByteArray());
+    assertThat(answer.statusCode()).isEqualTo(200);
+    assertThat(answer.headers().firstValue("Content-Disposition").orElse(""))
+        .startsWith("attachment");
+    return answer.body();
+  }
+
+  private String send(String path, String type, String form)
+      throws IOException, InterruptedException {
+    return new String(
+        bytes(path, type, form.getBytes(StandardCharsets.UTF_8)), StandardCharsets.UTF_8);
+  }
+
+  private byte[] bytes(String path, String type, byte[] body)
+      throws IOException, InterruptedException {
     Matcher token =
         Pattern.compile("name=\"bench-token\" content=\"([^\"]+)\"").matcher(page("set-up"));
     assertThat(token.find()).isTrue();
     return client
         .send(
             HttpRequest.newBuilder(URI.create(server.address() + path))
-                .header("Content-Type", "application/x-www-form-urlencoded")
+                .header("Content-Type", type)
                 .header("X-Bench-Token", token.group(1))
-                .POST(HttpRequest.BodyPublishers.ofString(form))
+                .POST(HttpRequest.BodyPublishers.ofByteArray(body))
                 .build(),
-            BodyHandlers.ofString())
+            BodyHandlers.ofByteArray())
         .body();
   }
 

@@ -48,6 +48,7 @@ class SlowSendersTest {
                 "test",
                 Boathouse.CLOCK,
                 code -> {},
+                PageOptions.PATIENCE,
                 new FaultFiles(folder.resolve("faults"), "test")));
   }
 

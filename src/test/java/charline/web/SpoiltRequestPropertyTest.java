@@ -58,7 +58,8 @@ class SpoiltRequestPropertyTest {
             "rig add heron --kind pulsed --rated 300W --spot 0.5mm --rep 60kHz --width 60mm",
             "board add offcut --wood pine",
             "finish add wall-latex --coat latex:pale:90um",
-            "patch add --board offcut --finish wall-latex --power 60% --hand 20 --passes 1 --outcome residue")) {
+            "patch add --board offcut --finish wall-latex --power 60% --hand 20 --passes 1"
+                + " --outcome residue")) {
       String[] words = ("--log " + file + " " + line).split(" ");
       PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
       var nothing = new ByteArrayInputStream(new byte[0]);
@@ -75,6 +76,7 @@ class SpoiltRequestPropertyTest {
                 "test",
                 clock,
                 code -> {},
+                PageOptions.PATIENCE,
                 new FaultFiles(folder.resolve("faults"), "test")));
     String host = "127.0.0.1:" + server.port();
     String pulse = answer("GET /pulse HTTP/1.1\r\nHost: %s\r\nConnection: close\r\n\r\n", host);

@@ -33,8 +33,9 @@ public final class Counting {
           Map.entry("dozen", 12));
 
   private static final Map<String, Integer> ORDINALS =
-      Map.of("first", 1, "1st", 1, "second", 2, "2nd", 2, "third", 3, "3rd", 3, "fourth", 4, "4th",
-          4, "fifth", 5);
+      Map.of(
+          "first", 1, "1st", 1, "second", 2, "2nd", 2, "third", 3, "3rd", 3, "fourth", 4, "4th", 4,
+          "fifth", 5);
 
   private Counting() {}
 

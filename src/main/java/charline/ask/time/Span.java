@@ -15,7 +15,8 @@ import java.time.temporal.ChronoUnit;
  *     week, and since two weeks ago begins on a day
  * @param comesBack after which time the same words name another one
  */
-record Span(int length, LocalDateTime from, LocalDateTime to, LocalDateTime start, Return comesBack) {
+record Span(
+    int length, LocalDateTime from, LocalDateTime to, LocalDateTime start, Return comesBack) {
   /** After which time a phrase names another stretch. */
   enum Return {
     NEVER,
@@ -48,9 +49,13 @@ record Span(int length, LocalDateTime from, LocalDateTime to, LocalDateTime star
     return new Span(length, from, to, start, when);
   }
 
-  boolean isOneDay() {
+  boolean isWholeDays() {
     return from.toLocalTime().equals(LocalTime.MIDNIGHT)
-        && to.equals(from.plusDays(1));
+        && to.toLocalTime().equals(LocalTime.MIDNIGHT);
+  }
+
+  boolean isOneDay() {
+    return from.toLocalTime().equals(LocalTime.MIDNIGHT) && to.equals(from.plusDays(1));
   }
 
   /** The same words a week or a year sooner. */

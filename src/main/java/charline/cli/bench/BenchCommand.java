@@ -53,10 +53,12 @@ public final class BenchCommand extends LogCommand {
               Release.version(),
               desk.clock(),
               code -> announce("Pairing code, for one device and ten minutes: " + code),
+              PageOptions.PATIENCE,
               desk.faultFiles());
       try (PageServer server = PageServer.start(log, options)) {
         announce("The bench page of " + desk.logFile() + " is at " + server.address());
         server.sharedAddresses().forEach(a -> announce("  for paired devices: " + a));
+        desk.serve();
         announce("Press Ctrl-C to stop.");
         waitForTheEnd(server, log);
       }

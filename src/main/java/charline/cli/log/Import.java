@@ -3,18 +3,10 @@ package charline.cli.log;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.log.Logbook;
-import charline.log.sheet.ImportResult;
-import charline.log.sheet.RigSheet;
-import charline.log.sheet.SampleSheet;
-import charline.log.sheet.TrialSheet;
-import charline.log.sheet.TrialSheetImporter;
-import charline.quantity.Figures;
+import charline.record.SheetImport;
 import charline.refusal.Refusal;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -87,76 +79,23 @@ public final class Import extends LogCommand {
     if (upkeep != null && rigs == null) {
       throw Refusal.usage("--upkeep needs --rigs; `charline rig upkeep` records a single entry.");
     }
-    Optional<RigSheet> rigSheet = Optional.ofNullable(rigs).map(this::rigSheet);
-    Optional<SampleSheet> sampleSheet = Optional.ofNullable(samples).map(SampleSheet::read);
-    Map<Path, TrialSheet> sheets = new LinkedHashMap<>();
-    files.forEach(file -> sheets.put(file, TrialSheet.read(file)));
+    SheetImport.Files sheets =
+        new SheetImport.Files(
+            files,
+            Optional.ofNullable(rigs),
+            Optional.ofNullable(powerChecks),
+            Optional.ofNullable(upkeep),
+            Optional.ofNullable(samples));
     try (Logbook log = desk.logToWrite()) {
-      List<String> done = new ArrayList<>();
-      try {
-        log.inTransaction(
-            () -> {
-              rigSheet.ifPresent(sheet -> done.add(addRigs(sheet, log)));
-              sheets.forEach((file, sheet) -> done.add(addTrials(file, sheet, log)));
-              sampleSheet.ifPresent(sheet -> done.add(addSamples(sheet, log)));
-              if (check) {
-                throw new OnlyChecked();
-              }
-              return null;
-            });
-      } catch (OnlyChecked e) {
+      SheetImport sheetImport =
+          new SheetImport(log, desk.clock(), desk.person(by), SureOption.HINT, sure.given())
+              .watched(desk.progress());
+      List<String> done = check ? sheetImport.check(sheets) : sheetImport.add(sheets);
+      if (check) {
         desk.out().println("Nothing is recorded yet. This would be imported:");
       }
       done.forEach(this::say);
     }
     return DONE;
-  }
-
-  private RigSheet rigSheet(Path file) {
-    return RigSheet.read(file, Optional.ofNullable(powerChecks), Optional.ofNullable(upkeep));
-  }
-
-  private String addRigs(RigSheet sheet, Logbook log) {
-    RigSheet.Brought brought = sheet.addTo(log, desk.clock(), desk.person(by), sure.hint());
-    String further =
-        brought.furtherChecks() == 0
-            ? ""
-            : ", "
-                + Figures.count(
-                    brought.furtherChecks(), "further power check", "further power checks");
-    String upkept =
-        brought.furtherUpkeep() == 0
-            ? ""
-            : ", "
-                + Figures.count(
-                    brought.furtherUpkeep(), "further upkeep entry", "further upkeep entries");
-    return "%s: %s%s%s."
-        .formatted(
-            rigs.getFileName(),
-            Figures.count(brought.rigs(), "new rig", "new rigs"),
-            further,
-            upkept);
-  }
-
-  private String addSamples(SampleSheet sheet, Logbook log) {
-    int added = sheet.addTo(log, desk.person(by));
-    return "%s: %s."
-        .formatted(
-            samples.getFileName(), Figures.count(added, "new sample result", "new sample results"));
-  }
-
-  private String addTrials(Path file, TrialSheet sheet, Logbook log) {
-    ImportResult done =
-        new TrialSheetImporter(log, desk.clock(), SureOption.HINT).add(sheet, sure.given());
-    return "%s: %s.".formatted(file.getFileName(), done.words());
-  }
-
-  /** Undoes the transaction of a dry run. */
-  private static final class OnlyChecked extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    OnlyChecked() {
-      super("only checked", null, false, false);
-    }
   }
 }

@@ -8,14 +8,7 @@ import charline.log.PlannedPatch;
 import charline.record.Plans;
 import charline.trial.Board;
 import charline.trial.Finish;
-import charline.trial.Mark;
-import charline.trial.Outcome;
-import charline.trial.Patch;
-import charline.trial.Reading;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * A planned patch as something to copy from, the way a recorded one is.
@@ -30,29 +23,7 @@ record PlanBase(PlannedPatch plan, Logbook log, CommandContext desk, SureOption 
    * @param finishName finish as given, or null for the one last burned of the plan's family
    */
   PatchEntry entry(String boardName, String finishName) {
-    Reading unread =
-        new Reading(
-            plan.id(),
-            1,
-            Outcome.of(Mark.CLEAN),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            plan.plannedAt(),
-            Optional.empty(),
-            Optional.empty());
-    Patch patch =
-        new Patch(
-            plan.id(),
-            plan.code(),
-            plan.plannedAt(),
-            plan.rig(),
-            board(boardName),
-            finish(finishName),
-            plan.settings(),
-            plan.rig().usual(),
-            OptionalDouble.empty(),
-            List.of(unread));
-    return new PatchEntry(patch, Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
+    return Plans.asPattern(plan, board(boardName), finish(finishName));
   }
 
   private Board board(String name) {

@@ -10,23 +10,18 @@ import charline.cli.command.LogCommand;
 import charline.cli.command.TypedValues;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
-import charline.log.PlanCondition;
 import charline.log.PlannedPatch;
 import charline.paper.BenchList;
 import charline.paper.SheetStamp;
 import charline.plan.NextPatches;
 import charline.plan.Site;
-import charline.plan.Suggestion;
-import charline.trial.Stratum;
 import charline.wording.NextJson;
 import charline.wording.NextText;
 import charline.wording.PairsText;
-import charline.wording.PlanText;
+import charline.wording.PlanEntries;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -169,53 +164,22 @@ public final class Next extends LogCommand {
 
   /** Codes and page come together: where the page cannot be written, no code is taken. */
   private List<String> reserved(Logbook log, NextAnswer answer) {
-    Stratum stratum = answer.stratum();
-    NextPatches next = answer.next();
     return log.inTransaction(
         () -> {
-          List<PlannedPatch> plans = new ArrayList<>();
-          for (Suggestion s : next.suggestions()) {
-            PlannedPatch plan = plan(log, stratum, next, s, condition(s, plans));
-            plans.addAll(log.planned().reserve(List.of(plan)));
-          }
-          List<String> codes = plans.stream().map(PlannedPatch::code).toList();
+          List<String> codes =
+              log
+                  .planned()
+                  .reserve(new PlanEntries(answer, log::newId, desk.now(), desk.person(by)).all())
+                  .stream()
+                  .map(PlannedPatch::code)
+                  .toList();
           SheetStamp stamp = PageFile.stamp(desk, by);
           PageFile.write(
-              new BenchList(stratum, next, codes, stamp, answer.precautions()).html(), to);
+              new BenchList(answer.stratum(), answer.next(), codes, stamp, answer.precautions())
+                  .html(),
+              to);
           return codes;
         });
-  }
-
-  /** What must come first, to be read with the plan wherever that is looked up. */
-  private static Optional<PlanCondition> condition(Suggestion s, List<PlannedPatch> plans) {
-    return s.onlyAfter().isEmpty()
-        ? Optional.empty()
-        : Optional.of(PlanCondition.noChar(plans.get(s.onlyAfter().getAsInt() - 1)));
-  }
-
-  private PlannedPatch plan(
-      Logbook log,
-      Stratum stratum,
-      NextPatches next,
-      Suggestion s,
-      Optional<PlanCondition> condition) {
-    return new PlannedPatch(
-        log.newId(),
-        "",
-        stratum.family(),
-        stratum.wood(),
-        next.bench().rig(),
-        s.place().board(),
-        s.place().name(),
-        s.settings(),
-        s.passes(),
-        s.purpose().word(),
-        PlanText.motive(s.motive()),
-        condition,
-        desk.now(),
-        Optional.of(desk.person(by)),
-        false,
-        Optional.empty());
   }
 
   private Site site() {

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 
-/** Names what two logs hold differently, in one sentence for the person. */
+/** Names what two logs hold differently, side by side and in one sentence for the person. */
 final class ConflictText {
   /** Said by another column of the same row, in fewer words. */
   private static final List<String> TWICE_SAID = List.of("typed_json");
@@ -22,8 +22,9 @@ final class ConflictText {
   }
 
   /** What differs in a row that both hold. */
-  String of(String table, UUID id) {
+  Conflict of(String table, UUID id) {
     List<String> differences = new ArrayList<>();
+    List<Conflict.Side> sides = new ArrayList<>();
     for (String column : other.amendable(table)) {
       database
           .first(
@@ -32,20 +33,46 @@ final class ConflictText {
               JOIN other.%1$s o ON o.id = m.id WHERE m.id = ? AND m.%2$s IS NOT o.%2$s
               """
                   .formatted(table, column),
-              row -> difference(table, column, row.text("here"), row.text("there")),
+              row -> new Stored(row.text("here"), row.text("there")),
               id)
-          .filter(difference -> !TWICE_SAID.contains(column))
-          .ifPresent(differences::add);
+          .filter(stored -> !TWICE_SAID.contains(column))
+          .ifPresent(
+              stored -> {
+                differences.add(difference(table, column, stored.here(), stored.there()));
+                sides.add(side(table, column, stored.here(), stored.there()));
+              });
     }
     String what = differences.isEmpty() ? "the typed words differ" : String.join(", ", differences);
-    return "%s was amended here and in %s: %s.".formatted(whose(table, id), name, what);
+    return new Conflict(
+        whose(table, id),
+        sides,
+        "%s was amended here and in %s: %s.".formatted(whose(table, id), name, what));
+  }
+
+  private record Stored(String here, String there) {}
+
+  private Conflict.Side side(String table, String column, String here, String there) {
+    if (column.equals("voided_why")) {
+      String state = table.equals("reading") ? "struck" : "void";
+      return new Conflict.Side("whether it counts", counts(state, here), counts(state, there));
+    }
+    ColumnWords words = ColumnWords.of(table + "." + column);
+    return new Conflict.Side(
+        words.name(),
+        value(words, table, column, here, "main"),
+        value(words, table, column, there, "other"));
+  }
+
+  private static String counts(String state, String why) {
+    return why == null ? "it counts" : "%s: %s".formatted(state, why);
   }
 
   /** A reading of the other log that does not fit those here. */
-  String ofReading(UUID id) {
+  Conflict ofReading(UUID id) {
     String patch = code(UUID.fromString(other.text("reading", "patch_id", id)));
     String passes = passes(other.text("reading", "passes", id));
     String outcome = other.text("reading", "outcome", id);
+    String what = "%s after %s".formatted(patch, passes);
     return database
         .first(
             """
@@ -56,17 +83,25 @@ final class ConflictText {
             id)
         .map(
             here ->
-                "%s after %s was read here (%s) and in %s (%s)."
-                    .formatted(patch, passes, here, name, outcome))
+                new Conflict(
+                    what,
+                    List.of(new Conflict.Side("outcome", here, outcome)),
+                    "%s after %s was read here (%s) and in %s (%s)."
+                        .formatted(patch, passes, here, name, outcome)))
         .orElseGet(
             () ->
-                "The reading of %s after %s in %s (%s) does not fit the readings here."
-                    .formatted(patch, passes, name, outcome));
+                new Conflict(
+                    what,
+                    List.of(),
+                    "The reading of %s after %s in %s (%s) does not fit the readings here."
+                        .formatted(patch, passes, name, outcome)));
   }
 
   /** A finish whose coats differ. */
-  String ofCoats(UUID finish) {
-    return "Finish %s has other coats in %s.".formatted(here("finish", "name", finish), name);
+  Conflict ofCoats(UUID finish) {
+    String named = here("finish", "name", finish);
+    return new Conflict(
+        "Finish " + named, List.of(), "Finish %s has other coats in %s.".formatted(named, name));
   }
 
   private String whose(String table, UUID id) {

@@ -44,7 +44,7 @@ final class MergeConflicts {
   private final Attribution attribution;
   private final ConflictText words;
   private final OtherCoats coats;
-  private final List<String> unresolved = new ArrayList<>();
+  private final List<Conflict> unresolved = new ArrayList<>();
   private int amended;
   private int voided;
   private int settled;
@@ -154,7 +154,7 @@ final class MergeConflicts {
     return settled;
   }
 
-  List<String> unresolved() {
+  List<Conflict> unresolved() {
     return unresolved;
   }
 

@@ -27,8 +27,7 @@ import java.util.TreeMap;
  * @param settled rows that both had amended differently, now as was asked
  * @param notes what had to be done otherwise than asked, one sentence each: codes and names that
  *     were taken
- * @param conflicts what both logs hold differently and nobody has decided, one sentence each; it
- *     stays as it is here
+ * @param unresolved what both logs hold differently and nobody has decided; it stays as it is here
  * @param damage what either log holds damaged and what was therefore left out, one sentence each
  * @param twice what both logs set up under one name and agree in, left for the person to join
  * @param joined the same, joined as was asked
@@ -51,7 +50,7 @@ public record Merged(
     int voided,
     int settled,
     List<String> notes,
-    List<String> conflicts,
+    List<Conflict> unresolved,
     List<String> damage,
     List<SetUpTwice> twice,
     List<SetUpTwice> joined) {
@@ -82,10 +81,15 @@ public record Merged(
     SortedMap<String, Integer> byRig = new TreeMap<>(upkeep);
     upkeep = Collections.unmodifiableSortedMap(byRig);
     notes = List.copyOf(notes);
-    conflicts = List.copyOf(conflicts);
+    unresolved = List.copyOf(unresolved);
     damage = List.copyOf(damage);
     twice = List.copyOf(twice);
     joined = List.copyOf(joined);
+  }
+
+  /** What both logs hold differently and nobody has decided, one sentence each. */
+  public List<String> conflicts() {
+    return unresolved.stream().map(Conflict::sentence).toList();
   }
 
   /** True if nothing came in, nothing was changed and nothing is left to say. */

@@ -24,10 +24,7 @@ public enum Amount {
   RATE(Knob.RATE, "repetition rate", p -> knob(p, Knob.RATE)),
   PULSE(Knob.PULSE, "pulse duration", p -> knob(p, Knob.PULSE)),
   SECONDS(Knob.SECONDS, "time per pass", p -> knob(p, Knob.SECONDS)),
-  DOSE(
-      Knob.DOSE,
-      "dose of one pass",
-      p -> OptionalDouble.of(p.exposure().doseJoulesPerCm2())),
+  DOSE(Knob.DOSE, "dose of one pass", p -> OptionalDouble.of(p.exposure().doseJoulesPerCm2())),
   /** Of all passes together. */
   TOTAL_DOSE(
       Knob.DOSE,
@@ -110,5 +107,4 @@ public enum Amount {
     }
     return OptionalDouble.empty();
   }
-
 }

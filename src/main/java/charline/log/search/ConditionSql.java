@@ -44,10 +44,7 @@ final class ConditionSql {
   static Where of(Condition condition) {
     ConditionSql sql = new ConditionSql();
     boolean asksForVoid = condition.leaves().anyMatch(new Has(Feature.VOID)::equals);
-    String base =
-        asksForVoid
-            ? MAYBE
-            : Filter.COUNTING;
+    String base = asksForVoid ? MAYBE : Filter.COUNTING;
     return new Where(base + " AND " + sql.text(condition, true), sql.values.toArray());
   }
 
@@ -84,7 +81,7 @@ final class ConditionSql {
     }
     if (condition instanceof Coats coats && coats.families().size() == 1 && !coats.top()) {
       return Optional.of(
-          "p.finish_id IN (SELECT id FROM finish WHERE family IN %1$s UNION SELECT finish_id FROM coat WHERE family IN %1$s)"
+              "p.finish_id IN (SELECT id FROM finish WHERE family IN %1$s UNION SELECT finish_id FROM coat WHERE family IN %1$s)"
                   .formatted(list(coats.families().get(0))))
           .filter(sql -> !coats.bottom());
     }

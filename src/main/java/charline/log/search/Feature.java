@@ -28,8 +28,7 @@ public enum Feature {
    */
   boolean of(PatchEntry entry) {
     return switch (this) {
-      case SOOT ->
-          entry.patch().readings().stream().anyMatch(r -> r.soot().orElse(Boolean.FALSE));
+      case SOOT -> entry.patch().readings().stream().anyMatch(r -> r.soot().orElse(Boolean.FALSE));
       case NOTE ->
           entry.note().isPresent()
               || entry.patch().readings().stream().map(Reading::note).anyMatch(Optional::isPresent);

@@ -2,13 +2,18 @@ package charline.web.entry;
 
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.log.PlannedPatch;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
 import charline.record.PatchDraft;
 import charline.record.Patches;
+import charline.record.Plans;
 import charline.refusal.Refusal;
+import charline.trial.Board;
+import charline.trial.Finish;
 import charline.trial.Outcome;
 import charline.trial.Patch;
+import charline.trial.Plausibility.Doubt;
 import charline.trial.Reading;
 import charline.trial.Rig;
 import java.time.Clock;
@@ -16,6 +21,8 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
@@ -58,20 +65,42 @@ public final class Entries {
             return known.get();
           }
           Rig rig = log.rig(fields.need("rig", "The rig"));
+          Board board = log.board(fields.need("board", "The board"));
+          Finish finish = log.finish(fields.need("finish", "The finish"));
+          Optional<PlannedPatch> plan = plan(fields);
           DialledKnobs dialled = DialledKnobs.read(fields::line);
+          List<Doubt> doubts = new ArrayList<>(dialled.doubts());
+          plan.ifPresent(
+              p -> {
+                doubts.addAll(Plans.doubts(p, board));
+                doubts.addAll(Plans.doubts(p, finish));
+              });
           PatchDraft draft =
               new PatchDraft(
                   id,
                   rig,
-                  log.board(fields.need("board", "The board")),
-                  log.finish(fields.need("finish", "The finish")),
+                  board,
+                  finish,
                   dialled.on(rig),
                   reading(fields, log.newId(), person),
                   fields.note("note"),
-                  dialled.doubts());
-          Patch patch = patches(fields).add(draft, device, () -> code(fields)).patch();
+                  doubts);
+          Patch patch =
+              patches(fields)
+                  .add(
+                      draft,
+                      device,
+                      () -> plan.map(PlannedPatch::code).orElseGet(() -> code(fields)))
+                  .patch();
           return kept(id, patch, draft.reading(), false);
         });
+  }
+
+  /** The plan that a patch fulfils; another device may have fulfilled it meanwhile. */
+  private Optional<PlannedPatch> plan(Fields fields) {
+    return Optional.ofNullable(fields.line("plan"))
+        .flatMap(
+            code -> log.planned().open().stream().filter(p -> p.code().equals(code)).findFirst());
   }
 
   private Patches patches(Fields fields) {

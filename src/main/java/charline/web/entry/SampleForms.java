@@ -9,6 +9,7 @@ import charline.trial.SampleResult;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.UnaryOperator;
 
 /** Records results of samples from the named values of a form, and takes them out. */
@@ -29,24 +30,44 @@ public final class SampleForms {
   public void sample(Finish finish, UnaryOperator<String> form, String by) {
     Fields f = Fields.of(form);
     SampleEntries entries = new SampleEntries(log, Doubtful.unless(f.yes("sure")), by);
+    entries.add(read(f, entries, log.newId(), "", finish));
+  }
+
+  /** Puts a result right; the old one stays in the history. */
+  public void amend(Finish finish, UnaryOperator<String> form, String by) {
+    Fields f = Fields.of(form);
+    SampleEntries entries = new SampleEntries(log, Doubtful.unless(f.yes("sure")), by);
+    Sample old = log.samples().byCode(f.need("sample", "The sample"));
+    old.voided()
+        .ifPresent(
+            why -> {
+              throw Refusal.usage(
+                  "%s is void (%s); record the result anew.".formatted(old.code(), why));
+            });
+    entries.amend(
+        old,
+        read(f, entries, old.id(), old.code(), old.finish().orElse(finish)),
+        f.need("why", "The reason"));
+  }
+
+  private static Sample read(Fields f, SampleEntries entries, UUID id, String code, Finish finish) {
     boolean wholeJob = f.yes("whole_job");
     if (wholeJob && f.line("job") == null) {
       throw Refusal.usage("A result for a whole job needs the name of the job.");
     }
-    entries.add(
-        new Sample(
-            log.newId(),
-            "",
-            wholeJob ? Optional.empty() : Optional.of(finish),
-            Optional.ofNullable(f.line("job")),
-            entries.substance(f.need("substance", "What was tested for")),
-            day(f.need("on", "The day of the sample")),
-            Optional.ofNullable(f.line("tested_by")),
-            Optional.ofNullable(f.line("reference")),
-            SampleResult.ofWord(f.need("result", "The result")),
-            Optional.ofNullable(f.line("value")),
-            f.note("note"),
-            Optional.empty()));
+    return new Sample(
+        id,
+        code,
+        wholeJob ? Optional.empty() : Optional.of(finish),
+        Optional.ofNullable(f.line("job")),
+        entries.substance(f.need("substance", "What was tested for")),
+        day(f.need("on", "The day of the sample")),
+        Optional.ofNullable(f.line("tested_by")),
+        Optional.ofNullable(f.line("reference")),
+        SampleResult.ofWord(f.need("result", "The result")),
+        Optional.ofNullable(f.line("value")),
+        f.note("note"),
+        Optional.empty());
   }
 
   private static LocalDate day(String text) {

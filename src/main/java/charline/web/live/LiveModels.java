@@ -46,18 +46,18 @@ import java.util.function.Supplier;
  * runs, the one before it answers and says so: a person at the bench never waits for a fit.
  */
 public final class LiveModels implements AutoCloseable {
-  private static final int KEPT_ANSWERS = 64;
+  private static final int KEPT_ANSWERS = 24;
 
   /** Each keeps the shifts of its board under every draw. */
   private static final int KEPT_PIECES = 8;
 
-  private static final Way ON_THE_FACE = Way.UNSAID.with(Place.FACE);
+  /** A fit of 3,000 patches with its draws takes about 6 MB. */
+  private static final int KEPT_FITS = 24;
 
-  private static final Duration LONGEST = Duration.ofSeconds(30);
+  private static final Way ON_THE_FACE = Way.UNSAID.with(Place.FACE);
 
   private final Logbook log;
   private final BiFunction<Fitter, Trials, LiveForecast> fit;
-  private final Duration longest;
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
           task -> {
@@ -73,19 +73,13 @@ public final class LiveModels implements AutoCloseable {
   private LogSnapshot shelf;
 
   public LiveModels(Logbook log) {
-    this(log, LiveForecast::fitted, LONGEST);
+    this(log, LiveForecast::fitted);
   }
 
   /** With a fit that can be made to wait. */
-  LiveModels(Logbook log, BiFunction<Fitter, Trials, LiveForecast> fit, Duration longest) {
+  LiveModels(Logbook log, BiFunction<Fitter, Trials, LiveForecast> fit) {
     this.log = log;
     this.fit = fit;
-    this.longest = longest;
-  }
-
-  /** How long a person waits who asked for one window. */
-  public Duration longest() {
-    return longest;
   }
 
   /**
@@ -94,7 +88,12 @@ public final class LiveModels implements AutoCloseable {
    * @param way coat and place; a fit answers for any rig and figure of its patches
    */
   private record Subject(
-      Stratum stratum, boolean acceptTint, Way way, boolean borrow, Optional<Board> piece) {
+      Stratum stratum,
+      boolean acceptTint,
+      Way way,
+      Priors priors,
+      boolean borrow,
+      Optional<Board> piece) {
     List<Patch> patches(LogSnapshot seen) {
       return seen.trials().with(way.placeOrFace()).of(stratum);
     }
@@ -150,10 +149,9 @@ public final class LiveModels implements AutoCloseable {
   /**
    * How models of a stratum stand to what the log holds now.
    *
-   * @param models older ones that answer while newer ones are being fitted
+   * @param trials of older ones that answer while newer ones are being fitted
    */
-  public Staleness behind(LiveForecast models) {
-    Trials trials = models.trials();
+  public Staleness behind(Trials trials) {
     return Staleness.of(
         trials.patches(), shelf().trials().with(trials.asked().placeOrFace()).of(trials.stratum()));
   }
@@ -184,6 +182,7 @@ public final class LiveModels implements AutoCloseable {
             stratum,
             question.asked().acceptTint(),
             Way.UNSAID.with(question.way().coat()).with(question.way().placeOrFace()),
+            question.priors(),
             question.borrow(),
             question.piece().map(log::board)),
         patience);
@@ -192,7 +191,9 @@ public final class LiveModels implements AutoCloseable {
   /** The same for a request that saw the log as it was then; never older than others saw it. */
   Known of(LogSnapshot seen, Stratum stratum, boolean acceptTint, Duration patience) {
     return of(
-        seen, new Subject(stratum, acceptTint, ON_THE_FACE, false, Optional.empty()), patience);
+        seen,
+        new Subject(stratum, acceptTint, ON_THE_FACE, Priors.USUAL, false, Optional.empty()),
+        patience);
   }
 
   private Known of(LogSnapshot seen, Subject subject, Duration patience) {
@@ -237,7 +238,7 @@ public final class LiveModels implements AutoCloseable {
     Trials trials = new Trials(subject.stratum(), own, subject.acceptTint(), subject.way());
     Supplier<LiveForecast> work =
         () -> {
-          Fitter fitter = fitting(seen).fitter(trials, Priors.USUAL, subject.borrow());
+          Fitter fitter = fitting(seen).fitter(trials, subject.priors(), subject.borrow());
           return subject
               .piece()
               .filter(board -> own.stream().anyMatch(p -> p.board().id().equals(board.id())))
@@ -257,13 +258,16 @@ public final class LiveModels implements AutoCloseable {
     return fresh;
   }
 
-  /** Keeps a fit, and of the pieces only those that were fitted last. */
+  /** Keeps a fit, and of all only those that were fitted last. */
   private void keep(Subject subject, Fitting fresh) {
     fittings.remove(subject);
     fittings.put(subject, fresh);
-    List<Subject> pieces =
-        fittings.keySet().stream().filter(kept -> kept.piece().isPresent()).toList();
-    pieces.stream().limit(Math.max(0, pieces.size() - KEPT_PIECES)).forEach(fittings::remove);
+    keepLast(KEPT_PIECES, fittings.keySet().stream().filter(s -> s.piece().isPresent()).toList());
+    keepLast(KEPT_FITS, List.copyOf(fittings.keySet()));
+  }
+
+  private void keepLast(int most, List<Subject> subjects) {
+    subjects.stream().limit(Math.max(0, subjects.size() - most)).forEach(fittings::remove);
   }
 
   private LogFitter fitting(LogSnapshot seen) {
@@ -295,19 +299,13 @@ public final class LiveModels implements AutoCloseable {
    * The answer of models to a question.
    *
    * @param subject what was asked; the models' trials take the place of its own
-   * @param patience how long to wait for what costs a fit
-   * @return empty where that was not long enough
+   * @param validity whether the window of the models may be used
    */
-  public Optional<WindowAnswer> window(
-      Answers answers, TrialCase subject, LiveForecast models, Duration patience) {
-    if (!models.trials().tried(subject.trials().asked())) {
-      return Optional.empty(); // older models know nothing of it
-    }
+  WindowAnswer window(Answers answers, TrialCase subject, LiveForecast models, Validity validity) {
     LiveForecast asked = models.asking(subject.trials().asked());
     TrialCase known = subject.with(asked.trials());
     Recommendation found = recommend(models, known);
-    return validity(models, subject.bench().rig(), patience)
-        .map(validity -> answers.window(known, found, Applicability.of(known, validity)));
+    return answers.window(known, found, Applicability.of(known, validity));
   }
 
   /** The window of models for what was asked, computed once per question. */

@@ -17,11 +17,13 @@ import charline.trial.Place;
 import charline.trial.Stratum;
 import charline.trial.Tone;
 import charline.web.live.LiveModels;
+import charline.web.live.PriorTexts;
 import charline.window.JobLimit;
 import charline.window.Requirements;
 import charline.window.Strokes;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +31,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** Questions as the address of a page asks them, and as an address that asks them again. */
-record Asking(LiveModels models) {
+record Asking(LiveModels models, PriorTexts priors) {
+  /** Knobs that may stay fixed across a window. */
+  static final List<Knob> FIXED =
+      List.of(Knob.SPOT, Knob.RATE, Knob.PULSE, Knob.WIDTH, Knob.SPACING);
+
   private static final List<String> LIMITS =
       List.of(
           "risk",
@@ -39,7 +45,13 @@ record Asking(LiveModels models) {
           "overlap",
           "job",
           "jobrisk",
+          "rig",
+          "spot",
+          "rep",
+          "pulse",
           "width",
+          "spacing",
+          "prior",
           "tone",
           "thickness",
           "figure",
@@ -47,7 +59,7 @@ record Asking(LiveModels models) {
           "borrow",
           "piece");
 
-  /** What the address asks, but for the scan width. */
+  /** What the address asks, but for the knobs that it fixes. */
   TrialQuestion question(Context ctx) {
     TrialQuestion question = asked(ctx);
     String code = text(ctx, "light");
@@ -59,7 +71,7 @@ record Asking(LiveModels models) {
         .orElse(question);
   }
 
-  private static TrialQuestion asked(Context ctx) {
+  private TrialQuestion asked(Context ctx) {
     TrialQuestion question =
         TrialQuestion.about(text(ctx, "family"), text(ctx, "wood"))
             .with(
@@ -71,6 +83,14 @@ record Asking(LiveModels models) {
             .with(new Strokes(share(ctx, "overlap", Strokes.USUAL.overlap())))
             .with(way(ctx))
             .borrowing("yes".equals(ctx.queryParam("borrow")));
+    String prior = text(ctx, "prior");
+    if (!prior.isEmpty()) {
+      question = question.with(priors.of(prior));
+    }
+    String rig = text(ctx, "rig");
+    if (!rig.isEmpty()) {
+      question = question.onRig(rig);
+    }
     String piece = text(ctx, "piece");
     if (!piece.isEmpty()) {
       question = question.forPiece(piece);
@@ -126,18 +146,21 @@ record Asking(LiveModels models) {
     return Measure.parse(text, Quantity.SHARE).value() / 100;
   }
 
-  static FixedKnobs width(Context ctx) {
-    String text = text(ctx, "width");
-    if (text.isEmpty()) {
-      return FixedKnobs.NONE;
+  /** The knobs that the address fixes. */
+  static FixedKnobs knobs(Context ctx) {
+    Map<Knob, Double> values = new EnumMap<>(Knob.class);
+    for (Knob knob : FIXED) {
+      String text = text(ctx, knob.key());
+      if (!text.isEmpty()) {
+        try {
+          double value = Measure.parse(text, knob.quantity()).value();
+          values.put(knob, Invariant.positive(knob.words(), value, knob.unit()));
+        } catch (Refusal e) {
+          throw knob == Knob.WIDTH ? Refusal.lacking(Missing.SCAN_WIDTH, e.getMessage()) : e;
+        }
+      }
     }
-    try {
-      double width = Measure.parse(text, Quantity.LENGTH).value();
-      Invariant.positive("Scan width", width, "mm");
-      return new FixedKnobs(Map.of(Knob.WIDTH, width));
-    } catch (Refusal e) {
-      throw Refusal.lacking(Missing.SCAN_WIDTH, e.getMessage());
-    }
+    return new FixedKnobs(values);
   }
 
   /** What else the address asks, so that a choice of light loses none of it. */
@@ -174,10 +197,14 @@ record Asking(LiveModels models) {
               parts.add("job=" + Figures.shortest(job.areaSquareMetres()));
               job.charRisk().ifPresent(risk -> parts.add("jobrisk=" + percent(risk)));
             });
-    question
-        .fixed()
-        .of(Knob.WIDTH)
-        .ifPresent(width -> parts.add("width=" + Figures.shortest(width)));
+    question.rig().ifPresent(rig -> parts.add("rig=" + Links.escaped(rig)));
+    for (Knob knob : FIXED) {
+      question
+          .fixed()
+          .of(knob)
+          .ifPresent(value -> parts.add(knob.key() + "=" + Figures.shortest(value)));
+    }
+    question.priors().file().ifPresent(name -> parts.add("prior=" + name));
     question.way().coat().tone().ifPresent(tone -> parts.add("tone=" + tone.word()));
     question
         .way()

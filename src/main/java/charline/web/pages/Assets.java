@@ -18,10 +18,10 @@ final class Assets {
   private static final String[] NAMES =
       """
       icon.svg
-      tokens.css bench.css controls.css home.css live.css record.css window.css
-      bench.js coats.js connection.js identity.js link.js live.js map.js moment.js navigate.js
-      numbers.js page.js parts.js photo-store.js print.js queue.js record.js refusal.js requests.js
-      sending.js shrink.js steps.js storage.js visited.js
+      tokens.css bench.css controls.css home.css live.css record.css window.css work.css
+      bench.js choose.js coats.js connection.js identity.js link.js live.js map.js moment.js navigate.js
+      numbers.js page.js parts.js photo-store.js print.js queue.js record.js refusal.js renew.js requests.js
+      sending.js shrink.js steps.js storage.js upload.js visited.js
       record/bars.js record/begin.js record/draft.js record/elements.js record/entry.js
       record/keeping.js record/kept.js record/limits.js record/offer.js record/outcome.js record/pad.js
       record/passes.js record/person.js record/photo.js record/place.js record/poison.js

@@ -1,6 +1,7 @@
 package charline.web.pages;
 
 import charline.answer.Precautions;
+import charline.log.Change;
 import charline.log.Logbook;
 import charline.record.SampleEntries;
 import charline.refusal.Refusal;
@@ -15,6 +16,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +39,8 @@ public final class FinishPages {
   void add(RoutesConfig routes) {
     routes.get("/finish", ctx -> show(ctx, "", false));
     routes.post("/finish/sample", taking(forms::sample));
+    routes.get("/finish/sample", ctx -> sample(ctx, "", false));
+    routes.post("/finish/amend", this::amend);
     routes.post("/finish/void", taking(forms::takeOut));
   }
 
@@ -108,6 +112,73 @@ public final class FinishPages {
               (trouble, doubtful) -> show(ctx, trouble, doubtful),
               () -> "/finish?name=" + Links.escaped(finish.name()));
     };
+  }
+
+  /**
+   * One result that is put right.
+   *
+   * @param given what its form shows
+   */
+  public record SampleView(
+      Finish finish,
+      Sample sample,
+      List<String> substances,
+      List<Change> history,
+      String trouble,
+      boolean doubtful,
+      Map<String, String> given) {
+    /** What a field of the form shows. */
+    public String given(String field) {
+      return given.getOrDefault(field, "");
+    }
+  }
+
+  private void amend(Context ctx) {
+    Finish finish = finish(ctx);
+    new SentForm(ctx, person)
+        .take(
+            by -> forms.amend(finish, ctx::formParam, by),
+            (trouble, doubtful) -> sample(ctx, trouble, doubtful),
+            () -> "/finish?name=" + Links.escaped(finish.name()));
+  }
+
+  private void sample(Context ctx, String trouble, boolean doubtful) {
+    Finish finish = finish(ctx);
+    String code = Optional.ofNullable(ctx.formParam("sample")).orElse(Asking.text(ctx, "sample"));
+    Sample sample;
+    try {
+      sample = log.samples().byCode(code);
+    } catch (Refusal e) {
+      throw HttpRefusal.notThere(e.getMessage());
+    }
+    pages.send(
+        ctx,
+        "sample",
+        pages.frame(ctx, "Sample " + sample.code(), "/set-up", "work.css", "refusal.js"),
+        Map.of(
+            "view",
+            new SampleView(
+                finish,
+                sample,
+                SampleEntries.usual(log),
+                log.samples().history(sample),
+                trouble,
+                doubtful,
+                trouble.isEmpty() ? shown(sample) : SentForm.given(ctx))));
+  }
+
+  private static Map<String, String> shown(Sample sample) {
+    Map<String, String> shown = new HashMap<>();
+    shown.put("substance", sample.substance());
+    shown.put("result", sample.result().word());
+    shown.put("on", sample.takenOn().toString());
+    shown.put("tested_by", sample.testedBy().orElse(""));
+    shown.put("reference", sample.reference().orElse(""));
+    shown.put("value", sample.value().orElse(""));
+    shown.put("note", sample.note().orElse(""));
+    shown.put("job", sample.job().orElse(""));
+    shown.put("whole_job", sample.finish().isEmpty() ? "true" : "");
+    return shown;
   }
 
   private void show(Context ctx, String trouble, boolean doubtful) {

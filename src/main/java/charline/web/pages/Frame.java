@@ -19,7 +19,8 @@ public record Frame(
   private static final List<Tab> TABS =
       List.of(
           new Tab("/", "Home", "M3.5 11.5 12 4.5l8.5 7M6 10v9.5h12V10"),
-          new Tab("/record", "Record", "M12 3.5a8.5 8.5 0 1 0 0 17a8.5 8.5 0 0 0 0-17M12 8v8M8 12h8"),
+          new Tab(
+              "/record", "Record", "M12 3.5a8.5 8.5 0 1 0 0 17a8.5 8.5 0 0 0 0-17M12 8v8M8 12h8"),
           new Tab("/ask", "Ask", "M10.5 4a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13M15.5 15.5 20 20"),
           new Tab("/window", "Window", "M4 4v16h16M9 7.5h7.5V15H9z"));
 

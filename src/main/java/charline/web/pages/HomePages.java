@@ -1,48 +1,37 @@
 package charline.web.pages;
 
-import charline.answer.Answers;
 import charline.answer.Light;
 import charline.answer.Precautions;
-import charline.answer.TrialCase;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
 import charline.log.Logbook;
 import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Stratum;
+import charline.web.live.LastKnown;
+import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
-import charline.window.LiveForecast;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Clock;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** The first page, and the part of it that takes longer. */
 final class HomePages {
-  private static final Duration PATIENCE = Duration.ofMillis(300);
-
   private final Logbook log;
   private final LiveModels models;
-  private final WindowPages windows;
-  private final Clock clock;
+  private final LiveAnswers live;
+  private final PageOptions options;
   private final Pages pages;
 
-  /** Models stay the same object for as long as their patches do, and so does what follows. */
-  private final AtomicReference<Known> known = new AtomicReference<>();
-
-  private record Known(LiveForecast models, LocalDate day, WindowAnswer answer) {}
-
-  HomePages(Logbook log, LiveModels models, WindowPages windows, Clock clock, Pages pages) {
+  HomePages(Logbook log, LiveModels models, LiveAnswers live, PageOptions options, Pages pages) {
     this.log = log;
     this.models = models;
-    this.windows = windows;
-    this.clock = clock;
+    this.live = live;
+    this.options = options;
     this.pages = pages;
   }
 
@@ -61,7 +50,7 @@ final class HomePages {
             "view",
             HomeView.of(
                 shelf.trials().patches(),
-                LocalDate.now(clock),
+                LocalDate.now(options.clock()),
                 latest(shelf).map(p -> HomeView.Bench.of(p, Precautions.of(log, p.finish()))),
                 RecordView.missing(shelf))));
   }
@@ -87,28 +76,19 @@ final class HomePages {
   }
 
   private Optional<NextView> next(Stratum stratum) {
-    Answers answers = windows.answers();
-    if (answers.precautions(stratum).barred()) {
+    if (live.now().precautions(stratum).barred()) {
       return Optional.empty();
     }
-    LiveModels.Known fitted = models.of(stratum, false, PATIENCE);
-    if (fitted.models().isEmpty()) {
-      return Optional.of(NextView.unknown(stratum));
-    }
-    LiveForecast ready = fitted.models().get();
-    Known before = known.get();
-    if (before != null && before.models() == ready && before.day().equals(LocalDate.now(clock))) {
-      return Optional.of(NextView.of(before.answer(), fitted.renewing()));
-    }
     try {
-      TrialCase subject =
-          answers.choose(
-              TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)));
-      Optional<WindowAnswer> answer = models.window(answers, subject, ready, PATIENCE);
-      answer.ifPresent(a -> known.set(new Known(ready, LocalDate.now(clock), a)));
+      LastKnown.Known<WindowAnswer> known =
+          live.windows()
+              .of(
+                  TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)),
+                  options.patience());
       return Optional.of(
-          answer
-              .map(a -> NextView.of(a, fitted.renewing()))
+          known
+              .value()
+              .map(answer -> NextView.of(answer, known.renewing()))
               .orElseGet(() -> NextView.unknown(stratum)));
     } catch (Refusal e) {
       return Optional.empty(); // the window page asks for what is missing

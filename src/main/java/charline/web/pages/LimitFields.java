@@ -9,7 +9,9 @@ import charline.trial.Place;
 import charline.trial.Tone;
 import charline.window.JobLimit;
 import charline.window.Requirements;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -30,6 +32,10 @@ import java.util.stream.Stream;
  * @param borrow whether the log's other trials lend what they know
  * @param piece board that the answer is for, blank for any
  * @param boards to choose from, each with patches of the stratum
+ * @param rig that the answer is for, blank for the one most patches were burned on
+ * @param rigs to choose from
+ * @param fixed what each knob is fixed at, but for the scan width, blank where it is not
+ * @param priors as they were typed, blank for the usual ones
  */
 public record LimitFields(
     Requirements asked,
@@ -44,13 +50,20 @@ public record LimitFields(
     String place,
     boolean borrow,
     String piece,
-    List<String> boards) {
+    List<String> boards,
+    String rig,
+    List<String> rigs,
+    Map<Knob, String> fixed,
+    String priors) {
   /**
    * The fields as a question fills them.
    *
    * @param patches of the stratum
+   * @param rigs to choose from
+   * @param priors as they were typed, blank for the usual ones
    */
-  static LimitFields of(TrialQuestion question, List<Patch> patches) {
+  static LimitFields of(
+      TrialQuestion question, List<Patch> patches, List<String> rigs, String priors) {
     Optional<JobLimit> job = question.job();
     OptionalDouble risk = job.map(JobLimit::charRisk).orElse(OptionalDouble.empty());
     OptionalDouble width = question.fixed().of(Knob.WIDTH);
@@ -73,7 +86,31 @@ public record LimitFields(
         question.way().placeOrFace().word(),
         question.borrow(),
         question.piece().orElse(""),
-        patches.stream().map(patch -> patch.board().name()).distinct().sorted().toList());
+        patches.stream().map(patch -> patch.board().name()).distinct().sorted().toList(),
+        question.rig().orElse(""),
+        rigs,
+        fixed(question),
+        priors);
+  }
+
+  private static Map<Knob, String> fixed(TrialQuestion question) {
+    Map<Knob, String> fixed = new LinkedHashMap<>();
+    Asking.FIXED.stream()
+        .filter(knob -> knob != Knob.WIDTH)
+        .forEach(
+            knob -> {
+              OptionalDouble value = question.fixed().of(knob);
+              fixed.put(knob, value.isPresent() ? Figures.shortest(value.getAsDouble()) : "");
+            });
+    return fixed;
+  }
+
+  /** Whether anything is asked that few people need. */
+  public boolean special() {
+    return !rig.isEmpty()
+        || !priors.isEmpty()
+        || !width.isEmpty()
+        || fixed.values().stream().anyMatch(text -> !text.isEmpty());
   }
 
   /** Places to choose from. */

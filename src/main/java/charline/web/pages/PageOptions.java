@@ -2,6 +2,7 @@ package charline.web.pages;
 
 import charline.fault.FaultFiles;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.function.Consumer;
 
 /**
@@ -13,6 +14,7 @@ import java.util.function.Consumer;
  * @param version version of the program, for the sheet
  * @param clock the time
  * @param announce is told every new pairing code
+ * @param patience how long a page waits for an answer before it shows the last known one
  * @param faults where the program's own faults are written down
  */
 public record PageOptions(
@@ -22,4 +24,8 @@ public record PageOptions(
     String version,
     Clock clock,
     Consumer<String> announce,
-    FaultFiles faults) {}
+    Duration patience,
+    FaultFiles faults) {
+  /** Short enough that a page is there at once. */
+  public static final Duration PATIENCE = Duration.ofMillis(150);
+}

@@ -35,6 +35,7 @@ public final class PairingPages {
     routes.post("/pair", this::pair);
     routes.get("/devices", this::devices);
     routes.post("/devices/revoke", this::revoke);
+    routes.post("/devices/rename", this::rename);
   }
 
   /**
@@ -42,16 +43,30 @@ public final class PairingPages {
    *
    * @param code the pairing code that holds now, empty if the page is not shared
    * @param until until when it holds
-   * @param addresses where other devices find the page
+   * @param scan the chosen address with the code, to scan
+   * @param addresses where other devices find the page, what most can open first
+   * @param chosen the one to scan
+   * @param kept whether paired devices outlive a restart
    */
   public record DevicesView(
-      Optional<String> code, String until, List<String> addresses, List<Row> rows) {}
+      Optional<String> code,
+      String until,
+      Optional<ScanCode> scan,
+      List<String> addresses,
+      int chosen,
+      List<Row> rows,
+      boolean kept) {}
 
   /** One paired device. */
   public record Row(String id, String name, String paired, String seen, String expires) {}
 
   private void pairPage(Context ctx, String trouble) {
-    pages.send(ctx, "pair", pages.frame(ctx, "Pair this device", ""), Map.of("trouble", trouble));
+    String scanned = Optional.ofNullable(ctx.queryParam("code")).orElse("");
+    pages.send(
+        ctx,
+        "pair",
+        pages.frame(ctx, "Pair this device", ""),
+        Map.of("trouble", trouble, "code", scanned.matches("[\\d ]{8,9}") ? scanned : ""));
   }
 
   private void pair(Context ctx) {
@@ -70,13 +85,30 @@ public final class PairingPages {
   private void devices(Context ctx) {
     AccessFilter.requireHere(ctx);
     Optional<Pairing> pairing = door.pairing();
+    List<String> addresses = door.sharedHosts().stream().map(h -> "http://" + h + "/").toList();
+    int chosen = chosen(ctx, addresses.size());
+    Optional<String> code = pairing.map(Pairing::code);
     DevicesView view =
         new DevicesView(
-            pairing.map(p -> Pairing.spaced(p.code())),
+            code.map(Pairing::spaced),
             pairing.map(p -> time(p.expiresAt())).orElse(""),
-            door.sharedHosts().stream().map(h -> "http://" + h + "/").toList(),
-            door.devices().all().stream().map(this::row).toList());
-    pages.send(ctx, "devices", pages.frame(ctx, "Devices", ""), Map.of("view", view));
+            code.filter(c -> !addresses.isEmpty())
+                .map(c -> ScanCode.of(addresses.get(chosen) + "pair?code=" + c)),
+            addresses,
+            chosen,
+            door.devices().all().stream().map(this::row).toList(),
+            door.devices().kept());
+    pages.send(
+        ctx,
+        "devices",
+        pages.frame(ctx, "Devices", "", "work.css", "renew.js"),
+        Map.of("view", view));
+  }
+
+  private static int chosen(Context ctx, int addresses) {
+    String text = Optional.ofNullable(ctx.queryParam("address")).orElse("");
+    int chosen = text.matches("\\d{1,2}") ? Integer.parseInt(text) : 0;
+    return chosen < addresses ? chosen : 0;
   }
 
   private Row row(Devices.Device d) {
@@ -90,6 +122,18 @@ public final class PairingPages {
   private void revoke(Context ctx) {
     AccessFilter.requireHere(ctx);
     if (!door.devices().revoke(Optional.ofNullable(ctx.formParam("id")).orElse(""))) {
+      throw HttpRefusal.notThere("That device is no longer paired.");
+    }
+    ctx.redirect("/devices", HttpStatus.SEE_OTHER);
+  }
+
+  private void rename(Context ctx) {
+    AccessFilter.requireHere(ctx);
+    String name = Optional.ofNullable(ctx.formParam("name")).orElse("");
+    if (name.isBlank()) {
+      throw new HttpRefusal(422, "A device needs a name; type one.");
+    }
+    if (!door.devices().rename(Optional.ofNullable(ctx.formParam("id")).orElse(""), name)) {
       throw HttpRefusal.notThere("That device is no longer paired.");
     }
     ctx.redirect("/devices", HttpStatus.SEE_OTHER);

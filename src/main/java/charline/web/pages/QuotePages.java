@@ -37,9 +37,11 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
     if (windows.barred(ctx, answers, stratum, HttpStatus.OK)) {
       return;
     }
-    TrialQuestion asked = question.with(Asking.width(ctx));
+    Frame frame =
+        pages.frame(ctx, "Quote, " + stratum.words(), "/window", "window.css", "renew.js");
+    TrialQuestion asked = question.with(Asking.knobs(ctx));
     String query = Asking.query(stratum, asked);
-    LimitFields limits = LimitFields.of(asked, windows.patches(stratum));
+    LimitFields limits = windows.limits(asked, windows.patches(stratum));
     QuoteForm form = new QuoteForm(ctx);
     QuoteView.Form fields =
         new QuoteView.Form(form.times(Quoting.usual(ANY_AREA)), form.prices(), form.lead());
@@ -51,7 +53,12 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
     if (asked.job().isEmpty()) {
       view = QuoteView.asking(stratum, query, limits, fields);
     } else {
-      WindowPages.Answer answer = windows.answer(answers, asked);
+      Optional<WindowPages.Answer> known = windows.answer(asked);
+      if (known.isEmpty()) {
+        windows.computing(ctx, frame, "Quote: " + stratum.words(), asked);
+        return;
+      }
+      WindowPages.Answer answer = known.get();
       WindowAnswer window = answer.window();
       behind = answer.behind();
       notValid = DriftText.notValid(window.applicability().validity());
@@ -67,10 +74,6 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
     values.put("notValid", notValid);
     values.put("behind", behind);
     values.put("poison", poison);
-    pages.send(
-        ctx,
-        "quote",
-        pages.frame(ctx, "Quote, " + stratum.words(), "/window", "window.css"),
-        values);
+    pages.send(ctx, "quote", frame, values);
   }
 }

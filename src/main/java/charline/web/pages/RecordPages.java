@@ -6,7 +6,9 @@ import charline.answer.TrialQuestion;
 import charline.exposure.Settings;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.log.PlannedPatch;
 import charline.model.way.Way;
+import charline.record.Plans;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Circumstances;
@@ -32,6 +34,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** The page where patches are recorded, and what it asks before each is fired. */
 record RecordPages(Logbook log, LiveModels models, Clock clock, String person, Pages pages) {
@@ -51,9 +56,13 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
       pages.send(ctx, "record-empty", frame, Map.of("sentence", missing.get()));
       return;
     }
+    Optional<PlannedPatch> plan =
+        Optional.ofNullable(ctx.queryParam("plan")).map(log.planned()::open);
     Optional<PatchEntry> read = Optional.ofNullable(ctx.queryParam("reading")).map(log::patch);
     Optional<PatchEntry> like =
-        read.or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch))
+        plan.map(p -> pattern(shelf, p))
+            .or(() -> read)
+            .or(() -> Optional.ofNullable(ctx.queryParam("like")).map(log::patch))
             .or(() -> log.lastPatch(Pages.recorder(ctx, person)));
     Frame frame = pages.frame(ctx, "Record", "/record", "live.css", "record.css", "record.js");
     pages.send(
@@ -66,10 +75,39 @@ record RecordPages(Logbook log, LiveModels models, Clock clock, String person, P
                 shelf,
                 like,
                 read,
+                plan,
                 ctx,
                 Pages.recorder(ctx, person),
                 Precautions.ofEach(log, shelf.finishes()),
                 log.figures())));
+  }
+
+  /** A plan to copy from: on its board, else on one of its wood that was not burned yet. */
+  private PatchEntry pattern(LogSnapshot shelf, PlannedPatch plan) {
+    Set<UUID> burned =
+        shelf.trials().patches().stream().map(p -> p.board().id()).collect(Collectors.toSet());
+    List<Board> fitting =
+        shelf.boards().stream().filter(b -> Stratum.covers(plan.wood(), b.wood())).toList();
+    Board board =
+        plan.board()
+            .or(() -> fitting.stream().filter(b -> !burned.contains(b.id())).findFirst())
+            .or(() -> fitting.stream().findFirst())
+            .orElseThrow(
+                () ->
+                    Refusal.usage(
+                        "%s is planned on %s, and the log has no board of %s; set one up first."
+                            .formatted(plan.code(), plan.place(), plan.wood())));
+    Plans plans = new Plans(log);
+    Finish finish =
+        plans
+            .finish(plan)
+            .or(() -> plans.finishes(plan).stream().findFirst())
+            .orElseThrow(
+                () ->
+                    Refusal.usage(
+                        "%s is planned for %s, and the log has no finish of it; set one up first."
+                            .formatted(plan.code(), plan.family())));
+    return Plans.asPattern(plan, board, finish);
   }
 
   private void live(Context ctx) {

@@ -4,7 +4,9 @@ import charline.answer.Precautions;
 import charline.exposure.Emission;
 import charline.exposure.Figure;
 import charline.log.PatchEntry;
+import charline.log.PlannedPatch;
 import charline.paper.PatchSign;
+import charline.plan.Purpose;
 import charline.quantity.Figures;
 import charline.trial.Board;
 import charline.trial.DoseKnobs;
@@ -15,6 +17,7 @@ import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.web.entry.DialledKnobs;
 import charline.web.live.LogSnapshot;
+import charline.wording.SettingsText;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +34,7 @@ import java.util.stream.Stream;
  * @param passes where the pass counter begins
  * @param reading the patch that a further reading is for, if the page was opened for one
  * @param person who stands in where the device does not know who is at the bench
+ * @param plan the plan that the patch fulfils, if the page was opened for one
  * @param fresh the board that the patch is planned on, where it is still to be found
  * @param figures scan figures to choose from
  */
@@ -40,6 +44,7 @@ public record RecordView(
     int passes,
     Optional<Further> reading,
     String person,
+    Optional<Planned> plan,
     Optional<String> fresh,
     List<String> figures) {
 
@@ -66,6 +71,21 @@ public record RecordView(
   /** A patch that takes a further reading; last seen as outcome, a bar and the passes. */
   public record Further(String id, String code, String lastSeen) {}
 
+  /** A planned patch, with what it is for. */
+  public record Planned(String code, String words) {
+    static Planned of(PlannedPatch plan) {
+      return new Planned(
+          plan.code(),
+          "Plan %s: %s, %s on %s. %s."
+              .formatted(
+                  plan.code(),
+                  SettingsText.settings(plan.settings()),
+                  SettingsText.plannedPasses(plan.passes(), Purpose.ofWord(plan.purpose())),
+                  plan.place(),
+                  plan.reasonInFull()));
+    }
+  }
+
   /** An outcome to tap. */
   public record Tap(PatchSign sign, String hint) {}
 
@@ -73,6 +93,7 @@ public record RecordView(
       LogSnapshot shelf,
       Optional<PatchEntry> like,
       Optional<PatchEntry> read,
+      Optional<PlannedPatch> plan,
       Context ctx,
       String person,
       Map<String, Precautions> known,
@@ -112,7 +133,9 @@ public record RecordView(
         read.map(e -> e.patch().lastReading().passes() + 1).or(() -> passes(ctx)).orElse(1),
         read.map(PatchEntry::patch).map(RecordView::further),
         person,
+        plan.map(Planned::of),
         Optional.ofNullable(ctx.queryParam("fresh"))
+            .or(() -> plan.filter(p -> p.board().isEmpty()).map(PlannedPatch::place))
             .filter(name -> name.matches("new board \\d{1,3}")),
         Stream.concat(Figure.words().stream(), ownFigures.stream()).distinct().toList());
   }

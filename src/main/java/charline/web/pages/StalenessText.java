@@ -11,6 +11,8 @@ final class StalenessText {
   /** More codes than these are counted. */
   private static final int MOST_NAMED = 4;
 
+  private static final String NEWER = "A newer answer is being computed.";
+
   private StalenessText() {}
 
   /** "Not in this answer yet: P-0041, P-0042. A newer one is being worked out; ..." */
@@ -19,10 +21,11 @@ final class StalenessText {
     add(parts, "not in this answer yet: ", behind.missing());
     add(parts, "as they were before: ", behind.changed());
     add(parts, "still in it: ", behind.gone());
+    if (parts.isEmpty()) {
+      return NEWER;
+    }
     String line = String.join("; ", parts);
-    return line.substring(0, 1).toUpperCase(Locale.ROOT)
-        + line.substring(1)
-        + ". A newer answer is being computed.";
+    return line.substring(0, 1).toUpperCase(Locale.ROOT) + line.substring(1) + ". " + NEWER;
   }
 
   private static void add(List<String> parts, String words, List<String> codes) {

@@ -2,7 +2,6 @@ package charline.web.pages;
 
 import charline.answer.Answers;
 import charline.answer.Dialled;
-import charline.answer.Light;
 import charline.answer.Precautions;
 import charline.answer.Strata;
 import charline.answer.TrialCase;
@@ -22,24 +21,24 @@ import charline.trial.Caution;
 import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
+import charline.trial.Rig;
 import charline.trial.Stratum;
+import charline.web.live.LastKnown;
+import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
 import charline.web.security.HttpRefusal;
-import charline.window.LiveForecast;
-import charline.window.Recommendation;
 import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.wording.DriftText;
 import charline.wording.NoBeamText;
 import charline.wording.PrecautionText;
 import charline.wording.SheetCautions;
-import charline.wording.VerdictText;
 import gg.jte.Content;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -50,25 +49,28 @@ import java.util.Optional;
 
 /** The pages of windows: every stratum, one of them with its map, and its sheet. */
 public final class WindowPages {
-  /** A person who asks for one window waits for it; a list does not wait for each. */
-  private static final Duration LISTED = Duration.ofMillis(400);
-
   private static final String COMPUTING = "being computed";
 
   private final Logbook log;
   private final LiveModels models;
-  private final Clock clock;
-  private final String version;
+  private final LiveAnswers live;
+  private final PageOptions options;
   private final Pages pages;
   private final Asking asking;
 
-  WindowPages(Logbook log, LiveModels models, Clock clock, String version, Pages pages) {
+  WindowPages(
+      Logbook log,
+      LiveModels models,
+      LiveAnswers live,
+      PageOptions options,
+      Asking asking,
+      Pages pages) {
     this.log = log;
     this.models = models;
-    this.clock = clock;
-    this.version = version;
+    this.live = live;
+    this.options = options;
     this.pages = pages;
-    asking = new Asking(models);
+    this.asking = asking;
   }
 
   void add(RoutesConfig routes) {
@@ -82,9 +84,20 @@ public final class WindowPages {
    *
    * @param verdict in a word, or that it is being worked out
    * @param notValid why the window must not be used any more, if so
+   * @param renewing true while a newer verdict is computed
    */
   public record Listed(
-      String link, String words, int patches, String verdict, Optional<Caution> notValid) {}
+      String link,
+      String words,
+      int patches,
+      String verdict,
+      Optional<Caution> notValid,
+      boolean renewing) {
+    /** Whether no verdict was ever known. */
+    public boolean pending() {
+      return verdict.equals(COMPUTING);
+    }
+  }
 
   private void window(Context ctx) {
     if (ctx.queryParam("family") == null) {
@@ -102,9 +115,17 @@ public final class WindowPages {
     if (barred(ctx, answers, stratum, HttpStatus.OK)) {
       return;
     }
-    Frame frame = pages.frame(ctx, stratum.words(), "/window", "live.css", "window.css", "map.js");
+    Frame frame =
+        pages.frame(
+            ctx, stratum.words(), "/window", "live.css", "window.css", "map.js", "renew.js");
     try {
-      Answer answer = answer(answers, question.with(Asking.width(ctx)));
+      TrialQuestion asked = question.with(Asking.knobs(ctx));
+      Optional<Answer> known = answer(asked);
+      if (known.isEmpty()) {
+        computing(ctx, frame, stratum.words(), asked);
+        return;
+      }
+      Answer answer = known.get();
       WindowAnswer window = answer.window();
       pages.send(
           ctx,
@@ -114,6 +135,7 @@ public final class WindowPages {
               "view",
               WindowView.of(
                   window,
+                  limits(window.subject().question(), window.found().patches()),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
                   PrecautionText.headline(window.precautions()),
@@ -131,17 +153,22 @@ public final class WindowPages {
   /** Says why the beam stays off, if it does, in place of a window or a sheet. */
   boolean barred(Context ctx, Answers answers, Stratum stratum, HttpStatus status) {
     Precautions known = answers.precautions(stratum);
-    if (!known.barred()) {
-      return false;
+    if (known.barred()) {
+      noBeam(ctx, stratum.words(), known, status);
     }
+    return known.barred();
+  }
+
+  /** Says why the beam stays off. */
+  void noBeam(Context ctx, String title, Precautions known, HttpStatus status) {
     ctx.status(status);
     pages.send(
         ctx,
         "no-beam",
-        pages.frame(ctx, stratum.words(), "/window"),
+        pages.frame(ctx, title, "/window"),
         Map.of(
             "title",
-            stratum.words(),
+            title,
             "poison",
             PrecautionText.headline(known).orElse(""),
             "reason",
@@ -150,7 +177,6 @@ public final class WindowPages {
             NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE),
             "cautions",
             known.cautions()));
-    return true;
   }
 
   /**
@@ -160,6 +186,15 @@ public final class WindowPages {
    * @param words what was burned with it
    */
   public record LightChoice(String link, String words, int patches) {}
+
+  /** The fields that ask the same again. */
+  LimitFields limits(TrialQuestion question, List<Patch> patches) {
+    return LimitFields.of(
+        question,
+        patches,
+        models.shelf().rigs().stream().map(Rig::name).toList(),
+        asking.priors().text(question.priors()));
+  }
 
   /** The patches of a stratum. */
   List<Patch> patches(Stratum stratum) {
@@ -187,48 +222,40 @@ public final class WindowPages {
 
   private void list(Context ctx) {
     Answers answers = answers();
+    Instant deadline = Instant.now().plus(options.patience());
     List<Listed> rows =
         models.shelf().strata().entrySet().stream()
             .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
-            .map(e -> listed(answers, e.getKey(), e.getValue().size()))
+            .map(e -> listed(answers, e.getKey(), e.getValue().size(), deadline))
             .toList();
     List<Caution> notValid =
         rows.stream().flatMap(row -> row.notValid().stream()).distinct().toList();
     pages.send(
         ctx,
         "windows",
-        pages.frame(ctx, "Window", "/window"),
-        Map.of("rows", rows, "notValid", notValid));
+        pages.frame(ctx, "Window", "/window", "renew.js"),
+        Map.of(
+            "rows",
+            rows,
+            "notValid",
+            notValid,
+            "renewing",
+            rows.stream().anyMatch(Listed::renewing)));
   }
 
-  private Listed listed(Answers answers, Stratum stratum, int patches) {
+  private Listed listed(Answers answers, Stratum stratum, int patches, Instant deadline) {
     if (answers.precautions(stratum).barred()) {
-      return row(stratum, patches, NoBeamText.VERDICT, Optional.empty());
+      return row(stratum, patches, NoBeamText.VERDICT, Optional.empty(), false);
     }
-    LiveModels.Known known = models.of(stratum, false, LISTED);
-    if (known.models().isEmpty() || known.renewing()) {
-      return row(stratum, patches, COMPUTING, Optional.empty());
-    }
-    LiveForecast ready = known.models().get();
     try {
-      TrialCase subject =
-          answers.choose(
-              TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)));
-      Recommendation found = models.recommend(ready, subject);
-      if (found.chosen().isEmpty()) {
-        return row(stratum, patches, found.verdict().word(), Optional.empty());
-      }
-      // A window is not shown without knowing whether it still holds.
-      return models
-          .validity(ready, subject.bench().rig(), LISTED)
-          .map(
-              validity ->
-                  row(
-                      stratum,
-                      patches,
-                      VerdictText.of(found, validity),
-                      DriftText.notValid(validity)))
-          .orElseGet(() -> row(stratum, patches, COMPUTING, Optional.empty()));
+      LastKnown.Known<LiveAnswers.Verdict> known =
+          live.verdicts().of(stratum, Duration.between(Instant.now(), deadline));
+      return row(
+          stratum,
+          patches,
+          known.value().map(LiveAnswers.Verdict::words).orElse(COMPUTING),
+          known.value().flatMap(LiveAnswers.Verdict::notValid),
+          known.renewing());
     } catch (Refusal e) {
       return row(
           stratum,
@@ -236,18 +263,19 @@ public final class WindowPages {
           e.missing().equals(Optional.of(Missing.SCAN_WIDTH))
               ? "needs a scan width"
               : "cannot be judged",
-          Optional.empty());
+          Optional.empty(),
+          false);
     }
   }
 
   private static Listed row(
-      Stratum stratum, int patches, String verdict, Optional<Caution> notValid) {
-    return new Listed("/window?" + Links.of(stratum), stratum.words(), patches, verdict, notValid);
+      Stratum stratum, int patches, String verdict, Optional<Caution> notValid, boolean renewing) {
+    return new Listed(
+        "/window?" + Links.of(stratum), stratum.words(), patches, verdict, notValid, renewing);
   }
 
   Answers answers() {
-    // To the hour, so that the same question keeps its answer.
-    return models.answers(OffsetDateTime.now(clock).truncatedTo(ChronoUnit.HOURS).plusHours(1));
+    return live.now();
   }
 
   static List<Stratum> candidates(Answers answers, TrialQuestion question) {
@@ -265,20 +293,34 @@ public final class WindowPages {
    */
   record Answer(WindowAnswer window, Optional<String> behind) {}
 
-  Answer answer(Answers answers, TrialQuestion question) {
-    TrialCase subject = answers.choose(question);
-    LiveModels.Known known = models.of(subject.trials().stratum(), question, models.longest());
-    LiveForecast ready = known.models().orElseThrow(WindowPages::notYet);
-    return new Answer(
-        models.window(answers, subject, ready, models.longest()).orElseThrow(WindowPages::notYet),
-        known.renewing()
-            ? Optional.of(models.behind(ready)).filter(b -> !b.nothing()).map(StalenessText::of)
-            : Optional.empty());
+  /** The newest answer that is ready; empty where none ever was. */
+  Optional<Answer> answer(TrialQuestion question) {
+    LastKnown.Known<WindowAnswer> known = live.windows().of(question, options.patience());
+    return known
+        .value()
+        .map(
+            window ->
+                new Answer(
+                    window,
+                    known.renewing()
+                        ? Optional.of(StalenessText.of(models.behind(window.subject().trials())))
+                        : Optional.empty()));
   }
 
-  private static HttpRefusal notYet() {
-    return new HttpRefusal(
-        503, "The models of these patches are being fitted; try again in a moment.");
+  /** Says that an answer is computed; the page then looks again by itself. */
+  void computing(Context ctx, Frame frame, String title, TrialQuestion question) {
+    Precautions known = answers().precautions(question);
+    pages.send(
+        ctx,
+        "computing",
+        frame,
+        Map.of(
+            "title",
+            title,
+            "poison",
+            PrecautionText.headline(known).orElse(""),
+            "cautions",
+            known.cautions()));
   }
 
   /** What a place on the map does. */
@@ -298,7 +340,7 @@ public final class WindowPages {
       return;
     }
     int passes = (int) number(ctx, "passes", 1, 999);
-    TrialCase subject = answers.choose(question.with(Asking.width(ctx)));
+    TrialCase subject = answers.choose(question.with(Asking.knobs(ctx)));
     RigSetup bench = subject.bench();
     Requirements asked = subject.asked();
     Stratum stratum = subject.trials().stratum();
@@ -321,7 +363,7 @@ public final class WindowPages {
     Map<String, Object> words =
         LiveRiskText.of(
             stratum,
-            models.of(stratum, question, models.longest()).asking(subject.trials().asked()),
+            models.of(stratum, question, options.patience()).asking(subject.trials().asked()),
             new Dialled(bench.rig(), settings, bench.at(), passes, bench.strokes()),
             asked);
     LiveRiskText.doubt(words, doubts);
@@ -349,7 +391,17 @@ public final class WindowPages {
     if (barred(ctx, answers, candidates.get(0), HttpStatus.CONFLICT)) {
       return;
     }
-    Answer answer = answer(answers, question.with(Asking.width(ctx)));
+    TrialQuestion asked = question.with(Asking.knobs(ctx));
+    Optional<Answer> known = answer(asked);
+    if (known.isEmpty()) {
+      computing(
+          ctx,
+          pages.frame(ctx, "Sheet", "/window", "renew.js"),
+          "Sheet: " + candidates.get(0).words(),
+          asked);
+      return;
+    }
+    Answer answer = known.get();
     List<Caution> cautions = new ArrayList<>();
     DriftText.notValid(answer.window().applicability().validity()).ifPresent(cautions::add);
     answer
@@ -360,8 +412,8 @@ public final class WindowPages {
     SheetStamp stamp =
         new SheetStamp(
             String.valueOf(log.file().getFileName()),
-            version,
-            OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS),
+            options.version(),
+            OffsetDateTime.now(options.clock()).truncatedTo(ChronoUnit.SECONDS),
             Optional.ofNullable(ctx.queryParam("by")).filter(b -> !b.isBlank()));
     Optional<String> script =
         Optional.ofNullable(ctx.queryParam("print"))

@@ -142,6 +142,7 @@ public record WindowView(
 
   static WindowView of(
       WindowAnswer answer,
+      LimitFields limits,
       Optional<String> behind,
       Optional<Caution> notValid,
       Optional<String> poison,
@@ -151,7 +152,7 @@ public record WindowView(
     Optional<Box> box = found.chosen().filter(b -> found.verdict() == Verdict.WINDOW);
     return new WindowView(
         found.stratum(),
-        LimitFields.of(question, found.patches()),
+        limits,
         behind,
         notValid,
         poison,

@@ -5,6 +5,7 @@ import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -42,8 +43,6 @@ public final class AccessFilter {
           """
               .split("\\s+"));
 
-  private static final int NAME_LENGTH = 40;
-
   private final boolean shared;
   private final Secrets secrets = new Secrets();
   private final Devices devices;
@@ -53,10 +52,11 @@ public final class AccessFilter {
   /**
    * @param shared whether paired devices are let in
    * @param announce is told every new pairing code
+   * @param deviceFile where paired devices outlive a restart
    */
-  public AccessFilter(boolean shared, Clock clock, Consumer<String> announce) {
+  public AccessFilter(boolean shared, Clock clock, Consumer<String> announce, Path deviceFile) {
     this.shared = shared;
-    devices = new Devices(secrets, clock);
+    devices = new Devices(secrets, clock, deviceFile);
     pairing = shared ? new Pairing(secrets, clock, announce) : null;
   }
 
@@ -177,16 +177,13 @@ public final class AccessFilter {
       throw HttpRefusal.notThere("This bench page is not shared, so there is nothing to pair.");
     }
     pairing.redeem(code, ctx.ip());
-    String given = name.strip().replaceAll("\\p{Cntrl}", "");
-    String shown = given.isEmpty() ? "device at " + ctx.ip() : given;
-    String token =
-        devices.pair(shown.length() > NAME_LENGTH ? shown.substring(0, NAME_LENGTH) : shown);
+    String token = devices.pair(name.isBlank() ? "device at " + ctx.ip() : name);
     ctx.cookie(
         new Cookie(
             COOKIE,
             token,
             "/",
-            (int) Devices.LIFETIME.toSeconds(),
+            (int) Devices.COOKIE.toSeconds(),
             false, // the shop's network has no certificates; the page says so
             true,
             null,

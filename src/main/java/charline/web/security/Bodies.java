@@ -1,6 +1,7 @@
 package charline.web.security;
 
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -37,7 +38,8 @@ final class Bodies {
     if (charset.find() && !charset.group(1).equalsIgnoreCase("utf-8")) {
       throw HttpRefusal.otherLetters();
     }
-    if (ctx.path().startsWith("/entries/") || ctx.path().equals("/photos")) {
+    if (ctx.path().startsWith("/entries/")
+        || List.of("/photos", "/log/file").contains(ctx.path())) {
       return;
     }
     if (!ctx.isFormUrlencoded()) {

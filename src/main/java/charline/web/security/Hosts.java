@@ -6,6 +6,7 @@ import java.net.SocketException;
 import java.net.UnknownHostException;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -27,10 +28,20 @@ record Hosts(Set<String> here, Set<String> shared) {
     }
     Set<String> others = new LinkedHashSet<>();
     if (shared) {
-      networkNames().forEach(name -> others.add(name + ":" + port));
+      networkNames().stream()
+          .sorted(Comparator.comparing(Hosts::rank))
+          .forEach(name -> others.add(name + ":" + port));
       others.removeAll(here);
     }
     return new Hosts(Collections.unmodifiableSet(here), Collections.unmodifiableSet(others));
+  }
+
+  /** What most devices can open comes first: numbers of four parts, then names. */
+  private static int rank(String name) {
+    if (name.startsWith("[")) {
+      return 2;
+    }
+    return name.matches("[\\d.]+") ? 0 : 1;
   }
 
   boolean isHere(String host) {

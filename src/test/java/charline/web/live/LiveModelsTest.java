@@ -56,7 +56,7 @@ class LiveModelsTest {
     charline("board add offcut --wood pine");
     charline("finish add wall-latex --coat latex:pale:90um");
     log = Logbook.open(file, CLOCK);
-    models = new LiveModels(log, this::fit, LONG);
+    models = new LiveModels(log, this::fit);
   }
 
   @AfterEach

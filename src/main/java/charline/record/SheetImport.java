@@ -1,0 +1,139 @@
+package charline.record;
+
+import charline.log.Logbook;
+import charline.log.sheet.ImportResult;
+import charline.log.sheet.RigSheet;
+import charline.log.sheet.SampleSheet;
+import charline.log.sheet.TrialSheet;
+import charline.log.sheet.TrialSheetImporter;
+import charline.progress.Progress;
+import charline.quantity.Figures;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Brings trial sheets into a log, with the rigs and samples that belong to them: everything or
+ * nothing.
+ */
+public final class SheetImport {
+  private final Logbook log;
+  private final Clock clock;
+  private final String by;
+  private final String hint;
+  private final boolean sure;
+  private Progress progress = Progress.NONE;
+
+  /**
+   * @param by who sets up the rigs
+   * @param hint how a person says that doubtful values are meant as they are
+   * @param sure whether the person has said so
+   */
+  public SheetImport(Logbook log, Clock clock, String by, String hint, boolean sure) {
+    this.log = log;
+    this.clock = clock;
+    this.by = by;
+    this.hint = hint;
+    this.sure = sure;
+  }
+
+  /** The same, telling how far it is. */
+  public SheetImport watched(Progress by) {
+    progress = by;
+    return this;
+  }
+
+  /**
+   * The files of an import.
+   *
+   * @param trials trial sheets
+   * @param rigs rigs to set up first
+   * @param checks their power checks; needs rigs
+   * @param upkeep what was done to them; needs rigs
+   * @param samples sample results
+   */
+  public record Files(
+      List<Path> trials,
+      Optional<Path> rigs,
+      Optional<Path> checks,
+      Optional<Path> upkeep,
+      Optional<Path> samples) {
+    /** True if there is nothing to import. */
+    public boolean isEmpty() {
+      return trials.isEmpty() && rigs.isEmpty() && samples.isEmpty();
+    }
+  }
+
+  /** Imports the files; gives what came of each, a sentence each. */
+  public List<String> add(Files files) {
+    return run(files, false);
+  }
+
+  /** Looks what would come of each, and records nothing. */
+  public List<String> check(Files files) {
+    return run(files, true);
+  }
+
+  private List<String> run(Files files, boolean check) {
+    Optional<RigSheet> rigs =
+        files.rigs().map(file -> RigSheet.read(file, files.checks(), files.upkeep()));
+    Optional<SampleSheet> samples = files.samples().map(SampleSheet::read);
+    List<TrialSheet> trials = files.trials().stream().map(TrialSheet::read).toList();
+    List<String> done = new ArrayList<>();
+    try {
+      log.inTransaction(
+          () -> {
+            rigs.ifPresent(sheet -> done.add(addRigs(files.rigs().get(), sheet)));
+            for (int i = 0; i < trials.size(); i++) {
+              done.add(addTrials(files.trials().get(i), trials.get(i)));
+            }
+            samples.ifPresent(sheet -> done.add(addSamples(files.samples().get(), sheet)));
+            if (check) {
+              throw new OnlyChecked();
+            }
+            return null;
+          });
+    } catch (OnlyChecked e) {
+      return done;
+    }
+    return done;
+  }
+
+  private String addRigs(Path file, RigSheet sheet) {
+    RigSheet.Brought brought =
+        sheet.addTo(log, clock, by, sure ? Optional.empty() : Optional.of(hint));
+    return "%s: %s%s%s."
+        .formatted(
+            file.getFileName(),
+            Figures.count(brought.rigs(), "new rig", "new rigs"),
+            further(brought.furtherChecks(), "further power check", "further power checks"),
+            further(brought.furtherUpkeep(), "further upkeep entry", "further upkeep entries"));
+  }
+
+  private static String further(int count, String one, String many) {
+    return count == 0 ? "" : ", " + Figures.count(count, one, many);
+  }
+
+  private String addSamples(Path file, SampleSheet sheet) {
+    return "%s: %s."
+        .formatted(
+            file.getFileName(),
+            Figures.count(sheet.addTo(log, by), "new sample result", "new sample results"));
+  }
+
+  private String addTrials(Path file, TrialSheet sheet) {
+    ImportResult done = new TrialSheetImporter(log, clock, hint).watched(progress).add(sheet, sure);
+    return "%s: %s.".formatted(file.getFileName(), done.words());
+  }
+
+  /** Undoes the transaction of a dry run. */
+  private static final class OnlyChecked extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    OnlyChecked() {
+      super("only checked", null, false, false);
+    }
+  }
+}

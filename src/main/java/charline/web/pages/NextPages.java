@@ -1,0 +1,336 @@
+package charline.web.pages;
+
+import charline.answer.Answers;
+import charline.answer.NextAnswer;
+import charline.answer.PatchesWanted;
+import charline.answer.Precautions;
+import charline.answer.TrialQuestion;
+import charline.log.Logbook;
+import charline.log.PlannedPatch;
+import charline.paper.BenchList;
+import charline.paper.SheetStamp;
+import charline.plan.Site;
+import charline.plan.Suggestion;
+import charline.record.Plans;
+import charline.refusal.Refusal;
+import charline.trial.Board;
+import charline.trial.FamilyFacts;
+import charline.trial.Stratum;
+import charline.trial.WoodFacts;
+import charline.web.live.LastKnown;
+import charline.web.live.LiveAnswers;
+import charline.web.live.LiveAnswers.PlanQuestion;
+import charline.web.live.LiveModels;
+import charline.web.security.HttpRefusal;
+import charline.wording.PlanEntries;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The pages of the patches to burn next, and of those that are planned. */
+public final class NextPages {
+  private static final List<String> COUNTS = List.of("3", "6", "12", "24");
+
+  private final Logbook log;
+  private final LiveModels models;
+  private final LiveAnswers live;
+  private final WindowPages windows;
+  private final Asking asking;
+  private final PageOptions options;
+  private final Pages pages;
+
+  NextPages(
+      Logbook log,
+      LiveModels models,
+      LiveAnswers live,
+      WindowPages windows,
+      Asking asking,
+      PageOptions options,
+      Pages pages) {
+    this.log = log;
+    this.models = models;
+    this.live = live;
+    this.windows = windows;
+    this.asking = asking;
+    this.options = options;
+    this.pages = pages;
+  }
+
+  void add(RoutesConfig routes) {
+    routes.get("/next", this::next);
+    routes.post("/next/burn", this::burn);
+    routes.post("/next/reserve", this::reserve);
+    routes.get("/plans", ctx -> plans(ctx, ""));
+    routes.post("/plans/give-up", this::giveUp);
+  }
+
+  /**
+   * How the list is asked for.
+   *
+   * @param on offcut, piece or spare
+   * @param boards at hand, with commas between
+   */
+  public record Wanted(LimitFields limits, String count, String on, String boards) {
+    /** How many may be asked for. */
+    public List<String> counts() {
+      return COUNTS;
+    }
+  }
+
+  /** A kind of trials to choose. */
+  public record Choice(String link, String words, int patches) {}
+
+  private void next(Context ctx) {
+    if (ctx.queryParam("family") == null) {
+      choose(ctx);
+      return;
+    }
+    show(ctx, "");
+  }
+
+  private void choose(Context ctx) {
+    List<Choice> tried =
+        models.shelf().strata().entrySet().stream()
+            .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
+            .map(
+                e ->
+                    new Choice(
+                        "/next?" + Links.of(e.getKey()), e.getKey().words(), e.getValue().size()))
+            .toList();
+    pages.send(
+        ctx,
+        "next-choose",
+        pages.frame(ctx, "Burn next", "/window", "work.css", "choose.js"),
+        Map.of(
+            "tried",
+            tried,
+            "plans",
+            log.planned().open().size(),
+            "families",
+            log.reference().families().stream().map(FamilyFacts::name).toList(),
+            "woods",
+            log.reference().woods().stream().map(WoodFacts::name).toList(),
+            "rigs",
+            models.shelf().rigs().stream().map(r -> r.name()).toList()));
+  }
+
+  private Optional<PlanQuestion> asked(Context ctx, Answers answers) {
+    TrialQuestion question = asking.question(ctx).with(Asking.knobs(ctx));
+    List<Stratum> candidates;
+    try {
+      candidates = answers.candidates(question);
+    } catch (Refusal e) {
+      if (e.kind() != Refusal.Kind.NOTHING_FOUND) {
+        throw e;
+      }
+      candidates = List.of(); // the first patches of all
+    }
+    if (candidates.size() > 1) {
+      windows.chooseLight(ctx, "/next", candidates);
+      return Optional.empty();
+    }
+    return Optional.of(new PlanQuestion(question, wanted(ctx)));
+  }
+
+  private PatchesWanted wanted(Context ctx) {
+    String count = Asking.text(ctx, "count");
+    if (!count.isEmpty() && !COUNTS.contains(count)) {
+      throw Refusal.usage("Ask for 3, 6, 12 or 24 patches, not \"%s\".".formatted(count));
+    }
+    String on = Asking.text(ctx, "on");
+    boolean spare = on.equals("spare");
+    if (spare && Asking.text(ctx, "piece").isEmpty()) {
+      throw Refusal.usage("A piece that may not brown must be named; choose the piece.");
+    }
+    List<Board> boards =
+        Arrays.stream(Asking.text(ctx, "boards").split(","))
+            .map(String::strip)
+            .filter(name -> !name.isEmpty())
+            .map(log::board)
+            .distinct()
+            .toList();
+    return new PatchesWanted(
+        count.isEmpty() ? PatchesWanted.USUAL.count() : Integer.parseInt(count),
+        spare || on.equals("piece") ? Site.PIECE : Site.OFFCUT,
+        boards);
+  }
+
+  private void show(Context ctx, String trouble) {
+    Answers answers = live.now();
+    Optional<PlanQuestion> asked = asked(ctx, answers);
+    if (asked.isEmpty()) {
+      return;
+    }
+    TrialQuestion question = asked.get().question();
+    Precautions known = answers.precautions(question);
+    String title = question.named().family() + " on " + question.named().wood();
+    if (known.barred()) {
+      windows.noBeam(ctx, title, known, HttpStatus.OK);
+      return;
+    }
+    Frame frame =
+        pages.frame(ctx, "Burn next: " + title, "/window", "work.css", "renew.js", "choose.js");
+    LastKnown.Known<NextAnswer> answer = live.plans().of(asked.get(), options.patience());
+    if (answer.value().isEmpty()) {
+      windows.computing(ctx, frame, "Burn next: " + title, question);
+      return;
+    }
+    NextAnswer next = answer.value().get();
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put(
+        "view", BurnNextView.of(next, answer.renewing(), open(next.stratum()), query(ctx, next)));
+    values.put(
+        "wanted",
+        new Wanted(
+            windows.limits(question, windows.patches(next.stratum())),
+            String.valueOf(asked.get().wanted().count()),
+            Asking.text(ctx, "on"),
+            Asking.text(ctx, "boards")));
+    values.put("trouble", trouble);
+    pages.send(ctx, "next", frame, values);
+  }
+
+  private static String query(Context ctx, NextAnswer next) {
+    StringBuilder query = new StringBuilder(Asking.query(next.stratum(), next.question()));
+    for (String name : List.of("count", "on", "boards")) {
+      String value = Asking.text(ctx, name);
+      if (!value.isEmpty()) {
+        query.append('&').append(name).append('=').append(Links.escaped(value));
+      }
+    }
+    return query.toString();
+  }
+
+  private List<PlannedPatch> open(Stratum stratum) {
+    return log.planned().open().stream()
+        .filter(plan -> plan.family().equals(stratum.family()))
+        .filter(plan -> plan.wood().equals(stratum.wood()))
+        .toList();
+  }
+
+  private NextAnswer newest(Context ctx) {
+    PlanQuestion asked =
+        asked(ctx, live.now())
+            .orElseThrow(() -> Refusal.usage("Choose the light first; go back to the list."));
+    Precautions known = live.now().precautions(asked.question());
+    if (known.barred()) {
+      throw Refusal.nothingFound("The beam stays off this coat, so no patch is planned.");
+    }
+    LastKnown.Known<NextAnswer> answer = live.plans().of(asked, options.patience());
+    if (answer.renewing() || answer.value().isEmpty()) {
+      throw Refusal.usage(
+          "The log has changed, and a newer list is being computed; look at it, then choose"
+              + " again.");
+    }
+    return answer.value().get();
+  }
+
+  /** Plans one patch of the list, then goes where it is recorded. */
+  private void burn(Context ctx) {
+    try {
+      NextAnswer answer = newest(ctx);
+      String said = Optional.ofNullable(ctx.formParam("said")).orElse("");
+      Suggestion chosen =
+          answer.next().suggestions().stream()
+              .filter(s -> BurnNextView.name(s).equals(said))
+              .findFirst()
+              .orElseThrow(
+                  () ->
+                      Refusal.usage(
+                          "The list has changed since, and %s is not on it; choose again."
+                              .formatted(said.isEmpty() ? "that patch" : said)));
+      if (chosen.onlyAfter().isPresent()) {
+        throw Refusal.usage(
+            "Burn patch %d of the list first; this one is safe only if it did not char."
+                .formatted(chosen.onlyAfter().getAsInt()));
+      }
+      List<PlannedPatch> plans = log.planned().reserve(List.of(entries(ctx, answer).of(chosen)));
+      ctx.redirect("/record?plan=" + Links.escaped(plans.get(0).code()), HttpStatus.SEE_OTHER);
+    } catch (Refusal e) {
+      ctx.status(409);
+      show(ctx, e.getMessage());
+    }
+  }
+
+  private PlanEntries entries(Context ctx, NextAnswer answer) {
+    return new PlanEntries(answer, log::newId, moment(), by(ctx));
+  }
+
+  private OffsetDateTime moment() {
+    return OffsetDateTime.now(options.clock()).truncatedTo(ChronoUnit.SECONDS);
+  }
+
+  private String by(Context ctx) {
+    return Optional.ofNullable(ctx.formParam("by"))
+        .filter(by -> !by.isBlank())
+        .orElseGet(() -> Pages.recorder(ctx, options.person()));
+  }
+
+  /** Plans the whole list; with a bench list to print where it is asked for. */
+  private void reserve(Context ctx) {
+    NextAnswer answer;
+    List<PlannedPatch> plans;
+    try {
+      answer = newest(ctx);
+      plans = log.planned().reserve(entries(ctx, answer).all());
+    } catch (Refusal e) {
+      ctx.status(409);
+      show(ctx, e.getMessage());
+      return;
+    }
+    if (ctx.formParam("print") == null) {
+      ctx.redirect("/plans", HttpStatus.SEE_OTHER);
+      return;
+    }
+    SheetStamp stamp =
+        new SheetStamp(
+            String.valueOf(log.file().getFileName()),
+            options.version(),
+            moment(),
+            Optional.of(by(ctx)));
+    Pages.send(
+        ctx,
+        new BenchList(
+                answer.stratum(),
+                answer.next(),
+                plans.stream().map(PlannedPatch::code).toList(),
+                stamp,
+                answer.precautions())
+            .html());
+  }
+
+  private void plans(Context ctx, String trouble) {
+    pages.send(
+        ctx,
+        "plans",
+        pages.frame(ctx, "Planned patches", "/window", "work.css"),
+        Map.of(
+            "plans",
+            log.planned().open().stream().map(BurnNextView.Plan::of).toList(),
+            "trouble",
+            trouble));
+  }
+
+  private void giveUp(Context ctx) {
+    String code = Optional.ofNullable(ctx.formParam("code")).orElse("");
+    String why = Optional.ofNullable(ctx.formParam("why")).orElse("").strip();
+    try {
+      if (code.isBlank()) {
+        throw HttpRefusal.notThere("That plan is not there; go back to the planned patches.");
+      }
+      new Plans(log).giveUp(List.of(code), by(ctx), why);
+    } catch (Refusal e) {
+      ctx.status(422);
+      plans(ctx, e.getMessage());
+      return;
+    }
+    ctx.redirect("/plans", HttpStatus.SEE_OTHER);
+  }
+}

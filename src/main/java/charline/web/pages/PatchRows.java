@@ -1,0 +1,126 @@
+package charline.web.pages;
+
+import charline.exposure.DoseForm;
+import charline.exposure.HandPass;
+import charline.exposure.LineScan;
+import charline.exposure.TimedArea;
+import charline.log.PatchEntry;
+import charline.paper.PatchSign;
+import charline.quantity.Figures;
+import charline.trial.Patch;
+import charline.wording.SettingsText;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Patches as rows of a table, sorted and a page at a time.
+ *
+ * @param rows of this page
+ * @param found of all pages
+ * @param page the page shown, from 1
+ * @param pages how many there are
+ * @param sort what they are sorted by
+ * @param falling whether the highest comes first
+ */
+public record PatchRows(
+    List<Row> rows, int found, int page, int pages, String sort, boolean falling) {
+  static final int OF_A_PAGE = 50;
+
+  static final String NEWEST = "date";
+
+  /** In the order that the question itself asks for. */
+  static final String AS_ASKED = "asked";
+
+  private static final Map<String, Comparator<PatchEntry>> ORDERS = new LinkedHashMap<>();
+
+  static {
+    ORDERS.put("date", Comparator.comparing(e -> e.patch().burnedAt()));
+    ORDERS.put("code", Comparator.comparing(e -> e.patch().code()));
+    ORDERS.put("power", Comparator.comparing(e -> e.patch().settings().power().value()));
+    ORDERS.put("speed", Comparator.comparing(e -> speed(e.patch().settings().form())));
+    ORDERS.put("dose", Comparator.comparing(e -> e.patch().exposure().doseJoulesPerCm2()));
+    ORDERS.put("passes", Comparator.comparing(e -> e.patch().lastReading().passes()));
+    ORDERS.put(
+        "outcome", Comparator.comparing(e -> PatchSign.of(e.patch().lastReading().outcome())));
+    ORDERS.put(
+        "board",
+        Comparator.comparing(e -> e.patch().board().name(), String.CASE_INSENSITIVE_ORDER));
+  }
+
+  /** One patch. */
+  public record Row(
+      String code,
+      String date,
+      String power,
+      String speed,
+      String dose,
+      String passes,
+      PatchSign sign,
+      String outcome,
+      String board,
+      String what,
+      String by) {
+    static Row of(PatchEntry entry) {
+      Patch patch = entry.patch();
+      return new Row(
+          patch.code(),
+          patch.burnedAt().toLocalDate().toString(),
+          SettingsText.power(patch.settings().power()),
+          SettingsText.speed(patch.settings().form()).replace("cm2", "cm²"),
+          Figures.three(patch.exposure().doseJoulesPerCm2()),
+          String.valueOf(patch.lastReading().passes()),
+          PatchSign.of(patch.lastReading().outcome()),
+          patch.lastReading().outcome().text(),
+          patch.board().name(),
+          "%s on %s, %s".formatted(patch.finish().name(), patch.board().wood(), patch.rig().name()),
+          entry.by().orElse(""));
+    }
+  }
+
+  private static double speed(DoseForm form) {
+    if (form instanceof HandPass hand) {
+      return hand.handSpeedMillimetresPerSecond();
+    }
+    if (form instanceof LineScan scan) {
+      return scan.spotSpeedMillimetresPerSecond();
+    }
+    TimedArea timed = (TimedArea) form;
+    return timed.areaSquareCentimetres() / timed.secondsPerPass();
+  }
+
+  /**
+   * A page of patches.
+   *
+   * @param found as they were found
+   * @param sort by what; unknown words sort by date
+   * @param asked page, from 1; beyond the last it is the last
+   */
+  static PatchRows of(List<PatchEntry> found, String sort, boolean falling, int asked) {
+    String by = ORDERS.containsKey(sort) || sort.equals(AS_ASKED) ? sort : NEWEST;
+    List<PatchEntry> sorted = new ArrayList<>(found);
+    if (!by.equals(AS_ASKED)) {
+      sorted.sort(ORDERS.get(by));
+    }
+    if (falling && !by.equals(AS_ASKED)) {
+      Collections.reverse(sorted);
+    }
+    int pages = Math.max(1, (sorted.size() + OF_A_PAGE - 1) / OF_A_PAGE);
+    int page = Math.min(pages, Math.max(1, asked));
+    return new PatchRows(
+        sorted.stream().skip((long) (page - 1) * OF_A_PAGE).limit(OF_A_PAGE).map(Row::of).toList(),
+        found.size(),
+        page,
+        pages,
+        by,
+        falling);
+  }
+
+  /** The number of the first row among all that were found. */
+  public int first() {
+    return (page - 1) * OF_A_PAGE + 1;
+  }
+}

@@ -1,0 +1,142 @@
+package charline.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import charline.log.Filter;
+import charline.log.Logbook;
+import charline.log.PatchEntry;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The log as a whole: import with a look before, export, backup, check, and merge side by side. */
+class LogPagesTest {
+  private static final Path TRIALS = Path.of("sample-trials");
+
+  @TempDir Path folder;
+
+  private ServedLog served;
+
+  @BeforeEach
+  void serve() {
+    served = new ServedLog(folder, "latex-on-pine");
+  }
+
+  @AfterEach
+  void close() {
+    served.close();
+  }
+
+  private int patches() {
+    return served.log().patches(Filter.ALL).size();
+  }
+
+  @Test
+  void an_import_is_looked_at_first_and_then_recorded_once() throws Exception {
+    int before = patches();
+    String files = "trials=" + served.file(TRIALS.resolve("varnish-on-ash.csv"));
+    assertThat(served.page("log/import?" + files))
+        .contains("This would be imported", "varnish-on-ash.csv: 26 patches with 110 readings");
+    assertThat(patches()).isEqualTo(before);
+    assertThat(served.post("log/import?" + files, ""))
+        .contains("Imported", "varnish-on-ash.csv: 26 patches with 110 readings");
+    assertThat(patches()).isEqualTo(before + 26);
+    assertThat(served.post("log/import?" + files, "")).contains("26 patches were there already");
+  }
+
+  @Test
+  void what_cannot_be_imported_is_refused_in_a_sentence_and_nothing_is_recorded() throws Exception {
+    int before = patches();
+    Path sheet = folder.resolve("odd.csv");
+    Files.writeString(
+        sheet, Files.readString(TRIALS.resolve("varnish-on-ash.csv")).replace(",0.5,", ",50,"));
+    String files = "trials=" + served.file(sheet);
+    assertThat(served.refusal("log/import?" + files))
+        .contains("Not imported", "tick that you are sure", "odd.csv");
+    assertThat(served.refusal("log/import")).contains("Choose a trial sheet");
+    assertThat(served.refusal("log/import?trials=gone")).contains("not here any more");
+    assertThat(
+            served.refusal("log/import?checks=" + served.file(TRIALS.resolve("power-checks.csv"))))
+        .contains("Choose a trial sheet, rigs or samples");
+    assertThat(patches()).isEqualTo(before);
+  }
+
+  @Test
+  void an_export_is_what_the_command_line_exports() throws Exception {
+    assertThat(new String(served.download("log/export/patches"), StandardCharsets.UTF_8))
+        .isEqualTo(served.charline("export"));
+    assertThat(
+            new String(served.download("log/export/patches?outcome=char"), StandardCharsets.UTF_8))
+        .isEqualTo(served.charline("export --outcome char"));
+    assertThat(new String(served.download("log/export/rigs"), StandardCharsets.UTF_8))
+        .contains("heron,pulsed,300");
+    assertThat(new String(served.download("log/export/power-checks"), StandardCharsets.UTF_8))
+        .contains("heron", "144.4");
+    assertThat(served.answer("log/export/upkeep")).contains("nothing is exported");
+    assertThat(served.answer("log/export/patches?family=varnish")).contains("No patch matches");
+  }
+
+  @Test
+  void a_backup_is_a_whole_log() throws Exception {
+    Path copy = folder.resolve("copy.db");
+    Files.write(copy, served.download("log/backup"));
+    try (Logbook copied = Logbook.openExisting(copy, Clock.systemUTC())) {
+      assertThat(copied.patches(Filter.ALL)).isEqualTo(served.log().patches(Filter.ALL));
+    }
+    assertThat(served.page("log/check")).contains("The log is undamaged: 24 patches");
+  }
+
+  private Path otherBench() throws Exception {
+    Path other = folder.resolve("slipway.db");
+    Files.write(other, served.download("log/backup"));
+    try (Logbook there = Logbook.openExisting(other, Clock.systemUTC())) {
+      var entry = there.patch("LP-01");
+      there.amend(
+          new PatchEntry(
+              entry.patch(),
+              entry.typed(),
+              entry.by(),
+              Optional.of("by the slipway"),
+              entry.voided()),
+          "Ansa",
+          "seen there");
+    }
+    served.charline("patch amend LP-01 --note here --why seen");
+    return other;
+  }
+
+  @Test
+  void a_merge_shows_both_sides_before_it_is_made_and_takes_the_one_chosen() throws Exception {
+    String file = "file=" + served.file(otherBench());
+    assertThat(served.page("log/merge?" + file))
+        .contains("This would be merged", "One record was amended in both logs", "<h3>LP-01</h3>")
+        .contains("<b>here</b>here", "<b>in slipway.db</b>by the slipway");
+    assertThat(served.log().patch("LP-01").note()).contains("here");
+    assertThat(served.post("log/merge?" + file, "take="))
+        .contains("Merged", "The values here are kept");
+    assertThat(served.log().patch("LP-01").note()).contains("here");
+    assertThat(served.post("log/merge?" + file, "take=there"))
+        .contains("Merged", "1 conflict is resolved.");
+    assertThat(served.log().patch("LP-01").note()).contains("by the slipway");
+    assertThat(served.page("log/merge?" + file)).doesNotContain("amended in both");
+  }
+
+  @Test
+  void a_file_that_is_no_log_is_refused_and_the_page_says_what_it_is_not() throws Exception {
+    assertThat(served.refusal("log/merge?file=" + served.file(TRIALS.resolve("rigs.csv"))))
+        .contains("Not merged", "rigs.csv");
+  }
+
+  @Test
+  void the_page_of_the_log_names_what_only_the_command_line_does() throws Exception {
+    assertThat(served.page("log"))
+        .contains("On the command line alone", "charline demo", "/log/backup", "data-upload")
+        .contains("needs JavaScript");
+  }
+}
