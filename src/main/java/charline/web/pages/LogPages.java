@@ -19,6 +19,7 @@ import charline.trial.Finish;
 import charline.trial.Rig;
 import charline.trial.Sample;
 import charline.web.entry.Uploads;
+import charline.web.security.HttpRefusal;
 import charline.wording.MergeText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -39,6 +40,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Semaphore;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -52,6 +54,9 @@ public final class LogPages {
 
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmmss", Locale.ROOT);
+
+  /** A slow sender keeps a thread for as long as it sends. */
+  private final Semaphore senders = new Semaphore(2);
 
   private final Logbook log;
   private final Uploads uploads;
@@ -126,6 +131,18 @@ public final class LogPages {
 
   /** A file comes as the body alone; its name and what it is are in the address. */
   private void file(Context ctx) throws IOException {
+    if (!senders.tryAcquire()) {
+      throw new HttpRefusal(
+          429, "Two files are being sent already; wait until one is here, then send it again.");
+    }
+    try {
+      take(ctx);
+    } finally {
+      senders.release();
+    }
+  }
+
+  private void take(Context ctx) throws IOException {
     String name = Asking.text(ctx, "name");
     long most = name.toLowerCase(Locale.ROOT).endsWith(".csv") ? LARGEST_SHEET : LARGEST_LOG;
     try (InputStream in = ctx.bodyInputStream()) {
