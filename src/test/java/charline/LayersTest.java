@@ -41,6 +41,8 @@ class LayersTest {
           .definedBy("charline.quote..")
           .layer("drift")
           .definedBy("charline.drift..")
+          .layer("compare")
+          .definedBy("charline.compare..")
           .layer("plan")
           .definedBy("charline.plan..")
           .layer("window")
@@ -71,19 +73,23 @@ class LayersTest {
           .mayOnlyBeAccessedByLayers("answer", "wording", "paper", "web", "cli")
           .whereLayer("drift")
           .mayOnlyBeAccessedByLayers("plan", "answer", "wording", "paper", "web", "cli")
+          .whereLayer("compare")
+          .mayOnlyBeAccessedByLayers("answer", "wording", "paper", "web", "cli")
           .whereLayer("plan")
           .mayOnlyBeAccessedByLayers("answer", "wording", "paper", "web", "cli")
           .whereLayer("window")
-          .mayOnlyBeAccessedByLayers("plan", "quote", "answer", "wording", "paper", "web", "cli")
+          .mayOnlyBeAccessedByLayers(
+              "plan", "quote", "compare", "answer", "wording", "paper", "web", "cli")
           .whereLayer("model")
           .mayOnlyBeAccessedByLayers(
-              "window", "plan", "drift", "quote", "answer", "wording", "paper", "web", "cli")
+              "window", "plan", "drift", "quote", "compare", "answer", "wording", "paper", "web",
+              "cli")
           .whereLayer("stat")
           .mayOnlyBeAccessedByLayers("model", "window", "drift", "plan")
           .whereLayer("trial")
           .mayOnlyBeAccessedByLayers(
-              "log", "ask", "model", "window", "plan", "drift", "quote", "answer", "record",
-              "wording", "paper", "web", "cli")
+              "log", "ask", "model", "window", "plan", "drift", "quote", "compare", "answer",
+              "record", "wording", "paper", "web", "cli")
           .because("what a fit knows must not depend on where its patches are kept or shown");
 
   @ArchTest

@@ -21,6 +21,7 @@ import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Comparison;
 import charline.model.way.Way;
 import charline.plan.NextPatches;
+import charline.progress.Progress;
 import charline.quote.Lead;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
@@ -44,6 +45,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /** Answers questions from the trials of a log, which are read once. */
 public final class Answers {
@@ -214,6 +216,11 @@ public final class Answers {
 
   /** The windows of every stratum, or of those with the light of the rig that is asked about. */
   public AllWindows windows(TrialQuestion question) {
+    return windows(question, Progress.NONE);
+  }
+
+  /** The same, telling how far it is. */
+  public AllWindows windows(TrialQuestion question, Progress progress) {
     if (strata.patches().isEmpty()) {
       throw Refusal.nothingFound("The log has no patches yet, so there is nothing to judge.");
     }
@@ -240,6 +247,7 @@ public final class Answers {
     record Asked(TrialCase subject, List<Board> boards) {}
     record Judged(
         TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {}
+    AtomicInteger done = new AtomicInteger();
     List<Judged> judged =
         subjects.stream()
             .map(s -> new Asked(s, patches.boards(s, PatchesWanted.USUAL)))
@@ -249,11 +257,14 @@ public final class Answers {
                 asked -> {
                   TrialCase s = asked.subject();
                   Recommendation found = recommender.recommend(s);
-                  return new Judged(
-                      s,
-                      found,
-                      Applicability.of(s, Fitter.withDefaults()),
-                      patches.after(s, found, asked.boards()));
+                  Judged each =
+                      new Judged(
+                          s,
+                          found,
+                          Applicability.of(s, Fitter.withDefaults()),
+                          patches.after(s, found, asked.boards()));
+                  progress.at("Finding windows", done.incrementAndGet(), subjects.size());
+                  return each;
                 })
             .toList();
     List<WindowAnswer> answers =

@@ -137,7 +137,7 @@ final class AmountWords {
               Map.entry("F", "°f, fahrenheit, degrees f"),
               Map.entry("nm", "nanometre, nanometres, nanometer, nanometers"),
               Map.entry("/s", "per second, lines per second, turns per second, lines/s, turns/s"),
-              Map.entry("passes", "pass, times")));
+              Map.entry("passes", "pass, times, x")));
 
   private AmountWords() {}
 

@@ -118,13 +118,25 @@ final class Clauses {
         done.add(new Fact(new Underneath(below.families()), "under", false));
         at += 2;
       } else {
-        if (!(piece instanceof Lie)) {
+        if (!(piece instanceof Lie lie)) {
           done.add(piece);
+        } else {
+          requireCoats(lie, next(pieces, at));
         }
         at++;
       }
     }
     return done;
+  }
+
+  /** "Dark over pale" names no coats, so that it must not be passed over. */
+  private static void requireCoats(Lie lie, Piece next) {
+    boolean tone = next instanceof Fact fact && fact.group() == Attribute.TONE;
+    if (lie == Lie.UNDER || lie == Lie.OVER && (tone || next instanceof Sight)) {
+      throw Refusal.usage(
+          "I know \"%s\" between coating families alone, as \"latex over primer\"; name both."
+              .formatted(lie == Lie.UNDER ? "under" : "over"));
+    }
   }
 
   private static Piece next(List<Piece> pieces, int at) {

@@ -24,11 +24,11 @@ final class Filler {
           "at of for to from in on into onto off out up down about around through via by within"
               + " during per between among across along against toward towards upon",
           "ever yet still already again just only even also too very really quite rather pretty"
-              + " actually basically simply maybe perhaps probably possibly please pls plz thanks"
-              + " thank kindly currently now far always usually often sometimes mostly generally"
-              + " exactly ever once so properly completely fully totally entirely truly well"
-              + " instead else otherwise anyway together apart alone separately only back ago new"
-              + " old",
+              + " actually basically simply altogether overall maybe perhaps probably possibly"
+              + " please pls plz thanks thank kindly currently now far always usually often"
+              + " sometimes mostly generally exactly ever once so properly completely fully totally"
+              + " entirely truly well instead else otherwise anyway together apart alone separately"
+              + " only back ago new old",
           "whatever whichever whoever whenever wherever however nevertheless meanwhile thus hence"
               + " hence therefore certain certainly sure surely particular particularly specific"
               + " specifically especially main mainly several other others another own same similar"
@@ -70,6 +70,14 @@ final class Filler {
               + " class classes part parts name names column columns row rows word words",
           "colour color tone form condition shape state");
 
+  private static final Set<String> OBJECTS =
+      words(
+          "board boards wood woods timber rig rigs machine machines laser lasers finish finishes"
+              + " coat coats coating coatings layer layers job jobs piece pieces offcut offcuts"
+              + " reading readings family families outcome outcomes data info information colour"
+              + " tone form condition person people user users time times day days date dates work"
+              + " spot firing");
+
   /** Verbs in their plain form; their regular forms follow. */
   private static final Set<String> VERBS =
       words(
@@ -96,17 +104,23 @@ final class Filler {
               + " damage ruin spoil destroy eat bite cut scrape peel flake melt heat cool soak rub"
               + " brush blow vacuum mask cover protect mount hang place lay build own buy sell pay"
               + " cost spend save waste lose win keep hold carry bring send deliver scan pass wipe"
-              + " repeat redo measure meter review learn");
+              + " repeat redo measure meter review learn forget seek draw throw continue confirm"
+              + " conclude decide define describe determine discover examine explore identify"
+              + " indicate judge locate observe organise organize proceed prefer propose regard"
+              + " require resolve reveal serve settle solve specify state study succeed support"
+              + " surprise target trust turn verify");
 
   private static final Set<String> IRREGULAR =
       words(
-          "gave given got gotten found told looked saw seen shown brought took taken went gone came"
-              + " ran made did done shot fired left kept held said meant thought knew known chose"
-              + " chosen wrote written put set hit read began begun became stood sat lay wore drove"
-              + " driven stayed stuck won lost felt heard sold bought dealt led met paid built sent"
-              + " spent taught caught fell fallen tried tries trying used using lying dying getting"
-              + " putting running setting hitting stripping zapping stopping beginning planned"
-              + " planning logged logging");
+          "forgot forgotten sought drew drawn blew blown broke broken rose risen spoke spoken woke"
+              + " ate eaten swept lent shut split spread bound hung dug flew grew grown hid threw"
+              + " thrown gave given got gotten found told looked saw seen shown brought took taken"
+              + " went gone came ran made did done shot fired left kept held said meant thought"
+              + " knew known chose chosen wrote written put set hit read began begun became stood"
+              + " sat lay wore drove driven stayed stuck won lost felt heard sold bought dealt led"
+              + " met paid built sent spent taught caught fell fallen tried tries trying used using"
+              + " lying dying getting putting running setting hitting stripping zapping stopping"
+              + " beginning planned planning logged logging");
 
   /** Words that are passed over unless the log has something that is called so. */
   private static final Set<String> UNLESS_NAMES =
@@ -152,9 +166,38 @@ final class Filler {
     return ALL.contains(word);
   }
 
+  /** Adverbs that say nothing of how a patch was made. */
+  static boolean isAdverb(String word) {
+    return word.length() > 4
+        && word.endsWith("ly")
+        && !Set.of(
+                "slowly",
+                "quickly",
+                "deeply",
+                "partly",
+                "partially",
+                "lightly",
+                "heavily",
+                "freshly",
+                "evenly",
+                "weekly",
+                "monthly",
+                "daily",
+                "yearly",
+                "early",
+                "gently",
+                "strongly")
+            .contains(word);
+  }
+
   /** Whether a word may be passed over where no name of the log has it. */
   static boolean isUnlessNamed(String word) {
     return UNLESS_NAMES.contains(word);
+  }
+
+  /** Whether a word names a thing that is no patch, coat, wood, board or rig. */
+  static boolean isThing(String word) {
+    return NOUNS.contains(word) && !isPatches(word) && !OBJECTS.contains(word);
   }
 
   /** Whether a word names patches: those, ones, trials, settings. */

@@ -244,7 +244,9 @@ final class NumberPhrase {
     private boolean trailing() {
       for (int length = 2; length > 0; length--) {
         Compare known = TRAILING.get(phrase(words, at, length));
-        if (known != null) {
+        boolean another =
+            known != null && word(at).equals("and") && value(at + length).isPresent();
+        if (known != null && !another) {
           compare = Optional.of(known);
           at += length;
           return true;
@@ -421,14 +423,14 @@ final class NumberPhrase {
                   + " exceeding, beyond, >, longer than, better than, in excess of, stronger than,"
                   + " hotter than, upwards than, not only, bigger then, more then, higher then",
               Compare.AT_LEAST,
-              "at least, no less than, not less than, minimum, min, >=, =>, no fewer than, not"
+              "at least, at or above, at or over, equal or above, equal or over, equal or more than, no less than, not less than, minimum, min, >=, =>, no fewer than, not"
                   + " fewer than, not under, not below, upwards of, starting at, minimum of, a"
                   + " minimum of, from at least, no lower than, not lower than",
               Compare.UNDER,
               "less than, under, below, fewer than, lower than, smaller than, <, shorter than,"
                   + " beneath, less then, lower then, fewer then, short of, inside of",
               Compare.AT_MOST,
-              "at most, no more than, not more than, up to, maximum, max, <=, =<, not over, not"
+              "at most, at or below, at or under, equal or below, equal or under, equal or less than, no more than, not more than, up to, maximum, max, <=, =<, not over, not"
                   + " above, no higher than, not exceeding, maximum of, a maximum of, at the most,"
                   + " within, not higher than, no greater than",
               Compare.EXACTLY,

@@ -21,6 +21,8 @@ import charline.log.search.NumberRange;
 import charline.refusal.Refusal;
 import charline.trial.Mark;
 import charline.trial.WoodFacts;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,6 +68,25 @@ final class PlainWords {
           "ever",
           "actually",
           "what");
+
+  private static final Set<String> VAGUE =
+      Set.of("low", "high", "little", "small", "big", "large", "strong", "weak", "slow", "fast");
+
+  private static final Set<String> THINKING =
+      Set.of(
+          "know",
+          "remember",
+          "recall",
+          "sure",
+          "certain",
+          "understand",
+          "forget",
+          "mind",
+          "matter",
+          "care",
+          "only",
+          "just",
+          "clear about");
 
   private static final Set<String> DEGREES =
       Set.of(
@@ -150,12 +171,21 @@ final class PlainWords {
 
   /** Takes a phrase in; gives how many words it was, 0 where it means nothing here. */
   int read(int at) {
+    int alone = alone(at);
+    if (alone > 0) {
+      return alone;
+    }
     if (reader.word(at - 1).equals("how") && DEGREES.contains(reader.word(at))) {
       return 1; // "how hot can I go" asks to see doses
     }
     int person = pronoun(at);
     if (person > 0) {
       return person;
+    }
+    if (VAGUE.contains(reader.word(at))
+        && reader.fieldAt(at + 1).isPresent()
+        && reader.isNumber(at + 1)) {
+      return 1; // "a low power under 30 %"
     }
     for (int length = Math.min(Sense.longest(), reader.size() - at); length > 0; length--) {
       Optional<Sense> sense = Sense.of(reader.phrase(at, length));
@@ -167,6 +197,26 @@ final class PlainWords {
       }
     }
     return mark(at);
+  }
+
+  /** "Tint only": no other mark. */
+  private int alone(int at) {
+    Optional<Mark> mark =
+        Arrays.stream(Mark.values())
+            .filter(m -> m != Mark.CLEAN)
+            .filter(m -> m.word().equals(reader.word(at)) || m.others().contains(reader.word(at)))
+            .findFirst();
+    if (mark.isEmpty() || !Set.of("only", "alone").contains(reader.word(at + 1))) {
+      return 0;
+    }
+    EnumSet<Mark> others = EnumSet.complementOf(EnumSet.of(mark.get()));
+    reader.add(new Sight(new Marks(Set.of(mark.get()), others)));
+    return 2;
+  }
+
+  /** Whether a word means an outcome. */
+  static boolean isOutcome(String word) {
+    return Sense.of(word).filter(s -> s.ordinal() <= Sense.UNCLEARED.ordinal()).isPresent();
   }
 
   /** Words for marks that the marks themselves know. */
@@ -231,7 +281,7 @@ final class PlainWords {
         reader.add(new Sight(Marks.NOT_CLEAN));
       }
       case SAFE -> {
-        reader.remark("Safe is read as not charred; `charline window` says what is safe.");
+        reader.remark("Safe is read as not charred, which is less than a window promises.");
         reader.add(new Sight(Marks.NOT_CHARRED));
       }
       default -> {
@@ -254,6 +304,7 @@ final class PlainWords {
     if (word.startsWith("work") && people
         || word.equals("work")
             && !HELPING.contains(reader.word(at - 1))
+            && !Filler.isSeveral(reader.word(at - 1))
             && !Set.of("is", "are").contains(reader.word(at - 1))) {
       return 0;
     }
@@ -315,11 +366,15 @@ final class PlainWords {
                     && reader.pieces().get(reader.pieces().size() - 1) instanceof Fact fact
                     && Set.of(Attribute.PERSON, Attribute.BURNED_BY).contains(fact.group()));
     String next = reader.word(at + 1);
+    boolean itself =
+        Set.of("what", "which", "that", "it", "wood", "result", "outcome", "nothing", "something")
+            .contains(reader.word(at - 1));
     boolean how =
         reader.word(at).equals("burned")
+            && !itself
             && (Set.of("by", "with", "using", "under", "at", "since", "from").contains(next)
                 || reader.timeAt(at + 1));
-    if (patches || person || how) {
+    if (patches && !itself || person || how) {
       return 1;
     }
     reader.add(new Sight(Marks.of(Mark.CHAR)));
@@ -328,6 +383,13 @@ final class PlainWords {
 
   /** "No residue", "char free", "not that I know". */
   private int denied(int at, int length) {
+    boolean last =
+        at + length == reader.size()
+            || reader.whole(at + length).comma()
+            || Set.of("and", "or", "but").contains(reader.word(at + length));
+    if (reader.word(at).equals("no") && last && reader.denyLast()) {
+      return length; // "wetted: no"
+    }
     boolean rhetorical =
         Set.of(
                     "did", "do", "does", "have", "has", "had", "is", "are", "was", "were", "can",
@@ -335,11 +397,40 @@ final class PlainWords {
                 .contains(reader.word(at - 1))
             && Set.of("we", "i", "you", "they", "he", "she", "there", "it", "anyone", "anybody")
                 .contains(reader.word(at + 1));
-    if (rhetorical) {
+    int mind = at + length;
+    while (Set.of("really", "quite", "yet", "so", "be", "too").contains(reader.word(mind))) {
+      mind++;
+    }
+    boolean thinking = THINKING.contains(reader.word(mind));
+    boolean whether =
+        reader.word(at - 1).equals("or")
+            && reader.word(at).equals("not")
+            && !isOutcome(reader.word(at + 1));
+    if (rhetorical || thinking || whether) {
       return length; // "didn't we try oak" asks for oak
     }
+    requireDeniable(at, length);
     reader.add(Denial.NOT);
     return length;
+  }
+
+  /** What is denied must be known: "without luck on pine" must not deny the pine. */
+  private void requireDeniable(int at, int length) {
+    int next = at + length;
+    while (Set.of("a", "an", "the", "any", "much", "more", "yet", "ever", "even")
+        .contains(reader.word(next))) {
+      next++;
+    }
+    String what = reader.word(next);
+    if (Set.of("tried", "tested", "try", "test").contains(what)) {
+      throw Refusal.usage(
+          "The log knows what was burned, not what was not %s; ask for what was.".formatted(what));
+    }
+    if (Filler.isThing(what) && reader.fieldAt(next).isEmpty() && !reader.isPhrase(next)) {
+      throw Refusal.usage(
+          "I do not know what \"%s %s\" says of a patch; deny an outcome, a coating, a wood or a name."
+              .formatted(reader.whole(at).typed(), reader.whole(next).typed()));
+    }
   }
 
   // coats
@@ -482,7 +573,10 @@ final class PlainWords {
 
   /** "Judged by Bo" and "judged yesterday" are about readings. */
   private int judged(int at, int length) {
-    return length;
+    boolean noun = reader.word(at).equals("read") || reader.word(at).startsWith("look");
+    return noun || !reader.isPerson(at + length)
+        ? length
+        : length + reader.person(at + length, Attribute.JUDGED_BY);
   }
 
   // what is noted
@@ -493,8 +587,8 @@ final class PlainWords {
       case PHOTO -> reader.add(new Fact(new Has(Feature.PHOTO), Feature.PHOTO, false));
       case PLANNED -> {
         reader.remark(
-            "Planned is read as burned under a planned code; `charline plan list` shows plans that"
-                + " are open.");
+            "Planned is read as burned under a planned code; plans that are open are no patches"
+                + " yet.");
         reader.add(new Fact(new Has(Feature.PLANNED), Feature.PLANNED, false));
       }
       case VOID -> reader.add(new Fact(new Has(Feature.VOID), Feature.VOID, false));

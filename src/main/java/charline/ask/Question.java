@@ -21,6 +21,8 @@ import java.util.Optional;
  */
 public record Question(
     Condition condition, Optional<Ranking> ranking, Purpose purpose, List<String> remarks) {
+  private static final int LONGEST = 1000;
+
   /** What is wanted of the patches. */
   public enum Purpose {
     /** To see them. */
@@ -52,6 +54,11 @@ public record Question(
   public static Question parse(
       List<String> words, Vocabulary vocabulary, Optional<String> asker, Clock clock) {
     String text = String.join(" ", words);
+    if (text.length() > LONGEST) {
+      throw Refusal.usage(
+          "A question must be at most %d characters long, not %d; ask for less at once."
+              .formatted(LONGEST, text.length()));
+    }
     vocabulary.meetNames(text);
     return new QuestionReader(Splitting.of(text), vocabulary, asker, clock).read();
   }

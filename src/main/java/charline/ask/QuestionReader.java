@@ -171,6 +171,13 @@ final class QuestionReader {
     if (time.isPresent()) {
       return time(at, time.get());
     }
+    int outcome = at + 1;
+    while (Set.of("it", "they", "is", "was", "all", "the", "they're").contains(word(outcome))) {
+      outcome++;
+    }
+    if (TimePhrase.needsTime(word(at)) && PlainWords.isOutcome(word(outcome))) {
+      return 1; // "until it is clean"
+    }
     if (TimePhrase.needsTime(word(at))) {
       throw Refusal.usage(
           "After \"%s\" must come a time such as 2026-03-01, march or last week, not \"%s\"."
@@ -191,7 +198,7 @@ final class QuestionReader {
     if (part > 0) {
       return part;
     }
-    if (Filler.is(word(at)) || Filler.isUnlessNamed(word(at))) {
+    if (Filler.is(word(at)) || Filler.isUnlessNamed(word(at)) || Filler.isAdverb(word(at))) {
       return 1;
     }
     int person = person(at, Attribute.PERSON);
@@ -220,6 +227,11 @@ final class QuestionReader {
               .formatted(words.get(at).typed(), code.get()));
     }
     if (word(at).length() >= 4) {
+      Optional<Term> figure = vocabulary.ownFigure(word(at));
+      if (figure.isPresent()) {
+        add(fact(figure.get(), word(at)));
+        return 1;
+      }
       Optional<Term> condition = vocabulary.conditions(word(at));
       if (condition.isPresent()) {
         add(fact(condition.get(), word(at)));
@@ -369,8 +381,9 @@ final class QuestionReader {
   /** A part of a name ends in a word of weight: "door" of "door rail", not "door on". */
   private boolean mayBePart(int at, int length) {
     return length == 1
-        || !Set.of("on", "of", "in", "the", "with", "at", "and", "or", "for", "to", "by")
-            .contains(word(at + length - 1));
+        || !PlainWords.isOutcome(word(at + length - 1))
+            && !Set.of("on", "of", "in", "the", "with", "at", "and", "or", "for", "to", "by")
+                .contains(word(at + length - 1));
   }
 
   /** Somebody by name, from a word on. */
@@ -394,6 +407,10 @@ final class QuestionReader {
   private Attribute doing(int at) {
     if ((word(at).equals("and") || word(at).equals("or")) && isPerson(at + 1)) {
       return doing(at + 2);
+    }
+    if (Set.of("has", "have", "had", "ever", "also", "already", "last", "just")
+        .contains(word(at))) {
+      return doing(at + 1);
     }
     Optional<Sense> verb = Sense.of(word(at));
     if (verb.filter(v -> v == Sense.JUDGED).isPresent()) {
@@ -476,6 +493,11 @@ final class QuestionReader {
         && (times.at(lower, at).isPresent() || times.bareAt(lower, at).isPresent());
   }
 
+  /** Whether a word begins a name or a phrase that is known. */
+  boolean isPhrase(int at) {
+    return plain.lengthOfPhrase(at) > 0 || name(at, 1) > 0 || isNumber(at);
+  }
+
   /** Whether a number starts at a word. */
   boolean isNumber(int at) {
     return at < words.size() && numbers.at(at).isPresent();
@@ -502,9 +524,13 @@ final class QuestionReader {
           "I do not know what \"%s\" is a number of; add a unit or a name, such as 50 %%, 30 mm/s, 5 J/cm2, 2 passes or spot 0.5 mm."
               .formatted(typed));
     }
-    Set<String> known = new TreeSet<>(vocabulary.words());
-    known.addAll(Sense.words());
-    List<String> near = Nearest.to(word(at), known);
+    List<String> near = Nearest.to(word(at), vocabulary.words());
+    if (!near.isEmpty()) {
+      return Refusal.usage(
+          "I do not know \"%s\"; nearest words in this log: %s."
+              .formatted(typed, String.join(", ", near)));
+    }
+    near = Nearest.to(word(at), Sense.words());
     if (near.isEmpty()) {
       near = Nearest.to(word(at), vocabulary.people());
     }

@@ -43,7 +43,8 @@ enum Sense {
           + " paint, still finish, still some, rest of paint, rest of the paint, paint rests, rests"
           + " of paint, not fully gone, not all gone"),
   FAILED(
-      "failed, fail, fails, failure, failures, failing, bad, badly, unsuccessful, unsuccessfully,"
+      "failed, problem, problems, trouble, troubles, issue, issues, complications, difficulties,"
+          + " fail, fails, failure, failures, failing, bad, badly, unsuccessful, unsuccessfully,"
           + " poor, poorly, went wrong, no good, dirty, unclean, no success, without success, did"
           + " not work, does not work, do not work, not work, not working, did not come clean, went"
           + " bad, turned out bad, came out bad, useless"),
@@ -76,8 +77,8 @@ enum Sense {
       "with, containing, contains, contain, including, includes, incl, having, has, have,"
           + " featuring, using"),
   INSIDE(
-      "in it, in them, in the stack, in the mix, in the finish, somewhere in it, inside, in the"
-          + " coats, among the coats, in its stack, in there"),
+      "in it, in them, in the stack, in stack, in a stack, in its stack, in the mix, in the finish,"
+          + " somewhere in it, inside, in the coats, among the coats, in its stack, in there"),
   TOP(
       "as top coat, on top, outermost, as topcoat, as the top coat, as the outermost coat, as the"
           + " outer coat"),

@@ -29,6 +29,7 @@ final class Splitting {
           Map.entry("&", List.of("and")),
           Map.entry("+", List.of("and")),
           Map.entry("|", List.of("or")),
+          Map.entry("@", List.of("at")),
           Map.entry("cannot", List.of("can", "not")),
           Map.entry("can't", List.of("can", "not")),
           Map.entry("won't", List.of("will", "not")),
@@ -131,11 +132,11 @@ final class Splitting {
       add(range.group(2), false);
       return;
     }
-    if (lower.matches("\\p{L}+(\\+\\p{L}+)+")) {
-      String[] parts = bare.split("\\+");
+    if (lower.matches("\\p{L}+([+|&]\\p{L}+)+")) {
+      String[] parts = bare.split("[+|&]");
       for (int i = 0; i < parts.length; i++) {
         if (i > 0) {
-          add("and", false);
+          add(bare.contains("|") ? "or" : "and", false);
         }
         word(parts[i]);
       }

@@ -15,6 +15,19 @@ final class Superlatives {
   }
 
   int read(Sense sense, int at, int length) {
+    int before = reader.word(at - 1).equals("the") ? at - 2 : at - 1;
+    boolean first = reader.wish().ranking.isEmpty();
+    if (!first && reader.word(before).equals("to") && reader.wish().ranking.get().limit() == 0) {
+      return length; // "from the hottest to the coolest"
+    }
+    int taken = ranking(sense, at, length);
+    if (first && reader.word(before).equals("from")) {
+      reader.wish().ranking = reader.wish().ranking.map(r -> r.limitedTo(0));
+    }
+    return taken;
+  }
+
+  private int ranking(Sense sense, int at, int length) {
     return switch (sense) {
       case LAST -> byTime(true, at, length);
       case FIRST -> byTime(false, at, length);
@@ -109,6 +122,12 @@ final class Superlatives {
     OptionalInt number = number(at, length);
     if (number.isEmpty()) {
       return 0;
+    }
+    Optional<Map.Entry<Integer, Amount>> field = reader.fieldAt(at + length + 1);
+    if (field.isPresent()) {
+      reader.wish().ranking =
+          Optional.of(Ranking.by(field.get().getValue(), true, number.getAsInt()));
+      return length + 1 + field.get().getKey();
     }
     reader.wish().ranking =
         Optional.of(

@@ -2,6 +2,8 @@ package charline.cli;
 
 import charline.cli.command.Asker;
 import charline.cli.command.CommandContext;
+import charline.cli.command.ProgressLine;
+import charline.refusal.Refusal;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
@@ -15,6 +17,11 @@ import picocli.CommandLine;
 
 /** Start of the program. */
 public final class Main {
+  /** The longest path of common systems; nothing that a person types is longer. */
+  private static final int LONGEST_WORD = 4096;
+
+  private static final int SHOWN = 20;
+
   private Main() {}
 
   /** Runs one command and ends the process with its exit code; nothing else ever ends it. */
@@ -65,16 +72,29 @@ public final class Main {
     CommandContext desk = new CommandContext(asker, out, err, env, clock);
     FailureReporter troubles = new FailureReporter(desk);
     try {
+      requireShort(args);
       String[] words = helpLast(args);
       CommandLine line = Commands.lineFor(words, desk);
       line.setParameterExceptionHandler(troubles);
       line.setExecutionExceptionHandler(troubles);
-      return line.execute(words);
+      try (ProgressLine shown = desk.watch("charline " + (words.length == 0 ? "" : words[0]))) {
+        return line.execute(words);
+      }
     } catch (Exception | LinkageError | StackOverflowError | OutOfMemoryError e) {
       return troubles.codeFor(e, "charline");
     } finally {
       out.flush();
       err.flush();
+    }
+  }
+
+  private static void requireShort(String[] args) {
+    for (String word : args) {
+      if (word.length() > LONGEST_WORD) {
+        throw Refusal.usage(
+            "A word of a command must be at most %d characters, and \"%s...\" has %d; shorten it."
+                .formatted(LONGEST_WORD, word.substring(0, SHOWN), word.length()));
+      }
     }
   }
 

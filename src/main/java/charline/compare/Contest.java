@@ -73,7 +73,8 @@ public record Contest(
     double[] roomOne = draws(i -> charOne[i] - clearOne[i]);
     double[] roomOther = draws(i -> charOther[i] - clearOther[i]);
     double[] gain = draws(i -> roomOne[i] - roomOther[i]);
-    double better = Arrays.stream(gain).filter(g -> g > 0).count() / (double) DRAWS;
+    // Neither 0 nor 1, which no number of draws shows.
+    double better = (Arrays.stream(gain).filter(g -> g > 0).count() + 0.5) / (DRAWS + 1.0);
     boolean settled = Math.max(better, 1 - better) >= SURE || alike(gain);
     return new Contest(
         room(one, asked, roomOne, charOne, clearOne),

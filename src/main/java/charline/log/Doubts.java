@@ -63,7 +63,9 @@ final class Doubts {
     String who = "Rig " + rig.name();
     range(who, Knob.WAVELENGTH, rig.wavelengthNanometres());
     range(who, "rated power", Knob.ratedPower(rig.emission()), rig.ratedWatts());
+    rig.upkeep().forEach(upkeep -> year(who + ", upkeep", upkeep.at()));
     for (PowerCheck check : rig.checks()) {
+      year(who + ", power check", check.at());
       for (Doubt doubt : MeteredPlausibility.about(check, rig)) {
         doubt(
             "%s, power check on %s: %s; amend it if it was mistyped."
@@ -84,6 +86,10 @@ final class Doubts {
     for (Doubt doubt : Plausibility.aboutPower(patch.rig(), settings, patch.burnedAt())) {
       doubt("%s: %s; amend it if it was mistyped.".formatted(who, doubt.finding()));
     }
+    year(who, patch.burnedAt());
+    patch.readings().stream()
+        .filter(reading -> reading.at().getYear() != patch.burnedAt().getYear())
+        .forEach(reading -> year(who, reading.at()));
     if (patch.burnedAt().isAfter(now)) {
       doubt("%s was burned in the future (%s); amend the time.".formatted(who, patch.burnedAt()));
     }
@@ -106,6 +112,14 @@ final class Doubts {
       for (Doubt doubt : Plausibility.about(reading, earlier)) {
         doubt("%s: %s; amend the wrong reading.".formatted(who, doubt.finding()));
       }
+    }
+  }
+
+  /** Years to come are doubted as the future. */
+  private void year(String who, OffsetDateTime at) {
+    if (!at.isAfter(now)) {
+      Plausibility.aboutYear(at.getYear(), now.getYear())
+          .forEach(d -> doubt("%s: %s; amend the time.".formatted(who, d.finding())));
     }
   }
 

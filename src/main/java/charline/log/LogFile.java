@@ -246,7 +246,7 @@ public final class LogFile {
     Path aside = absolute.resolveSibling(absolute.getFileName() + ".new-" + UUID.randomUUID());
     try {
       LogCopy.makeFolders(file);
-      PrivateFile.create(aside);
+      PrivateFile.begin(aside);
       Migrations.apply(aside);
       PrivateFile.place(aside, absolute);
     } catch (FileAlreadyExistsException e) {
@@ -257,16 +257,7 @@ public final class LogFile {
     } catch (IOException e) {
       throw LogCopy.cannotCreate(file, e);
     } finally {
-      remove(aside);
-    }
-  }
-
-  private static void remove(Path aside) {
-    try {
-      Files.deleteIfExists(aside);
-      Files.deleteIfExists(aside.resolveSibling(aside.getFileName() + "-journal"));
-    } catch (IOException e) {
-      // What is left over is no log and carries a name of its own.
+      PrivateFile.discard(aside);
     }
   }
 }

@@ -8,9 +8,11 @@ import charline.log.reference.Nearest;
 import charline.log.reference.Reference;
 import charline.log.upgrade.LogCopy;
 import charline.log.upgrade.Migrations;
+import charline.progress.Progress;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
+import charline.trial.GivenName;
 import charline.trial.Patch;
 import charline.trial.PlainText;
 import charline.trial.Reading;
@@ -332,7 +334,7 @@ public final class Logbook implements AutoCloseable {
         () -> {
           stock.requireCounts(entry.patch().board());
           String code = entry.patch().code();
-          NameRules.requireSeen("The code of a patch", code);
+          GivenName.requireSeenInLines("The code of a patch", code);
           if (patches.has(code)) {
             throw Refusal.usage(
                 "Patch %s is in this log already; the next free code is %s."
@@ -414,6 +416,11 @@ public final class Logbook implements AutoCloseable {
   /** The same, void ones left out. */
   public Optional<PatchEntry> lastPatch(String person) {
     return patches.last(person);
+  }
+
+  /** When the last patch entered this log by its clock; merged ones bring times of another. */
+  public Optional<OffsetDateTime> lastRecordedAt() {
+    return patches.lastRecordedAt();
   }
 
   /**
@@ -512,7 +519,13 @@ public final class Logbook implements AutoCloseable {
 
   /** Damage to the file, then values that may be mistyped; empty if there are none. */
   public List<Finding> check() {
-    return database.inSnapshot(() -> new LogCheck(this, patches, history, photos).findings());
+    return check(Progress.NONE);
+  }
+
+  /** The same, telling how far it is. */
+  public List<Finding> check(Progress progress) {
+    return database.inSnapshot(
+        () -> new LogCheck(this, patches, history, photos, progress).findings());
   }
 
   @Override

@@ -2,6 +2,7 @@ package charline.log;
 
 import charline.log.database.Database;
 import charline.refusal.Refusal;
+import charline.trial.GivenName;
 import charline.trial.PlainText;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -54,25 +55,9 @@ public final class NameRules {
 
   /** Refuses a name that is not plain text, but for one that was recorded so before. */
   void requirePlain(String kind, String name) {
-    if (!PlainText.isPlain(name) && !like(kind, name).contains(name)) {
-      requireSeen("The name of a " + kind, name);
-    }
-  }
-
-  /**
-   * Refuses a name with a character that cannot be seen: nobody could type it again, and a trial
-   * sheet cannot hold it.
-   *
-   * @param what the name, as a sentence starts with it
-   */
-  static void requireSeen(String what, String name) {
-    for (int i = 0; i < name.length(); i++) {
-      String character = name.substring(i, i + 1);
-      if (!PlainText.isPlain(character)) {
-        throw Refusal.usage(
-            "%s must not contain control characters, and this one has U+%04X as its character %d; type it again instead of pasting it."
-                .formatted(what, (int) name.charAt(i), i + 1));
-      }
+    if (PlainText.firstUnseen(GivenName.inOneLine(name)).isPresent()
+        && !like(kind, name).contains(name)) {
+      GivenName.requireSeenInLines("The name of a " + kind, name);
     }
   }
 

@@ -105,6 +105,13 @@ public final class PatchTable {
         row -> row.text("figure"));
   }
 
+  Optional<OffsetDateTime> lastRecordedAt() {
+    return database.first(
+        "SELECT recorded_at_utc, recorded_at_offset FROM patch WHERE brought_in_by IS NOT 'merge'"
+            + " ORDER BY recorded DESC LIMIT 1",
+        row -> row.moment("recorded_at"));
+  }
+
   boolean any() {
     return database.first("SELECT 1 FROM patch LIMIT 1", row -> true).isPresent();
   }

@@ -3,6 +3,7 @@ package charline.model;
 import charline.quantity.Invariant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -105,6 +106,34 @@ public record LearnedSpread(
       sum += Math.exp(part - top);
     }
     return top + Math.log(sum);
+  }
+
+  /**
+   * Levels are even in their logarithms, a step h apart, and as wide as each other, so that their
+   * normals at x above the lowest are exp(-x²/2s²) exp(xh/s²)^k exp(-k²h²/2s²): one exponential and
+   * a polynomial in place of one exponential a level.
+   */
+  @Override
+  public DoubleUnaryOperator density() {
+    double lnLowest = Math.log(levels.get(0).median());
+    double step = levels.size() < 2 ? 0 : Math.log(levels.get(1).median()) - lnLowest;
+    double precision = 1 / (lnFactor() * lnFactor());
+    double[] share = new double[levels.size()];
+    Arrays.setAll(share, k -> weights.get(k) * Math.exp(-step * step * k * k * precision / 2));
+    double constant = -Math.log(2 * Math.PI) / 2 - Math.log(lnFactor());
+    return omega -> {
+      double lnOmega = Math.log(omega);
+      double above = lnOmega - lnLowest;
+      double ratio = Math.exp(above * step * precision);
+      double sum = 0;
+      for (int k = share.length - 1; k >= 0; k--) {
+        sum = sum * ratio + share[k];
+      }
+      if (!(sum > 0 && sum < Double.MAX_VALUE)) {
+        return logDensity(omega); // so far out that the powers leave the range of numbers
+      }
+      return constant - above * above * precision / 2 + Math.log(sum) - lnOmega;
+    };
   }
 
   /** Logarithm of what each level adds to the density. */

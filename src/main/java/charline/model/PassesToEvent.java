@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 
 /**
@@ -58,6 +59,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
   }
 
   private final Prior prior;
+  private final DoubleUnaryOperator spread;
   private final List<Factor> factors;
 
   /** What each weight moves the middle of τ's prior by. */
@@ -86,6 +88,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
       List<Factor> factors,
       double lnThicker) {
     this.prior = prior;
+    spread = prior.omega().density();
     this.factors = factors;
     tauSlope =
         factors.stream()
@@ -262,7 +265,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
         + prior.psi().logDensity(p[PSI])
         + WEIGHT.logJacobian(x[PSI])
         + prior.lnSigma().logDensity(x[SIGMA])
-        + prior.omega().logDensity(p[OMEGA])
+        + spread.applyAsDouble(p[OMEGA])
         + SPREAD.logJacobian(x[OMEGA])
         + shifts;
   }

@@ -1,5 +1,7 @@
 package charline.model;
 
+import java.util.function.DoubleUnaryOperator;
+
 /** Prior of ω, the spread between boards in ln dose. */
 public sealed interface SpreadPrior permits HalfNormalSpread, LogNormalSpread, LearnedSpread {
   /** Natural logarithm of the density, which is a density of one. */
@@ -19,4 +21,9 @@ public sealed interface SpreadPrior permits HalfNormalSpread, LogNormalSpread, L
 
   /** The same centre with a spread so many times as large. */
   SpreadPrior widened(double factor);
+
+  /** {@link #logDensity} for where it is asked at every draw. */
+  default DoubleUnaryOperator density() {
+    return this::logDensity;
+  }
 }

@@ -39,8 +39,9 @@ public final class Patches {
     List<Doubt> doubts = new ArrayList<>(draft.doubts());
     Patch patch = draft.patch("");
     doubts.addAll(Plausibility.about(patch));
-    doubts.addAll(Plausibility.aboutFigure(patch.circumstances(), log.figures()));
+    doubts.addAll(Plausibility.aboutFigure(patch.circumstances(), log::figures));
     doubts.addAll(far(patch));
+    doubts.addAll(ClockDoubt.about(log, draft.rig()));
     sure.require(doubts);
     return log.inTransaction(
         () -> {
@@ -91,7 +92,7 @@ public final class Patches {
     }
     requireJudgedAfterBurning(old.patch(), amended.patch());
     List<Doubt> doubts = new ArrayList<>(Plausibility.about(amended.patch()));
-    doubts.addAll(Plausibility.aboutFigure(amended.patch().circumstances(), log.figures()));
+    doubts.addAll(Plausibility.aboutFigure(amended.patch().circumstances(), log::figures));
     doubts.addAll(far(amended.patch()));
     doubts.removeAll(Plausibility.about(old.patch()));
     doubts.removeAll(far(old.patch()));

@@ -41,7 +41,7 @@ public final class Setup {
     GivenName.checked("rig", rig.name());
     requirePulses(rig);
     List<Doubt> doubts = new ArrayList<>(Plausibility.about(rig));
-    doubts.addAll(Plausibility.aboutFigure(rig.usual(), log.figures()));
+    doubts.addAll(Plausibility.aboutFigure(rig.usual(), log::figures));
     sure.require(doubts);
     log.add(rig, by);
   }
@@ -78,7 +78,7 @@ public final class Setup {
     }
     requirePulses(amended);
     List<Doubt> doubts = new ArrayList<>(Plausibility.about(amended));
-    doubts.addAll(Plausibility.aboutFigure(amended.usual(), log.figures()));
+    doubts.addAll(Plausibility.aboutFigure(amended.usual(), log::figures));
     requireSure(doubts, Plausibility.about(old));
     log.amend(amended, by, why);
   }
@@ -86,7 +86,9 @@ public final class Setup {
   /** Records a metered power of a rig. */
   public void add(Rig rig, PowerCheck check) {
     requireFit(rig, check);
-    sure.require(MeteredPlausibility.about(check, rig));
+    List<Doubt> doubts = new ArrayList<>(MeteredPlausibility.about(check, rig));
+    doubts.addAll(ClockDoubt.about(log, rig));
+    sure.require(doubts);
     log.rigEntries().addCheck(rig.name(), check, by);
   }
 

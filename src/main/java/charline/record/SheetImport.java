@@ -6,6 +6,7 @@ import charline.log.sheet.RigSheet;
 import charline.log.sheet.SampleSheet;
 import charline.log.sheet.TrialSheet;
 import charline.log.sheet.TrialSheetImporter;
+import charline.progress.Progress;
 import charline.quantity.Figures;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -23,6 +24,7 @@ public final class SheetImport {
   private final String by;
   private final String hint;
   private final boolean sure;
+  private Progress progress = Progress.NONE;
 
   /**
    * @param by who sets up the rigs
@@ -35,6 +37,12 @@ public final class SheetImport {
     this.by = by;
     this.hint = hint;
     this.sure = sure;
+  }
+
+  /** The same, telling how far it is. */
+  public SheetImport watched(Progress by) {
+    progress = by;
+    return this;
   }
 
   /**
@@ -116,7 +124,7 @@ public final class SheetImport {
   }
 
   private String addTrials(Path file, TrialSheet sheet) {
-    ImportResult done = new TrialSheetImporter(log, clock, hint).add(sheet, sure);
+    ImportResult done = new TrialSheetImporter(log, clock, hint).watched(progress).add(sheet, sure);
     return "%s: %s.".formatted(file.getFileName(), done.words());
   }
 

@@ -1,6 +1,9 @@
 package charline.trial;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -13,6 +16,18 @@ public final class PlainText {
   private static final Pattern LINE_END = Pattern.compile("\\R");
   private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}&&[^\\t\\n]]");
 
+  /** What a decoder puts where bytes are no UTF-8. */
+  private static final char UNREADABLE = '\uFFFD';
+
+  private static final char HANGUL_FILLER = '\u3164';
+
+  private static final Set<Character.UnicodeScript> WITHOUT_JOINERS =
+      EnumSet.of(
+          Character.UnicodeScript.LATIN,
+          Character.UnicodeScript.GREEK,
+          Character.UnicodeScript.CYRILLIC,
+          Character.UnicodeScript.COMMON);
+
   private PlainText() {}
 
   /** True if {@link #of} would leave a text as it is. */
@@ -23,6 +38,42 @@ public final class PlainText {
       }
     }
     return true;
+  }
+
+  /**
+   * Where the first character of a name is that nobody can see or type again: a control character,
+   * one that changes the direction of writing, a blank without width, or what stands for letters
+   * that could not be read. Joiners between letters of a script that needs them are seen. Empty if
+   * there is none. Source: Unicode Standard Annex 9, section 2, and Annex 31, section 2.3.
+   */
+  public static OptionalInt firstUnseen(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      if (isUnseen(name, i)) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  private static boolean isUnseen(String name, int at) {
+    char character = name.charAt(at);
+    return switch (Character.getType(name.codePointAt(at))) {
+      case Character.FORMAT -> !(isJoiner(character) && joins(name, at));
+      case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
+      case Character.SURROGATE ->
+          at == 0 || !Character.isSurrogatePair(name.charAt(at - 1), character);
+      default -> character == UNREADABLE || character == HANGUL_FILLER;
+    };
+  }
+
+  private static boolean isJoiner(char character) {
+    return character == '\u200C' || character == '\u200D';
+  }
+
+  private static boolean joins(String name, int at) {
+    return at > 0
+        && at < name.length() - 1
+        && !WITHOUT_JOINERS.contains(Character.UnicodeScript.of(name.codePointBefore(at)));
   }
 
   /** The text with its line ends and control characters made plain. */

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /**
  * Catches slips of the pen: values so far from hand-held work that a point or a unit is probably
@@ -172,11 +173,12 @@ public final class Plausibility {
   /**
    * A doubt about a figure that has no name here: it may be mistyped, or a person's own word.
    *
-   * @param used figures that the log has already
+   * @param used gives the figures that the log has already; asked only where it matters
    */
-  public static List<Doubt> aboutFigure(Circumstances circumstances, Collection<String> used) {
+  public static List<Doubt> aboutFigure(
+      Circumstances circumstances, Supplier<? extends Collection<String>> used) {
     return circumstances.head().figure().stream()
-        .filter(figure -> !figure.isKnown() && !used.contains(figure.word()))
+        .filter(figure -> !figure.isKnown() && !used.get().contains(figure.word()))
         .map(
             figure ->
                 new Doubt(

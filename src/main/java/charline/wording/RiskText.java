@@ -30,10 +30,11 @@ public final class RiskText {
     StringBuilder text = new StringBuilder();
     line(
         text,
-        "%s, rig %s, on %s: %s, %s."
+        "%s, rig %s%s, on %s: %s, %s."
             .formatted(
                 stratum.words(),
                 risk.dialled().rig().name(),
+                WayText.figure(asked.subject().trials().way()),
                 board(risk),
                 SettingsText.settings(risk.dialled().settings()),
                 Figures.passes(risk.dialled().passes())));

@@ -119,7 +119,11 @@ public final class WayText {
 
   /** ", figure circle": what belongs to the fixed knobs of an answer; blank where none is noted. */
   public static String fixed(Optional<ModelFit> fit) {
-    return fit.flatMap(f -> f.way().figure()).map(f -> ", figure " + f.word()).orElse("");
+    return fit.map(f -> figure(f.way())).orElse("");
+  }
+
+  static String figure(Way way) {
+    return way.figure().map(f -> ", figure " + f.word()).orElse("");
   }
 
   /** "rig heron, figure circle, place arris": what was asked, as far as it goes by name. */

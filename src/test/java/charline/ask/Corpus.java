@@ -68,9 +68,7 @@ final class Corpus {
     boolean mustRefuse = rule.equals("refused");
     Set<String> expected = mustRefuse ? Set.of() : expectation.codes(rule, everything);
     try {
-      Question question =
-          Question.parse(
-              List.of(parts[1]), Vocabulary.of(log), Optional.of(AskedLog.ASKER), AskedLog.CLOCK);
+      Question question = parse(parts[1], log);
       List<PatchEntry> answer = question.patches(log);
       Set<String> found =
           answer.stream().map(e -> e.patch().code()).collect(Collectors.toCollection(TreeSet::new));
@@ -93,6 +91,11 @@ final class Corpus {
           expected,
           Set.of());
     }
+  }
+
+  static Question parse(String question, Logbook log) {
+    return Question.parse(
+        List.of(question), Vocabulary.of(log), Optional.of(AskedLog.ASKER), AskedLog.CLOCK);
   }
 
   static double share(List<Outcome> outcomes, Kind kind) {

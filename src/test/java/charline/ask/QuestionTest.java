@@ -291,12 +291,8 @@ class QuestionTest {
           """
           latx                    | I do not know "latx"; nearest words in this log: latex.
           clean Latx over pine    | I do not know "Latx"; nearest words in this log: latex.
-          chra                    | I do not know "chra"; nearest words in this log: char.
-          xylophone               | I do not know "xylophone"; ask with families, woods, outcomes, names in this log, or a time such as last month.
-          latex without char      | A question must ask for marks that were seen, not for missing ones ("without"); ask for clean, tint, char or residue.
-          clean and charred       | No patch can match: Clean must be the only mark of an outcome; it came with char.
-          tint or residue on pine | A patch must have all marks that you ask for, so "tint or residue" cannot be asked; ask for one, then for the other.
-          worked or burnt         | A patch must have all marks that you ask for, so "worked or burnt" cannot be asked; ask for one, then for the other.
+          chra                    | I do not know "chra"; nearest words: char.
+          xylophone               | I do not know "xylophone"; ask with families, woods, outcomes, numbers with units, names in this log, or a time such as last month.
           since pine              | After "since" must come a time such as 2026-03-01, march or last week, not "pine".
           till pine               | After "till" must come a time such as 2026-03-01, march or last week, not "pine".
           since                   | After "since" must come a time such as 2026-03-01, march or last week, not "".
@@ -306,10 +302,15 @@ class QuestionTest {
           29 february 2025        | "29 february 2025" is not a valid date; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03.
           clean on 6.10.2026      | A date in figures must begin with the year, because others may swap day and month; write 2026-03-01 or 1 march 2026, not "6.10.2026".
           on 10/6                 | A date in figures must begin with the year, because others may swap day and month; write 2026-03-01 or 1 march 2026, not "10/6".
+          clean char              | No patch can match: clean must be the only mark of an outcome; ask for one or the other, as "clean or char".
+          since march until feb   | No time is both on or after 2026-03-01 and before 2026-03-01; give one period.
+          dark over pale          | I know "over" between coating families alone, as "latex over primer"; name both.
+          0.5 mm                  | "0.5 mm" may be spot, scan width, line spacing, stand-off or defocus; say which.
+          7                       | I do not know what "7" is a number of; add a unit or a name, such as 50 %, 30 mm/s, 5 J/cm2, 2 passes or spot 0.5 mm.
+          by Zoe                  | I do not know "Zoe" after "by"; people in this log: Ada.
           P-0001                  | A question is about many patches, and "P-0001" is a single one; show patch P-0001 instead.
           what was p1?            | A question is about many patches, and "p1" is a single one; show patch P-0001 instead.
-          P-0002                  | I do not know "P-0002"; ask with families, woods, outcomes, names in this log, or a time such as last month.
-          today and yesterday     | No time is both on or after 2026-04-15 and before 2026-04-15; give one period.
+          P-0002                  | I do not know "P-0002"; ask with families, woods, outcomes, numbers with units, names in this log, or a time such as last month.
           """)
   void what_it_does_not_understand_is_refused_in_a_sentence(String question, String sentence) {
     assertThatThrownBy(() -> ask(question))

@@ -84,6 +84,25 @@ class BrokenDiskTest {
   }
 
   @Test
+  void a_log_on_a_full_disk_that_cannot_be_opened_is_refused_with_the_reason() throws Exception {
+    Path file = folder.resolve("boathouse.db");
+    Logbook.open(file, CLOCK).close();
+    Path there = Files.copy(file, disk.resolve("boathouse.db"));
+    try (var filler = Files.newOutputStream(disk.resolve("filler"))) {
+      while (true) {
+        filler.write(new byte[4096]);
+      }
+    } catch (IOException full) {
+      assertThatThrownBy(() -> Logbook.openToRead(there, CLOCK).close())
+          .isInstanceOf(Refusal.class)
+          .hasMessage(
+              "The disk of the log %s is full, so the log cannot be opened; make room and try"
+                  + " again.",
+              there);
+    }
+  }
+
+  @Test
   void a_log_that_does_not_fit_is_not_made() throws IOException {
     Files.write(disk.resolve("filler"), new byte[900_000]);
     Path file = disk.resolve("boathouse.db");
@@ -107,6 +126,11 @@ class BrokenDiskTest {
     assertThatThrownBy(() -> Logbook.open(file, CLOCK))
         .isInstanceOf(Refusal.class)
         .hasMessage("The log %s is write-protected; make it writable or choose another log.", file);
+    try (Logbook log = Logbook.openToRead(file, CLOCK)) {
+      assertThat(log.patches(Filter.ALL)).hasSize(3);
+      assertThat(log.check()).isEmpty();
+      log.backup(folder.resolve("copy.db"));
+    }
     try (Logbook elsewhere = Logbook.open(folder.resolve("elsewhere.db"), CLOCK)) {
       assertThat(Merge.into(elsewhere, "Ada").from(file, Resolution.UNDECIDED).patches())
           .isEqualTo(3);

@@ -3,6 +3,7 @@ package charline.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
@@ -48,6 +49,18 @@ class SpreadPriorPropertyTest {
       assertThat(prior.slope(omega) * omega).isCloseTo((up - down) / (2 * h) * omega, within(1e-3));
       assertThat(prior.bend(omega) * omega * omega)
           .isCloseTo((up - 2 * here + down) / (h * h) * omega * omega, within(1e-2));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("priors")
+  void its_quick_density_is_the_same(SpreadPrior prior) {
+    DoubleUnaryOperator density = prior.density();
+    for (double ln = -60; ln < 60; ln += 0.37) {
+      double exact = prior.logDensity(Math.exp(ln));
+      assertThat(density.applyAsDouble(Math.exp(ln)))
+          .as("at " + Math.exp(ln))
+          .isCloseTo(exact, within(1e-11 * Math.max(1, Math.abs(exact))));
     }
   }
 

@@ -207,6 +207,18 @@ final class CalendarWords {
         return Optional.of(Span.days(2 + calendar, of, of.plusWeeks(1)));
       }
     }
+    if (first.equals("week") && word(words, at + 1).equals("of")) {
+      return named(words, at + 2)
+          .filter(Span::isOneDay)
+          .map(
+              day -> {
+                LocalDate monday =
+                    day.from()
+                        .toLocalDate()
+                        .with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+                return Span.days(day.length() + 2, monday, monday.plusWeeks(1));
+              });
+    }
     OptionalInt ordinal = first.equals("last") ? OptionalInt.of(0) : Counting.ordinal(first);
     String preposition = word(words, at + 2);
     if (ordinal.isEmpty()

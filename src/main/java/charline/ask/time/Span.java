@@ -49,6 +49,11 @@ record Span(
     return new Span(length, from, to, start, when);
   }
 
+  boolean isWholeDays() {
+    return from.toLocalTime().equals(LocalTime.MIDNIGHT)
+        && to.toLocalTime().equals(LocalTime.MIDNIGHT);
+  }
+
   boolean isOneDay() {
     return from.toLocalTime().equals(LocalTime.MIDNIGHT) && to.equals(from.plusDays(1));
   }

@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -80,6 +81,11 @@ public final class TimePhrase {
               .map(s -> first.equals("later") ? beginning(s, s.to(), 2) : ending(s, s.from(), 2))
           : Optional.empty();
     }
+    if ((first.equals("older") || first.equals("newer") || first.equals("younger"))
+        && word(words, start + 1).equals("than")) {
+      return duration(words, start + 2)
+          .map(s -> first.equals("older") ? ending(s, s.start(), 1) : beginning(s, s.start(), 1));
+    }
     if (WITHIN.contains(first)) {
       int the = word(words, start + 1).equals("the") ? 1 : 0;
       return range(words, start + 1, RANGE)
@@ -90,6 +96,19 @@ public final class TimePhrase {
     return range(words, start, Set.of("to", "until", "till", "through", "thru", "-", "–"))
         .or(() -> calendar.named(words, start))
         .map(s -> between(s, 0));
+  }
+
+  /** "two weeks", as "two weeks ago"; or a time. */
+  private Optional<Span> duration(List<String> words, int at) {
+    if (at + 2 > words.size()) {
+      return calendar.any(words, at).map(s -> s.longer(1));
+    }
+    List<String> ago = new ArrayList<>(words.subList(at, at + 2));
+    ago.add("ago");
+    return calendar
+        .named(ago, 0)
+        .filter(s -> s.length() == 3)
+        .or(() -> calendar.any(words, at).map(s -> s.longer(1)));
   }
 
   /** "since march", "from monday to wednesday", "from last week", "from 1 march on". */

@@ -80,12 +80,7 @@ public final class FilterOptions {
 
   /** What the words of a question and the options ask for together. */
   public Question with(List<String> words, Logbook log, CommandContext desk) {
-    Vocabulary vocabulary = Vocabulary.of(log);
-    Optional<String> asker = Optional.of(desk.person(null));
-    Question asked =
-        words.isEmpty()
-            ? Question.EVERYTHING
-            : Question.parse(words, vocabulary, asker, desk.clock());
+    Question asked = words.isEmpty() ? Question.EVERYTHING : asked(words, log, desk);
     Question narrowed = asked.narrowed(condition(log, desk));
     if (sort == null && limit == null) {
       return narrowed;
@@ -94,13 +89,16 @@ public final class FilterOptions {
       throw Refusal.usage("--limit must be 1 or more, not %d.".formatted(limit));
     }
     Ranking ranking =
-        sort == null
-            ? narrowed.ranking().orElse(Ranking.byTime(true, 0))
-            : order(vocabulary, asker, desk);
+        sort == null ? narrowed.ranking().orElse(Ranking.byTime(true, 0)) : order(log, desk);
     return narrowed.ranked(limit == null ? ranking : ranking.limitedTo(limit));
   }
 
-  private Ranking order(Vocabulary vocabulary, Optional<String> asker, CommandContext desk) {
+  /** What words ask for, at this desk. */
+  public static Question asked(List<String> words, Logbook log, CommandContext desk) {
+    return Question.parse(words, Vocabulary.of(log), Optional.of(desk.person(null)), desk.clock());
+  }
+
+  private Ranking order(Logbook log, CommandContext desk) {
     String by = sort.strip();
     List<String> phrase =
         switch (by) {
@@ -108,7 +106,7 @@ public final class FilterOptions {
           case "oldest", "date", "time" -> List.of("oldest first");
           default -> List.of("sorted by " + by);
         };
-    return Question.parse(phrase, vocabulary, asker, desk.clock())
+    return asked(phrase, log, desk)
         .ranking()
         .orElseThrow(
             () ->

@@ -1,5 +1,7 @@
 package charline.cli.ask;
 
+import charline.answer.Answers;
+import charline.answer.Coverage;
 import charline.ask.Question;
 import charline.ask.Question.Purpose;
 import charline.ask.WiderQuestion;
@@ -12,12 +14,16 @@ import charline.log.PatchEntry;
 import charline.log.search.Condition.Seen;
 import charline.log.search.Search;
 import charline.trial.Mark;
+import charline.trial.Stratum;
 import charline.wording.Json;
 import charline.wording.QuestionText;
+import charline.wording.Table;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code find}. */
@@ -42,6 +48,13 @@ import picocli.CommandLine.Parameters;
 public final class Find extends LogCommand {
   @Parameters(paramLabel = "WORDS", arity = "0..*", description = "The question.")
   private List<String> words = List.of();
+
+  @Option(
+      names = "--with-window",
+      description =
+          "Say of every setting that came out clean whether the window now covers it; takes some"
+              + " seconds for each coating, wood and rig.")
+  private boolean withWindow;
 
   @Mixin private FilterOptions options;
   @Mixin private ListReply reply;
@@ -94,7 +107,44 @@ public final class Find extends LogCommand {
         rows(found),
         () ->
             FindReport.text(question, found)
-                + (settings ? "\n" + CleanSettings.text(found, tried) : ""));
+                + (settings
+                    ? "\n" + CleanSettings.text(found, tried, windows(log, question, found))
+                    : "")
+                + best(question, found));
+  }
+
+  /** Windows where they were asked for, and where the best of one coating, wood and rig was. */
+  private Optional<Coverage> windows(Logbook log, Question question, List<PatchEntry> found) {
+    boolean one =
+        found.stream()
+                .map(e -> List.of(Stratum.of(e.patch()), e.patch().rig().name()))
+                .distinct()
+                .count()
+            == 1;
+    return withWindow || question.purpose() == Purpose.BEST && one
+        ? Optional.of(new Coverage(Answers.of(log, desk.now())))
+        : Optional.empty();
+  }
+
+  /** Where the best setting is found: a setting that came out clean need not be it. */
+  private static String best(Question question, List<PatchEntry> found) {
+    if (question.purpose() != Purpose.BEST) {
+      return "";
+    }
+    String commands =
+        found.stream()
+            .map(e -> Stratum.of(e.patch()))
+            .map(s -> "`charline window \"%s\" \"%s\"`".formatted(s.family(), s.wood()))
+            .distinct()
+            .limit(3)
+            .collect(Collectors.joining(", "));
+    return "\n"
+        + Table.paragraph(
+            "The best setting is the one with most margin to char and to residue on both sides: ask"
+                + " "
+                + commands
+                + ".")
+        + "\n";
   }
 
   private List<Json> rows(List<PatchEntry> found) {

@@ -58,6 +58,7 @@ public final class BenchCommand extends LogCommand {
       try (PageServer server = PageServer.start(log, options)) {
         announce("The bench page of " + desk.logFile() + " is at " + server.address());
         server.sharedAddresses().forEach(a -> announce("  for paired devices: " + a));
+        desk.serve();
         announce("Press Ctrl-C to stop.");
         waitForTheEnd(server, log);
       }

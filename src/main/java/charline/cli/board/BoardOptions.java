@@ -17,6 +17,8 @@ final class BoardOptions {
       description = "Moisture meter reading, in %%.")
   private String moisture;
 
+  private static final int LONGEST_JOB = 120;
+
   @Option(names = "--job", paramLabel = "TEXT", description = "The job that it belongs to.")
   private String job;
 
@@ -29,6 +31,12 @@ final class BoardOptions {
   }
 
   Optional<String> job() {
+    if (job != null && job.length() > LONGEST_JOB) {
+      throw TypedValues.refused(
+          "--job",
+          "A job must be at most %d characters, not %d; shorten it."
+              .formatted(LONGEST_JOB, job.length()));
+    }
     return Optional.ofNullable(job);
   }
 }

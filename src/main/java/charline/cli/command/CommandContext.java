@@ -2,6 +2,7 @@ package charline.cli.command;
 
 import charline.fault.FaultFiles;
 import charline.log.Logbook;
+import charline.progress.Progress;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -25,6 +26,7 @@ public final class CommandContext {
   private final Map<String, String> env;
   private final Clock clock;
   private Optional<Path> chosenLog = Optional.empty();
+  private Optional<ProgressLine> line = Optional.empty();
 
   public CommandContext(
       Asker asker, PrintStream out, PrintStream err, Map<String, String> env, Clock clock) {
@@ -37,12 +39,36 @@ public final class CommandContext {
 
   /** For the answer. */
   public PrintStream out() {
+    line.ifPresent(ProgressLine::clear);
     return out;
   }
 
   /** Standard error: refusals, warnings, progress. */
   public PrintStream err() {
+    line.ifPresent(ProgressLine::clear);
     return err;
+  }
+
+  /**
+   * Shows on a terminal how far work is that takes longer than two seconds; close it at its end.
+   */
+  public ProgressLine watch(String doing) {
+    ProgressLine shown = new ProgressLine(err, doing);
+    if (asker.present()) {
+      line = Optional.of(shown);
+      shown.start();
+    }
+    return shown;
+  }
+
+  /** Is told how far work is. */
+  public Progress progress() {
+    return line.map(Progress.class::cast).orElse(Progress.NONE);
+  }
+
+  /** Shows no progress from now on: what follows lasts until somebody stops it. */
+  public void serve() {
+    line.ifPresent(shown -> shown.pause(true));
   }
 
   public Map<String, String> env() {
@@ -167,6 +193,15 @@ public final class CommandContext {
     if (!asker.present()) {
       throw Refusal.usage(missing);
     }
+    line.ifPresent(shown -> shown.pause(true));
+    try {
+      return answered(question, offered, check);
+    } finally {
+      line.ifPresent(shown -> shown.pause(false));
+    }
+  }
+
+  private String answered(String question, Optional<String> offered, Consumer<String> check) {
     String prompt = question + offered.map(o -> " [" + o + "]").orElse("");
     while (true) {
       String answer = asker.answer(prompt).orElseThrow(CommandContext::unanswered);

@@ -27,7 +27,7 @@ public final class Check extends LogCommand {
   @Override
   public Integer call() {
     try (Logbook log = desk.logToCheck()) {
-      List<Finding> findings = log.check();
+      List<Finding> findings = log.check(desk.progress());
       boolean broken = findings.stream().anyMatch(f -> f.kind() == Finding.Kind.FAULT);
       reply.print(
           desk.out(),

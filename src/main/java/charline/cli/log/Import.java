@@ -88,7 +88,8 @@ public final class Import extends LogCommand {
             Optional.ofNullable(samples));
     try (Logbook log = desk.logToWrite()) {
       SheetImport sheetImport =
-          new SheetImport(log, desk.clock(), desk.person(by), SureOption.HINT, sure.given());
+          new SheetImport(log, desk.clock(), desk.person(by), SureOption.HINT, sure.given())
+              .watched(desk.progress());
       List<String> done = check ? sheetImport.check(sheets) : sheetImport.add(sheets);
       if (check) {
         desk.out().println("Nothing is recorded yet. This would be imported:");

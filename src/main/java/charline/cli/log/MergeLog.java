@@ -72,6 +72,7 @@ public final class MergeLog extends LogCommand {
               .sure(sure)
               .joining(join)
               .confirmedBy("add --sure")
+              .watched(desk.progress())
               .from(other, side);
       line(other.getFileName() + ": " + MergeText.broughtIn(merged) + ".");
       merged.notes().forEach(this::line);

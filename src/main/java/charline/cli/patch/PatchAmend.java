@@ -15,6 +15,7 @@ import charline.trial.KnobReader;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Rig;
+import charline.wording.Json;
 import charline.wording.SettingsText;
 import charline.wording.Table;
 import java.time.OffsetDateTime;
@@ -39,11 +40,14 @@ import picocli.CommandLine.Parameters;
       "Examples:",
       "  charline patch amend P-0042 --hand 18mm/s --why \"misread the dial\"",
       "  charline patch amend P-0042 --reading 2 --outcome char --why \"by daylight\"",
-      "  charline patch amend P-0042 --burned-by Bo --why \"was recorded for Bo\""
+      "  charline patch amend P-0042 --burned-by Bo --why \"was recorded for Bo\"",
+      "  charline patch amend --those \"my patches of this morning\" --board sill-2 --why slip"
     })
 public final class PatchAmend extends LogCommand {
-  @Parameters(paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
+  @Parameters(arity = "0..1", paramLabel = "CODE", description = "The patch: P-0042, 42 or last.")
   private String code;
+
+  @Mixin private ThoseOption those;
 
   @Option(names = "--rig", paramLabel = "NAME", description = "The rig.")
   private String rigName;
@@ -98,7 +102,15 @@ public final class PatchAmend extends LogCommand {
   @Override
   public Integer call() {
     String reason = why.reasonIfAny();
+    if ((code == null) != those.given()) {
+      throw Refusal.usage(
+          "Name the patch by its code, or several by a question with --those; give one of the"
+              + " two.");
+    }
     try (Logbook log = desk.logToRead()) {
+      if (those.given()) {
+        return all(log, reason);
+      }
       PatchEntry old =
           bringBack
               ? Codes.recorded(log, code, why.person(desk))
@@ -112,6 +124,29 @@ public final class PatchAmend extends LogCommand {
           desk.out(),
           () -> PatchView.json(amended),
           () -> Table.paragraph(sentence(amended.patch()) + standing(amended)) + "\n");
+    }
+    return DONE;
+  }
+
+  /** The same of every patch that a question names: all of them or none. */
+  private int all(Logbook log, String reason) {
+    List<PatchEntry> found = those.confirmed(log, desk, "amend");
+    List<PatchEntry> amended =
+        log.inTransaction(
+            () ->
+                found.stream()
+                    .map(
+                        old -> {
+                          PatchEntry now = amended(log, old);
+                          new Patches(log, sure).amend(old, now, why.person(desk), reason);
+                          return now;
+                        })
+                    .toList());
+    if (reply.json()) {
+      desk.out().println(Json.text(amended.stream().map(PatchView::json).toList()));
+    } else {
+      amended.forEach(
+          each -> desk.out().println(Table.paragraph(sentence(each.patch()) + standing(each))));
     }
     return DONE;
   }

@@ -5,6 +5,7 @@ import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
 import charline.log.Logbook;
 import charline.record.Patches;
+import charline.refusal.Refusal;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,23 +22,33 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  charline patch void P-0042 --why \"fired 30 mm/s on the wrong board\"",
-      "  charline patch void 42 43 44 --why \"burned through a dirty window\""
+      "  charline patch void 42 43 44 --why \"burned through a dirty window\"",
+      "  charline patch void --those \"mine on the sill since monday\" --why \"wrong board\""
     })
 public final class PatchVoid extends LogCommand {
   @Parameters(
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "CODE",
       description = "The patches: P-0042, 42 or last. Either all of them are voided or none.")
-  private List<String> codes;
+  private List<String> codes = List.of();
 
+  @Mixin private ThoseOption those;
   @Mixin private WhyOption why;
 
   @Override
   public Integer call() {
     String reason = why.reason("a patch is void");
+    if (codes.isEmpty() != those.given()) {
+      throw Refusal.usage(
+          "Name the patches by their codes, or by a question with --those; give one of the two.");
+    }
     try (Logbook log = desk.logToRead()) {
+      List<String> meant =
+          those.given()
+              ? those.confirmed(log, desk, "void").stream().map(e -> e.patch().code()).toList()
+              : codes;
       List<String> voided =
-          new Patches(log, new SureOption()).takeOut(codes, why.person(desk), reason);
+          new Patches(log, new SureOption()).takeOut(meant, why.person(desk), reason);
       say(sentence(voided, reason));
     }
     return DONE;

@@ -18,6 +18,8 @@ import picocli.CommandLine.Parameters;
 
 /** Which trials a question is about, what a window has to keep, and from which priors. */
 final class StockOptions {
+  private static final int MOST_PRIOR_BYTES = 1 << 20;
+
   @Option(
       names = "--risk",
       paramLabel = "SHARE",
@@ -121,6 +123,7 @@ final class StockOptions {
       return Priors.USUAL;
     }
     try {
+      requireShortFile(priorFile);
       return PriorFile.read(Files.readAllLines(priorFile), priorFile);
     } catch (Refusal e) {
       throw TypedValues.refused("--prior", e.getMessage());
@@ -130,6 +133,18 @@ final class StockOptions {
       throw TypedValues.refused(
           "--prior",
           "%s cannot be read; `charline prior` prints a file to start from.".formatted(priorFile));
+    }
+  }
+
+  private static void requireShortFile(Path file) throws IOException {
+    boolean other = Files.exists(file) && !Files.isDirectory(file) && !Files.isRegularFile(file);
+    if (other) {
+      throw Refusal.usage("%s is a device or a pipe; give a file.".formatted(file));
+    }
+    if (Files.size(file) > MOST_PRIOR_BYTES) {
+      throw Refusal.usage(
+          "%s is too large for a prior file; `charline prior` prints one to start from."
+              .formatted(file));
     }
   }
 }

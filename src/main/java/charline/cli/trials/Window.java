@@ -63,7 +63,7 @@ public final class Window extends LogCommand {
     try (Logbook log = desk.logToRead()) {
       Answers answers = Answers.of(log, desk.now());
       return all
-          ? list(answers.windows(question))
+          ? list(answers.windows(question, desk.progress()))
           : one(answers, question.about(options.about(log)));
     }
   }

@@ -8,6 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.ReentrantLock;
 
 /** Files that nobody but their owner may read, and that appear whole or not at all. */
@@ -15,7 +18,41 @@ public final class PrivateFile {
   /** File locks are between processes; threads of this one take turns here. */
   private static final ReentrantLock TURN = new ReentrantLock();
 
+  /** What is gone when the program is stopped before it is finished. */
+  private static final Set<Path> UNFINISHED = ConcurrentHashMap.newKeySet();
+
+  private static final List<String> ENDINGS = List.of("", "-journal", "-wal", "-shm");
+
+  static {
+    Runtime.getRuntime().addShutdownHook(new Thread(() -> UNFINISHED.forEach(PrivateFile::delete)));
+  }
+
   private PrivateFile() {}
+
+  /**
+   * Makes such a file for work that is to be moved into place when it is finished. Should the
+   * program be stopped before, as by Ctrl-C, the file goes.
+   */
+  public static void begin(Path aside) throws IOException {
+    UNFINISHED.add(aside);
+    create(aside);
+  }
+
+  /** Takes such a file away if it is still there, with what SQLite laid beside it. */
+  public static void discard(Path aside) {
+    delete(aside);
+    UNFINISHED.remove(aside);
+  }
+
+  private static void delete(Path aside) {
+    for (String ending : ENDINGS) {
+      try {
+        Files.deleteIfExists(aside.resolveSibling(aside.getFileName() + ending));
+      } catch (IOException e) {
+        continue; // what is left over is no log and carries a name of its own
+      }
+    }
+  }
 
   /** Gives a file a second name, and fails where that name is taken. */
   @FunctionalInterface

@@ -3,6 +3,7 @@ package charline.log.merge;
 import charline.log.Logbook;
 import charline.log.database.Database;
 import charline.log.upgrade.LogCopy;
+import charline.progress.Progress;
 import charline.refusal.Refusal;
 import charline.trial.PlainText;
 import java.nio.file.Path;
@@ -21,6 +22,8 @@ public final class Merge {
   private final boolean sure;
   private final String confirmation;
   private final boolean join;
+
+  private Progress progress = Progress.NONE;
 
   private Merge(Logbook log, Attribution by, boolean sure, String confirmation, boolean join) {
     this.log = log;
@@ -54,6 +57,12 @@ public final class Merge {
     return new Merge(log, by, sure, how, join);
   }
 
+  /** The same, telling how far it is; the last thing to be said of a merge. */
+  public Merge watched(Progress by) {
+    progress = by;
+    return this;
+  }
+
   /** The same that joins rigs, boards and finishes that both logs set up and that agree. */
   public Merge joining(boolean wanted) {
     return new Merge(log, by, sure, confirmation, wanted);
@@ -79,7 +88,8 @@ public final class Merge {
       if (!sure) {
         refuseTwins(new OtherLog(database).twins(), name);
       }
-      return database.inTransaction(() -> new OtherRows(log, name, by, join).bringIn(resolution));
+      return database.inTransaction(
+          () -> new OtherRows(log, name, by, join, progress).bringIn(resolution));
     } finally {
       database.update("DETACH DATABASE other");
     }

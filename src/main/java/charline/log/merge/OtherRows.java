@@ -4,6 +4,7 @@ import charline.log.History;
 import charline.log.Joins;
 import charline.log.Logbook;
 import charline.log.database.Database;
+import charline.progress.Progress;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -27,12 +28,15 @@ final class OtherRows {
   private final String name;
   private final Attribution by;
   private final boolean join;
+  private final Progress progress;
 
   /**
    * @param name what the person calls the other log
    * @param join join what both logs set up under one name and agree in
+   * @param progress is told how far it is
    */
-  OtherRows(Logbook log, String name, Attribution by, boolean join) {
+  OtherRows(Logbook log, String name, Attribution by, boolean join, Progress progress) {
+    this.progress = progress;
     this.log = log;
     this.name = name;
     this.by = by;
@@ -62,11 +66,15 @@ final class OtherRows {
     newSamples.forEach(this::sample);
     codes.followThere();
     List<UUID> newPatches = other.newcomers("patch");
-    newPatches.forEach(this::patch);
+    for (int i = 0; i < newPatches.size(); i++) {
+      progress.at("Merging patches of " + name, i, newPatches.size());
+      patch(newPatches.get(i));
+    }
     List<UUID> newReadings = other.newcomers("reading");
     conflicts.reconcile(take);
     int readings = 0;
     for (UUID id : newReadings) {
+      progress.at("Merging readings of " + name, readings, newReadings.size());
       readings += conflicts.reading(id, take) ? 1 : 0;
     }
     Merged.Plans plans = new OtherPlans(log, other, codes, notes).bringIn();

@@ -12,17 +12,22 @@ import java.util.Locale;
  */
 public final class Nearest {
   private static final int OFFERED = 3;
+  private static final int LONGEST = 120;
 
   private Nearest() {}
 
   /** Up to three known words, equally near and close enough to be meant; may be empty. */
   public static List<String> to(String word, Collection<String> known) {
     String asked = word.toLowerCase(Locale.ROOT);
+    if (asked.length() > LONGEST) {
+      return List.of(); // pasted, not mistyped
+    }
     int limit = Math.max(2, asked.length() / 3);
     record Candidate(String word, int distance) {}
     List<Candidate> close =
         known.stream()
             .distinct()
+            .filter(k -> Math.abs(k.length() - asked.length()) <= limit)
             .map(k -> new Candidate(k, distance(asked, k.toLowerCase(Locale.ROOT))))
             .filter(c -> c.distance() <= limit && c.distance() < Math.max(asked.length(), 2))
             .sorted(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::word))

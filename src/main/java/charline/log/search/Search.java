@@ -46,7 +46,27 @@ public final class Search {
     return log.database().inSnapshot(() -> new Search().found(log, condition));
   }
 
+  /**
+   * Those among some patches of a log; void ones only if the condition asks about them.
+   *
+   * @param entries read from the log before, all of them or some
+   */
+  public static List<PatchEntry> among(List<PatchEntry> entries, Logbook log, Condition condition) {
+    boolean asksForVoid = condition.leaves().anyMatch(new Has(Feature.VOID)::equals);
+    Condition counting = asksForVoid ? condition : condition.and(new Not(new Has(Feature.VOID)));
+    Search search = new Search();
+    search.read(log, counting);
+    return entries.stream().filter(entry -> search.meets(entry, counting)).toList();
+  }
+
   private List<PatchEntry> found(Logbook log, Condition condition) {
+    read(log, condition);
+    Where where = ConditionSql.of(condition);
+    return log.patches(where).stream().filter(entry -> meets(entry, condition)).toList();
+  }
+
+  /** What only the log tells, as far as the condition asks for it. */
+  private void read(Logbook log, Condition condition) {
     IN_THE_LOG.forEach(
         (feature, sql) -> {
           if (condition.leaves().anyMatch(new Has(feature)::equals)) {
@@ -57,8 +77,6 @@ public final class Search {
                         .query("SELECT p.id FROM patch p WHERE " + sql, row -> row.id("id"))));
           }
         });
-    Where where = ConditionSql.of(condition);
-    return log.patches(where).stream().filter(entry -> meets(entry, condition)).toList();
   }
 
   private boolean meets(PatchEntry entry, Condition condition) {

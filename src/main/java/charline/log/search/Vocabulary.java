@@ -1,5 +1,6 @@
 package charline.log.search;
 
+import charline.exposure.Figure;
 import charline.log.Logbook;
 import charline.log.PatchCode;
 import charline.log.database.Database;
@@ -122,12 +123,7 @@ public final class Vocabulary {
                     "SELECT name, called FROM (%s) WHERE %s".formatted(sql, MAY_BE_HELD),
                     question.toLowerCase(Locale.ROOT))
                 .forEach(n -> learn(attribute, Set.of(n.called()), n.name(), List.of())));
-    database
-        .query(
-            "SELECT figure FROM patch WHERE figure IS NOT NULL UNION SELECT figure FROM rig WHERE"
-                + " figure IS NOT NULL",
-            row -> row.text("figure"))
-        .forEach(figure -> learn(Attribute.FIGURE, Set.of(figure), figure, List.of()));
+    Figure.words().forEach(f -> learn(Attribute.FIGURE, Set.of(f), f, List.of()));
   }
 
   private List<Name> names(String sql, Object... values) {
@@ -234,6 +230,17 @@ public final class Vocabulary {
   private static boolean holds(String name, String key) {
     String begins = key.length() >= SHORTEST_BEGINNING ? " " + key : " " + key + " ";
     return !key.isBlank() && (" " + name + " ").contains(begins);
+  }
+
+  /** A figure by a person's own word, which takes a look at every patch to be known. */
+  public Optional<Term> ownFigure(String word) {
+    return database
+        .first(
+            "SELECT figure FROM patch WHERE figure = ?1 COLLATE NOCASE UNION SELECT figure FROM rig"
+                + " WHERE figure = ?1 COLLATE NOCASE LIMIT 1",
+            row -> row.text("figure"),
+            word)
+        .map(figure -> new Term(Attribute.FIGURE, Set.of(figure)));
   }
 
   /** The conditions of boards that have these words in them. */

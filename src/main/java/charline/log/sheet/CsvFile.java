@@ -1,5 +1,6 @@
 package charline.log.sheet;
 
+import charline.log.database.PrivateFile;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -47,13 +48,15 @@ final class CsvFile {
    */
   static void write(String text, Path file) {
     // Beside the file and not in the temporary folder: a move within one folder is at once.
-    Path draft = file.resolveSibling(file.getFileName() + ".part");
+    Path draft = file.toAbsolutePath().resolveSibling(file.getFileName() + ".part");
     try {
       try {
+        PrivateFile.discard(draft);
+        PrivateFile.begin(draft);
         Files.writeString(draft, text, StandardCharsets.UTF_8);
         Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
       } finally {
-        Files.deleteIfExists(draft);
+        PrivateFile.discard(draft);
       }
     } catch (IOException e) {
       throw Refusal.data(

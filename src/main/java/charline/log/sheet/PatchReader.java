@@ -68,7 +68,7 @@ record PatchReader(
       burned.ifPresent(
           at -> doubts.report(first, Plausibility.about(rig.get(), settings.get(), at)));
       doubts.report(first, Plausibility.about(pass.get().circumstances(), settings.get()));
-      doubts.report(first, Plausibility.aboutFigure(pass.get().circumstances(), log.figures()));
+      doubts.report(first, Plausibility.aboutFigure(pass.get().circumstances(), log::figures));
       size.ifPresent(cm2 -> doubts.report(first, Knob.PATCH_AREA.doubts(cm2)));
     }
     List<Reading> readings = readings(rows, burned);

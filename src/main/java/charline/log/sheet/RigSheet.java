@@ -238,7 +238,7 @@ public final class RigSheet {
             List<Upkeep> done = upkept.getOrDefault(key, List.of());
             Rig rig = rig(log, row, name(row), own, done, faults);
             List<Doubt> doubts = doubts(rig);
-            doubts.addAll(Plausibility.aboutFigure(rig.usual(), log.figures()));
+            doubts.addAll(Plausibility.aboutFigure(rig.usual(), log::figures));
             new CellDoubts(faults, hint).report(row.line(), doubts);
             made.add(rig);
           } catch (BadCell e) {

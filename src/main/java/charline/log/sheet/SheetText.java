@@ -1,17 +1,12 @@
 package charline.log.sheet;
 
 import charline.refusal.Refusal;
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The text of a CSV file cut into records, each with the line it starts on.
+ * The text of a CSV file, or of a block of it, cut into records, each with the line it starts on.
  *
  * <p>The cells are read by Tablesaw ({@link TextTable}). What it cannot do is done here, as {@code
  * TablesawLimitsTest} shows: it counts rows, so that after a blank line and a note of two lines its
@@ -20,8 +15,8 @@ import java.util.List;
  *
  * @param name name of the sheet in messages
  * @param separator comma, semicolon or tab
- * @param body the file, its lines ending in LF
- * @param records those with anything in them, the headings first
+ * @param body the text, its lines ending in LF
+ * @param records those with anything in them
  */
 record SheetText(String name, char separator, String body, List<Record> records) {
   /**
@@ -34,45 +29,43 @@ record SheetText(String name, char separator, String body, List<Record> records)
    */
   record Record(int line, int cells, int from, int to) {}
 
+  /**
+   * What was cut from a text.
+   *
+   * @param records those that are whole
+   * @param end where the first one begins that is not
+   * @param nextLine the line that it starts on
+   */
+  record Cut(List<Record> records, int end, int nextLine) {}
+
+  /** Longest record, in characters. */
+  static final int LONGEST_RECORD = 1_000_000;
+
+  /** Longest sheet that is read whole, in characters: rigs, power checks, samples. */
+  private static final int LONGEST_WHOLE = 16 << 20;
+
   private static final String SEPARATORS = ",;\t";
 
-  /** Reads a file as strict UTF-8; a byte order mark is dropped. */
+  /** Reads a small sheet whole; a byte order mark is dropped. */
   static SheetText read(Path file) {
-    String name = String.valueOf(file.getFileName());
-    if (Files.isDirectory(file)) {
-      throw Refusal.usage(name + " is a folder; give a CSV file.");
-    }
-    try {
-      return of(name, strictly(name, file));
-    } catch (NoSuchFileException e) {
-      throw Refusal.usage("There is no file %s; check its name and folder.".formatted(file), e);
-    } catch (IOException e) {
-      throw Refusal.data(
-          "%s cannot be read (%s); check its permissions.".formatted(file, e.getMessage()), e);
-    }
-  }
-
-  private static String strictly(String name, Path file) throws IOException {
-    try {
-      return Files.readString(file); // which is strict
-    } catch (CharacterCodingException e) {
-      // What is no text at all is better called that.
-      refuseBinary(name, new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
-      throw Refusal.data(name + " is not UTF-8 text; save it as CSV in UTF-8.", e);
-    }
+    return whole(SheetSource.of(file));
   }
 
   /** Cuts a text into records. */
   static SheetText of(String name, String text) {
-    refuseBinary(name, text);
-    String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
-    body = body.replace("\r\n", "\n").replace('\r', '\n');
-    if (body.isBlank()) {
-      throw Refusal.data(
-          name + " is empty; its first line must name the columns, such as patch,rig,board.");
+    return whole(SheetSource.of(name, text));
+  }
+
+  private static SheetText whole(SheetSource source) {
+    try (SheetBlocks blocks = new SheetBlocks(source, LONGEST_WHOLE)) {
+      SheetText text = blocks.next().orElseThrow();
+      if (!blocks.isOver()) {
+        throw Refusal.data(
+            "%s must be at most %d MB, as it is read whole; give a shorter one."
+                .formatted(source.name(), LONGEST_WHOLE >> 20));
+      }
+      return text;
     }
-    char separator = separatorOf(body.stripLeading().lines().findFirst().orElseThrow());
-    return new SheetText(name, separator, body, cut(name, body, separator));
   }
 
   /** The records again as one text that starts with the headings. */
@@ -82,15 +75,48 @@ record SheetText(String name, char separator, String body, List<Record> records)
     return text.toString();
   }
 
-  private static void refuseBinary(String name, String text) {
-    boolean zip = text.startsWith("PK\u0003\u0004");
-    if (zip || text.chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\r' && c != '\t')) {
-      throw Refusal.data(
-          name + " is not plain text; if it is a spreadsheet, save it as CSV in UTF-8.");
+  /** A cell of a record, counted from 0, without its quotes. */
+  String cell(Record of, int column) {
+    int at = of.from();
+    for (int i = 0; ; i++) {
+      int end = cellEnd(at, of.to());
+      if (i == column) {
+        String cell = body.substring(at, end).strip();
+        return cell.length() > 1 && cell.startsWith("\"")
+            ? cell.substring(1, cell.length() - 1).replace("\"\"", "\"")
+            : cell;
+      }
+      at = end + 1;
     }
   }
 
-  private static char separatorOf(String headings) {
+  private int cellEnd(int from, int to) {
+    boolean quoted = false;
+    boolean begun = false;
+    for (int i = from; i < to; i++) {
+      char c = body.charAt(i);
+      if (c == '"' && (quoted || !begun)) {
+        quoted = !quoted; // a doubled one closes and opens again
+        begun = true;
+      } else if (c == separator && !quoted) {
+        return i;
+      } else if (!Character.isWhitespace(c)) {
+        begun = begun || !quoted;
+      }
+    }
+    return to;
+  }
+
+  static boolean isBinary(char c) {
+    return c < ' ' && c != '\n' && c != '\r' && c != '\t';
+  }
+
+  static Refusal binary(String name) {
+    return Refusal.data(
+        name + " is not plain text; if it is a spreadsheet, save it as CSV in UTF-8.");
+  }
+
+  static char separatorOf(String headings) {
     char best = ',';
     long most = 0;
     for (char c : SEPARATORS.toCharArray()) {
@@ -113,36 +139,41 @@ record SheetText(String name, char separator, String body, List<Record> records)
     return false;
   }
 
-  private static List<Record> cut(String name, String body, char separator) {
+  /**
+   * Cuts a text into records.
+   *
+   * @param firstLine the line that it starts on
+   * @param toTheEnd false if more text follows
+   */
+  static Cut cut(String name, String body, char separator, int firstLine, boolean toTheEnd) {
     List<Record> records = new ArrayList<>();
-    int line = 1;
+    int line = firstLine;
     int start = 0;
-    int startLine = 1;
+    int startLine = line;
     int cells = 1;
     int quotedSince = 0;
     boolean cellBegun = false;
-    for (int i = 0; i <= body.length(); i++) {
+    int end = toTheEnd ? body.length() : body.length() - 1;
+    for (int i = 0; i <= end; i++) {
       char c = i < body.length() ? body.charAt(i) : '\n';
       if (quotedSince > 0 && i < body.length()) {
         if (c == '"') {
           if (i + 1 < body.length() && body.charAt(i + 1) == '"') {
             i++;
-          } else {
+          } else if (i + 1 < body.length() || toTheEnd) {
             quotedSince = 0;
           }
         } else if (c == '\n') {
           line++;
         }
       } else if (quotedSince > 0) {
-        throw Refusal.data(
-            "A quote that opens on line %d of %s is never closed; close it or remove it."
-                .formatted(quotedSince, name));
+        throw unclosed(name, quotedSince);
       } else if (c == '\n') {
         if (hasContent(body, start, i, separator)) {
           records.add(new Record(startLine, cells, start, i));
         }
         line++;
-        start = i + 1;
+        start = Math.min(i + 1, body.length());
         startLine = line;
         cells = 1;
         cellBegun = false;
@@ -155,7 +186,20 @@ record SheetText(String name, char separator, String body, List<Record> records)
       } else if (!Character.isWhitespace(c)) {
         cellBegun = true;
       }
+      if (i - start > LONGEST_RECORD) {
+        throw quotedSince > 0
+            ? unclosed(name, quotedSince)
+            : Refusal.data(
+                "Line %d of %s is longer than %d characters; check its quotes and line ends."
+                    .formatted(startLine, name, LONGEST_RECORD));
+      }
     }
-    return List.copyOf(records);
+    return new Cut(List.copyOf(records), start, startLine);
+  }
+
+  private static Refusal unclosed(String name, int line) {
+    return Refusal.data(
+        "A quote that opens on line %d of %s is never closed; close it or remove it."
+            .formatted(line, name));
   }
 }

@@ -1,67 +1,105 @@
 package charline.log.sheet;
 
-import charline.log.reference.Nearest;
 import charline.refusal.Refusal;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.IntStream;
 import tech.tablesaw.api.ColumnType;
-import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.io.csv.CsvReadOptions;
 
-/**
- * A CSV file as a table whose cells are all text, with the line of each row.
- *
- * @param name name of the sheet in messages
- * @param table one text column per heading, and {@link #LINE}
- */
-record TextTable(String name, Table table) {
-  /** Column that holds the line a row starts on; no heading can have this name. */
-  static final String LINE = "#line";
+/** Records of a CSV file as a table whose cells are all text, with the line of each row. */
+final class TextTable {
+  private final String name;
+  private final List<String> headings = new ArrayList<>();
+  private final List<StringColumn> columns = new ArrayList<>();
+  private final int[] lines;
+  private boolean strayCells;
 
-  /** Letters of a first line that a message repeats. */
-  private static final int LONGEST_READ = 80;
+  private TextTable(SheetText text, Headings head) {
+    name = text.name();
+    Table table = parse(text, head.given().size());
+    boolean withHead = text.records().get(0).line() == head.line();
+    Table rows = withHead ? table.dropRange(1) : table;
+    lines =
+        text.records().stream().skip(withHead ? 1 : 0).mapToInt(SheetText.Record::line).toArray();
+    List<String> names = head.names();
+    for (int i = 0; i < names.size(); i++) {
+      StringColumn column = rows.stringColumn(i);
+      if (names.get(i).isEmpty()) {
+        strayCells |= column.asList().stream().anyMatch(cell -> !cell.isBlank());
+      } else {
+        headings.add(names.get(i));
+        columns.add(column);
+      }
+    }
+  }
 
   /**
-   * Reads records under known headings.
+   * Reads a whole sheet under known headings.
    *
    * @param text the file
-   * @param known headings that may stand, lower case
-   * @param needed headings that must stand
-   * @throws Refusal if the first line names no known heading, a heading is unknown, missing or
-   *     stands twice, a line has too many or too few cells, or there is no line under the headings
+   * @param known headings that may be there, lower case
+   * @param needed headings that must be there
+   * @throws Refusal if the first line names no known heading, a heading is unknown, missing or is
+   *     there twice, a line has too many or too few cells, or there is no line under the headings
    */
   static TextTable read(SheetText text, List<String> known, List<String> needed) {
-    List<SheetText.Record> records = text.records();
-    refuseOtherFirstLine(text, known, needed);
+    Headings head = Headings.of(text, known, needed);
     Faults shape = new Faults(text.name());
-    int columns = records.get(0).cells();
-    for (SheetText.Record r : records) {
+    addRagged(text, head, shape);
+    shape.refuseIfAny();
+    return read(text, head);
+  }
+
+  /** Reads a whole sheet whose records all have as many cells as there are headings. */
+  static TextTable read(SheetText text, Headings head) {
+    TextTable table = new TextTable(text, head);
+    Faults faults = new Faults(text.name());
+    table.addStrayCells(head, faults);
+    head.addTo(faults);
+    faults.refuseIfAny();
+    if (table.rowCount() == 0) {
+      throw noLines(text.name());
+    }
+    return table;
+  }
+
+  /** Reads a block of a sheet whose headings are good. */
+  static TextTable ofBlock(SheetText block, Headings head) {
+    TextTable table = new TextTable(block, head);
+    Faults faults = new Faults(block.name());
+    table.addStrayCells(head, faults);
+    faults.refuseIfAny();
+    return table;
+  }
+
+  static Refusal noLines(String name) {
+    return Refusal.data(
+        name + " has column names but no lines under them; there is nothing to import.");
+  }
+
+  /** Adds the records that have more or fewer cells than there are headings. */
+  static void addRagged(SheetText text, Headings head, Faults faults) {
+    int columns = head.given().size();
+    for (SheetText.Record r : text.records()) {
       if (r.cells() != columns) {
-        shape.add(
+        faults.add(
             r.line(),
             "It has %d cells under %d column names; check its separators and quotes."
                 .formatted(r.cells(), columns));
       }
     }
-    shape.refuseIfAny();
-    Table table = parse(text, columns);
-    name(table, text, known, needed);
-    Table rows = table.dropRange(1);
-    if (rows.isEmpty()) {
-      throw Refusal.data(
-          text.name() + " has column names but no lines under them; there is nothing to import.");
+  }
+
+  private void addStrayCells(Headings head, Faults faults) {
+    if (strayCells) {
+      faults.add(head.line(), "A column with cells has no name; name it or empty it.");
     }
-    return new TextTable(text.name(), rows);
   }
 
   private static Table parse(SheetText text, int columns) {
@@ -77,7 +115,7 @@ record TextTable(String name, Table table) {
                     .lineEnding("\n")
                     .missingValueIndicator("") // otherwise a person called NA would vanish
                     .commentPrefix('\0') // otherwise a patch called #12 would
-                    .maxCharsPerColumn(1_000_000)
+                    .maxCharsPerColumn(SheetText.LONGEST_RECORD)
                     .maxNumberOfColumns(Math.max(columns, 1))
                     .build());
     if (table.rowCount() != text.records().size()) {
@@ -88,99 +126,28 @@ record TextTable(String name, Table table) {
     return table;
   }
 
-  /** Gives each column its heading from the first row; drops those without one that are empty. */
-  private static void name(Table table, SheetText text, List<String> known, List<String> needed) {
-    Faults faults = new Faults(text.name());
-    int line = text.records().get(0).line();
-    Set<String> seen = new HashSet<>();
-    List<String> strange = new ArrayList<>();
-    for (StringColumn column : List.copyOf(Arrays.asList(table.stringColumns()))) {
-      String given = column.get(0).strip();
-      String heading = given.toLowerCase(Locale.ROOT);
-      if (heading.isEmpty()) {
-        if (column.asList().stream().allMatch(String::isBlank)) {
-          table.removeColumns(column);
-        } else {
-          faults.add(line, "A column with cells has no name; name it or empty it.");
-        }
-      } else if (!known.contains(heading)) {
-        List<String> near = Nearest.to(heading, known);
-        if (near.isEmpty()) {
-          strange.add("\"%s\"".formatted(given));
-        } else {
-          faults.add(
-              line,
-              "There is no column \"%s\"; nearest: %s.".formatted(given, String.join(", ", near)));
-        }
-      } else if (!seen.add(heading)) {
-        faults.add(line, "Column %s is there twice; keep one.".formatted(heading));
-      } else {
-        column.setName(heading);
-      }
-    }
-    if (!strange.isEmpty()) {
-      faults.add(
-          line,
-          "There %s %s; the columns are %s."
-              .formatted(
-                  strange.size() == 1 ? "is no column" : "are no columns",
-                  String.join(", ", strange),
-                  String.join(", ", known)));
-    }
-    List<String> missing = needed.stream().filter(h -> !seen.contains(h)).toList();
-    if (!missing.isEmpty()) {
-      faults.add(
-          line,
-          "Column%s %s %s missing; every sheet needs %s."
-              .formatted(
-                  missing.size() == 1 ? "" : "s",
-                  String.join(", ", missing),
-                  missing.size() == 1 ? "is" : "are",
-                  String.join(", ", needed)));
-    }
-    faults.refuseIfAny();
-    table.addColumns(
-        IntColumn.create(LINE, text.records().stream().mapToInt(SheetText.Record::line).toArray()));
-  }
-
-  /** A title above the columns, or columns named in another language, is best told in one go. */
-  private static void refuseOtherFirstLine(
-      SheetText text, List<String> known, List<String> needed) {
-    SheetText.Record first = text.records().get(0);
-    List<String> cells =
-        Arrays.stream(text.body().substring(first.from(), first.to()).split("[,;\\t\n]"))
-            .map(cell -> cell.replace("\"", "").strip())
-            .filter(cell -> !cell.isEmpty())
-            .toList();
-    if (cells.stream().noneMatch(c -> known.contains(c.toLowerCase(Locale.ROOT)))) {
-      String read = String.join(", ", cells);
-      throw Refusal.data(
-          "Line %d of %s must name the columns, not read \"%s\"; remove any title above the names, and name at least %s, of %s."
-              .formatted(
-                  first.line(),
-                  text.name(),
-                  read.length() > LONGEST_READ ? read.substring(0, LONGEST_READ) + "..." : read,
-                  String.join(", ", needed),
-                  String.join(", ", known)));
-    }
+  String name() {
+    return name;
   }
 
   int rowCount() {
-    return table.rowCount();
+    return lines.length;
   }
 
   /** One cell of a row, counted from 0; empty where there is no such column. */
   String cell(int row, String heading) {
-    return table.containsColumn(heading) ? table.stringColumn(heading).get(row) : "";
+    int column = headings.indexOf(heading);
+    return column < 0 ? "" : columns.get(column).get(row);
   }
 
   /** One row, counted from 0. */
   SheetRow row(int index) {
-    Map<String, String> cells = new HashMap<>();
-    for (StringColumn column : table.stringColumns()) {
-      cells.put(column.name(), column.get(index));
+    @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
+    Map.Entry<String, String>[] cells = new Map.Entry[columns.size()];
+    for (int i = 0; i < cells.length; i++) {
+      cells[i] = Map.entry(headings.get(i), columns.get(i).get(index));
     }
-    return new SheetRow(table.intColumn(LINE).get(index), cells);
+    return new SheetRow(lines[index], Map.ofEntries(cells));
   }
 
   List<SheetRow> rows() {
@@ -189,6 +156,6 @@ record TextTable(String name, Table table) {
 
   /** The headings that the sheet has, in its order. */
   List<String> headings() {
-    return table.columnNames().stream().filter(n -> !n.startsWith("#")).toList();
+    return List.copyOf(headings);
   }
 }

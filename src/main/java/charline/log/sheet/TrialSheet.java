@@ -6,12 +6,13 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.Optional;
+import java.util.Spliterator;
+import java.util.Spliterators;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 
 /**
  * A trial sheet as it was read: every cell text, nothing guessed, nothing looked up yet.
@@ -20,14 +21,63 @@ import java.util.stream.Stream;
  * headings in any case. Lines without anything in them are passed over.
  */
 public final class TrialSheet {
-  private final TextTable text;
-  private final char separator;
+  /** A block of some 10,000 lines. */
+  private static final int BLOCK_CHARACTERS = 1 << 20;
 
-  private TrialSheet(SheetText sheet) {
-    this.text =
-        TextTable.read(
-            sheet, Column.headings(), Column.NEEDED.stream().map(Column::heading).toList());
-    this.separator = sheet.separator();
+  private final SheetSource source;
+  private final int blockCharacters;
+  private final Headings head;
+  private final char separator;
+  private final PatchLines lines = new PatchLines();
+  private final int lineCount;
+  private boolean uncoded;
+
+  /** The sheet itself if it is one block. */
+  private final Optional<TextTable> small;
+
+  private TrialSheet(SheetSource source, int blockCharacters) {
+    this.source = source;
+    this.blockCharacters = blockCharacters;
+    try (SheetBlocks blocks = new SheetBlocks(source, blockCharacters)) {
+      SheetText first = blocks.next().orElseThrow();
+      separator = first.separator();
+      head =
+          Headings.of(
+              first, Column.headings(), Column.NEEDED.stream().map(Column::heading).toList());
+      Faults shape = new Faults(source.name());
+      int code = head.names().indexOf(Column.PATCH.heading());
+      boolean one = blocks.isOver();
+      int rows = -1;
+      for (Optional<SheetText> block = Optional.of(first);
+          block.isPresent();
+          block = blocks.next()) {
+        TextTable.addRagged(block.get(), head, shape);
+        if (shape.count() == 0) {
+          count(block.get(), code);
+        }
+        rows += block.get().records().size();
+      }
+      shape.refuseIfAny();
+      small = one ? Optional.of(TextTable.read(first, head)) : Optional.empty();
+      Faults names = new Faults(source.name());
+      head.addTo(names);
+      names.refuseIfAny();
+      lineCount = rows;
+      if (rows == 0) {
+        throw TextTable.noLines(source.name());
+      }
+    }
+  }
+
+  private void count(SheetText block, int codeColumn) {
+    for (SheetText.Record of : block.records()) {
+      if (of.line() != head.line()) {
+        String code =
+            codeColumn < 0 ? "" : SheetRow.meant(Column.PATCH, block.cell(of, codeColumn));
+        uncoded |= code.isEmpty();
+        lines.add(code);
+      }
+    }
   }
 
   /**
@@ -37,12 +87,16 @@ public final class TrialSheet {
    *     trial sheet
    */
   public static TrialSheet read(Path file) {
-    return new TrialSheet(SheetText.read(file));
+    return new TrialSheet(SheetSource.of(file), BLOCK_CHARACTERS);
   }
 
   /** Reads what a reader gives, to its end; as {@link #read(Path)} otherwise. */
   public static TrialSheet read(Reader reader) {
-    return new TrialSheet(SheetText.of("the trial sheet", all(reader)));
+    return read(reader, BLOCK_CHARACTERS);
+  }
+
+  static TrialSheet read(Reader reader, int blockCharacters) {
+    return new TrialSheet(SheetSource.of("the trial sheet", all(reader)), blockCharacters);
   }
 
   static String all(Reader reader) {
@@ -57,7 +111,7 @@ public final class TrialSheet {
 
   /** Name of the sheet in messages. */
   String name() {
-    return text.name();
+    return source.name();
   }
 
   /** Comma, semicolon or tab. */
@@ -65,41 +119,51 @@ public final class TrialSheet {
     return separator;
   }
 
+  /** How many lines are under the headings. */
+  int lineCount() {
+    return lineCount;
+  }
+
   boolean hasColumn(Column column) {
-    return text.headings().contains(column.heading());
+    return head.names().contains(column.heading());
   }
 
   /** The lines in the order of the sheet. */
   public List<SheetRow> rows() {
-    return text.rows();
+    if (small.isPresent()) {
+      return small.get().rows();
+    }
+    List<SheetRow> all = new ArrayList<>();
+    try (BlockRows rows = new BlockRows(new SheetBlocks(source, blockCharacters), head)) {
+      rows.forEachRemaining(all::add);
+    }
+    return all;
   }
 
   /**
    * The lines of each patch, both in the order of the sheet. Lines with the same code, in whichever
-   * case, belong together; a line without a code is a patch of its own. Lines are made as they are
-   * asked for, as a large sheet has many.
+   * case, belong together; a line without a code is a patch of its own. Lines are read as they are
+   * asked for, as a large sheet has many; close the stream.
    *
    * <p>Grouped here and not by Tablesaw: 100,000 lines of two each took its {@code splitOn} four
    * times as long and more than three times the memory, a bitmap for every patch.
    */
   Stream<List<SheetRow>> patches() {
-    Map<String, List<Integer>> lines = new LinkedHashMap<>();
-    for (int i = 0; i < text.rowCount(); i++) {
-      String code = code(i);
-      lines
-          .computeIfAbsent(
-              code.isEmpty() ? "line " + i : "code " + code.toLowerCase(Locale.ROOT),
-              group -> new ArrayList<>(1))
-          .add(i);
+    if (small.isPresent()) {
+      return streamed(small.get().rows().iterator());
     }
-    return lines.values().stream().map(of -> of.stream().map(text::row).toList());
+    BlockRows rows = new BlockRows(new SheetBlocks(source, blockCharacters), head);
+    return streamed(rows).onClose(rows::close);
+  }
+
+  private Stream<List<SheetRow>> streamed(Iterator<SheetRow> rows) {
+    return StreamSupport.stream(
+        Spliterators.spliteratorUnknownSize(
+            new PatchGroups(rows, lines.copy()), Spliterator.ORDERED),
+        false);
   }
 
   boolean hasPatchesWithoutCode() {
-    return IntStream.range(0, text.rowCount()).anyMatch(i -> code(i).isEmpty());
-  }
-
-  private String code(int row) {
-    return SheetRow.meant(Column.PATCH, text.cell(row, Column.PATCH.heading()));
+    return uncoded;
   }
 }

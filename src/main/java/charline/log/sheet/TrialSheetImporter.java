@@ -2,6 +2,7 @@ package charline.log.sheet;
 
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.progress.Progress;
 import charline.trial.Plausibility.Doubt;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 
 /**
  * Brings a trial sheet into the log: all of it or nothing. Boards and finishes that the log does
@@ -23,6 +25,7 @@ public final class TrialSheetImporter {
   private final Logbook log;
   private final Clock clock;
   private final String hint;
+  private Progress progress = Progress.NONE;
 
   /**
    * An importer into a log.
@@ -43,6 +46,12 @@ public final class TrialSheetImporter {
     this.log = log;
     this.clock = clock;
     this.hint = hint;
+  }
+
+  /** The same, telling how far it is. */
+  public TrialSheetImporter watched(Progress by) {
+    progress = by;
+    return this;
   }
 
   /**
@@ -98,18 +107,23 @@ public final class TrialSheetImporter {
     int patches = 0;
     int readings = 0;
     int skipped = 0;
-    Iterator<List<SheetRow>> all = sheet.patches().iterator();
-    while (all.hasNext()) {
-      List<SheetRow> rows = all.next();
-      Optional<PatchEntry> read = reader.read(rows);
-      if (read.isPresent() && isKnown(read.get(), rows.get(0), recorded, faults)) {
-        skipped++;
-      } else if (read.isPresent()) {
-        patches++;
-        strays.take(read.get().patch(), rows.get(0));
-        readings += read.get().patch().readings().size();
-        if (faults.count() == 0) {
-          taker.accept(read.get(), stock);
+    long lines = 0;
+    try (Stream<List<SheetRow>> groups = sheet.patches()) {
+      Iterator<List<SheetRow>> all = groups.iterator();
+      while (all.hasNext()) {
+        List<SheetRow> rows = all.next();
+        lines += rows.size();
+        progress.at("Importing " + sheet.name(), lines, sheet.lineCount());
+        Optional<PatchEntry> read = reader.read(rows);
+        if (read.isPresent() && isKnown(read.get(), rows.get(0), recorded, faults)) {
+          skipped++;
+        } else if (read.isPresent()) {
+          patches++;
+          strays.take(read.get().patch(), rows.get(0));
+          readings += read.get().patch().readings().size();
+          if (faults.count() == 0) {
+            taker.accept(read.get(), stock);
+          }
         }
       }
     }

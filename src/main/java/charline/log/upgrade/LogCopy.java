@@ -57,15 +57,14 @@ public final class LogCopy {
     makeFolders(place);
     Path aside = place.resolveSibling(place.getFileName() + ".part-" + UUID.randomUUID());
     try {
-      PrivateFile.create(aside);
+      PrivateFile.begin(aside);
       vacuumInto(log, aside);
       try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
         channel.force(true);
       }
       PrivateFile.place(aside, place);
     } finally {
-      Files.deleteIfExists(aside);
-      Files.deleteIfExists(aside.resolveSibling(aside.getFileName() + "-journal"));
+      PrivateFile.discard(aside);
     }
   }
 

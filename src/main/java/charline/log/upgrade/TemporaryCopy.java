@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * A place among the temporary files for a copy of a log. It is gone when this is closed, when the
@@ -18,6 +20,10 @@ import java.util.List;
 public final class TemporaryCopy implements AutoCloseable {
   private static final String PREFIX = "charline-log-";
   private static final String LOCK = "in-use";
+
+  /** Those of this program: to look at their locks would let go of them. */
+  private static final Set<Path> OURS = ConcurrentHashMap.newKeySet();
+
   private static final List<String> FILES =
       List.of("log.db", "log.db-wal", "log.db-shm", "log.db-journal", LOCK);
 
@@ -34,6 +40,7 @@ public final class TemporaryCopy implements AutoCloseable {
   public static TemporaryCopy place() throws IOException {
     clear(Path.of(System.getProperty("java.io.tmpdir")));
     Path folder = Files.createTempDirectory(PREFIX);
+    OURS.add(folder);
     FileChannel channel =
         FileChannel.open(
             folder.resolve(LOCK), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
@@ -52,7 +59,7 @@ public final class TemporaryCopy implements AutoCloseable {
   static void clear(Path temporary) {
     try (DirectoryStream<Path> left = Files.newDirectoryStream(temporary, PREFIX + "*")) {
       for (Path folder : left) {
-        if (isLeft(folder)) {
+        if (!OURS.contains(folder) && isLeft(folder)) {
           remove(folder);
         }
       }
@@ -77,6 +84,7 @@ public final class TemporaryCopy implements AutoCloseable {
       return;
     }
     remove(folder);
+    OURS.remove(folder);
   }
 
   private static void remove(Path folder) {

@@ -12,6 +12,8 @@ CREATE INDEX former_name_of_a_finish ON change (before COLLATE NOCASE) WHERE wha
 CREATE INDEX former_name_of_a_rig ON change (before COLLATE NOCASE) WHERE what = 'rig.name'
 -- == index patch_by_board
 CREATE INDEX patch_by_board ON patch (board_id)
+-- == index patch_by_figure
+CREATE INDEX patch_by_figure ON patch (figure) WHERE figure IS NOT NULL
 -- == index patch_by_finish
 CREATE INDEX patch_by_finish ON patch (finish_id)
 -- == index patch_by_own_number
