@@ -12,6 +12,8 @@ function whole(address) { return address.pathname + address.search; }
 
 // What the browser loaded is kept as it came, before any script changes it.
 visit(whole(location), document.documentElement.outerHTML);
+// Record with settings of a link serves as Record alone too: the device has its own place. A reading does not.
+if (READY.includes(location.pathname) && !location.search.includes("reading=")) visit(location.pathname, document.documentElement.outerHTML);
 
 export function listen() {
   document.addEventListener("click", e => {

@@ -1,5 +1,6 @@
 package charline.log;
 
+import charline.exposure.Figure;
 import charline.exposure.Settings;
 import charline.trial.Board;
 import charline.trial.PlainText;
@@ -19,6 +20,7 @@ import java.util.UUID;
  * @param board the board, empty if not chosen yet
  * @param place what it is to be burned on, in words
  * @param settings settings to use
+ * @param figure what the head is to draw; empty for whatever the rig usually draws
  * @param passes to be read after every pass up to this one
  * @param purpose why, in a word
  * @param reason why, in a few words
@@ -37,6 +39,7 @@ public record PlannedPatch(
     Optional<Board> board,
     String place,
     Settings settings,
+    Optional<Figure> figure,
     int passes,
     String purpose,
     String reason,
@@ -65,7 +68,7 @@ public record PlannedPatch(
   /** The same under a code. */
   public PlannedPatch coded(String reserved) {
     return new PlannedPatch(
-        id, reserved, family, wood, rig, board, place, settings, passes, purpose, reason, condition,
-        plannedAt, by, fulfilled, voided);
+        id, reserved, family, wood, rig, board, place, settings, figure, passes, purpose, reason,
+        condition, plannedAt, by, fulfilled, voided);
   }
 }

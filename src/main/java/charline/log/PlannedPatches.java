@@ -1,5 +1,6 @@
 package charline.log;
 
+import charline.exposure.Figure;
 import charline.log.database.Database;
 import charline.log.database.ResultRow;
 import charline.log.database.RowValues;
@@ -75,6 +76,7 @@ public final class PlannedPatches {
     database.insert(
         "planned_patch",
         SettingsColumns.put(values, plan.settings())
+            .put("figure", plan.figure().map(Figure::word))
             .put("passes", plan.passes())
             .put("purpose", plan.purpose())
             .put("reason", plan.reason())
@@ -156,6 +158,7 @@ public final class PlannedPatches {
         boardId.flatMap(boards::byId),
         row.text("place"),
         SettingsColumns.read(row),
+        row.optionalText("figure").map(Figure::new),
         row.whole("passes"),
         row.text("purpose"),
         row.text("reason"),

@@ -13,6 +13,7 @@ import charline.wording.PlanText;
 import charline.wording.PrecautionText;
 import charline.wording.SettingsText;
 import charline.wording.SpotsText;
+import charline.wording.WayText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -108,7 +109,7 @@ public record BenchListPage(
         list.precautions().cautions().stream()
             .filter(caution -> !caution.always() || ROOM.contains(caution.topic()))
             .toList(),
-        fixed(bench),
+        fixed(bench) + WayText.fixed(list.next().window().flatMap(found -> found.charFit())),
         heads,
         rows,
         "%s, charline %s, %s%s"

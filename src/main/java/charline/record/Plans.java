@@ -5,13 +5,16 @@ import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.log.PlannedPatch;
 import charline.trial.Board;
+import charline.trial.Circumstances;
 import charline.trial.Finish;
+import charline.trial.Knob;
 import charline.trial.Mark;
 import charline.trial.Outcome;
 import charline.trial.Patch;
 import charline.trial.Plausibility.Doubt;
 import charline.trial.Reading;
 import charline.trial.Stratum;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,10 +68,18 @@ public final class Plans {
             board,
             finish,
             plan.settings(),
-            plan.rig().usual(),
+            circumstances(plan),
             OptionalDouble.empty(),
             List.of(unread));
     return new PatchEntry(patch, Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /** As the rig usually works, with the figure of the plan. */
+  private static Circumstances circumstances(PlannedPatch plan) {
+    Map<Knob, Object> usual = new EnumMap<>(Knob.class);
+    usual.putAll(plan.rig().usual().values());
+    plan.figure().ifPresent(figure -> usual.put(Knob.FIGURE, figure.word()));
+    return Circumstances.of(usual);
   }
 
   /**

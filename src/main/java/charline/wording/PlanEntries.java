@@ -1,6 +1,7 @@
 package charline.wording;
 
 import charline.answer.NextAnswer;
+import charline.exposure.Figure;
 import charline.log.PlanCondition;
 import charline.log.PlannedPatch;
 import charline.plan.NextPatches;
@@ -50,6 +51,15 @@ public final class PlanEntries {
     return plan(free, Optional.empty());
   }
 
+  /** What was asked for, else what most patches of this way were burned with. */
+  private Optional<Figure> figure() {
+    return answer
+        .question()
+        .way()
+        .figure()
+        .or(() -> answer.tried().flatMap(tried -> tried.trials().way().figure()));
+  }
+
   private PlannedPatch plan(Suggestion s, Optional<PlanCondition> condition) {
     NextPatches next = answer.next();
     return new PlannedPatch(
@@ -61,6 +71,7 @@ public final class PlanEntries {
         s.place().board(),
         s.place().name(),
         s.settings(),
+        figure(),
         s.passes(),
         s.purpose().word(),
         PlanText.motive(s.motive()),

@@ -1,5 +1,6 @@
 package charline.wording;
 
+import charline.log.PlannedPatch;
 import charline.plan.Advice;
 import charline.plan.CleanRun;
 import charline.plan.Gain;
@@ -109,6 +110,12 @@ public final class PlanText {
                 Figures.share(repeat.asked().charRisk()),
                 Figures.share(confidence),
                 CleanRun.needed(repeat.asked().charRisk(), 0.95));
+  }
+
+  /** "40 %, hand 30 mm/s, figure circle": what is dialled for a planned patch. */
+  public static String settings(PlannedPatch plan) {
+    return SettingsText.settings(plan.settings())
+        + plan.figure().map(figure -> ", figure " + figure.word()).orElse("");
   }
 
   /** Why a patch is to be burned, in a few words. */

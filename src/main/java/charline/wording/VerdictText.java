@@ -14,15 +14,21 @@ public final class VerdictText {
         + found.standing().map(standing -> ", " + standing.word()).orElse("");
   }
 
-  /** A sentence that a person reads right who knows no statistics. */
-  public static String plainly(Recommendation found) {
+  /**
+   * A sentence that a person reads right who knows no statistics.
+   *
+   * @param valid whether the rig is still as it was
+   */
+  public static String plainly(Recommendation found, boolean valid) {
     return switch (found.verdict()) {
       case WINDOW ->
           found
               .chosen()
               .map(
                   box ->
-                      "Safe for the wood at the start: may char %s, clears %s"
+                      (valid
+                              ? "Safe for the wood at the start: may char %s, clears %s"
+                              : "Out of date: as the rig was, may char %s, clears %s")
                           .formatted(
                               Figures.part(box.start().charRiskMean()),
                               Figures.part(box.start().clearChanceMean())))

@@ -167,12 +167,7 @@ class OldLogsTest {
 
   private Path logOfVersion(int version) throws IOException {
     Path file = Files.createFile(folder.resolve("boathouse.db"));
-    Flyway.configure()
-        .dataSource(SqliteFile.source(file, true))
-        .locations("classpath:db/migration")
-        .target(Integer.toString(version))
-        .load()
-        .migrate();
+    Migrations.apply(file, version);
     return file;
   }
 

@@ -6,12 +6,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import charline.exposure.Figure;
 import charline.exposure.HandPass;
 import charline.log.database.Database;
 import charline.log.merge.Merge;
 import charline.log.merge.Merged;
 import charline.log.merge.Resolution;
+import charline.record.Plans;
 import charline.refusal.Refusal;
+import charline.wording.PlanText;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -47,6 +50,7 @@ public class PlannedPatchesTest {
         Optional.of(at.board),
         "door stile",
         Boathouse.pulsed(new HandPass(60, 25)),
+        Optional.of(Figure.CIRCLE),
         4,
         "climb",
         "lowest rung",
@@ -55,6 +59,21 @@ public class PlannedPatchesTest {
         Optional.of("Ada"),
         false,
         Optional.empty());
+  }
+
+  @Test
+  void a_plan_keeps_its_figure_and_hands_it_to_the_patch() {
+    PlannedPatch kept =
+        log.planned().open(log.planned().reserve(List.of(plan(boathouse))).get(0).code());
+    assertThat(kept.figure()).contains(Figure.CIRCLE);
+    assertThat(
+            Plans.asPattern(kept, boathouse.board, boathouse.finish)
+                .patch()
+                .circumstances()
+                .head()
+                .figure())
+        .contains(Figure.CIRCLE);
+    assertThat(PlanText.settings(kept)).endsWith(", figure circle");
   }
 
   private static void burn(Boathouse at, String code) {
@@ -293,6 +312,7 @@ public class PlannedPatchesTest {
         plan.board(),
         plan.place(),
         plan.settings(),
+        plan.figure(),
         plan.passes(),
         plan.purpose(),
         "next rung up",

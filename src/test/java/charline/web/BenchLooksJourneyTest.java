@@ -149,9 +149,11 @@ class BenchLooksJourneyTest {
         Browser browser = Browser.open(false).size(820, 1180)) {
       browser.open(other.address() + "record?like=LP-01");
       browser.untilSays("#live", "at most");
+      browser.unfold("lesser");
+      browser.unfold("seen-more");
       browser.script("document.getElementById('k-power').focus()");
       List<String> reached = new ArrayList<>();
-      for (int i = 0; i < 40; i++) {
+      for (int i = 0; i < 60; i++) {
         reached.add(
             (String)
                 browser.script("return document.activeElement.name || document.activeElement.id"));

@@ -184,6 +184,13 @@ final class Browser implements AutoCloseable {
         Map.of("offline", !there, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
   }
 
+  /** What the person has set of colours and motion, such as prefers-color-scheme and dark. */
+  void prefers(String feature, String value) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of("features", List.of(Map.of("name", feature, "value", value))));
+  }
+
   /** Lets pages run their scripts, or not. */
   void scripts(boolean run) {
     driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !run));

@@ -2,11 +2,13 @@ package charline.cli.plan;
 
 import charline.cli.command.LogCommand;
 import charline.cli.render.ListReply;
+import charline.exposure.Figure;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
 import charline.plan.Purpose;
 import charline.trial.Board;
 import charline.wording.Json;
+import charline.wording.PlanText;
 import charline.wording.SettingsJson;
 import charline.wording.SettingsText;
 import charline.wording.Table;
@@ -57,6 +59,7 @@ public final class PlanList extends LogCommand {
             .put("rig", plan.rig().name())
             .put("board", plan.board().map(Board::name))
             .put("place", plan.place())
+            .put("figure", plan.figure().map(Figure::word))
             .put("passes", plan.passes());
     SettingsJson.put(json, plan.settings());
     return json.put("purpose", plan.purpose())
@@ -90,7 +93,7 @@ public final class PlanList extends LogCommand {
     String burn =
         "%s, %s, on %s: %s"
             .formatted(
-                SettingsText.settings(plan.settings()),
+                PlanText.settings(plan),
                 SettingsText.plannedPasses(plan.passes(), Purpose.ofWord(plan.purpose())),
                 plan.place(),
                 plan.voided().map(why -> "given up, " + why).orElse(plan.reasonInFull()));

@@ -64,15 +64,16 @@ public record NextView(
 
   static NextView of(WindowAnswer answer, boolean renewing) {
     Stratum stratum = answer.found().stratum();
+    Optional<Caution> notValid = DriftText.notValid(answer.applicability().validity());
     List<Card> cards =
         answer.next().suggestions().stream().map(s -> card(s, answer)).collect(Collectors.toList());
     return new NextView(
         renewing,
         stratum,
         "/window?" + Links.of(stratum),
-        VerdictText.plainly(answer.found()),
-        WindowView.state(answer.found().verdict()),
-        DriftText.notValid(answer.applicability().validity()),
+        VerdictText.plainly(answer.found(), notValid.isEmpty()),
+        WindowView.state(answer.found().verdict(), notValid.isEmpty()),
+        notValid,
         cards.stream().findFirst(),
         cards.stream().skip(1).limit(OTHERS).toList(),
         PlanText.advice(answer.next().advice()));

@@ -17,6 +17,7 @@ import charline.trial.Reading;
 import charline.trial.Rig;
 import charline.web.entry.DialledKnobs;
 import charline.web.live.LogSnapshot;
+import charline.wording.PlanText;
 import charline.wording.SettingsText;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -79,7 +80,7 @@ public record RecordView(
           "Plan %s: %s, %s on %s. %s."
               .formatted(
                   plan.code(),
-                  SettingsText.settings(plan.settings()),
+                  PlanText.settings(plan),
                   SettingsText.plannedPasses(plan.passes(), Purpose.ofWord(plan.purpose())),
                   plan.place(),
                   plan.reasonInFull()));

@@ -157,8 +157,8 @@ public record WindowView(
         notValid,
         poison,
         VerdictText.of(found),
-        state(found.verdict()),
-        VerdictText.plainly(found),
+        state(found.verdict(), notValid.isEmpty()),
+        VerdictText.plainly(found, notValid.isEmpty()),
         box.map(b -> RiskText.atWorst(b.start().charRiskUpper(), b.start().clearChanceLower()))
             .orElseGet(() -> firstOf(ReasonText.of(found))),
         box.map(b -> atStart(b.start(), found)),
@@ -178,10 +178,10 @@ public record WindowView(
         Asking.query(found.stratum(), question));
   }
 
-  /** The name of the sign of a verdict. */
-  static String state(Verdict verdict) {
+  /** The name of the sign of a verdict on a rig that is still as it was, or not. */
+  static String state(Verdict verdict, boolean valid) {
     return switch (verdict) {
-      case WINDOW -> "safe";
+      case WINDOW -> valid ? "safe" : "heed";
       case NOT_YET -> "heed";
       case NONE -> "hot";
       case UNRELIABLE -> "untried";
@@ -237,12 +237,12 @@ public record WindowView(
                 "Power",
                 Figures.shortest(start.powerPercent()),
                 "%",
-                "stay in %s %%".formatted(inward(box.powerPercent()))),
+                "stay in %s".formatted(inward(box.powerPercent()))),
             new Line(
                 RigSetupText.speedLabel(found.bench()),
                 Figures.shortest(start.speedMillimetresPerSecond()),
                 "mm/s",
-                "stay in %s mm/s".formatted(inward(box.speedMillimetresPerSecond()))),
+                "stay in %s".formatted(inward(box.speedMillimetresPerSecond()))),
             new Line(
                 "Passes",
                 String.valueOf(box.passes()),

@@ -302,7 +302,8 @@ CREATE TABLE planned_patch (
   REFERENCES planned_patch (id) DEFERRABLE INITIALLY DEFERRED, condition TEXT
   CONSTRAINT planned_condition_is_known CHECK (condition IN ('no char'))
   CONSTRAINT planned_condition_is_about_another_plan CHECK (
-    (condition IS NULL) = (depends_on IS NULL) AND depends_on IS NOT id),
+    (condition IS NULL) = (depends_on IS NULL) AND depends_on IS NOT id), figure TEXT
+  CONSTRAINT planned_figure_is_a_word CHECK (trim(figure) <> ''),
   CONSTRAINT planned_patch_identity_is_a_uuid CHECK (length(id) = 36),
   CONSTRAINT planned_patch_has_a_code CHECK (trim(code) <> ''),
   CONSTRAINT planned_power_is_in_percent_or_in_watts CHECK ((power_pct IS NULL) <> (power_w IS NULL)),
@@ -763,6 +764,7 @@ WHEN NEW.id IS NOT OLD.id OR NEW.code IS NOT OLD.code OR NEW.family IS NOT OLD.f
   OR NEW.planned_at_utc IS NOT OLD.planned_at_utc OR NEW.planned_at_offset IS NOT OLD.planned_at_offset
   OR NEW.planned_by IS NOT OLD.planned_by
   OR NEW.depends_on IS NOT OLD.depends_on OR NEW.condition IS NOT OLD.condition
+  OR NEW.figure IS NOT OLD.figure
 BEGIN
   SELECT RAISE(ABORT, 'A planned patch stays as it was planned; it is fulfilled by the patch recorded under its code, or void.');
 END

@@ -58,6 +58,7 @@ class MergeCodesTest {
             Optional.of(bench.board),
             "door stile",
             Boathouse.pulsed(new HandPass(60, 25)),
+            Optional.empty(),
             4,
             "climb",
             reason,

@@ -108,7 +108,7 @@ class PageBoundsPropertyTest {
   }
 
   private static void inside(String printed, double low, double high) {
-    List<BigDecimal> ends = Printed.only(printed, "stay in # to # ", 2);
+    List<BigDecimal> ends = Printed.only(printed, "stay in # to #", 2);
     Printed.inside(printed, ends.get(0), ends.get(1), low, high);
   }
 }
