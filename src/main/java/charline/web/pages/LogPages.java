@@ -1,7 +1,6 @@
 package charline.web.pages;
 
 import charline.ask.Question;
-import charline.log.Filter;
 import charline.log.Finding;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
@@ -16,9 +15,11 @@ import charline.quantity.Figures;
 import charline.record.SheetImport;
 import charline.refusal.Refusal;
 import charline.trial.Finish;
+import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Sample;
 import charline.web.entry.Uploads;
+import charline.web.live.LiveModels;
 import charline.web.security.HttpRefusal;
 import charline.wording.MergeText;
 import io.javalin.config.RoutesConfig;
@@ -59,12 +60,14 @@ public final class LogPages {
   private final Semaphore senders = new Semaphore(2);
 
   private final Logbook log;
+  private final LiveModels models;
   private final Uploads uploads;
   private final PageOptions options;
   private final Pages pages;
 
-  LogPages(Logbook log, Uploads uploads, PageOptions options, Pages pages) {
+  LogPages(Logbook log, LiveModels models, Uploads uploads, PageOptions options, Pages pages) {
     this.log = log;
+    this.models = models;
     this.uploads = uploads;
     this.options = options;
     this.pages = pages;
@@ -119,12 +122,12 @@ public final class LogPages {
         ctx,
         "log",
         pages.frame(ctx, "The log", "", "work.css", "upload.js"),
-        Map.of("name", String.valueOf(log.file().getFileName()), "holds", holds(log)));
+        Map.of("name", String.valueOf(log.file().getFileName()), "holds", holds()));
   }
 
-  private static String holds(Logbook log) {
-    List<PatchEntry> patches = log.patches(Filter.ALL);
-    int readings = patches.stream().mapToInt(e -> e.patch().readings().size()).sum();
+  private String holds() {
+    List<Patch> patches = models.shelf().trials().patches();
+    int readings = patches.stream().mapToInt(p -> p.readings().size()).sum();
     return "%s with %s"
         .formatted(Figures.patches(patches.size()), Figures.count(readings, "reading", "readings"));
   }
@@ -292,7 +295,7 @@ public final class LogPages {
                 + " may still save its patches."
             : "The log is undamaged: %s; %s."
                 .formatted(
-                    holds(log),
+                    holds(),
                     findings.isEmpty()
                         ? "nothing looks mistyped"
                         : Figures.count(findings.size(), "value looks", "values look")
