@@ -685,7 +685,7 @@ class BenchJourneyTest {
       assertThat(tablet.find(css).isDisplayed()).as(css).isFalse();
     }
     assertThat(tablet.text("#as-burned"))
-        .startsWith("Burned at 30 %, hand speed 40 mm/s, scan width 60 mm, spot 0.5\u00a0mm, rate");
+        .startsWith("Burned at 30 %, hand speed 40 mm/s, scan width 60 mm, spot 0.5 mm, rate");
     assertThat(tablet.find("#k-passes").isEnabled()).isTrue();
     tablet.tap("input[value=clean]");
     tablet.tap("#keep");
