@@ -382,7 +382,11 @@ public final class Answers {
    * @throws Refusal as {@link #choose}, for either way
    */
   public PairsAnswer pairs(TrialQuestion first, TrialQuestion second, PatchesWanted wanted) {
-    CompareAnswer compared = compare(first, second, OptionalInt.empty(), OptionalInt.empty());
+    return pairs(compare(first, second, OptionalInt.empty(), OptionalInt.empty()), wanted);
+  }
+
+  /** The same where the two were compared already. */
+  public PairsAnswer pairs(CompareAnswer compared, PatchesWanted wanted) {
     return new PairsAnswer(compared, patches.pairs(compared, wanted));
   }
 

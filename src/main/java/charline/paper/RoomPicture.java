@@ -31,7 +31,7 @@ public record RoomPicture(long height, List<Row> rows, List<MapPicture.Tick> tic
   public static final int RIGHT = 1150;
 
   /** Height of the bars' area above which nothing is drawn. */
-  public static final int TOP = 20;
+  public static final int TOP = 70;
 
   private static final int ROW = 96;
   private static final int BAR = 32;
@@ -44,7 +44,7 @@ public record RoomPicture(long height, List<Row> rows, List<MapPicture.Tick> tic
    * One number of passes.
    *
    * @param y middle of the row
-   * @param passes in words
+   * @param passes how many
    * @param compared whether the two were compared at it
    * @param bars of the first way, then of the second
    */
@@ -106,7 +106,7 @@ public record RoomPicture(long height, List<Row> rows, List<MapPicture.Tick> tic
       rows.add(
           new Row(
               y,
-              Figures.passes(n),
+              String.valueOf(n),
               n == answer.first().side().passes() || n == answer.second().side().passes(),
               List.of(
                   bar("first", y - BAR - 4, doses.get(0).get(n - 1), axis),

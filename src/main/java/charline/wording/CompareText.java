@@ -167,6 +167,11 @@ public record CompareText(CompareAnswer answer) {
         .formatted(answer.first().found().stratum().words(), first(), second());
   }
 
+  /** What must be known of the coats before the beam, in short. */
+  public Optional<String> poison() {
+    return PrecautionText.headline(answer.precautions());
+  }
+
   /** How many patches of each were counted. */
   public String counted() {
     return "Counted: %s with %s, %s with %s."

@@ -37,10 +37,7 @@ public record PairsText(PairsAnswer answer) {
       line(text, "Nothing is burned on the piece to compare two ways; take an offcut.");
       return text.toString();
     }
-    line(
-        text,
-        "How: burn both patches of a pair side by side on one board, in this order, and judge each cold and wiped after every pass. At the first brown stop that patch. About %s of the %d brown before they are done: that is what tells the two apart."
-            .formatted(expectedBrown(), 2 * answer.list().pairs().size()));
+    line(text, "How: " + how());
     text.append('\n');
     answer.list().pairs().forEach(pair -> pair(text, pair));
     PrecautionText.inBrief(answer.compared().precautions()).forEach(caution -> line(text, caution));
@@ -48,6 +45,29 @@ public record PairsText(PairsAnswer answer) {
         text,
         "Eyewear, extraction and a fire watch come before any patch. " + CautionText.DEFERRAL);
     return text.toString();
+  }
+
+  /** How to go about it. */
+  public String how() {
+    return "Burn both patches of a pair side by side on one board, in this order, and judge each cold and wiped after every pass. At the first brown stop that patch. About %d of the %d brown before they are done: that is what tells the two apart."
+        .formatted(expectedBrown(), 2 * answer.list().pairs().size());
+  }
+
+  /** Both patches of a pair, a sentence each, the one to burn first before the other. */
+  public List<String> words(Pair pair) {
+    return pair.burns().stream().map(this::words).toList();
+  }
+
+  private String words(Burn burn) {
+    return "%s: %s, up to %s, %s J/cm2 per pass; char risk %s, at most %s; clears %s"
+        .formatted(
+            name(burn),
+            SettingsText.settings(burn.settings()),
+            Figures.passes(burn.passes()),
+            Figures.three(burn.setting().doseJoulesPerCm2()),
+            Figures.percent(burn.charRiskMean()),
+            Figures.atMost(burn.charRiskUpper()),
+            Figures.percent(burn.clearChanceMean()));
   }
 
   private long expectedBrown() {
@@ -60,20 +80,7 @@ public record PairsText(PairsAnswer answer) {
 
   private void pair(StringBuilder text, Pair pair) {
     text.append(Table.hanging("%3d  ".formatted(pair.number()), "on " + pair.place().name()));
-    for (Burn burn : pair.burns()) {
-      text.append(
-          Table.hanging(
-              "     ",
-              "%s: %s, up to %s, %s J/cm2 per pass; char risk %s, at most %s; clears %s"
-                  .formatted(
-                      name(burn),
-                      SettingsText.settings(burn.settings()),
-                      Figures.passes(burn.passes()),
-                      Figures.three(burn.setting().doseJoulesPerCm2()),
-                      Figures.percent(burn.charRiskMean()),
-                      Figures.atMost(burn.charRiskUpper()),
-                      Figures.percent(burn.clearChanceMean()))));
-    }
+    words(pair).forEach(words -> text.append(Table.hanging("     ", words)));
   }
 
   /** The same as JSON. */

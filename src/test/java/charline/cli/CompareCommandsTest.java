@@ -198,7 +198,7 @@ class CompareCommandsTest {
   @Test
   void pairs_lie_side_by_side_at_one_dose() throws IOException {
     assertThat(flat("next latex pine --figure circle --compare figure=line --count 3"))
-        .contains("burn both patches of a pair side by side on one board")
+        .contains("Burn both patches of a pair side by side on one board")
         .containsPattern("About \\d of the 6 brown before they are done")
         .contains("circle: ", "line: ");
     Map<String, Object> json =

@@ -66,6 +66,11 @@ final class ServedLog implements AutoCloseable {
 
   /** What the command line answers; it must succeed. */
   String charline(String line) {
+    return charline(line, 0);
+  }
+
+  /** What the command line answers, with an exit code. */
+  String charline(String line, int expected) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     int code =
         Main.run(
@@ -76,7 +81,7 @@ final class ServedLog implements AutoCloseable {
             System.err,
             Map.of("CHARLINE_BY", "Runa"),
             clock);
-    assertThat(code).isZero();
+    assertThat(code).isEqualTo(expected);
     return out.toString(StandardCharsets.UTF_8);
   }
 

@@ -1,9 +1,11 @@
 package charline.web.live;
 
 import charline.answer.Answers;
+import charline.answer.CompareAnswer;
 import charline.answer.Light;
 import charline.answer.ModelAnswer;
 import charline.answer.NextAnswer;
+import charline.answer.PairsAnswer;
 import charline.answer.PatchesWanted;
 import charline.answer.RemovalAnswer;
 import charline.answer.TrialCase;
@@ -11,6 +13,7 @@ import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
 import charline.drift.Drift;
 import charline.drift.Validity;
+import charline.plan.Site;
 import charline.trial.Caution;
 import charline.trial.Stratum;
 import charline.window.LiveForecast;
@@ -21,7 +24,9 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.LinkedBlockingDeque;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -35,6 +40,9 @@ import java.util.concurrent.TimeUnit;
 public final class LiveAnswers implements AutoCloseable {
   /** A window with its patches and both models takes up to 15 MB. */
   private static final int KEPT = 12;
+
+  /** Enough for one morning at the bench. */
+  private static final PatchesWanted PAIRS = new PatchesWanted(3, Site.OFFCUT, List.of());
 
   /** A verdict is a few words. */
   private static final int KEPT_VERDICTS = 500;
@@ -52,6 +60,7 @@ public final class LiveAnswers implements AutoCloseable {
   private final LastKnown<PlanQuestion, NextAnswer> plans;
   private final LastKnown<TrialQuestion, ModelAnswer> onsets;
   private final LastKnown<TrialQuestion, RemovalAnswer> removals;
+  private final LastKnown<TwoWays, Compared> comparisons;
   private final LastKnown<String, Drift> drifts;
 
   public LiveAnswers(LiveModels models, Clock clock) {
@@ -62,11 +71,31 @@ public final class LiveAnswers implements AutoCloseable {
     plans = new LastKnown<>(worker, KEPT, this::state, q -> now().next(q.question(), q.wanted()));
     onsets = new LastKnown<>(worker, KEPT, this::state, q -> now().onset(q));
     removals = new LastKnown<>(worker, KEPT, this::state, q -> now().removal(q));
+    comparisons = new LastKnown<>(worker, KEPT, this::state, this::compared);
     drifts = new LastKnown<>(worker, KEPT, this::state, rig -> now().drift(rig));
   }
 
   /** The patches to burn next are asked for. */
   public record PlanQuestion(TrialQuestion question, PatchesWanted wanted) {}
+
+  /**
+   * Two ways of working are to be compared.
+   *
+   * @param firstPasses passes of the first; empty for those of a window
+   * @param secondPasses the same of the second
+   */
+  public record TwoWays(
+      TrialQuestion first,
+      TrialQuestion second,
+      OptionalInt firstPasses,
+      OptionalInt secondPasses) {}
+
+  /**
+   * Two ways of working, compared.
+   *
+   * @param pairs patches that would settle it, where it is not settled and takes other patches
+   */
+  public record Compared(CompareAnswer answer, Optional<PairsAnswer> pairs) {}
 
   /**
    * What a window comes to.
@@ -116,6 +145,11 @@ public final class LiveAnswers implements AutoCloseable {
     return removals;
   }
 
+  /** Two ways of working held against each other. */
+  public LastKnown<TwoWays, Compared> comparisons() {
+    return comparisons;
+  }
+
   /** Drift, by the name of the rig. */
   public LastKnown<String, Drift> drifts() {
     return drifts;
@@ -140,6 +174,15 @@ public final class LiveAnswers implements AutoCloseable {
     LiveForecast ready = fitted(subject.trials().stratum(), question);
     Validity validity = valid(ready, subject);
     return models.window(answers, subject, ready, validity);
+  }
+
+  private Compared compared(TwoWays asked) {
+    Answers answers = now();
+    CompareAnswer answer =
+        answers.compare(asked.first(), asked.second(), asked.firstPasses(), asked.secondPasses());
+    boolean open = !answer.contest().settled() && asked.firstPasses().isEmpty();
+    return new Compared(
+        answer, open ? Optional.of(answers.pairs(answer, PAIRS)) : Optional.empty());
   }
 
   private Verdict verdict(Stratum stratum) {

@@ -58,6 +58,7 @@ public final class AllPages implements AutoCloseable {
     windows.add(routes);
     new NextPages(log, models, answers, windows, asking, options, pages).add(routes);
     new ModelPages(answers, windows, asking, options, pages).add(routes);
+    new ComparePages(log, models, answers, windows, options, pages).add(routes);
     new QuotePages(windows, asking, pages).add(routes);
     new HomePages(log, models, answers, options, pages).add(routes);
     new FinishPages(log, new SampleForms(log), person, pages).add(routes);

@@ -174,7 +174,7 @@ public final class LogPages {
       SheetImport sheets = new SheetImport(log, options.clock(), by(ctx), SURE, sure);
       view =
           new ImportView(
-              record ? sheets.add(files) : sheets.check(files),
+              record ? sheets.add(SheetImport.read(files)) : sheets.check(SheetImport.read(files)),
               record,
               Optional.empty(),
               String.valueOf(ctx.queryString()));

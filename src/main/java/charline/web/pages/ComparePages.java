@@ -1,0 +1,202 @@
+package charline.web.pages;
+
+import charline.answer.Light;
+import charline.answer.TrialQuestion;
+import charline.exposure.Figure;
+import charline.log.Logbook;
+import charline.model.way.Coating;
+import charline.paper.ComparePage;
+import charline.refusal.Refusal;
+import charline.trial.Patch;
+import charline.trial.Stratum;
+import charline.trial.Tone;
+import charline.web.live.LastKnown;
+import charline.web.live.LiveAnswers;
+import charline.web.live.LiveModels;
+import charline.wording.CompareText;
+import charline.wording.NoBeamText;
+import charline.wording.PairsText;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+
+/** The pages that hold two ways of working against each other. */
+public record ComparePages(
+    Logbook log,
+    LiveModels models,
+    LiveAnswers live,
+    WindowPages windows,
+    PageOptions options,
+    Pages pages) {
+  private static final int MOST_PASSES = 4;
+
+  void add(RoutesConfig routes) {
+    routes.get("/compare", this::show);
+  }
+
+  /**
+   * A pair of ways to tap.
+   *
+   * @param link its page
+   * @param words such as "circle against line"
+   */
+  public record Choice(String link, String words) {}
+
+  /**
+   * What the page shows of a comparison.
+   *
+   * @param words the comparison in words
+   * @param picture both windows on one map, as HTML with its style
+   * @param pairs patches that would settle it, if any
+   * @param renewing whether newer patches are being added
+   */
+  public record View(
+      CompareText words, String picture, Optional<PairsText> pairs, boolean renewing) {}
+
+  private void show(Context ctx) {
+    String family = log.reference().family(Asking.text(ctx, "family"));
+    String wood = log.reference().wood(Asking.text(ctx, "wood"));
+    String title = "Compare: %s on %s".formatted(family, wood);
+    Frame frame = pages.frame(ctx, title, "/window", "work.css", "renew.js");
+    String one = Asking.text(ctx, "a");
+    String other = Asking.text(ctx, "b");
+    if (one.isEmpty() || other.isEmpty()) {
+      List<Choice> choices = choices(family, wood);
+      pages.send(
+          ctx,
+          "compare-choose",
+          frame,
+          Map.of(
+              "title", title, "stratum", "%s on %s".formatted(family, wood), "choices", choices));
+      return;
+    }
+    TrialQuestion about = TrialQuestion.about(family, wood);
+    if (live.now().precautions(about).barred()) {
+      throw Refusal.nothingFound(
+          NoBeamText.inFull(live.now().precautions(about).bars(), PoisonLine.RECORD_SAMPLE));
+    }
+    LiveAnswers.TwoWays asked =
+        new LiveAnswers.TwoWays(
+            question(about, one), question(about, other), passes(one), passes(other));
+    LastKnown.Known<LiveAnswers.Compared> known = live.comparisons().of(asked, options.patience());
+    if (known.value().isEmpty()) {
+      windows.computing(ctx, frame, title, about);
+      return;
+    }
+    CompareText words = new CompareText(known.value().get().answer());
+    pages.send(
+        ctx,
+        "compare",
+        frame,
+        Map.of(
+            "view",
+            new View(
+                words,
+                ComparePage.pictureHtml(words),
+                known.value().get().pairs().map(PairsText::new),
+                known.renewing())));
+  }
+
+  /** A way as the address has it: {@code figure:circle}, {@code passes:2}. */
+  private static String[] sides(String way) {
+    String[] sides = way.split(":", 2);
+    if (sides.length < 2 || sides[1].isBlank()) {
+      throw Refusal.usage("Choose two ways of working from the list, not \"%s\".".formatted(way));
+    }
+    return sides;
+  }
+
+  private TrialQuestion question(TrialQuestion about, String way) {
+    String[] sides = sides(way);
+    return switch (sides[0]) {
+      case "rig" -> about.onRig(sides[1]);
+      case "figure" -> about.with(about.way().with(Optional.of(Figure.ofWord(sides[1]))));
+      case "tone" ->
+          about.with(new Coating(Optional.of(Tone.ofWord(sides[1])), OptionalDouble.empty()));
+      case "light" ->
+          models.shelf().strata().keySet().stream()
+              .map(Light::of)
+              .filter(light -> light.code().equals(sides[1]))
+              .findAny()
+              .map(about::with)
+              .orElseThrow(() -> Refusal.usage("Choose two ways of working from the list."));
+      case "passes" -> about;
+      default -> throw Refusal.usage("Choose two ways of working from the list.");
+    };
+  }
+
+  private static OptionalInt passes(String way) {
+    String[] sides = sides(way);
+    if (!sides[0].equals("passes")) {
+      return OptionalInt.empty();
+    }
+    if (!sides[1].matches("[1-9]\\d?")) {
+      throw Refusal.usage("Passes must be a whole number, 1 or more.");
+    }
+    return OptionalInt.of(Integer.parseInt(sides[1]));
+  }
+
+  /** All pairs of ways that the patches of a coat on a wood were burned in. */
+  private List<Choice> choices(String family, String wood) {
+    Map<Stratum, List<Patch>> tried = new LinkedHashMap<>(models.shelf().strata());
+    tried.keySet().removeIf(s -> !s.family().equals(family) || !s.wood().equals(wood));
+    if (tried.isEmpty()) {
+      throw Refusal.nothingFound("The log has no patches of %s over %s.".formatted(family, wood));
+    }
+    String base =
+        "/compare?family=%s&wood=%s".formatted(Links.escaped(family), Links.escaped(wood));
+    List<Choice> choices = new ArrayList<>();
+    List<Patch> all = tried.values().stream().flatMap(List::stream).toList();
+    pairs(
+        choices,
+        base,
+        "figure",
+        all.stream().flatMap(p -> p.manner().figure().stream()).map(Figure::word));
+    pairs(choices, base, "rig", all.stream().map(p -> p.rig().name()));
+    pairs(choices, base, "light", tried.keySet().stream().map(Light::of).map(Light::code));
+    pairs(
+        choices,
+        base,
+        "tone",
+        all.stream().flatMap(p -> p.finish().tone().stream()).map(Tone::word));
+    if (tried.size() == 1) {
+      int most = all.stream().mapToInt(p -> p.lastReading().passes()).max().orElse(1);
+      for (int passes = 1; passes < Math.min(MOST_PASSES, most); passes++) {
+        choices.add(
+            choice(
+                base,
+                "passes:" + passes,
+                "passes:" + (passes + 1),
+                "work in %d against %d passes".formatted(passes, passes + 1)));
+      }
+    }
+    return choices;
+  }
+
+  private static void pairs(
+      List<Choice> choices, String base, String trait, Stream<String> values) {
+    List<String> distinct = values.distinct().sorted().toList();
+    for (int i = 0; i < distinct.size(); i++) {
+      for (int j = i + 1; j < distinct.size(); j++) {
+        choices.add(
+            choice(
+                base,
+                trait + ":" + distinct.get(i),
+                trait + ":" + distinct.get(j),
+                "%s: %s against %s".formatted(trait, distinct.get(i), distinct.get(j))));
+      }
+    }
+  }
+
+  private static Choice choice(String base, String one, String other, String words) {
+    return new Choice(
+        "%s&a=%s&b=%s".formatted(base, Links.escaped(one), Links.escaped(other)), words);
+  }
+}

@@ -1,0 +1,69 @@
+package charline.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Two ways of working are compared on the page as on the command line. */
+class ComparePageTest {
+  private static final String LATEX = "compare?family=latex&wood=pine";
+
+  @TempDir Path folder;
+
+  private ServedLog served;
+
+  @BeforeEach
+  void serve() {
+    served = new ServedLog(folder, "latex-on-pine");
+  }
+
+  @AfterEach
+  void close() {
+    served.close();
+  }
+
+  private static String flat(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void the_page_offers_the_ways_that_were_tried_and_says_what_the_command_line_says()
+      throws Exception {
+    String choices = served.page(LATEX);
+    assertThat(choices)
+        .contains("work in 1 against 2 passes", "a=passes%3A1&amp;b=passes%3A2")
+        .doesNotContain("figure:", "rig:", "light:");
+    String page = flat(served.page(LATEX + "&a=passes%3A1&b=passes%3A2"));
+    String cli = flat(served.charline("compare latex pine --passes 1 --passes 2", 1));
+    String sentence = cli.substring(cli.indexOf("Work in 1 pass"), cli.indexOf("4 boards carry"));
+    assertThat(page)
+        .contains(sentence.strip())
+        .contains("<svg class=\"plot\"", "BEFORE THE BEAM: lead: not tested.", "Cautions, in full")
+        .doesNotContain("Pairs that would tell");
+    assertThat(served.page("window?family=latex&wood=pine&light=pulsed-1064"))
+        .contains("Compare two ways of working");
+  }
+
+  @Test
+  void another_figure_can_be_compared_once_it_was_tried_and_pairs_are_listed() throws Exception {
+    served.charline("rig amend heron --figure line --why usual");
+    served.charline("patch add --like LP-01 --figure circle --passes 2 --outcome char");
+    served.charline("patch add --like LP-12 --figure circle --passes 2 --outcome clean");
+    assertThat(served.page(LATEX)).contains("figure: circle against line");
+    assertThat(flat(served.page(LATEX + "&a=figure%3Acircle&b=figure%3Aline")))
+        .contains("circle against line", "Not settled", "Pairs that would tell")
+        .containsPattern("1\\. On [\\w ]+</h3> <p>(line|circle): ");
+  }
+
+  @Test
+  void what_is_no_way_of_working_is_refused() throws Exception {
+    assertThat(served.refusal(LATEX + "&a=colour%3Ared&b=colour%3Ablue"))
+        .contains("Choose two ways of working from the list.");
+    assertThat(served.refusal(LATEX + "&a=figure%3Aspiral&b=figure%3Aline"))
+        .contains("was not tried with rig heron, figure spiral");
+  }
+}
