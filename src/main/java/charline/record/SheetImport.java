@@ -66,30 +66,47 @@ public final class SheetImport {
     }
   }
 
-  /** Imports the files; gives what came of each, a sentence each. */
-  public List<String> add(Files files) {
-    return run(files, false);
+  /** The files as they were read, each under its name. */
+  public record Sheets(
+      Files files,
+      Optional<RigSheet> rigs,
+      List<TrialSheet> trials,
+      Optional<SampleSheet> samples) {
+    public Sheets {
+      trials = List.copyOf(trials);
+    }
+  }
+
+  /** Reads the files; needs no log. */
+  public static Sheets read(Files files) {
+    return new Sheets(
+        files,
+        files.rigs().map(file -> RigSheet.read(file, files.checks(), files.upkeep())),
+        files.trials().stream().map(TrialSheet::read).toList(),
+        files.samples().map(SampleSheet::read));
+  }
+
+  /** Imports the sheets; gives what came of each, a sentence each. */
+  public List<String> add(Sheets sheets) {
+    return run(sheets, false);
   }
 
   /** Looks what would come of each, and records nothing. */
-  public List<String> check(Files files) {
-    return run(files, true);
+  public List<String> check(Sheets sheets) {
+    return run(sheets, true);
   }
 
-  private List<String> run(Files files, boolean check) {
-    Optional<RigSheet> rigs =
-        files.rigs().map(file -> RigSheet.read(file, files.checks(), files.upkeep()));
-    Optional<SampleSheet> samples = files.samples().map(SampleSheet::read);
-    List<TrialSheet> trials = files.trials().stream().map(TrialSheet::read).toList();
+  private List<String> run(Sheets sheets, boolean check) {
+    Files files = sheets.files();
     List<String> done = new ArrayList<>();
     try {
       log.inTransaction(
           () -> {
-            rigs.ifPresent(sheet -> done.add(addRigs(files.rigs().get(), sheet)));
-            for (int i = 0; i < trials.size(); i++) {
-              done.add(addTrials(files.trials().get(i), trials.get(i)));
+            sheets.rigs().ifPresent(sheet -> done.add(addRigs(files.rigs().get(), sheet)));
+            for (int i = 0; i < sheets.trials().size(); i++) {
+              done.add(addTrials(files.trials().get(i), sheets.trials().get(i)));
             }
-            samples.ifPresent(sheet -> done.add(addSamples(files.samples().get(), sheet)));
+            sheets.samples().ifPresent(sheet -> done.add(addSamples(files.samples().get(), sheet)));
             if (check) {
               throw new OnlyChecked();
             }

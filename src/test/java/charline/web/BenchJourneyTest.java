@@ -1010,7 +1010,9 @@ class BenchJourneyTest {
     new Actions(tablet.driver()).moveToElement(plot, -60, -20).click().perform();
     tablet.until("another place", () -> tablet.text("#live").equals(atStart) ? null : true);
     assertThat(tablet.find("#m-power").getAttribute("value")).isNotBlank();
-    String sheet = tablet.find("#print").getAttribute("href");
+    tablet.tap("#to-sheet");
+    tablet.untilSays("h1", "Sheet for the bench");
+    String sheet = tablet.find("a[href*='print=yes']").getAttribute("href");
     tablet.open(sheet);
     assertThat(tablet.text("h1")).isEqualTo("latex on pine");
     assertThat(

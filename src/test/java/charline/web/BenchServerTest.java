@@ -560,6 +560,7 @@ class BenchServerTest {
             "/log",
             "/window?family=latex&wood=pine",
             "/set-up",
+            SHEET.replace("/sheet?", "/sheet/preview?"),
             SHEET + "&print=yes")) {
       loaded.addAll(loadedBy(page, here()));
     }

@@ -79,13 +79,14 @@ public final class Import extends LogCommand {
     if (upkeep != null && rigs == null) {
       throw Refusal.usage("--upkeep needs --rigs; `charline rig upkeep` records a single entry.");
     }
-    SheetImport.Files sheets =
-        new SheetImport.Files(
-            files,
-            Optional.ofNullable(rigs),
-            Optional.ofNullable(powerChecks),
-            Optional.ofNullable(upkeep),
-            Optional.ofNullable(samples));
+    SheetImport.Sheets sheets =
+        SheetImport.read(
+            new SheetImport.Files(
+                files,
+                Optional.ofNullable(rigs),
+                Optional.ofNullable(powerChecks),
+                Optional.ofNullable(upkeep),
+                Optional.ofNullable(samples)));
     try (Logbook log = desk.logToWrite()) {
       SheetImport sheetImport =
           new SheetImport(log, desk.clock(), desk.person(by), SureOption.HINT, sure.given())

@@ -53,7 +53,7 @@ public final class AllPages implements AutoCloseable {
     new PatchAmendPages(log, models, person, pages).add(routes);
     new BoardPages(log, models, pages).add(routes);
     new RigPages(log, answers, options, pages).add(routes);
-    new LogPages(log, uploads, options, pages).add(routes);
+    new LogPages(log, models, uploads, options, pages).add(routes);
     WindowPages windows = new WindowPages(log, models, answers, options, asking, pages);
     windows.add(routes);
     new NextPages(log, models, answers, windows, asking, options, pages).add(routes);

@@ -20,7 +20,7 @@ final class Assets {
       icon.svg
       tokens.css bench.css controls.css home.css live.css record.css window.css work.css
       bench.js choose.js coats.js connection.js identity.js link.js live.js map.js moment.js navigate.js
-      numbers.js page.js parts.js photo-store.js print.js queue.js record.js refusal.js renew.js requests.js
+      numbers.js page.js parts.js photo-store.js preview.js print.js queue.js record.js refusal.js renew.js requests.js
       sending.js shrink.js steps.js storage.js upload.js visited.js
       record/bars.js record/begin.js record/draft.js record/elements.js record/entry.js
       record/keeping.js record/kept.js record/limits.js record/offer.js record/outcome.js record/pad.js

@@ -16,7 +16,7 @@ import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -157,16 +157,18 @@ public final class BoardPages {
   }
 
   private void recent(Context ctx) {
-    List<PatchEntry> all = new ArrayList<>(log.patches(Filter.ALL));
-    Collections.reverse(all);
+    List<Patch> all =
+        models.shelf().trials().patches().stream()
+            .sorted(Comparator.comparing((Patch p) -> p.burnedAt().toInstant()).reversed())
+            .toList();
     Map<String, List<PatchRows.Row>> days = new LinkedHashMap<>();
     all.stream()
         .limit(RECENT)
         .forEach(
-            e ->
+            patch ->
                 days.computeIfAbsent(
-                        e.patch().burnedAt().toLocalDate().toString(), day -> new ArrayList<>())
-                    .add(PatchRows.Row.of(e)));
+                        patch.burnedAt().toLocalDate().toString(), day -> new ArrayList<>())
+                    .add(PatchRows.Row.of(patch)));
     pages.send(
         ctx,
         "recent",

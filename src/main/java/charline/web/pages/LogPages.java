@@ -1,7 +1,6 @@
 package charline.web.pages;
 
 import charline.ask.Question;
-import charline.log.Filter;
 import charline.log.Finding;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
@@ -16,9 +15,12 @@ import charline.quantity.Figures;
 import charline.record.SheetImport;
 import charline.refusal.Refusal;
 import charline.trial.Finish;
+import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Sample;
 import charline.web.entry.Uploads;
+import charline.web.live.LiveModels;
+import charline.web.security.HttpRefusal;
 import charline.wording.MergeText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -39,6 +41,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Semaphore;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -53,13 +56,18 @@ public final class LogPages {
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmmss", Locale.ROOT);
 
+  /** A slow sender keeps a thread for as long as it sends. */
+  private final Semaphore senders = new Semaphore(2);
+
   private final Logbook log;
+  private final LiveModels models;
   private final Uploads uploads;
   private final PageOptions options;
   private final Pages pages;
 
-  LogPages(Logbook log, Uploads uploads, PageOptions options, Pages pages) {
+  LogPages(Logbook log, LiveModels models, Uploads uploads, PageOptions options, Pages pages) {
     this.log = log;
+    this.models = models;
     this.uploads = uploads;
     this.options = options;
     this.pages = pages;
@@ -114,18 +122,30 @@ public final class LogPages {
         ctx,
         "log",
         pages.frame(ctx, "The log", "", "work.css", "upload.js"),
-        Map.of("name", String.valueOf(log.file().getFileName()), "holds", holds(log)));
+        Map.of("name", String.valueOf(log.file().getFileName()), "holds", holds()));
   }
 
-  private static String holds(Logbook log) {
-    List<PatchEntry> patches = log.patches(Filter.ALL);
-    int readings = patches.stream().mapToInt(e -> e.patch().readings().size()).sum();
+  private String holds() {
+    List<Patch> patches = models.shelf().trials().patches();
+    int readings = patches.stream().mapToInt(p -> p.readings().size()).sum();
     return "%s with %s"
         .formatted(Figures.patches(patches.size()), Figures.count(readings, "reading", "readings"));
   }
 
   /** A file comes as the body alone; its name and what it is are in the address. */
   private void file(Context ctx) throws IOException {
+    if (!senders.tryAcquire()) {
+      throw new HttpRefusal(
+          429, "Two files are being sent already; wait until one is here, then send it again.");
+    }
+    try {
+      take(ctx);
+    } finally {
+      senders.release();
+    }
+  }
+
+  private void take(Context ctx) throws IOException {
     String name = Asking.text(ctx, "name");
     long most = name.toLowerCase(Locale.ROOT).endsWith(".csv") ? LARGEST_SHEET : LARGEST_LOG;
     try (InputStream in = ctx.bodyInputStream()) {
@@ -154,7 +174,7 @@ public final class LogPages {
       SheetImport sheets = new SheetImport(log, options.clock(), by(ctx), SURE, sure);
       view =
           new ImportView(
-              record ? sheets.add(files) : sheets.check(files),
+              record ? sheets.add(SheetImport.read(files)) : sheets.check(SheetImport.read(files)),
               record,
               Optional.empty(),
               String.valueOf(ctx.queryString()));
@@ -275,7 +295,7 @@ public final class LogPages {
                 + " may still save its patches."
             : "The log is undamaged: %s; %s."
                 .formatted(
-                    holds(log),
+                    holds(),
                     findings.isEmpty()
                         ? "nothing looks mistyped"
                         : Figures.count(findings.size(), "value looks", "values look")

@@ -62,10 +62,12 @@ public record PatchRows(
       PatchSign sign,
       String outcome,
       String board,
-      String what,
-      String by) {
+      String what) {
     static Row of(PatchEntry entry) {
-      Patch patch = entry.patch();
+      return of(entry.patch());
+    }
+
+    static Row of(Patch patch) {
       return new Row(
           patch.code(),
           patch.burnedAt().toLocalDate().toString(),
@@ -76,8 +78,8 @@ public record PatchRows(
           PatchSign.of(patch.lastReading().outcome()),
           patch.lastReading().outcome().text(),
           patch.board().name(),
-          "%s on %s, %s".formatted(patch.finish().name(), patch.board().wood(), patch.rig().name()),
-          entry.by().orElse(""));
+          "%s on %s, %s"
+              .formatted(patch.finish().name(), patch.board().wood(), patch.rig().name()));
     }
   }
 

@@ -26,6 +26,7 @@ import charline.trial.Stratum;
 import charline.web.live.LastKnown;
 import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
+import charline.web.security.Headers;
 import charline.web.security.HttpRefusal;
 import charline.window.Requirements;
 import charline.window.RigSetup;
@@ -77,6 +78,7 @@ public final class WindowPages {
     routes.get("/window", this::window);
     routes.get("/window/at", this::at);
     routes.get("/sheet", this::sheet);
+    routes.get("/sheet/preview", this::preview);
   }
 
   /**
@@ -380,6 +382,25 @@ public final class WindowPages {
     return Double.parseDouble(text);
   }
 
+  /** The sheet in a frame, with the way back and the way to the printer beside it. */
+  private void preview(Context ctx) {
+    Answers answers = answers();
+    TrialQuestion question = asking.question(ctx).with(Asking.knobs(ctx));
+    List<Stratum> candidates = candidates(answers, question);
+    if (candidates.size() > 1) {
+      chooseLight(ctx, "/sheet/preview", candidates);
+      return;
+    }
+    if (barred(ctx, answers, candidates.get(0), HttpStatus.CONFLICT)) {
+      return;
+    }
+    pages.send(
+        ctx,
+        "sheet-preview",
+        pages.frame(ctx, "Sheet", "/window", "work.css", "preview.js"),
+        Map.of("stratum", candidates.get(0), "query", Asking.query(candidates.get(0), question)));
+  }
+
   private void sheet(Context ctx) {
     Answers answers = answers();
     TrialQuestion question = asking.question(ctx);
@@ -399,6 +420,7 @@ public final class WindowPages {
           pages.frame(ctx, "Sheet", "/window", "renew.js"),
           "Sheet: " + candidates.get(0).words(),
           asked);
+      Headers.allowFrame(ctx);
       return;
     }
     Answer answer = known.get();
@@ -422,5 +444,6 @@ public final class WindowPages {
     Content head =
         Pages.content("sheet-head", Map.of("icon", Assets.address("icon.svg"), "script", script));
     Pages.send(ctx, WindowSheet.of(answer.window(), cautions, stamp).html(Paper.ANY, head));
+    Headers.allowFrame(ctx);
   }
 }

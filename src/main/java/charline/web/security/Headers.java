@@ -14,7 +14,7 @@ public final class Headers {
   private static final String POLICY =
       "default-src 'none'; script-src 'self'; style-src 'self'%s; img-src 'self' blob: data:;"
           + " connect-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'none';"
-          + " frame-ancestors 'none'";
+          + " frame-src 'self'; frame-ancestors 'none'";
 
   private Headers() {}
 
@@ -39,6 +39,16 @@ public final class Headers {
     ctx.header(
         "Content-Security-Policy",
         POLICY.formatted(styles.stream().map(style -> " " + hash(style)).collect(joining())));
+  }
+
+  /** Lets pages of this server show the answer in a frame, as a preview does. */
+  public static void allowFrame(Context ctx) {
+    ctx.header(
+        "Content-Security-Policy",
+        ctx.res()
+            .getHeader("Content-Security-Policy")
+            .replace("frame-ancestors 'none'", "frame-ancestors 'self'"));
+    ctx.header("X-Frame-Options", "SAMEORIGIN");
   }
 
   /** For what was uploaded: shown as the picture it is, and never as anything else. */

@@ -4,6 +4,7 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.http.HttpHeader;
@@ -19,11 +20,11 @@ import org.eclipse.jetty.util.thread.Scheduler;
 
 /**
  * Keeps whoever sends slowly from the threads that answer. A body is waited for without a thread,
- * for a while and up to a size; only photos, which paired devices alone may send, are read by a
- * thread as they come. An address has only so many connections.
+ * for a while and up to a size; only photos and files of the log, which paired devices alone may
+ * send, are read by a thread as they come. An address has only so many connections.
  */
 public final class SlowSenders {
-  private static final String PHOTOS = "/photos";
+  private static final Set<String> AS_THEY_COME = Set.of("/photos", "/log/file");
   private static final String DEADLINE = "deadline";
   private static final int CONNECTIONS_PER_ADDRESS = 64;
 
@@ -39,7 +40,7 @@ public final class SlowSenders {
     EagerContentHandler whole =
         new EagerContentHandler(
             new EagerContentHandler.RetainedContentLoaderFactory(mostBytes, -1, true));
-    whole.exclude(request -> Request.getPathInContext(request).equals(PHOTOS));
+    whole.exclude(request -> AS_THEY_COME.contains(Request.getPathInContext(request)));
     whole.setHandler(new Arrived());
     server.setHandler(new Waiting(whole, patienceSeconds));
   }
@@ -64,7 +65,7 @@ public final class SlowSenders {
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
       boolean body =
           request.getLength() > 0 || request.getHeaders().contains(HttpHeader.TRANSFER_ENCODING);
-      if (body && !Request.getPathInContext(request).equals(PHOTOS)) {
+      if (body && !AS_THEY_COME.contains(Request.getPathInContext(request))) {
         Connection connection = request.getConnectionMetaData().getConnection();
         Scheduler scheduler = request.getComponents().getScheduler();
         request.setAttribute(
