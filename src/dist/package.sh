@@ -34,6 +34,10 @@ mkdir -p "$image"/{bin,lib} "$image/share"
 # fonts (java.desktop) are asked for by four classes of libraries that nothing here loads.
 modules=$("$java_home/bin/jdeps" --multi-release 17 --ignore-missing-deps --print-module-deps "$jar" |
   tr , '\n' | grep -vx java.desktop | paste -sd,)
+released=$("$java_home/bin/java" -XshowSettings:properties -version 2>&1 | sed -n 's/.*java.version.date = //p')
+if [ -n "$released" ] && [ "$(date -d "$released" +%s)" -lt "$(date -d '200 days ago' +%s)" ]; then
+  echo "The Java that goes into the image is of $released; release with a newer update of it." >&2
+fi
 compress=(--compress=1)
 # Java 21 and later warn of it, and their other kinds slow the start.
 if "$java_home/bin/jlink" --help | grep -q zip-; then compress=(); fi

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** What people call amounts, their units, and more or less of them. */
@@ -241,5 +242,30 @@ final class AmountWords {
           units.put(unit.toLowerCase(Locale.ROOT), unit);
         });
     return Map.copyOf(units);
+  }
+
+  /** What a phrase of one to three words is the name of, from some word on. */
+  static Optional<Map.Entry<Integer, Amount>> field(List<Word> words, int at) {
+    for (int length = 3; length > 0; length--) {
+      Amount amount = FIELDS.get(phrase(words, at, length));
+      if (amount != null) {
+        return Optional.of(Map.entry(length, amount));
+      }
+    }
+    return Optional.empty();
+  }
+
+  static String phrase(List<Word> words, int at, int length) {
+    if (at < 0 || at + length > words.size()) {
+      return "";
+    }
+    StringBuilder text = new StringBuilder();
+    for (int i = at; i < at + length; i++) {
+      if (words.get(i).quoted() || i > at && words.get(i).comma()) {
+        return "";
+      }
+      text.append(i > at ? " " : "").append(words.get(i).lower());
+    }
+    return text.toString();
   }
 }

@@ -30,15 +30,6 @@ final class NumberPhrase {
    */
   record Found(int length, Amount amount, NumberRange range, boolean about) {}
 
-  private enum Compare {
-    OVER,
-    AT_LEAST,
-    UNDER,
-    AT_MOST,
-    EXACTLY,
-    ABOUT
-  }
-
   /** "About 50 %" is so much of it more or less. */
   private static final double ABOUT = 0.1;
 
@@ -66,37 +57,12 @@ final class NumberPhrase {
     return found;
   }
 
-  /** What a phrase of one to three words is the name of, from some word on. */
-  static Optional<Map.Entry<Integer, Amount>> field(List<Word> words, int at) {
-    for (int length = 3; length > 0; length--) {
-      Amount amount = AmountWords.FIELDS.get(phrase(words, at, length));
-      if (amount != null) {
-        return Optional.of(Map.entry(length, amount));
-      }
-    }
-    return Optional.empty();
-  }
-
-  static String phrase(List<Word> words, int at, int length) {
-    if (at < 0 || at + length > words.size()) {
-      return "";
-    }
-    StringBuilder text = new StringBuilder();
-    for (int i = at; i < at + length; i++) {
-      if (words.get(i).quoted() || i > at && words.get(i).comma()) {
-        return "";
-      }
-      text.append(i > at ? " " : "").append(words.get(i).lower());
-    }
-    return text.toString();
-  }
-
   /** Reads on from word to word. */
   private final class Cursor {
     private final int start;
     private int at;
     private Optional<Amount> field = Optional.empty();
-    private Optional<Compare> compare = Optional.empty();
+    private Optional<Comparison> compare = Optional.empty();
     private boolean between;
 
     Cursor(int start) {
@@ -131,16 +97,16 @@ final class NumberPhrase {
 
     private boolean comparison() {
       for (int length = 4; length > 0; length--) {
-        String phrase = phrase(words, at, length);
+        String phrase = AmountWords.phrase(words, at, length);
         AmountWords.Comparative comparative = AmountWords.COMPARATIVES.get(phrase);
         if (comparative != null) {
-          compare = Optional.of(comparative.more() ? Compare.OVER : Compare.UNDER);
+          compare = Optional.of(comparative.more() ? Comparison.OVER : Comparison.UNDER);
           field = Optional.of(comparative.amount());
           at += length;
           return true;
         }
-        Compare known = COMPARISONS.get(phrase);
-        if (known != null && !(known == Compare.EXACTLY && compare.isPresent())) {
+        Comparison known = Comparison.LEADING.get(phrase);
+        if (known != null && !(known == Comparison.EXACTLY && compare.isPresent())) {
           compare = Optional.of(known);
           at += length;
           return true;
@@ -149,9 +115,10 @@ final class NumberPhrase {
       // "more power than 50 %", "a lower dose than 5 J/cm2"
       String first = word(at);
       if (AmountWords.MORE.contains(first) || AmountWords.LESS.contains(first)) {
-        Optional<Map.Entry<Integer, Amount>> named = field(words, at + 1);
+        Optional<Map.Entry<Integer, Amount>> named = AmountWords.field(words, at + 1);
         if (named.isPresent() && word(at + 1 + named.get().getKey()).equals("than")) {
-          compare = Optional.of(AmountWords.MORE.contains(first) ? Compare.OVER : Compare.UNDER);
+          compare =
+              Optional.of(AmountWords.MORE.contains(first) ? Comparison.OVER : Comparison.UNDER);
           field = Optional.of(named.get().getValue());
           at += 2 + named.get().getKey();
           return true;
@@ -164,7 +131,7 @@ final class NumberPhrase {
       if (field.isPresent()) {
         return false;
       }
-      Optional<Map.Entry<Integer, Amount>> named = field(words, at);
+      Optional<Map.Entry<Integer, Amount>> named = AmountWords.field(words, at);
       named.ifPresent(
           n -> {
             field = Optional.of(n.getValue());
@@ -243,9 +210,8 @@ final class NumberPhrase {
     /** "or more", "and below", "max" after the number. */
     private boolean trailing() {
       for (int length = 2; length > 0; length--) {
-        Compare known = TRAILING.get(phrase(words, at, length));
-        boolean another =
-            known != null && word(at).equals("and") && value(at + length).isPresent();
+        Comparison known = Comparison.TRAILING.get(AmountWords.phrase(words, at, length));
+        boolean another = known != null && word(at).equals("and") && value(at + length).isPresent();
         if (known != null && !another) {
           compare = Optional.of(known);
           at += length;
@@ -259,18 +225,18 @@ final class NumberPhrase {
     private Optional<Amount> amount(String unit) {
       if (field.isEmpty()) {
         int glue = GLUE.contains(word(at)) || word(at).equals("in") ? 1 : 0;
-        Optional<Map.Entry<Integer, Amount>> after = field(words, at + glue);
+        Optional<Map.Entry<Integer, Amount>> after = AmountWords.field(words, at + glue);
         if (after.isPresent() && AmountWords.fits(after.get().getValue(), unit)) {
           field = Optional.of(after.get().getValue());
           at += after.get().getKey() + glue;
         }
       } else if (unit.isEmpty()
-          && field(words, at).filter(f -> f.getValue() == field.get()).isPresent()) {
-        at += field(words, at).get().getKey();
+          && AmountWords.field(words, at).filter(f -> f.getValue() == field.get()).isPresent()) {
+        at += AmountWords.field(words, at).get().getKey();
       }
       if (field.isPresent()) {
         Amount named = AmountWords.byUnit(field.get(), unit);
-        if (named == Amount.DOSE && AmountWords.IN_ALL.contains(phrase(words, at, 2))) {
+        if (named == Amount.DOSE && AmountWords.IN_ALL.contains(AmountWords.phrase(words, at, 2))) {
           at += 2;
           return Optional.of(Amount.TOTAL_DOSE);
         }
@@ -284,7 +250,8 @@ final class NumberPhrase {
         throw Refusal.usage(
             "\"%s\" may be %s; say which.".formatted(said(), AmountWords.either(possible)));
       }
-      if (possible.get(0) == Amount.DOSE && AmountWords.IN_ALL.contains(phrase(words, at, 2))) {
+      if (possible.get(0) == Amount.DOSE
+          && AmountWords.IN_ALL.contains(AmountWords.phrase(words, at, 2))) {
         at += 2;
         return Optional.of(Amount.TOTAL_DOSE);
       }
@@ -322,8 +289,8 @@ final class NumberPhrase {
       if (second.isPresent()) {
         range = NumberRange.between(low, inUnit(amount, second.get().number(), unit));
       } else {
-        Compare how = compare.orElse(Compare.EXACTLY);
-        about = how == Compare.ABOUT;
+        Comparison how = compare.orElse(Comparison.EXACTLY);
+        about = how == Comparison.ABOUT;
         range =
             switch (how) {
               case OVER -> NumberRange.over(low);
@@ -391,7 +358,7 @@ final class NumberPhrase {
   /** A unit in one word or several, from some word on. */
   private Optional<Map.Entry<Integer, String>> unitAt(int at) {
     for (int length = 4; length > 0; length--) {
-      String phrase = phrase(words, at, length).replace("  ", " ");
+      String phrase = AmountWords.phrase(words, at, length).replace("  ", " ");
       String unit = AmountWords.UNITS.getOrDefault(phrase, length == 1 ? phrase : "");
       if (!unit.isEmpty() && !AmountWords.of(unit).isEmpty()) {
         return Optional.of(Map.entry(length, unit));
@@ -414,42 +381,4 @@ final class NumberPhrase {
         ? words.get(at).lower().toLowerCase(Locale.ROOT)
         : "";
   }
-
-  private static final Map<String, Compare> COMPARISONS =
-      AmountWords.table(
-          Map.of(
-              Compare.OVER,
-              "more than, over, above, greater than, higher than, bigger than, larger than,"
-                  + " exceeding, beyond, >, longer than, better than, in excess of, stronger than,"
-                  + " hotter than, upwards than, not only, bigger then, more then, higher then",
-              Compare.AT_LEAST,
-              "at least, at or above, at or over, equal or above, equal or over, equal or more than, no less than, not less than, minimum, min, >=, =>, no fewer than, not"
-                  + " fewer than, not under, not below, upwards of, starting at, minimum of, a"
-                  + " minimum of, from at least, no lower than, not lower than",
-              Compare.UNDER,
-              "less than, under, below, fewer than, lower than, smaller than, <, shorter than,"
-                  + " beneath, less then, lower then, fewer then, short of, inside of",
-              Compare.AT_MOST,
-              "at most, at or below, at or under, equal or below, equal or under, equal or less than, no more than, not more than, up to, maximum, max, <=, =<, not over, not"
-                  + " above, no higher than, not exceeding, maximum of, a maximum of, at the most,"
-                  + " within, not higher than, no greater than",
-              Compare.EXACTLY,
-              "exactly, equal to, equals, =, ==, precisely",
-              Compare.ABOUT,
-              "about, around, roughly, approximately, approx, near, ca, circa, ~, close to,"
-                  + " something like, some, nearly, almost"));
-
-  private static final Map<String, Compare> TRAILING =
-      AmountWords.table(
-          Map.of(
-              Compare.AT_LEAST,
-              "or more, or higher, or above, or over, or up, or greater, or faster, or hotter, or"
-                  + " longer, or deeper, or stronger, or better, and more, and above, and up, and"
-                  + " over, and higher, and faster, upwards, minimum, plus, at least, or bigger, or"
-                  + " thicker, and upwards, or wider",
-              Compare.AT_MOST,
-              "or less, or fewer, or lower, or below, or under, or slower, or down, or cooler, and"
-                  + " less, and below, and under, and lower, and slower, max, maximum, tops, at"
-                  + " most, or smaller, and fewer, or thinner, or shallower, or weaker, and down,"
-                  + " or shorter"));
 }

@@ -32,20 +32,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Reads a question from left to right. At each word the longest reading counts: names of the log,
  * then numbers, times and plain words.
  */
 final class QuestionReader {
-  private static final int LONGEST_PART_OF_A_NAME = 4;
   private static final String TIME = "time";
 
   private final List<Word> words;
   private final List<String> lower;
   private final Vocabulary vocabulary;
-  private final Optional<String> asker;
+  private final Names names;
   private final TimePhrase times;
   private final NumberPhrase numbers;
   private final PlainWords plain;
@@ -56,7 +54,7 @@ final class QuestionReader {
   QuestionReader(List<Word> words, Vocabulary vocabulary, Optional<String> asker, Clock clock) {
     this.words = words;
     this.vocabulary = vocabulary;
-    this.asker = asker;
+    names = new Names(this, vocabulary, asker);
     lower = words.stream().map(w -> w.quoted() ? "" : w.lower()).toList();
     times = new TimePhrase(clock);
     numbers = new NumberPhrase(words);
@@ -71,6 +69,7 @@ final class QuestionReader {
       }
       at += understood(at);
     }
+    requireOneList();
     Condition condition = Clauses.joined(pieces);
     Clauses.requirePossible(condition);
     if (wish.purpose == Purpose.BEST
@@ -81,18 +80,19 @@ final class QuestionReader {
     return new Question(condition, wish.ranking(), wish.purpose, remarks);
   }
 
-  /** What else than patches is wanted. */
-  static final class Wish {
-    Purpose purpose = Purpose.LIST;
-    Optional<Ranking> ranking = Optional.empty();
-
-    OptionalInt count = OptionalInt.empty();
-
-    /** So many of something without an order are the newest. */
-    Optional<Ranking> ranking() {
-      return ranking.isEmpty() && count.isPresent()
-          ? Optional.of(Ranking.byTime(true, count.getAsInt()))
-          : ranking.map(r -> count.isPresent() ? r.limitedTo(count.getAsInt()) : r);
+  /** One list is given, not one for each board. */
+  private void requireOneList() {
+    for (int i = 0; i + 1 < words.size(); i++) {
+      if (wish.ranking().filter(r -> r.limit() > 0).isPresent()
+          && Set.of("each", "every", "per").contains(word(i))
+          && Set.of(
+                  "board", "rig", "wood", "finish", "coating", "coat", "family", "job", "person",
+                  "day", "week", "month", "outcome", "species")
+              .contains(word(i + 1))) {
+        throw Refusal.usage(
+            "I cannot pick for \"%s %s\", only from all patches together; ask for one at a time."
+                .formatted(word(i), word(i + 1)));
+      }
     }
   }
 
@@ -115,6 +115,11 @@ final class QuestionReader {
       pieces.add(last, Denial.NOT);
     }
     return can;
+  }
+
+  /** What names mean. */
+  Names names() {
+    return names;
   }
 
   void remark(String sentence) {
@@ -145,12 +150,7 @@ final class QuestionReader {
   }
 
   String phrase(int at, int length) {
-    return NumberPhrase.phrase(words, at, length);
-  }
-
-  /** Whether some words name a coating family or a wood. */
-  boolean isOf(Attribute attribute, int at) {
-    return termAt(at, 1).filter(t -> t.term().attribute() == attribute).isPresent();
+    return AmountWords.phrase(words, at, length);
   }
 
   /** Takes in what starts at a word; gives how many words that was. */
@@ -158,10 +158,14 @@ final class QuestionReader {
     if (words.get(at).quoted()) {
       return quoted(at);
     }
-    int name = name(at, 2);
+    if (word(at).equals("/")) {
+      slash(at);
+      return 1;
+    }
+    int name = names.name(at, 2);
     int sense = plain.lengthOfPhrase(at);
     if (name > 1 && name >= sense) {
-      return accepted(at, name);
+      return names.accepted(at, name);
     }
     Optional<NumberPhrase.Found> number = numbers.at(at);
     if (number.isPresent() && !vocabulary.term(phrase(at, number.get().length())).isPresent()) {
@@ -175,7 +179,7 @@ final class QuestionReader {
     while (Set.of("it", "they", "is", "was", "all", "the", "they're").contains(word(outcome))) {
       outcome++;
     }
-    if (TimePhrase.needsTime(word(at)) && PlainWords.isOutcome(word(outcome))) {
+    if (TimePhrase.needsTime(word(at)) && OutcomeWords.isOutcome(word(outcome))) {
       return 1; // "until it is clean"
     }
     if (TimePhrase.needsTime(word(at))) {
@@ -183,25 +187,29 @@ final class QuestionReader {
           "After \"%s\" must come a time such as 2026-03-01, march or last week, not \"%s\"."
               .formatted(word(at), at + 1 < words.size() ? words.get(at + 1).typed() : ""));
     }
+    int both = names.both(at);
+    if (both > 0) {
+      return both;
+    }
     int spoken = plain.read(at);
     if (spoken > 0) {
       return spoken;
     }
-    if (name(at, 1) > 0) {
-      return accepted(at, 1);
+    if (names.name(at, 1) > 0) {
+      return names.accepted(at, 1);
     }
-    int derived = derived(at);
+    int derived = names.derived(at);
     if (derived > 0) {
       return derived;
     }
-    int part = partOfName(at, Filler.is(word(at)) && !Filler.isUnlessNamed(word(at)) ? 2 : 1);
+    int part = names.partOfName(at, Filler.is(word(at)) && !Filler.isUnlessNamed(word(at)) ? 2 : 1);
     if (part > 0) {
       return part;
     }
     if (Filler.is(word(at)) || Filler.isUnlessNamed(word(at)) || Filler.isAdverb(word(at))) {
       return 1;
     }
-    int person = person(at, Attribute.PERSON);
+    int person = names.person(at, Attribute.PERSON);
     if (person > 0) {
       return person;
     }
@@ -229,12 +237,12 @@ final class QuestionReader {
     if (word(at).length() >= 4) {
       Optional<Term> figure = vocabulary.ownFigure(word(at));
       if (figure.isPresent()) {
-        add(fact(figure.get(), word(at)));
+        add(names.fact(figure.get(), word(at)));
         return 1;
       }
       Optional<Term> condition = vocabulary.conditions(word(at));
       if (condition.isPresent()) {
-        add(fact(condition.get(), word(at)));
+        add(names.fact(condition.get(), word(at)));
         return 1;
       }
       if (vocabulary.inNotes(word(at))) {
@@ -243,6 +251,18 @@ final class QuestionReader {
       }
     }
     throw unknown(at);
+  }
+
+  /** "Latex/primer" is a stack, "latex/pine" no more than both. */
+  private void slash(int at) {
+    boolean coats =
+        !pieces.isEmpty()
+            && pieces.get(pieces.size() - 1) instanceof Coating
+            && names.isOf(Attribute.FAMILY, at + 1);
+    if (coats) {
+      remark("A stroke between coatings is read as the first over the second.");
+      add(Lie.OVER);
+    }
   }
 
   /** "3 fastest", "2 patches": a number that counts patches. */
@@ -269,168 +289,8 @@ final class QuestionReader {
   private int quoted(int at) {
     String text = words.get(at).typed();
     Optional<Term> term = vocabulary.term(text);
-    add(term.isPresent() ? fact(term.get(), text) : new Fact(new Noted(text), "note", false));
+    add(term.isPresent() ? names.fact(term.get(), text) : new Fact(new Noted(text), "note", false));
     return 1;
-  }
-
-  // names
-
-  private record NamedAt(int length, Term term) {}
-
-  private Optional<NamedAt> termAt(int at, int least) {
-    for (int length = Math.min(vocabulary.longest(), words.size() - at);
-        length >= least;
-        length--) {
-      String phrase = phrase(at, length);
-      Optional<Term> term = phrase.isEmpty() ? Optional.empty() : vocabulary.term(phrase);
-      if (term.isPresent()) {
-        return Optional.of(new NamedAt(length, term.get()));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private int name(int at, int least) {
-    return termAt(at, least).map(NamedAt::length).orElse(0);
-  }
-
-  private int accepted(int at, int least) {
-    NamedAt named = termAt(at, least).orElseThrow();
-    add(fact(named.term(), phrase(at, named.length())));
-    return named.length();
-  }
-
-  Piece fact(Term term, String said) {
-    Attribute attribute = term.attribute();
-    if (attribute == Attribute.FAMILY) {
-      return new Coating(term.values(), String.join(" or ", new TreeSet<>(term.values())));
-    }
-    String called =
-        attribute == Attribute.WOOD && term.values().size() > 1
-            ? said + " or one of its species"
-            : String.join(" or ", new TreeSet<>(term.values()));
-    return new Fact(new Named(attribute, term.values(), called), attribute, true);
-  }
-
-  /** Plurals and participles of families and woods: oaks, varnished, waxed. */
-  private int derived(int at) {
-    String word = word(at);
-    for (String stem : stems(word)) {
-      Optional<Term> term =
-          vocabulary
-              .term(stem)
-              .filter(
-                  t ->
-                      t.attribute() == Attribute.FAMILY
-                          || t.attribute() == Attribute.WOOD
-                          || t.attribute() == Attribute.FIGURE);
-      if (term.isPresent()) {
-        add(fact(term.get(), stem));
-        return 1;
-      }
-    }
-    return 0;
-  }
-
-  private static List<String> stems(String word) {
-    List<String> stems = new ArrayList<>();
-    for (String ending : List.of("s", "es", "ed", "d", "ing")) {
-      if (word.endsWith(ending) && word.length() > ending.length() + 2) {
-        stems.add(word.substring(0, word.length() - ending.length()));
-      }
-    }
-    if (word.endsWith("ies")) {
-      stems.add(word.substring(0, word.length() - 3) + "y");
-    }
-    if (word.endsWith("ked") || word.endsWith("cked")) {
-      stems.add(word.substring(0, word.length() - 3));
-    }
-    return stems;
-  }
-
-  /** Words that names of the log have in them. */
-  private int partOfName(int at, int least) {
-    for (int length = Math.min(LONGEST_PART_OF_A_NAME, words.size() - at);
-        length >= least;
-        length--) {
-      String phrase = phrase(at, length);
-      if (phrase.isEmpty() || length == 1 && phrase.length() < 2 || !mayBePart(at, length)) {
-        continue;
-      }
-      List<Term> terms = vocabulary.partly(phrase);
-      if (terms.isEmpty() && phrase.endsWith("s")) {
-        terms = vocabulary.partly(phrase.substring(0, phrase.length() - 1));
-      }
-      if (!terms.isEmpty()) {
-        List<Condition> any = new ArrayList<>();
-        terms.forEach(
-            t ->
-                any.add(
-                    new Named(
-                        t.attribute(),
-                        t.values(),
-                        String.join(" or ", new TreeSet<>(t.values())))));
-        Object group = terms.size() == 1 ? terms.get(0).attribute() : "names";
-        add(new Fact(Condition.either(any), group, true));
-        return length;
-      }
-    }
-    return 0;
-  }
-
-  /** A part of a name ends in a word of weight: "door" of "door rail", not "door on". */
-  private boolean mayBePart(int at, int length) {
-    return length == 1
-        || !PlainWords.isOutcome(word(at + length - 1))
-            && !Set.of("on", "of", "in", "the", "with", "at", "and", "or", "for", "to", "by")
-                .contains(word(at + length - 1));
-  }
-
-  /** Somebody by name, from a word on. */
-  int person(int at, Attribute attribute) {
-    for (int length = Math.min(3, words.size() - at); length > 0; length--) {
-      String phrase = phrase(at, length);
-      if (phrase.isEmpty()) {
-        continue;
-      }
-      Optional<Term> person = vocabulary.person(phrase);
-      if (person.isPresent()) {
-        Attribute doing = attribute == Attribute.PERSON ? doing(at + length) : attribute;
-        add(fact(new Term(doing, person.get().values()), phrase));
-        return length;
-      }
-    }
-    return 0;
-  }
-
-  /** "Mats burned" and "Runa judged": what the next word says that somebody did. */
-  private Attribute doing(int at) {
-    if ((word(at).equals("and") || word(at).equals("or")) && isPerson(at + 1)) {
-      return doing(at + 2);
-    }
-    if (Set.of("has", "have", "had", "ever", "also", "already", "last", "just")
-        .contains(word(at))) {
-      return doing(at + 1);
-    }
-    Optional<Sense> verb = Sense.of(word(at));
-    if (verb.filter(v -> v == Sense.JUDGED).isPresent()) {
-      return Attribute.JUDGED_BY;
-    }
-    return verb.filter(v -> v == Sense.BURN).isPresent()
-            || Set.of("did", "do", "fired", "fire", "made", "make", "shot", "lasered", "ran")
-                .contains(word(at))
-        ? Attribute.BURNED_BY
-        : Attribute.PERSON;
-  }
-
-  /** The one who asks. */
-  void addAsker(Attribute attribute, String typed) {
-    String me =
-        asker.orElseThrow(
-            () ->
-                Refusal.usage(
-                    "I do not know who \"%s\" is; say the name, as \"by Ada\".".formatted(typed)));
-    add(fact(new Term(attribute, Set.of(me)), me));
   }
 
   // numbers and times
@@ -470,7 +330,7 @@ final class QuestionReader {
   }
 
   void addPlain(Attribute attribute, String value) {
-    add(fact(new Term(attribute, Set.of(value)), value));
+    add(names.fact(new Term(attribute, Set.of(value)), value));
   }
 
   void addWoods(Set<String> woods, String said) {
@@ -484,7 +344,7 @@ final class QuestionReader {
         .contains(word(next))) {
       next++;
     }
-    return isOf(Attribute.FAMILY, next);
+    return names.isOf(Attribute.FAMILY, next);
   }
 
   /** Whether a time starts at a word. */
@@ -495,7 +355,7 @@ final class QuestionReader {
 
   /** Whether a word begins a name or a phrase that is known. */
   boolean isPhrase(int at) {
-    return plain.lengthOfPhrase(at) > 0 || name(at, 1) > 0 || isNumber(at);
+    return plain.lengthOfPhrase(at) > 0 || names.name(at, 1) > 0 || isNumber(at);
   }
 
   /** Whether a number starts at a word. */
@@ -505,12 +365,7 @@ final class QuestionReader {
 
   /** What amount is named at a word. */
   Optional<Map.Entry<Integer, Amount>> fieldAt(int at) {
-    return NumberPhrase.field(words, at);
-  }
-
-  /** Whether a word names somebody. */
-  boolean isPerson(int at) {
-    return at < words.size() && !word(at).isEmpty() && vocabulary.person(word(at)).isPresent();
+    return AmountWords.field(words, at);
   }
 
   private Refusal unknown(int at) {
@@ -539,10 +394,5 @@ final class QuestionReader {
             ? "I do not know \"%s\"; ask with families, woods, outcomes, numbers with units, names in this log, or a time such as last month."
                 .formatted(typed)
             : "I do not know \"%s\"; nearest words: %s.".formatted(typed, String.join(", ", near)));
-  }
-
-  /** Takes a lie of coats in, where it may be one. */
-  void addLie(Lie lie) {
-    add(lie);
   }
 }

@@ -80,8 +80,8 @@ enum Sense {
       "in it, in them, in the stack, in stack, in a stack, in its stack, in the mix, in the finish,"
           + " somewhere in it, inside, in the coats, among the coats, in its stack, in there"),
   TOP(
-      "as top coat, on top, outermost, as topcoat, as the top coat, as the outermost coat, as the"
-          + " outer coat"),
+      "as top coat, top coat, top coats, outer coat, outermost coat, top layer, on top, outermost,"
+          + " as topcoat, as the top coat, as the outermost coat, as the outer coat"),
   BARE("bare, directly on the wood, on the wood itself"),
 
   // people
@@ -102,6 +102,10 @@ enum Sense {
       "including void, including void ones, including voided, including the void ones, also void,"
           + " void too, with void ones, also the void, also the void ones, also void ones, even"
           + " void ones, void included"),
+  IDLE(
+      "the deal, by the way, at all, of course, in general, up to now, until now, for sure, no"
+          + " matter, so far, as well, each other, whether or not, no idea"),
+  NOTHING_BUT("nothing but, nothing else than, nothing other than"),
   FREE("free"),
   NOTE(
       "note, notes, noted, comment, comments, commented, remark, remarks, annotation, annotations"),
@@ -184,7 +188,7 @@ enum Sense {
   TIMED("timed, by time, by the clock"),
   ONE_PASS(
       "at once, first go, one go, in one go, straight away, right away, first time, at first try,"
-          + " first try, single pass, in a single pass, immediately, instantly, in one"),
+          + " first try, single pass, in a single pass, immediately, instantly"),
   TWICE("twice"),
   TOOK(
       "took, takes, take, taking, needed, needs, need, needing, required, requires, require, only"

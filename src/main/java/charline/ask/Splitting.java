@@ -187,7 +187,7 @@ final class Splitting {
       return;
     }
     String before = "";
-    for (String part : bare.split("[-/_]+")) {
+    for (String part : bare.split("[-_]+|(?=/)|(?<=/)")) {
       if (!part.isEmpty()) {
         String now = part.toLowerCase(Locale.ROOT);
         if (TimePhrase.isName(before) && TimePhrase.isName(now)) {

@@ -111,7 +111,14 @@ final class Superlatives {
     return next + counted + field.get().getKey() - at;
   }
 
-  private int ranked(Amount amount, boolean highest, int at, int length) {
+  private int ranked(Amount usual, boolean highest, int at, int length) {
+    Optional<Map.Entry<Integer, Amount>> field = reader.fieldAt(at + length);
+    if (field.isPresent() && usual == Amount.DOSE) { // "the strongest power"
+      reader.wish().ranking =
+          Optional.of(Ranking.by(field.get().getValue(), highest, limit(at, length)));
+      return length + field.get().getKey();
+    }
+    Amount amount = usual;
     int limit = limit(at, length);
     reader.wish().ranking = Optional.of(Ranking.by(amount, highest, limit));
     return length + (number(at, length).isPresent() ? 1 : 0);

@@ -4,6 +4,7 @@ import charline.cli.command.LogCommand;
 import charline.cli.command.Release;
 import charline.log.Logbook;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -72,12 +73,7 @@ final class Charline extends LogCommand {
         "charline " + Release.version(),
         "log version " + Logbook.newestVersion(),
         "SQLite " + Logbook.sqliteVersion(),
-        "Java "
-            + Runtime.version().feature()
-            + "."
-            + Runtime.version().interim()
-            + "."
-            + Runtime.version().update()
+        Release.java(System.getProperty("java.version.date", ""), LocalDate.now())
       };
     }
   }

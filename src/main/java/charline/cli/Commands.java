@@ -23,6 +23,7 @@ import charline.cli.log.Import;
 import charline.cli.log.MergeLog;
 import charline.cli.patch.PatchAdd;
 import charline.cli.patch.PatchAmend;
+import charline.cli.patch.PatchNext;
 import charline.cli.patch.PatchRead;
 import charline.cli.patch.PatchShow;
 import charline.cli.patch.PatchVoid;
@@ -87,6 +88,7 @@ final class Commands {
     WORDS.put("family", List.of("list", "show", "add", "amend"));
     WORDS.put("sample", List.of("add", "list", "show", "amend", "void"));
     WORDS.put("patch", List.of("add", "read", "show", "amend", "void"));
+    WORDS.put("p", List.of());
     WORDS.put("plan", List.of("list", "void"));
     WORDS.put("find", List.of());
     for (String word :
@@ -279,6 +281,7 @@ final class Commands {
       case "patch show" -> new PatchShow();
       case "patch amend" -> new PatchAmend();
       case "patch void" -> new PatchVoid();
+      case "p" -> new PatchNext(words -> Main.asked(words, desk));
       case "plan list" -> new PlanList();
       case "plan void" -> new PlanVoid();
       case "find" -> new Find();

@@ -69,7 +69,17 @@ public final class Main {
       PrintStream err,
       Map<String, String> env,
       Clock clock) {
-    CommandContext desk = new CommandContext(asker, out, err, env, clock);
+    return run(args, new CommandContext(asker, out, err, env, clock));
+  }
+
+  /** Runs a further command at the same desk, with the same log and the same person to ask. */
+  static int asked(List<String> words, CommandContext desk) {
+    return run(words.toArray(String[]::new), desk);
+  }
+
+  private static int run(String[] args, CommandContext desk) {
+    PrintStream out = desk.out();
+    PrintStream err = desk.err();
     FailureReporter troubles = new FailureReporter(desk);
     try {
       requireShort(args);
@@ -77,8 +87,11 @@ public final class Main {
       CommandLine line = Commands.lineFor(words, desk);
       line.setParameterExceptionHandler(troubles);
       line.setExecutionExceptionHandler(troubles);
-      try (ProgressLine shown = desk.watch("charline " + (words.length == 0 ? "" : words[0]))) {
+      ProgressLine shown = desk.watch("charline " + (words.length == 0 ? "" : words[0]));
+      try {
         return line.execute(words);
+      } finally {
+        shown.close();
       }
     } catch (Exception | LinkageError | StackOverflowError | OutOfMemoryError e) {
       return troubles.codeFor(e, "charline");

@@ -36,6 +36,8 @@ import java.util.function.Supplier;
  * the millisecond.
  */
 public final class Logbook implements AutoCloseable {
+  private static final int MINUTES_OF_A_SLIP = 10;
+
   private final Database database;
   private final Clock clock;
   private final Identity identity;
@@ -398,6 +400,11 @@ public final class Logbook implements AutoCloseable {
   /** Patches that meet a condition, oldest first, for the other packages of the log alone. */
   public List<PatchEntry> patches(Where where) {
     return patches.matching(where);
+  }
+
+  /** True if a patch was recorded so lately that what is wrong with it is most likely a slip. */
+  public boolean isFresh(Patch patch) {
+    return patches.recordedSince(patch.id(), now().minusMinutes(MINUTES_OF_A_SLIP));
   }
 
   /** True if a patch was ever recorded, void or not. */

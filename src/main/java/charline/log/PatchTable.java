@@ -3,6 +3,7 @@ package charline.log;
 import charline.log.database.Database;
 import charline.log.database.ResultRow;
 import charline.log.database.RowValues;
+import charline.log.database.Timestamps;
 import charline.log.database.Where;
 import charline.trial.Board;
 import charline.trial.Finish;
@@ -95,6 +96,17 @@ public final class PatchTable {
   /** Void or not. */
   Optional<PatchEntry> lastRecorded(String person) {
     return one(LAST.formatted(""), person);
+  }
+
+  /** Whether a patch was recorded at or after a moment. */
+  boolean recordedSince(UUID patch, OffsetDateTime moment) {
+    return database
+        .first(
+            "SELECT 1 FROM patch WHERE id = ? AND recorded_at_utc >= ?",
+            row -> true,
+            patch,
+            Timestamps.bound(moment))
+        .isPresent();
   }
 
   /** Figures of patches and rigs, a word each. */

@@ -10,7 +10,7 @@ public enum Mark {
    * Bare wood, nothing left of the finish and nothing done to the wood. Never combined with another
    * mark.
    */
-  CLEAN("clean", "cleaned", "cleanly"),
+  CLEAN("clean", "cleaned", "cleanly", "cleared", "ok", "okay"),
   /** Colour left in the grain. */
   TINT("tint", "tinted"),
   /** Browned or black wood that stays after cooling and wiping. */

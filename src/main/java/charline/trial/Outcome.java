@@ -15,9 +15,7 @@ import java.util.stream.Collectors;
 public record Outcome(Set<Mark> marks) {
   /** What people say of a patch that does not tell which marks they saw. */
   private static final Set<String> VAGUE =
-      Set.of(
-          "ok", "okay", "good", "fine", "worked", "works", "passed", "safe", "failed", "bad",
-          "dirty");
+      Set.of("good", "fine", "worked", "works", "passed", "safe", "failed", "bad", "dirty");
 
   public Outcome {
     if (marks.isEmpty()) {
@@ -41,7 +39,7 @@ public record Outcome(Set<Mark> marks) {
 
   /**
    * Reads {@code clean}, {@code char}, {@code charred+residue}; comma and blank join as well as
-   * plus.
+   * plus. Cleared and ok, said alone, are clean; beside char, cleared adds nothing.
    *
    * @throws Refusal naming the word it does not know, or that may mean several marks
    */
@@ -51,17 +49,15 @@ public record Outcome(Set<Mark> marks) {
       if (word.isEmpty()) {
         continue;
       }
+      if (word.equals("cleared") && text.strip().length() > word.length()) {
+        continue; // "cleared+char": the finish is gone, and the char is named
+      }
       marks.add(Mark.meant(word).orElseThrow(() -> unknown(word, text)));
     }
     return new Outcome(marks);
   }
 
   private static Refusal unknown(String word, String text) {
-    if (word.equals("cleared")) {
-      return Refusal.usage(
-          "With \"cleared\" the finish is gone, and the wood may be clean or charred; say clean or"
-              + " char, and tint if colour is left in the grain.");
-    }
     return Refusal.usage(
         VAGUE.contains(word)
             ? "\"%s\" does not say what was seen; say clean, or tint, char and residue joined by +."

@@ -196,14 +196,22 @@ public final class QuestionText {
     if (condition instanceof Measured measured) {
       return measured.range().isAny()
           ? "whose %s is known".formatted(measured.amount().words())
-          : "with a %s of %s"
-              .formatted(
-                  measured.amount().words(), measured.range().words(measured.amount().unit()));
+          : measured(measured);
     }
     if (condition instanceof Noted noted) {
       return "with \"%s\" in a note".formatted(noted.text());
     }
     return with(((Has) condition).feature());
+  }
+
+  /** "with a speed below 30 mm/s", "with a power of 50 %", "with 2 passes in all". */
+  private static String measured(Measured measured) {
+    if (measured.amount() == Amount.PASSES) {
+      return "with " + passes(measured.range()) + " in all";
+    }
+    String range = measured.range().words(measured.amount().unit());
+    boolean compared = Character.isLetter(range.charAt(0));
+    return "with a %s %s%s".formatted(measured.amount().words(), compared ? "" : "of ", range);
   }
 
   private static String coats(Coats coats) {

@@ -519,7 +519,7 @@ class PatchCommandsTest {
                 + "  the log.\n");
     assertThat(shell.run("patch void 3 2 --why \"dirty window\"").err())
         .startsWith("P-0002 is void already");
-    assertThat(shell.run("find").out()).startsWith("1 patch ");
+    assertThat(shell.run("find").out()).contains("1 patch found");
     shell.mustDo("patch void 3 --why \"dirty window\"");
     assertThat(shell.run("find").out())
         .isEqualTo(
@@ -640,9 +640,6 @@ class PatchCommandsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "cleared, 'With \"cleared\" the finish is gone, and the wood may be clean or charred; say clean"
-        + " or char, and tint if colour is left in the grain.'",
-    "ok, '\"ok\" does not say what was seen; say clean, or tint, char and residue joined by +.'",
     "failed, '\"failed\" does not say what was seen; say clean, or tint, char and residue joined by"
         + " +.'",
     "brown, 'An outcome is clean, or tint, char and residue joined by +, not \"brown\".'"

@@ -55,7 +55,7 @@ public final class Pictures {
   }
 
   /** A JPEG picture with a camera's notes, a comment, and a second picture after its end. */
-  static byte[] jpegOfACamera(ByteOrder order, int turn) {
+  public static byte[] jpegOfACamera(ByteOrder order, int turn) {
     byte[] plain = plain("jpg");
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.write(plain, 0, 2);
@@ -74,7 +74,7 @@ public final class Pictures {
   }
 
   /** A PNG picture with notes. */
-  static byte[] pngOfACamera(int turn) {
+  public static byte[] pngOfACamera(int turn) {
     byte[] plain = plain("png");
     int end = plain.length - 12;
     ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -1,14 +1,11 @@
 package charline.ask.time;
 
 import charline.ask.time.Span.Return;
-import charline.refusal.Refusal;
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.Year;
-import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.IsoFields;
 import java.time.temporal.TemporalAdjusters;
@@ -18,17 +15,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /** Names of single stretches of time, by the calendar of a clock's zone. */
 final class CalendarWords {
-  private static final List<String> MONTHS =
-      List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
-  private static final Pattern MONTH =
-      Pattern.compile(
-          "jan(uary)?|feb(ruary)?|mar(ch)?|apr(il)?|may|june?|july?|aug(ust)?|sept?(ember)?|oct(ober)?|nov(ember)?|dec(ember)?");
+
   private static final Map<String, DayOfWeek> WEEKDAYS =
       Map.ofEntries(
           Map.entry("monday", DayOfWeek.MONDAY),
@@ -48,30 +38,23 @@ final class CalendarWords {
           Map.entry("sat", DayOfWeek.SATURDAY),
           Map.entry("sunday", DayOfWeek.SUNDAY),
           Map.entry("sun", DayOfWeek.SUNDAY));
-  private static final Pattern DAY_OF_MONTH = Pattern.compile("(\\d{1,2})(?:st|nd|rd|th)?");
-  private static final Pattern YEAR = Pattern.compile("(19|20)\\d\\d");
-  private static final Pattern DATE =
-      Pattern.compile("(\\d{4})[-/.](\\d{1,2})(?:[-/.](\\d{1,2}))?");
-  private static final Pattern FIGURES =
-      Pattern.compile("(\\d{1,2})[./-](\\d{1,2})(?:[./-](\\d{2}|\\d{4}))?[./]?");
-  private static final Pattern TIME =
-      Pattern.compile("(\\d{1,2})(?:[:.](\\d{2}))?(am|pm)|(\\d{1,2})[:h](\\d{2})");
+
   private static final Set<String> LAST = Set.of("last", "previous", "prior");
   private static final Set<String> PAST = Set.of("past", "preceding");
   private static final Set<String> THIS = Set.of("this", "current", "the");
   private static final Set<String> EARLY = Set.of("early", "beginning", "start");
   private static final Set<String> MIDDLE = Set.of("mid", "middle");
   private static final Set<String> LATE = Set.of("late", "end");
-  private static final int NOON = 12;
-  private static final int EVENING = 18;
   private static final int FEW = 3;
 
   private final LocalDateTime now;
   private final LocalDate today;
+  private final DatedDays dated;
 
   CalendarWords(Clock clock) {
     now = LocalDateTime.now(clock);
     today = now.toLocalDate();
+    dated = new DatedDays(today);
   }
 
   /** A stretch whose name cannot mean anything else. */
@@ -84,52 +67,50 @@ final class CalendarWords {
         .or(() -> partOf(words, at))
         .or(() -> weekOf(words, at))
         .or(() -> weekday(words, at))
-        .or(() -> day(words, at).map(span -> withPart(words, at, span)))
+        .or(() -> dated.day(words, at).map(span -> DayParts.withPart(words, at, span)))
         .or(() -> ago(words, at));
   }
 
   /** The same, or a bare month or year, which may as well be a name. */
   Optional<Span> any(List<String> words, int at) {
-    return named(words, at).or(() -> monthOrYear(words, at)).or(() -> clockTime(words, at));
-  }
-
-  /** A day of the month alone: "23" or "the 23rd". */
-  OptionalInt dayNumber(List<String> words, int at) {
-    Matcher matcher = DAY_OF_MONTH.matcher(word(words, at));
-    return matcher.matches()
-        ? OptionalInt.of(Integer.parseInt(matcher.group(1)))
-        : OptionalInt.empty();
+    return named(words, at)
+        .or(() -> dated.monthOrYear(words, at))
+        .or(() -> DayParts.clockTime(words, at, today));
   }
 
   private Optional<Span> relative(List<String> words, int at) {
     String first = word(words, at);
     String second = word(words, at + 1);
     if (first.equals("today") || first.equals("now")) {
-      return Optional.of(withPart(words, at, Span.day(1, today)));
+      return Optional.of(DayParts.withPart(words, at, Span.day(1, today)));
     }
     if (first.equals("yesterday")) {
-      return Optional.of(withPart(words, at, Span.day(1, today.minusDays(1))));
+      return Optional.of(DayParts.withPart(words, at, Span.day(1, today.minusDays(1))));
     }
     if (first.equals("day") && second.equals("before") && word(words, at + 2).equals("yesterday")) {
-      return Optional.of(withPart(words, at, Span.day(3, today.minusDays(2))));
+      return Optional.of(DayParts.withPart(words, at, Span.day(3, today.minusDays(2))));
     }
     if (first.equals("tonight")) {
-      return Optional.of(Span.of(1, today.atTime(EVENING, 0), today.plusDays(1).atStartOfDay()));
+      return Optional.of(
+          Span.of(1, today.atTime(DayParts.EVENING, 0), today.plusDays(1).atStartOfDay()));
     }
     if (first.equals("last") && second.equals("night")) {
-      return Optional.of(Span.of(2, today.minusDays(1).atTime(EVENING, 0), today.atTime(6, 0)));
+      return Optional.of(
+          Span.of(2, today.minusDays(1).atTime(DayParts.EVENING, 0), today.atTime(6, 0)));
     }
     if (first.equals("recently") || first.equals("lately")) {
       return Optional.of(Span.days(1, today.minusDays(30), today.plusDays(1)));
     }
     if (first.equals("this") || first.equals("current")) {
-      return part(second, Span.day(1, today)).map(s -> s.longer(1)).or(() -> unit(second, 0));
+      return DayParts.part(second, Span.day(1, today))
+          .map(s -> s.longer(1))
+          .or(() -> unit(second, 0));
     }
     if ((second.equals("of") || second.equals("on"))
-        && part(first, Span.day(0, today)).isPresent()) {
+        && DayParts.part(first, Span.day(0, today)).isPresent()) {
       return named(words, at + 2)
           .filter(Span::isOneDay)
-          .flatMap(day -> part(first, day).map(s -> s.longer(1)));
+          .flatMap(day -> DayParts.part(first, day).map(s -> s.longer(1)));
     }
     boolean last = LAST.contains(first);
     if (!last && !PAST.contains(first)) {
@@ -181,7 +162,9 @@ final class CalendarWords {
 
   private Optional<Span> unitPhrase(List<String> words, int at) {
     int the = word(words, at).equals("the") ? 1 : 0;
-    return relative(words, at + the).or(() -> monthOrYear(words, at + the)).map(s -> s.longer(the));
+    return relative(words, at + the)
+        .or(() -> dated.monthOrYear(words, at + the))
+        .map(s -> s.longer(the));
   }
 
   /** "week 42", "first week of october". */
@@ -254,13 +237,13 @@ final class CalendarWords {
         && word(words, at + more + 1 + of).equals("last")
         && word(words, at + more + 2 + of).equals("week")) {
       LocalDate day = monday.minusWeeks(1).with(TemporalAdjusters.nextOrSame(named));
-      return Optional.of(withPart(words, at, Span.day(more + 3 + of, day)));
+      return Optional.of(DayParts.withPart(words, at, Span.day(more + 3 + of, day)));
     }
     if (!before
         && word(words, at + more + 1 + of).equals("this")
         && word(words, at + more + 2 + of).equals("week")) {
       LocalDate day = monday.with(TemporalAdjusters.nextOrSame(named));
-      return Optional.of(withPart(words, at, Span.day(more + 3 + of, day)));
+      return Optional.of(DayParts.withPart(words, at, Span.day(more + 3 + of, day)));
     }
     LocalDate day =
         running && !word(words, at).equals("the")
@@ -270,12 +253,12 @@ final class CalendarWords {
                     ? TemporalAdjusters.previous(named)
                     : TemporalAdjusters.previousOrSame(named));
     // "monday 5 october" is that day, if it was a Monday
-    Optional<Span> dated = day(words, at + more + 1).filter(Span::isOneDay);
-    if (dated.isPresent() && dated.get().from().getDayOfWeek() == named) {
-      return Optional.of(withPart(words, at, dated.get().longer(more + 1)));
+    Optional<Span> onDate = dated.day(words, at + more + 1).filter(Span::isOneDay);
+    if (onDate.isPresent() && onDate.get().from().getDayOfWeek() == named) {
+      return Optional.of(DayParts.withPart(words, at, onDate.get().longer(more + 1)));
     }
     return Optional.of(
-        withPart(words, at, Span.day(more + 1, day))
+        DayParts.withPart(words, at, Span.day(more + 1, day))
             .comingBack(before ? Return.NEVER : Return.WEEKLY));
   }
 
@@ -291,64 +274,7 @@ final class CalendarWords {
     }
     LocalDate monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
     LocalDate day = monday.minusWeeks(1).with(TemporalAdjusters.nextOrSame(named));
-    return Optional.of(withPart(words, at, Span.day(3 + on, day)));
-  }
-
-  /** A day, and after it "morning", "in the afternoon" or a time. */
-  private static Span withPart(List<String> words, int at, Span day) {
-    int next = at + day.length();
-    int in = word(words, next).equals("in") && word(words, next + 1).equals("the") ? 2 : 0;
-    Optional<Span> part = part(word(words, next + in), day).map(s -> s.longer(in));
-    if (part.isPresent()) {
-      return part.get();
-    }
-    int preposition = word(words, next).equals("at") ? 1 : 0;
-    return timeOfDay(word(words, next + preposition), day.from().toLocalDate())
-        .map(time -> Span.of(day.length() + preposition + 1, time, time.plusMinutes(1)))
-        .orElse(day);
-  }
-
-  private static Optional<Span> part(String word, Span day) {
-    LocalDate date = day.from().toLocalDate();
-    int length = day.length() + 1;
-    LocalDateTime end = date.plusDays(1).atStartOfDay();
-    return switch (word) {
-      case "morning", "forenoon" ->
-          Optional.of(Span.of(length, date.atStartOfDay(), date.atTime(NOON, 0)));
-      case "afternoon" ->
-          Optional.of(Span.of(length, date.atTime(NOON, 0), date.atTime(EVENING, 0)));
-      case "evening", "night" -> Optional.of(Span.of(length, date.atTime(EVENING, 0), end));
-      default -> Optional.empty();
-    };
-  }
-
-  private Optional<Span> clockTime(List<String> words, int at) {
-    String first = word(words, at);
-    Optional<LocalDateTime> time =
-        first.equals("noon")
-            ? Optional.of(today.atTime(NOON, 0))
-            : timeOfDay(first, today)
-                .or(
-                    () ->
-                        timeOfDay(first + word(words, at + 1), today)
-                            .filter(t -> first.matches("\\d+")));
-    int length = time.isPresent() && first.matches("\\d+") ? 2 : 1;
-    return time.map(t -> Span.of(length, t, t.plusMinutes(1)));
-  }
-
-  private static Optional<LocalDateTime> timeOfDay(String word, LocalDate day) {
-    Matcher matcher = TIME.matcher(word);
-    if (!matcher.matches()) {
-      return Optional.empty();
-    }
-    boolean half = matcher.group(3) != null;
-    int hour = Integer.parseInt(half ? matcher.group(1) : matcher.group(4));
-    String minute = half ? matcher.group(2) : matcher.group(5);
-    if (half) {
-      hour = hour % NOON + (matcher.group(3).equals("pm") ? NOON : 0);
-    }
-    int minutes = minute == null ? 0 : Integer.parseInt(minute);
-    return hour > 23 || minutes > 59 ? Optional.empty() : Optional.of(day.atTime(hour, minutes));
+    return Optional.of(DayParts.withPart(words, at, Span.day(3 + on, day)));
   }
 
   /** "3 days ago", "a week ago". */
@@ -391,91 +317,6 @@ final class CalendarWords {
     return Span.of(length, at, at.plusMinutes(1));
   }
 
-  /** "2026-03-01", "6th of october 2026", "october 6", "25.10.2026". */
-  private Optional<Span> day(List<String> words, int at) {
-    return date(word(words, at)).or(() -> dayAndMonth(words, at)).or(() -> ordinalDay(words, at));
-  }
-
-  /** "the 23rd": the latest that has begun. */
-  private Optional<Span> ordinalDay(List<String> words, int at) {
-    String first = word(words, at);
-    if (!first.matches("\\d{1,2}(st|nd|rd|th)")
-        || at == 0
-        || !word(words, at - 1).equals("the")
-        || !word(words, at + 1).isEmpty()
-            && Set.of("pass", "passes", "patch").contains(word(words, at + 1))) {
-      return Optional.empty();
-    }
-    int number = Integer.parseInt(first.replaceAll("\\D", ""));
-    return IntStream.range(0, 12)
-        .mapToObj(back -> YearMonth.from(today).minusMonths(back))
-        .filter(m -> m.isValidDay(number))
-        .map(m -> m.atDay(number))
-        .filter(d -> !d.isAfter(today))
-        .findFirst()
-        .map(d -> Span.day(1, d));
-  }
-
-  /** Without a year the latest that has begun. */
-  private Optional<Span> dayAndMonth(List<String> words, int at) {
-    boolean monthFirst = isMonth(word(words, at));
-    int the = monthFirst && word(words, at + 1).equals("the") ? 1 : 0;
-    boolean of = !monthFirst && word(words, at + 1).equals("of");
-    String day = word(words, monthFirst ? at + 1 + the : at);
-    String month = word(words, monthFirst ? at : at + (of ? 2 : 1));
-    if (!DAY_OF_MONTH.matcher(day).matches() || !isMonth(month)) {
-      return Optional.empty();
-    }
-    int length = of ? 3 : 2 + the;
-    String year = word(words, at + length);
-    boolean dated = YEAR.matcher(year).matches();
-    int number = Integer.parseInt(day.replaceAll("\\D", ""));
-    int all = dated ? length + 1 : length;
-    return Optional.of(
-        dayOf(
-                number,
-                monthNumber(month),
-                dated ? OptionalInt.of(Integer.parseInt(year)) : OptionalInt.empty())
-            .map(d -> Span.day(all, d).comingBack(dated ? Return.NEVER : Return.YEARLY))
-            .orElseThrow(() -> notInTheCalendar(String.join(" ", words.subList(at, at + all)))));
-  }
-
-  /** A day of a month, of that year or the latest that has begun. */
-  private Optional<LocalDate> dayOf(int number, int month, OptionalInt year) {
-    // A leap day comes back after eight years at the latest.
-    return IntStream.iterate(year.orElse(today.getYear()), y -> y - 1)
-        .limit(year.isPresent() ? 1 : 9)
-        .mapToObj(y -> YearMonth.of(y, month))
-        .filter(m -> m.isValidDay(number))
-        .map(m -> m.atDay(number))
-        .filter(d -> year.isPresent() || !d.isAfter(today))
-        .findFirst();
-  }
-
-  boolean isMonth(String word) {
-    return MONTH.matcher(word).matches();
-  }
-
-  private static int monthNumber(String word) {
-    return MONTHS.indexOf(word.substring(0, 3)) + 1;
-  }
-
-  private static Refusal notInTheCalendar(String typed) {
-    return Refusal.usage(
-        "\"%s\" is not a valid date; write a day as 2026-03-01 or 1 march 2026, or a month as 2026-03."
-            .formatted(typed));
-  }
-
-  /** Refuses a day in figures, of which people read the month now first, now second. */
-  static void requireOneReading(String word) {
-    Matcher figures = FIGURES.matcher(word);
-    if (figures.matches()) {
-      throw Refusal.usage(
-          "A date in figures must begin with the year, because others may swap day and month; write 2026-03-01 or 1 march 2026, not \"%s\"."
-              .formatted(word));
-    }
-  }
-
   /** The running week, month or year, or one before. */
   private Optional<Span> unit(String unit, int back) {
     LocalDate monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
@@ -499,8 +340,8 @@ final class CalendarWords {
           Optional.of(
               Span.days(2, newYear.minusYears(back), newYear.minusYears(back).plusYears(1)));
       default ->
-          isMonth(unit) && back == 1
-              ? monthOrYear(List.of(unit), 0).map(span -> begun(span).longer(1))
+          DatedDays.isMonth(unit) && back == 1
+              ? dated.monthOrYear(List.of(unit), 0).map(span -> begun(span).longer(1))
               : Optional.empty();
     };
   }
@@ -532,70 +373,14 @@ final class CalendarWords {
     return Optional.ofNullable(from).map(f -> Span.days(length, f, today.plusDays(1)));
   }
 
-  private static Optional<Span> date(String word) {
-    Matcher matcher = DATE.matcher(word);
-    try {
-      if (matcher.matches()) {
-        YearMonth month =
-            YearMonth.of(Integer.parseInt(matcher.group(1)), Integer.parseInt(matcher.group(2)));
-        return Optional.of(
-            matcher.group(3) == null
-                ? Span.days(1, month.atDay(1), month.plusMonths(1).atDay(1))
-                : Span.day(1, month.atDay(Integer.parseInt(matcher.group(3)))));
-      }
-      return inFigures(word).map(day -> Span.day(1, day));
-    } catch (DateTimeException e) {
-      throw notInTheCalendar(word);
-    }
-  }
-
-  /** A day in figures with its year, where day and month cannot be swapped. */
-  private static Optional<LocalDate> inFigures(String word) {
-    Matcher figures = FIGURES.matcher(word);
-    if (!figures.matches() || figures.group(3) == null || figures.group(3).length() != 4) {
-      return Optional.empty();
-    }
-    int a = Integer.parseInt(figures.group(1));
-    int b = Integer.parseInt(figures.group(2));
-    int year = Integer.parseInt(figures.group(3));
-    if (a > 12 && b <= 12) {
-      return Optional.of(LocalDate.of(year, b, a));
-    }
-    return b > 12 && a <= 12 || a == b ? Optional.of(LocalDate.of(year, a, b)) : Optional.empty();
-  }
-
-  /** Without a year, the latest such month that has begun. */
-  Optional<Span> monthOrYear(List<String> words, int at) {
-    String first = word(words, at);
-    if (YEAR.matcher(first).matches()) {
-      Year year = Year.parse(first);
-      return Optional.of(Span.days(1, year.atDay(1), year.plusYears(1).atDay(1)));
-    }
-    if (!isMonth(first)) {
-      return Optional.empty();
-    }
-    int month = monthNumber(first);
-    int of = word(words, at + 1).equals("of") ? 1 : 0;
-    String second = word(words, at + 1 + of);
-    boolean dated = YEAR.matcher(second).matches();
-    boolean before = second.equals("last") && word(words, at + 2 + of).equals("year");
-    boolean running = second.equals("this") && word(words, at + 2 + of).equals("year");
-    int year =
-        dated
-            ? Integer.parseInt(second)
-            : before
-                ? today.getYear() - 1
-                : running || month <= today.getMonthValue() ? today.getYear() : today.getYear() - 1;
-    YearMonth named = YearMonth.of(year, month);
-    int length = dated ? 2 + of : before || running ? 3 + of : 1;
-    return Optional.of(
-        Span.days(length, named.atDay(1), named.plusMonths(1).atDay(1))
-            .comingBack(length == 1 ? Return.YEARLY : Return.NEVER));
-  }
-
   /** Whether a word is the name of a weekday or a month. */
   static boolean isName(String word) {
-    return WEEKDAYS.containsKey(word) || MONTH.matcher(word).matches();
+    return WEEKDAYS.containsKey(word) || DatedDays.isMonth(word);
+  }
+
+  /** Days, months and years with their dates. */
+  DatedDays dated() {
+    return dated;
   }
 
   static String word(List<String> words, int at) {

@@ -91,7 +91,12 @@ public final class TimePhrase {
       return range(words, start + 1, RANGE)
           .map(s -> between(s, 1))
           .or(() -> calendar.named(words, start + 1).map(s -> between(s, 1)))
-          .or(() -> calendar.monthOrYear(words, start + 1 + the).map(s -> between(s, 1 + the)));
+          .or(
+              () ->
+                  calendar
+                      .dated()
+                      .monthOrYear(words, start + 1 + the)
+                      .map(s -> between(s, 1 + the)));
     }
     return range(words, start, Set.of("to", "until", "till", "through", "thru", "-", "–"))
         .or(() -> calendar.named(words, start))
@@ -134,7 +139,7 @@ public final class TimePhrase {
   /** Two stretches and all between them; a day of the month may leave its month to the other. */
   private Optional<Span> range(List<String> words, int at, Set<String> joining) {
     int the = word(words, at).equals("the") ? 1 : 0;
-    OptionalInt bare = calendar.dayNumber(words, at + the);
+    OptionalInt bare = calendar.dated().dayNumber(words, at + the);
     if (bare.isPresent() && joining.contains(word(words, at + the + 1))) {
       return calendar
           .named(words, at + the + 2)
@@ -148,7 +153,7 @@ public final class TimePhrase {
     }
     int next = at + first.get().length() + 1;
     Optional<Span> second = calendar.any(words, next);
-    OptionalInt number = calendar.dayNumber(words, next);
+    OptionalInt number = calendar.dated().dayNumber(words, next);
     if (second.isEmpty() && number.isPresent() && first.get().isOneDay()) {
       LocalDate day = first.get().from().toLocalDate();
       YearMonth month = YearMonth.from(day);
@@ -176,8 +181,12 @@ public final class TimePhrase {
     if (begin.from().isAfter(second.to())) {
       return Optional.empty();
     }
-    LocalDateTime start = begin.start();
-    return Optional.of(Span.of(first.length() + 1 + second.length(), start, second.to()));
+    boolean moment = second.from().plusMinutes(1).equals(second.to());
+    return Optional.of(
+        Span.of(
+            first.length() + 1 + second.length(),
+            begin.start(),
+            moment ? second.from() : second.to()));
   }
 
   /** The stretch that all these words name together. */
@@ -190,7 +199,7 @@ public final class TimePhrase {
 
   /** A bare month or year, which may as well be somebody's name. */
   public Optional<Found> bareAt(List<String> words, int start) {
-    return calendar.monthOrYear(words, start).map(s -> between(s, 0));
+    return calendar.dated().monthOrYear(words, start).map(s -> between(s, 0));
   }
 
   /** Whether a word is the name of a weekday or a month. */
@@ -208,7 +217,7 @@ public final class TimePhrase {
 
   /** Refuses a day in figures, of which people read the month now first, now second. */
   public static void requireOneReading(String word) {
-    CalendarWords.requireOneReading(word);
+    DatedDays.requireOneReading(word);
   }
 
   private Found between(Span span, int more) {

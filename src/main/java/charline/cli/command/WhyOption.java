@@ -8,7 +8,9 @@ public final class WhyOption {
   @Option(
       names = "--why",
       paramLabel = "TEXT",
-      description = "The reason. Needed where something is void from then on.")
+      description =
+          "The reason. Needed where something is void from then on; for a patch that was recorded"
+              + " in the last ten minutes, slip is written down.")
   private String why;
 
   @Option(
@@ -32,6 +34,16 @@ public final class WhyOption {
       throw Refusal.usage("--why: %s only with a reason; give one.".formatted(change));
     }
     return why.strip();
+  }
+
+  /**
+   * The reason, which may be left out where all of it was recorded only minutes ago.
+   *
+   * @param change what needs one otherwise
+   * @param fresh whether it was
+   */
+  public String reason(String change, boolean fresh) {
+    return why == null && fresh ? "slip" : reason(change);
   }
 
   /** Who changes it. */

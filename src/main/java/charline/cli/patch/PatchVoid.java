@@ -4,6 +4,7 @@ import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
 import charline.log.Logbook;
+import charline.record.Codes;
 import charline.record.Patches;
 import charline.refusal.Refusal;
 import java.util.List;
@@ -37,7 +38,6 @@ public final class PatchVoid extends LogCommand {
 
   @Override
   public Integer call() {
-    String reason = why.reason("a patch is void");
     if (codes.isEmpty() != those.given()) {
       throw Refusal.usage(
           "Name the patches by their codes, or by a question with --those; give one of the two.");
@@ -47,6 +47,11 @@ public final class PatchVoid extends LogCommand {
           those.given()
               ? those.confirmed(log, desk, "void").stream().map(e -> e.patch().code()).toList()
               : codes;
+      boolean fresh =
+          meant.stream()
+              .map(code -> Codes.recorded(log, code, why.person(desk)).patch())
+              .allMatch(log::isFresh);
+      String reason = why.reason("a patch is void", fresh);
       List<String> voided =
           new Patches(log, new SureOption()).takeOut(meant, why.person(desk), reason);
       say(sentence(voided, reason));

@@ -5,9 +5,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -74,7 +76,23 @@ public final class SqlFailures {
     };
   }
 
+  /** The refusal where the jar holds no SQLite for this system. */
+  private static Optional<String> unserved(Throwable failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof NativeLibraryNotFoundException) {
+        return Optional.of(
+            "charline brings no SQLite for this computer (%s, %s); it needs Linux, macOS or Windows on an x86_64 or aarch64 processor, or Linux on armv7."
+                .formatted(System.getProperty("os.name"), System.getProperty("os.arch")));
+      }
+    }
+    return Optional.empty();
+  }
+
   private static String sentence(SQLException failure, Path file) {
+    Optional<String> unserved = unserved(failure);
+    if (unserved.isPresent()) {
+      return unserved.get();
+    }
     if (damaged(failure)) {
       return damage(file, reason(failure));
     }

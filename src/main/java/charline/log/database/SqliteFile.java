@@ -100,7 +100,7 @@ public final class SqliteFile {
         Statement statement = connection.createStatement()) {
       return text(statement, "SELECT sqlite_version()");
     } catch (SQLException e) {
-      throw new IllegalStateException("SQLite must tell its version in memory.", e);
+      throw SqlFailures.of(e, Path.of("in memory"));
     }
   }
 

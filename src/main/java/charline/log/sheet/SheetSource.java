@@ -7,12 +7,14 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.StringReader;
 import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
-/** Where a sheet comes from: a file of strict UTF-8 or a text. It can be read more than once. */
+/**
+ * Where a sheet comes from: a file in UTF-8, UTF-16 or Windows-1252, or a text. It can be read more
+ * than once.
+ */
 final class SheetSource {
   /** Opens what a sheet is read from. */
   @FunctionalInterface
@@ -48,7 +50,7 @@ final class SheetSource {
         () ->
             new InputStreamReader(
                 Files.newInputStream(file),
-                StandardCharsets.UTF_8
+                SheetLetters.of(file)
                     .newDecoder()
                     .onMalformedInput(CodingErrorAction.REPORT)
                     .onUnmappableCharacter(CodingErrorAction.REPORT)));

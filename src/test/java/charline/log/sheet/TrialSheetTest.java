@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -178,11 +181,25 @@ class TrialSheetTest {
     assertThatThrownBy(() -> TrialSheet.read(inner))
         .isInstanceOf(Refusal.class)
         .hasMessage("inner is a folder; give a CSV file.");
-    Path latin = folder.resolve("latin.csv");
-    Files.write(
-        latin, (NEEDED + ",by\n" + LINE + ",Zo\u00eb\n").getBytes(StandardCharsets.ISO_8859_1));
-    assertThatThrownBy(() -> TrialSheet.read(latin))
-        .isInstanceOf(Refusal.class)
-        .hasMessage("latin.csv is not UTF-8 text; save it as CSV in UTF-8.");
+  }
+
+  /** As spreadsheets of Windows save them, and as "Unicode text". */
+  @Test
+  void a_sheet_may_come_in_other_encodings_than_utf_8() throws IOException {
+    String text = NEEDED + ",by\n" + LINE + ",Zo\u00eb\n";
+    for (Charset charset :
+        List.of(
+            StandardCharsets.UTF_8,
+            Charset.forName("windows-1252"),
+            StandardCharsets.UTF_16LE,
+            StandardCharsets.UTF_16BE,
+            StandardCharsets.UTF_16)) {
+      Path file = folder.resolve(charset.name() + ".csv");
+      Files.write(file, text.getBytes(charset));
+      assertThat(SheetLetters.of(file).decode(ByteBuffer.wrap(text.getBytes(charset))).toString())
+          .as(charset.name())
+          .contains("Zo\u00eb");
+      assertThat(TrialSheet.read(file)).isNotNull();
+    }
   }
 }
