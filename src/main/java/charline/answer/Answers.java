@@ -21,7 +21,7 @@ import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Comparison;
 import charline.model.way.Way;
 import charline.plan.NextPatches;
-import charline.progress.Progress;
+import charline.progress.WorkWatch;
 import charline.quote.Lead;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
@@ -216,11 +216,11 @@ public final class Answers {
 
   /** The windows of every stratum, or of those with the light of the rig that is asked about. */
   public AllWindows windows(TrialQuestion question) {
-    return windows(question, Progress.NONE);
+    return windows(question, WorkWatch.NONE);
   }
 
   /** The same, telling how far it is. */
-  public AllWindows windows(TrialQuestion question, Progress progress) {
+  public AllWindows windows(TrialQuestion question, WorkWatch progress) {
     if (strata.patches().isEmpty()) {
       throw Refusal.nothingFound("The log has no patches yet, so there is nothing to judge.");
     }

@@ -1,12 +1,12 @@
 package charline.log;
 
-import charline.progress.Progress;
+import charline.progress.WorkWatch;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Checks a log for damage and, if there is none, for values that may be mistyped. */
 record LogCheck(
-    Logbook log, PatchTable patches, History history, PhotoTable photos, Progress progress) {
+    Logbook log, PatchTable patches, History history, PhotoTable photos, WorkWatch progress) {
   /** To be called in a snapshot: all of it must be of one state of the log. */
   List<Finding> findings() {
     progress.at("Checking pages, rules and references", 0, 0);

@@ -8,7 +8,7 @@ import charline.log.reference.Nearest;
 import charline.log.reference.Reference;
 import charline.log.upgrade.LogCopy;
 import charline.log.upgrade.Migrations;
-import charline.progress.Progress;
+import charline.progress.WorkWatch;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
@@ -526,11 +526,11 @@ public final class Logbook implements AutoCloseable {
 
   /** Damage to the file, then values that may be mistyped; empty if there are none. */
   public List<Finding> check() {
-    return check(Progress.NONE);
+    return check(WorkWatch.NONE);
   }
 
   /** The same, telling how far it is. */
-  public List<Finding> check(Progress progress) {
+  public List<Finding> check(WorkWatch progress) {
     return database.inSnapshot(
         () -> new LogCheck(this, patches, history, photos, progress).findings());
   }

@@ -6,7 +6,7 @@ import charline.log.sheet.RigSheet;
 import charline.log.sheet.SampleSheet;
 import charline.log.sheet.TrialSheet;
 import charline.log.sheet.TrialSheetImporter;
-import charline.progress.Progress;
+import charline.progress.WorkWatch;
 import charline.quantity.Figures;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -24,7 +24,7 @@ public final class SheetImport {
   private final String by;
   private final String hint;
   private final boolean sure;
-  private Progress progress = Progress.NONE;
+  private WorkWatch progress = WorkWatch.NONE;
 
   /**
    * @param by who sets up the rigs
@@ -40,7 +40,7 @@ public final class SheetImport {
   }
 
   /** The same, telling how far it is. */
-  public SheetImport watched(Progress by) {
+  public SheetImport watched(WorkWatch by) {
     progress = by;
     return this;
   }

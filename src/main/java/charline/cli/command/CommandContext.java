@@ -2,7 +2,7 @@ package charline.cli.command;
 
 import charline.fault.FaultFiles;
 import charline.log.Logbook;
-import charline.progress.Progress;
+import charline.progress.WorkWatch;
 import charline.refusal.Refusal;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -62,8 +62,8 @@ public final class CommandContext {
   }
 
   /** Is told how far work is. */
-  public Progress progress() {
-    return line.map(Progress.class::cast).orElse(Progress.NONE);
+  public WorkWatch progress() {
+    return line.map(WorkWatch.class::cast).orElse(WorkWatch.NONE);
   }
 
   /** Shows no progress from now on: what follows lasts until somebody stops it. */

@@ -1,6 +1,6 @@
 package charline.cli.command;
 
-import charline.progress.Progress;
+import charline.progress.WorkWatch;
 import java.io.PrintStream;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
@@ -9,7 +9,7 @@ import java.util.concurrent.TimeUnit;
  * One line on a terminal that says what long work does and how far it is, from two seconds on. It
  * is gone before anything else is printed.
  */
-public final class ProgressLine implements Progress, AutoCloseable {
+public final class ProgressLine implements WorkWatch, AutoCloseable {
   private static final long FIRST_NANOS = TimeUnit.SECONDS.toNanos(2);
   private static final int PAUSE_MILLISECONDS = 250;
   private static final int WIDTH = 78;

@@ -3,7 +3,7 @@ package charline.log.merge;
 import charline.log.Logbook;
 import charline.log.database.Database;
 import charline.log.upgrade.LogCopy;
-import charline.progress.Progress;
+import charline.progress.WorkWatch;
 import charline.refusal.Refusal;
 import charline.trial.PlainText;
 import java.nio.file.Path;
@@ -23,7 +23,7 @@ public final class Merge {
   private final String confirmation;
   private final boolean join;
 
-  private Progress progress = Progress.NONE;
+  private WorkWatch progress = WorkWatch.NONE;
 
   private Merge(Logbook log, Attribution by, boolean sure, String confirmation, boolean join) {
     this.log = log;
@@ -58,7 +58,7 @@ public final class Merge {
   }
 
   /** The same, telling how far it is; the last thing to be said of a merge. */
-  public Merge watched(Progress by) {
+  public Merge watched(WorkWatch by) {
     progress = by;
     return this;
   }

@@ -4,7 +4,7 @@ import charline.log.History;
 import charline.log.Joins;
 import charline.log.Logbook;
 import charline.log.database.Database;
-import charline.progress.Progress;
+import charline.progress.WorkWatch;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -28,14 +28,14 @@ final class OtherRows {
   private final String name;
   private final Attribution by;
   private final boolean join;
-  private final Progress progress;
+  private final WorkWatch progress;
 
   /**
    * @param name what the person calls the other log
    * @param join join what both logs set up under one name and agree in
    * @param progress is told how far it is
    */
-  OtherRows(Logbook log, String name, Attribution by, boolean join, Progress progress) {
+  OtherRows(Logbook log, String name, Attribution by, boolean join, WorkWatch progress) {
     this.progress = progress;
     this.log = log;
     this.name = name;

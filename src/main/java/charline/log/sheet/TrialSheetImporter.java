@@ -2,7 +2,7 @@ package charline.log.sheet;
 
 import charline.log.Logbook;
 import charline.log.PatchEntry;
-import charline.progress.Progress;
+import charline.progress.WorkWatch;
 import charline.trial.Plausibility.Doubt;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ public final class TrialSheetImporter {
   private final Logbook log;
   private final Clock clock;
   private final String hint;
-  private Progress progress = Progress.NONE;
+  private WorkWatch progress = WorkWatch.NONE;
 
   /**
    * An importer into a log.
@@ -49,7 +49,7 @@ public final class TrialSheetImporter {
   }
 
   /** The same, telling how far it is. */
-  public TrialSheetImporter watched(Progress by) {
+  public TrialSheetImporter watched(WorkWatch by) {
     progress = by;
     return this;
   }

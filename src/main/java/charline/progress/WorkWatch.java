@@ -2,9 +2,9 @@ package charline.progress;
 
 /** Is told how far a piece of work is. Telling it costs next to nothing. */
 @FunctionalInterface
-public interface Progress {
+public interface WorkWatch {
   /** Tells nobody. */
-  Progress NONE = (doing, done, all) -> {};
+  WorkWatch NONE = (doing, done, all) -> {};
 
   /**
    * Says how far work is.
