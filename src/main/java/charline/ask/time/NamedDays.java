@@ -26,7 +26,7 @@ public record NamedDays(LocalDate first, LocalDate last) {
     if (span.isEmpty()) {
       words.forEach(TimePhrase::requireOneReading);
     }
-    return span.filter(Span::isWholeDays).map(
-        s -> new NamedDays(s.from().toLocalDate(), s.to().minusNanos(1).toLocalDate()));
+    return span.filter(Span::isWholeDays)
+        .map(s -> new NamedDays(s.from().toLocalDate(), s.to().minusNanos(1).toLocalDate()));
   }
 }
