@@ -15,6 +15,11 @@
  * log's own and what is left between the known ones is plain speech without an order; and guessing
  * at words that are not known, as a wrong answer costs wood.
  *
+ * <p>A phrase with a meaning belongs into {@code Sense}, a name or unit of a number into {@code
+ * AmountWords}, a time into {@code charline.ask.time}, plain speech that says nothing of patches
+ * into {@code Filler}. What a patch can be asked for is a leaf of the condition, with its test in
+ * {@code Search} and its words in {@code QuestionText}.
+ *
  * <p>Whatever narrows a question is known or refused by name. Only words of a closed list that say
  * nothing about patches are passed over.
  */

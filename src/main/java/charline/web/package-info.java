@@ -2,10 +2,10 @@
  * The bench page: everything of the main job in a browser, served from the same jar, for a phone or
  * tablet at arm's length.
  *
- * <p>Subpackages: {@code door} lets requests in or not and knows nothing of trials; {@code entry}
- * turns what was tapped into records of the log; {@code live} keeps fitted models at hand; {@code
- * page} answers requests with pages. This package must not know SQL, nor compute anything that
- * another package could.
+ * <p>Subpackages: {@code security} lets requests in or not and knows nothing of trials; {@code
+ * entry} turns what was tapped into records of the log; {@code live} keeps fitted models at hand;
+ * {@code pages} answers requests with pages. This package must not know SQL, nor compute anything
+ * that another package could.
  *
  * <h2>Decisions</h2>
  *
@@ -13,7 +13,20 @@
  * has no certificates; entries wait in the browser's storage and go out with the next page that
  * loads. Rejected: certificates to be installed on every phone.
  *
- * <p>A half-entered patch is kept by the tab, not by the device, so that yesterday's half patch
- * does not come up in a new one.
+ * <p>A half-entered patch is kept by the device and offered back, with its photo: a battery dies at
+ * the bench, and a tab with it. What a device keeps of its own goes through {@code storage.js}.
+ *
+ * <p>A page stays loaded: {@code navigate.js} fetches the next one into it, so that a hand that is
+ * out of reach of the server can go on recording. A script therefore does its work in {@code
+ * whenShown(id, start)} of {@code page.js}, never once for all. A link to a file has {@code
+ * download}, a form that sends or fetches one {@code data-plain}; a part that takes long is a
+ * {@code data-part} with the address of a template without a frame.
+ *
+ * <p>No page waits for an answer that takes seconds: {@link charline.web.live.LiveAnswers} gives
+ * the last known one at once, the page marks it with {@code data-renewing}, and {@code renew.js}
+ * shows the newest when it is there.
+ *
+ * <p>Every size and colour is a token of {@code tokens.css}; surfaces and states are in {@code
+ * bench.css}, what is tapped and typed in {@code controls.css}. A template is one component.
  */
 package charline.web;
