@@ -26,7 +26,8 @@ function step(button) {
   const by = Number(button.dataset.step), most = own === "%" ? MOST_PERCENT : Infinity;
   const places = Math.max(decimals(button.dataset.step), decimals(String(have.value)));
   const next = Math.min(most, Number((have.value + by).toFixed(Math.min(places, MOST_DECIMALS))));
-  if (next <= 0 && by < 0 || have.value >= most && by > 0) { end(knob, button, by > 0 ? "the most" : "less: tap the number"); return; }
+  const least = input.dataset.least;
+  if ((least ? next < Number(least) : next <= 0) && by < 0 || have.value >= most && by > 0) { end(knob, button, by > 0 ? "the most" : "less: tap the number"); return; }
   // A 1 that the buttons made is no fraction.
   input.value = next + (own === "%" && next <= 1 ? "%" : "");
   input.dispatchEvent(new Event("input", { bubbles: true }));

@@ -12,6 +12,7 @@ import charline.trial.Plausibility.Doubt;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Everything that a person sets, measures or notes of a pass, with its names, and where it is a
@@ -328,6 +329,16 @@ public enum Knob {
   /** What one tap on a step button adds. */
   public String step() {
     return step;
+  }
+
+  /**
+   * The least value that steps lead to, where that may be 0 or below: the least of what is usual;
+   * empty where it must be above 0.
+   */
+  public OptionalDouble least() {
+    return limit == Limit.EITHER_SIGN || limit == Limit.ZERO_OR_MORE
+        ? OptionalDouble.of(usual.low())
+        : OptionalDouble.empty();
   }
 
   /**

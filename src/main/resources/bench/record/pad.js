@@ -11,6 +11,7 @@ export function openPad(input) {
   Object.assign(state, { input, fresh: true });
   at("pad-title").textContent = input.dataset.pad || nameOf(input);
   at("pad-value").textContent = input.value;
+  at("pad-sign").hidden = !(Number(input.dataset.least) < 0);
   at("pad").showModal();
 }
 
@@ -30,6 +31,7 @@ export function listen() {
       e.preventDefault();
       if (!e.repeat) set();
     } else if (/^[0-9.,]$/.test(e.key)) press(e.key);
+    else if (e.key === "-" && !at("pad-sign").hidden) press("sign");
     else if (e.key === "Backspace") press("back");
   });
   at("pad-cancel").addEventListener("click", () => at("pad").close());
@@ -39,6 +41,11 @@ export function listen() {
 function press(key) {
   const shown = at("pad-value");
   if (key === "back") { state.fresh = false; shown.textContent = shown.textContent.slice(0, -1); return; }
+  if (key === "sign") {
+    state.fresh = false;
+    shown.textContent = shown.textContent.startsWith("-") ? shown.textContent.slice(1) : "-" + shown.textContent;
+    return;
+  }
   const have = state.fresh ? "" : shown.textContent;
   state.fresh = false;
   if (have.length < LONGEST && !(/[.,]/.test(key) && have.includes("."))) shown.textContent = have + key;
