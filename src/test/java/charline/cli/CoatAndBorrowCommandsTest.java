@@ -104,9 +104,9 @@ class CoatAndBorrowCommandsTest {
   void a_classical_fit_says_that_it_takes_all_coats_as_one() {
     assertThat(told("removal latex pine --classical firth"))
         .contains(
-            "the classical fit treats coats of every tone and thickness as one, while the"
-                + " posterior is for one coat");
-    assertThat(told("removal varnish ash --classical firth")).doesNotContain("coats of every");
+            "the classical fit treats trials of every tone and thickness as one, while the"
+                + " posterior is for one way of working");
+    assertThat(told("removal varnish ash --classical firth")).doesNotContain("trials of every");
   }
 
   @Test

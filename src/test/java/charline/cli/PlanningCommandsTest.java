@@ -359,21 +359,19 @@ class PlanningCommandsTest {
   }
 
   @Test
-  void on_a_rig_new_to_the_trials_a_window_is_untried_and_confirmed_from_below() {
+  void a_rig_new_to_the_trials_was_not_tried_and_begins_at_the_bottom() {
     Shell shell =
         sampled()
             .mustDo(
                 "rig add Tern --kind pulsed --rated 500W --spot 0.6mm --rep 60kHz --width 80mm");
     Shell.Result window = shell.run("window latex pine --rig Tern");
 
-    assertThat(window.code()).isZero();
-    assertThat(window.out())
-        .startsWith("UNTRIED: Rig Tern has burned none of these trials")
-        .contains("UNTRIED: No trial had a spot diameter of 0.6 mm (tried: 0.5 mm) or a scan")
-        .contains("rig Tern: a window", "width 80 mm");
+    assertThat(window.code()).isEqualTo(1);
+    assertThat(window.err())
+        .startsWith("latex on pine, pulsed 1064 nm was not tried with rig Tern,")
+        .contains("24 patches with rig heron");
     assertThat(shell.run("next latex pine --rig Tern --count 6").out())
-        .contains("climbs to the start setting", "confirms the start setting")
-        .contains("only if 1 did not char");
+        .contains("rig Tern", "lowest rung", "only if 1 did not char");
   }
 
   @Test
