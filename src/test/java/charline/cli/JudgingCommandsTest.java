@@ -116,7 +116,7 @@ class JudgingCommandsTest {
     Map<String, Object> json = json("window latex pine --json");
 
     assertThat(json.keySet())
-        .containsSequence("stratum", "rig", "overlap", "asked")
+        .containsSequence("stratum", "rig", "figure", "place", "overlap", "asked")
         .containsSubsequence("evidence", "verdict", "standing", "reason")
         .contains("next_step", "next_patches", "tried", "untried")
         .contains("chance_any_window", "start", "ranges", "hot_corner", "cold_corner", "models");
@@ -157,6 +157,8 @@ class JudgingCommandsTest {
             "omega_prior",
             "dose_even_j_cm2",
             "f0_j_cm2",
+            "shifts",
+            "left_out",
             "pareto_k",
             "draws");
   }
