@@ -34,7 +34,7 @@ class BenchAwayJourneyTest extends BenchVisit {
     phone.untilSays("h1", "Ask the log");
     phone.type("#q", "clean latex");
     phone.tapText("Ask");
-    phone.untilSays("#found", "patches found");
+    phone.untilSays("#found", "patches on ");
     phone.tap(RECORD);
     phone.untilSays("#title", "Record a patch");
     assertThat(phone.script("return window.loadedOnce")).isEqualTo(true);

@@ -974,19 +974,19 @@ class BenchJourneyTest {
     tablet.open(bench.address() + "ask");
     tablet.type("#q", "clean latex over pine");
     tablet.find("#q").sendKeys(Keys.ENTER);
-    tablet.untilSays("#found", "patches found, the newest first");
-    assertThat(tablet.all(".card"))
+    tablet.untilSays("#found", "patches on ");
+    tablet.untilSays("#found", "You ask for patches of latex, on pine");
+    assertThat(tablet.all("table.patches tbody tr"))
         .isNotEmpty()
-        .allSatisfy(c -> assertThat(c.getText()).contains("clean", "latex on pine"));
-    tablet.tapText("residue");
-    tablet.untilSays(".trouble", "No patch can match: Clean must be the only mark of an outcome");
+        .allSatisfy(row -> assertThat(row.getText()).contains("clean"));
     tablet.type("#q", "clear latxe");
     tablet.find("#q").sendKeys(Keys.ENTER);
     tablet.untilSays(".trouble", "latex");
-    tablet.open(bench.address() + "ask?q=LP");
     tablet.open(bench.address() + "ask?q=clean%20latex");
-    String code = tablet.text(".card h3");
+    String code = tablet.text("table.patches tbody th a");
     Patch found = patch(code).patch();
+    tablet.tap("table.patches tbody th a");
+    tablet.untilSays("h1", code);
     tablet.tapText("Use these settings again");
     tablet.untilSays("#live", "at most");
     assertThat(Double.parseDouble(tablet.find("#k-power").getAttribute("value")))
@@ -1108,7 +1108,7 @@ class BenchJourneyTest {
 
       tablet.open(bench.address() + "devices");
       assertThat(tablet.text(".card h3")).isEqualTo("phone at the <b>bench</b>");
-      tablet.tap(".card button");
+      tablet.tap(".card form[action='/devices/revoke'] button");
       tablet.untilSays("main", "No device is paired.");
       phone.open(shared + "record");
       assertThat(phone.text("h1")).isEqualTo("Pair this device");
