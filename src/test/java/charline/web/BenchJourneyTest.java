@@ -975,7 +975,7 @@ class BenchJourneyTest {
     tablet.type("#q", "clean latex over pine");
     tablet.find("#q").sendKeys(Keys.ENTER);
     tablet.untilSays("#found", "patches on ");
-    tablet.untilSays("#found", "You ask for patches of latex, on pine");
+    tablet.untilSays("main", "You ask for patches of latex, on pine");
     assertThat(tablet.all("table.patches tbody tr"))
         .isNotEmpty()
         .allSatisfy(row -> assertThat(row.getText()).contains("clean"));
