@@ -1,6 +1,7 @@
 package charline.web.pages;
 
 import charline.answer.Light;
+import charline.answer.Precautions;
 import charline.answer.TrialQuestion;
 import charline.exposure.Figure;
 import charline.log.Logbook;
@@ -14,10 +15,10 @@ import charline.web.live.LastKnown;
 import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
 import charline.wording.CompareText;
-import charline.wording.NoBeamText;
 import charline.wording.PairsText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,7 +33,7 @@ public record ComparePages(
     Logbook log,
     LiveModels models,
     LiveAnswers live,
-    WindowPages windows,
+    AnswerPages before,
     PageOptions options,
     Pages pages) {
   private static final int MOST_PASSES = 4;
@@ -78,16 +79,17 @@ public record ComparePages(
       return;
     }
     TrialQuestion about = TrialQuestion.about(family, wood);
-    if (live.now().precautions(about).barred()) {
-      throw Refusal.nothingFound(
-          NoBeamText.inFull(live.now().precautions(about).bars(), PoisonLine.RECORD_SAMPLE));
+    Precautions precautions = live.now().precautions(about);
+    if (precautions.barred()) {
+      before.noBeam(ctx, title, precautions, HttpStatus.OK);
+      return;
     }
     LiveAnswers.TwoWays asked =
         new LiveAnswers.TwoWays(
             question(about, one), question(about, other), passes(one), passes(other));
     LastKnown.Known<LiveAnswers.Compared> known = live.comparisons().of(asked, options.patience());
     if (known.value().isEmpty()) {
-      windows.computing(ctx, frame, title, about);
+      before.computing(ctx, frame, title, about);
       return;
     }
     CompareText words = new CompareText(known.value().get().answer());

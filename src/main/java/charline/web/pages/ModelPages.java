@@ -16,7 +16,7 @@ import java.util.Optional;
 
 /** The pages of the burn-onset and the removal model. */
 record ModelPages(
-    LiveAnswers live, WindowPages windows, Asking asking, PageOptions options, Pages pages) {
+    LiveAnswers live, AnswerPages before, Asking asking, PageOptions options, Pages pages) {
   void add(RoutesConfig routes) {
     routes.get("/onset", ctx -> show(ctx, "/onset"));
     routes.get("/removal", ctx -> show(ctx, "/removal"));
@@ -25,9 +25,9 @@ record ModelPages(
   private void show(Context ctx, String path) {
     Answers answers = live.now();
     TrialQuestion question = asking.question(ctx).with(Asking.knobs(ctx));
-    List<Stratum> candidates = WindowPages.candidates(answers, question);
+    List<Stratum> candidates = AnswerPages.candidates(answers, question);
     if (candidates.size() > 1) {
-      windows.chooseLight(ctx, path, candidates);
+      before.chooseLight(ctx, path, candidates);
       return;
     }
     boolean onset = path.equals("/onset");
@@ -48,7 +48,7 @@ record ModelPages(
       renewing = known.renewing();
     }
     if (answer.isEmpty()) {
-      windows.computing(ctx, frame, title, question);
+      before.computing(ctx, frame, title, question);
       return;
     }
     pages.send(
@@ -62,7 +62,7 @@ record ModelPages(
                 removal,
                 renewing,
                 passes(ctx),
-                windows.limits(
+                before.limits(
                     answer.get().subject().question(),
                     answer.get().subject().trials().patches()))));
   }

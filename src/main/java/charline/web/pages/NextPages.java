@@ -41,7 +41,7 @@ public final class NextPages {
   private final Logbook log;
   private final LiveModels models;
   private final LiveAnswers live;
-  private final WindowPages windows;
+  private final AnswerPages before;
   private final Asking asking;
   private final PageOptions options;
   private final Pages pages;
@@ -50,14 +50,14 @@ public final class NextPages {
       Logbook log,
       LiveModels models,
       LiveAnswers live,
-      WindowPages windows,
+      AnswerPages before,
       Asking asking,
       PageOptions options,
       Pages pages) {
     this.log = log;
     this.models = models;
     this.live = live;
-    this.windows = windows;
+    this.before = before;
     this.asking = asking;
     this.options = options;
     this.pages = pages;
@@ -133,7 +133,7 @@ public final class NextPages {
       candidates = List.of(); // the first patches of all
     }
     if (candidates.size() > 1) {
-      windows.chooseLight(ctx, "/next", candidates);
+      before.chooseLight(ctx, "/next", candidates);
       return Optional.empty();
     }
     return Optional.of(new PlanQuestion(question, wanted(ctx)));
@@ -172,14 +172,14 @@ public final class NextPages {
     Precautions known = answers.precautions(question);
     String title = question.named().family() + " on " + question.named().wood();
     if (known.barred()) {
-      windows.noBeam(ctx, title, known, HttpStatus.OK);
+      before.noBeam(ctx, title, known, HttpStatus.OK);
       return;
     }
     Frame frame =
         pages.frame(ctx, "Burn next: " + title, "/window", "work.css", "renew.js", "choose.js");
     LastKnown.Known<NextAnswer> answer = live.plans().of(asked.get(), options.patience());
     if (answer.value().isEmpty()) {
-      windows.computing(ctx, frame, "Burn next: " + title, question);
+      before.computing(ctx, frame, "Burn next: " + title, question);
       return;
     }
     NextAnswer next = answer.value().get();
@@ -189,7 +189,7 @@ public final class NextPages {
     values.put(
         "wanted",
         new Wanted(
-            windows.limits(question, windows.patches(next.stratum())),
+            before.limits(question, before.patches(next.stratum())),
             String.valueOf(asked.get().wanted().count()),
             Asking.text(ctx, "on"),
             Asking.text(ctx, "boards")));

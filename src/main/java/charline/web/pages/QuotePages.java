@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The page of a job's hours, with every part and every field that they hang on. */
-record QuotePages(WindowPages windows, Asking asking, Pages pages) {
+record QuotePages(AnswerPages before, Asking asking, Pages pages) {
   /** Any job: only its usual times are looked at. */
   private static final double ANY_AREA = 1;
 
@@ -26,22 +26,22 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
   }
 
   private void quote(Context ctx) {
-    Answers answers = windows.answers();
+    Answers answers = before.answers();
     TrialQuestion question = asking.question(ctx);
-    List<Stratum> candidates = WindowPages.candidates(answers, question);
+    List<Stratum> candidates = AnswerPages.candidates(answers, question);
     if (candidates.size() > 1) {
-      windows.chooseLight(ctx, "/quote", candidates);
+      before.chooseLight(ctx, "/quote", candidates);
       return;
     }
     Stratum stratum = candidates.get(0);
-    if (windows.barred(ctx, answers, stratum, HttpStatus.OK)) {
+    if (before.barred(ctx, answers, stratum, HttpStatus.OK)) {
       return;
     }
     Frame frame =
         pages.frame(ctx, "Quote, " + stratum.words(), "/window", "window.css", "renew.js");
     TrialQuestion asked = question.with(Asking.knobs(ctx));
     String query = Asking.query(stratum, asked);
-    LimitFields limits = windows.limits(asked, windows.patches(stratum));
+    LimitFields limits = before.limits(asked, before.patches(stratum));
     QuoteForm form = new QuoteForm(ctx);
     QuoteView.Form fields =
         new QuoteView.Form(form.times(Quoting.usual(ANY_AREA)), form.prices(), form.lead());
@@ -53,12 +53,12 @@ record QuotePages(WindowPages windows, Asking asking, Pages pages) {
     if (asked.job().isEmpty()) {
       view = QuoteView.asking(stratum, query, limits, fields);
     } else {
-      Optional<WindowPages.Answer> known = windows.answer(asked);
+      Optional<AnswerPages.Answer> known = before.answer(asked);
       if (known.isEmpty()) {
-        windows.computing(ctx, frame, "Quote: " + stratum.words(), asked);
+        before.computing(ctx, frame, "Quote: " + stratum.words(), asked);
         return;
       }
-      WindowPages.Answer answer = known.get();
+      AnswerPages.Answer answer = known.get();
       WindowAnswer window = answer.window();
       behind = answer.behind();
       notValid = DriftText.notValid(window.applicability().validity());

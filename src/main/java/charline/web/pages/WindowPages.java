@@ -3,56 +3,43 @@ package charline.web.pages;
 import charline.answer.Answers;
 import charline.answer.Dialled;
 import charline.answer.Precautions;
-import charline.answer.Strata;
 import charline.answer.TrialCase;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
 import charline.exposure.Settings;
-import charline.log.Logbook;
-import charline.paper.Paper;
-import charline.paper.SheetStamp;
-import charline.paper.WindowSheet;
 import charline.quantity.Invariant;
 import charline.quantity.Measure;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Caution;
-import charline.trial.Patch;
 import charline.trial.Plausibility;
 import charline.trial.Plausibility.Doubt;
-import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.web.live.LastKnown;
 import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
-import charline.web.security.Headers;
-import charline.web.security.HttpRefusal;
 import charline.window.Requirements;
 import charline.window.RigSetup;
 import charline.wording.DriftText;
 import charline.wording.NoBeamText;
 import charline.wording.PrecautionText;
 import charline.wording.SheetCautions;
-import gg.jte.Content;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.OffsetDateTime;
-import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The pages of windows: every stratum, one of them with its map, and its sheet. */
+/** The pages of windows: every stratum, and one of them with its map. */
 public final class WindowPages {
   private static final String COMPUTING = "being computed";
 
-  private final Logbook log;
+  private final AnswerPages before;
   private final LiveModels models;
   private final LiveAnswers live;
   private final PageOptions options;
@@ -60,13 +47,13 @@ public final class WindowPages {
   private final Asking asking;
 
   WindowPages(
-      Logbook log,
+      AnswerPages before,
       LiveModels models,
       LiveAnswers live,
       PageOptions options,
       Asking asking,
       Pages pages) {
-    this.log = log;
+    this.before = before;
     this.models = models;
     this.live = live;
     this.options = options;
@@ -77,8 +64,6 @@ public final class WindowPages {
   void add(RoutesConfig routes) {
     routes.get("/window", this::window);
     routes.get("/window/at", this::at);
-    routes.get("/sheet", this::sheet);
-    routes.get("/sheet/preview", this::preview);
   }
 
   /**
@@ -106,15 +91,15 @@ public final class WindowPages {
       list(ctx);
       return;
     }
-    Answers answers = answers();
+    Answers answers = before.answers();
     TrialQuestion question = asking.question(ctx);
-    List<Stratum> candidates = candidates(answers, question);
+    List<Stratum> candidates = AnswerPages.candidates(answers, question);
     if (candidates.size() > 1) {
-      chooseLight(ctx, "/window", candidates);
+      before.chooseLight(ctx, "/window", candidates);
       return;
     }
     Stratum stratum = candidates.get(0);
-    if (barred(ctx, answers, stratum, HttpStatus.OK)) {
+    if (before.barred(ctx, answers, stratum, HttpStatus.OK)) {
       return;
     }
     Frame frame =
@@ -122,12 +107,12 @@ public final class WindowPages {
             ctx, stratum.words(), "/window", "live.css", "window.css", "map.js", "renew.js");
     try {
       TrialQuestion asked = question.with(Asking.knobs(ctx));
-      Optional<Answer> known = answer(asked);
+      Optional<AnswerPages.Answer> known = before.answer(asked);
       if (known.isEmpty()) {
-        computing(ctx, frame, stratum.words(), asked);
+        before.computing(ctx, frame, stratum.words(), asked);
         return;
       }
-      Answer answer = known.get();
+      AnswerPages.Answer answer = known.get();
       WindowAnswer window = answer.window();
       pages.send(
           ctx,
@@ -137,7 +122,7 @@ public final class WindowPages {
               "view",
               WindowView.of(
                   window,
-                  limits(window.subject().question(), window.found().patches()),
+                  before.limits(window.subject().question(), window.found().patches()),
                   answer.behind(),
                   DriftText.notValid(window.applicability().validity()),
                   PrecautionText.headline(window.precautions()),
@@ -152,78 +137,8 @@ public final class WindowPages {
     }
   }
 
-  /** Says why the beam stays off, if it does, in place of a window or a sheet. */
-  boolean barred(Context ctx, Answers answers, Stratum stratum, HttpStatus status) {
-    Precautions known = answers.precautions(stratum);
-    if (known.barred()) {
-      noBeam(ctx, stratum.words(), known, status);
-    }
-    return known.barred();
-  }
-
-  /** Says why the beam stays off. */
-  void noBeam(Context ctx, String title, Precautions known, HttpStatus status) {
-    ctx.status(status);
-    pages.send(
-        ctx,
-        "no-beam",
-        pages.frame(ctx, title, "/window"),
-        Map.of(
-            "title",
-            title,
-            "poison",
-            PrecautionText.headline(known).orElse(""),
-            "reason",
-            NoBeamText.reason(known.bars()),
-            "nextStep",
-            NoBeamText.nextStep(known.bars(), PoisonLine.RECORD_SAMPLE),
-            "cautions",
-            known.cautions()));
-  }
-
-  /**
-   * A kind of light to choose.
-   *
-   * @param link the same page with it
-   * @param words what was burned with it
-   */
-  public record LightChoice(String link, String words, int patches) {}
-
-  /** The fields that ask the same again. */
-  LimitFields limits(TrialQuestion question, List<Patch> patches) {
-    return LimitFields.of(
-        question,
-        patches,
-        models.shelf().rigs().stream().map(Rig::name).toList(),
-        asking.priors().text(question.priors()));
-  }
-
-  /** The patches of a stratum. */
-  List<Patch> patches(Stratum stratum) {
-    return models.shelf().trials().of(stratum);
-  }
-
-  /** Trials with different light are never judged together: the person says which. */
-  void chooseLight(Context ctx, String path, List<Stratum> candidates) {
-    Strata trials = models.shelf().trials();
-    pages.send(
-        ctx,
-        "window-light",
-        pages.frame(ctx, "Which light", path),
-        Map.of(
-            "choices",
-            candidates.stream()
-                .map(
-                    stratum ->
-                        new LightChoice(
-                            path + "?" + Links.of(stratum) + Asking.rest(ctx),
-                            stratum.words(),
-                            trials.of(stratum).size()))
-                .toList()));
-  }
-
   private void list(Context ctx) {
-    Answers answers = answers();
+    Answers answers = before.answers();
     Instant deadline = Instant.now().plus(options.patience());
     List<Listed> rows =
         models.shelf().strata().entrySet().stream()
@@ -276,60 +191,11 @@ public final class WindowPages {
         "/window?" + Links.of(stratum), stratum.words(), patches, verdict, notValid, renewing);
   }
 
-  Answers answers() {
-    return live.now();
-  }
-
-  static List<Stratum> candidates(Answers answers, TrialQuestion question) {
-    try {
-      return answers.candidates(question);
-    } catch (Refusal e) {
-      throw e.kind() == Refusal.Kind.NOTHING_FOUND ? HttpRefusal.notThere(e.getMessage()) : e;
-    }
-  }
-
-  /**
-   * A window with all that goes with it.
-   *
-   * @param behind what it does not hold yet, in a line, while a newer one is worked out
-   */
-  record Answer(WindowAnswer window, Optional<String> behind) {}
-
-  /** The newest answer that is ready; empty where none ever was. */
-  Optional<Answer> answer(TrialQuestion question) {
-    LastKnown.Known<WindowAnswer> known = live.windows().of(question, options.patience());
-    return known
-        .value()
-        .map(
-            window ->
-                new Answer(
-                    window,
-                    known.renewing()
-                        ? Optional.of(StalenessText.of(models.behind(window.subject().trials())))
-                        : Optional.empty()));
-  }
-
-  /** Says that an answer is computed; the page then looks again by itself. */
-  void computing(Context ctx, Frame frame, String title, TrialQuestion question) {
-    Precautions known = answers().precautions(question);
-    pages.send(
-        ctx,
-        "computing",
-        frame,
-        Map.of(
-            "title",
-            title,
-            "poison",
-            PrecautionText.headline(known).orElse(""),
-            "cautions",
-            known.cautions()));
-  }
-
   /** What a place on the map does. */
   private void at(Context ctx) {
-    Answers answers = answers();
+    Answers answers = before.answers();
     TrialQuestion question = asking.question(ctx);
-    candidates(answers, question);
+    AnswerPages.candidates(answers, question);
     Precautions known = answers.precautions(question);
     if (known.barred()) {
       Map<String, Object> words = new LinkedHashMap<>();
@@ -380,70 +246,5 @@ public final class WindowPages {
       throw Refusal.usage("%s must be a number above 0, not \"%s\".".formatted(name, text));
     }
     return Double.parseDouble(text);
-  }
-
-  /** The sheet in a frame, with the way back and the way to the printer beside it. */
-  private void preview(Context ctx) {
-    Answers answers = answers();
-    TrialQuestion question = asking.question(ctx).with(Asking.knobs(ctx));
-    List<Stratum> candidates = candidates(answers, question);
-    if (candidates.size() > 1) {
-      chooseLight(ctx, "/sheet/preview", candidates);
-      return;
-    }
-    if (barred(ctx, answers, candidates.get(0), HttpStatus.CONFLICT)) {
-      return;
-    }
-    pages.send(
-        ctx,
-        "sheet-preview",
-        pages.frame(ctx, "Sheet", "/window", "work.css", "preview.js"),
-        Map.of("stratum", candidates.get(0), "query", Asking.query(candidates.get(0), question)));
-  }
-
-  private void sheet(Context ctx) {
-    Answers answers = answers();
-    TrialQuestion question = asking.question(ctx);
-    List<Stratum> candidates = candidates(answers, question);
-    if (candidates.size() > 1) {
-      chooseLight(ctx, "/sheet", candidates);
-      return;
-    }
-    if (barred(ctx, answers, candidates.get(0), HttpStatus.CONFLICT)) {
-      return;
-    }
-    TrialQuestion asked = question.with(Asking.knobs(ctx));
-    Optional<Answer> known = answer(asked);
-    if (known.isEmpty()) {
-      computing(
-          ctx,
-          pages.frame(ctx, "Sheet", "/window", "renew.js"),
-          "Sheet: " + candidates.get(0).words(),
-          asked);
-      Headers.allowFrame(ctx);
-      return;
-    }
-    Answer answer = known.get();
-    List<Caution> cautions = new ArrayList<>();
-    DriftText.notValid(answer.window().applicability().validity()).ifPresent(cautions::add);
-    answer
-        .behind()
-        .map(line -> new Caution("Not up to date", line, "the log"))
-        .ifPresent(cautions::add);
-    cautions.addAll(SheetCautions.reserved(answer.window()));
-    SheetStamp stamp =
-        new SheetStamp(
-            String.valueOf(log.file().getFileName()),
-            options.version(),
-            OffsetDateTime.now(options.clock()).truncatedTo(ChronoUnit.SECONDS),
-            Optional.ofNullable(ctx.queryParam("by")).filter(b -> !b.isBlank()));
-    Optional<String> script =
-        Optional.ofNullable(ctx.queryParam("print"))
-            .filter("yes"::equals)
-            .map(yes -> Assets.address("print.js"));
-    Content head =
-        Pages.content("sheet-head", Map.of("icon", Assets.address("icon.svg"), "script", script));
-    Pages.send(ctx, WindowSheet.of(answer.window(), cautions, stamp).html(Paper.ANY, head));
-    Headers.allowFrame(ctx);
   }
 }
