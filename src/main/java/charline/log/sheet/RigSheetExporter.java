@@ -42,7 +42,7 @@ public final class RigSheetExporter {
   public static void writeChecks(List<Rig> rigs, Path file) {
     List<List<String>> lines = new ArrayList<>();
     rigs.forEach(rig -> rig.checks().forEach(check -> lines.add(line(rig, check))));
-    CsvFile.write(text(RigSheet.CHECK_HEADINGS, List.of("rep_khz", "pulse_ns"), lines), file);
+    CsvFile.write(text(PowerCheckSheet.HEADINGS, List.of("rep_khz", "pulse_ns"), lines), file);
   }
 
   /**
@@ -54,7 +54,7 @@ public final class RigSheetExporter {
   public static void writeUpkeep(List<Rig> rigs, Path file) {
     List<List<String>> lines = new ArrayList<>();
     rigs.forEach(rig -> rig.upkeep().forEach(upkeep -> lines.add(line(rig, upkeep))));
-    CsvFile.write(text(RigSheet.UPKEEP_HEADINGS, List.of("hours", "note"), lines), file);
+    CsvFile.write(text(UpkeepSheet.HEADINGS, List.of("hours", "note"), lines), file);
   }
 
   private static String text(
