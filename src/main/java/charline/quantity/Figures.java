@@ -43,6 +43,11 @@ public final class Figures {
 
   private Figures() {}
 
+  /** A unit, or words with units in them, as pages and print have it: "J/cm2" is "J/cm²". */
+  public static String typeset(String words) {
+    return words.replace("cm2", "cm²");
+  }
+
   /** As a person would write it: six digits, no trailing zeros, no exponent for everyday sizes. */
   public static String plain(double value) {
     if (!Double.isFinite(value)) {

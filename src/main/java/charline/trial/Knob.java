@@ -5,6 +5,7 @@ import static charline.quantity.Figures.plain;
 import charline.exposure.Emission;
 import charline.exposure.Figure;
 import charline.exposure.TimedStrokes;
+import charline.quantity.Figures;
 import charline.quantity.Invariant;
 import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;
@@ -323,7 +324,7 @@ public enum Knob {
 
   /** The same as it is printed for people, with a raised 2. */
   public String printedUnit() {
-    return unit.replace("cm2", "cm²");
+    return Figures.typeset(unit);
   }
 
   /** What one tap on a step button adds. */

@@ -7,4 +7,13 @@ public final class CautionText {
       "Local codes, the insurer and licensed trades come first. Nothing here replaces them.";
 
   private CautionText() {}
+
+  /**
+   * What must stand ready, and whose word comes first.
+   *
+   * @param what "patch" or "beam"
+   */
+  public static String before(String what) {
+    return "Eyewear, extraction and a fire watch come before any %s. %s".formatted(what, DEFERRAL);
+  }
 }

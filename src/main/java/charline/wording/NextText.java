@@ -59,9 +59,7 @@ public record NextText(NextAnswer answer, List<String> codes) {
       next.suggestions().forEach(s -> suggestion(text, s));
     }
     PrecautionText.inBrief(answer.precautions()).forEach(caution -> line(text, caution));
-    line(
-        text,
-        "Eyewear, extraction and a fire watch come before any patch. " + CautionText.DEFERRAL);
+    line(text, CautionText.before("patch"));
     return text.toString();
   }
 

@@ -41,9 +41,7 @@ public record PairsText(PairsAnswer answer) {
     text.append('\n');
     answer.list().pairs().forEach(pair -> pair(text, pair));
     PrecautionText.inBrief(answer.compared().precautions()).forEach(caution -> line(text, caution));
-    line(
-        text,
-        "Eyewear, extraction and a fire watch come before any patch. " + CautionText.DEFERRAL);
+    line(text, CautionText.before("patch"));
     return text.toString();
   }
 

@@ -65,8 +65,7 @@ public final class RiskText {
 
   private static String end(StringBuilder text, AskedRisk asked) {
     PrecautionText.inBrief(asked.precautions()).forEach(caution -> line(text, caution));
-    line(
-        text, "Eyewear, extraction and a fire watch come before any beam. " + CautionText.DEFERRAL);
+    line(text, CautionText.before("beam"));
     return text.toString();
   }
 

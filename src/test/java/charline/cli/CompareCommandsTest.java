@@ -195,6 +195,16 @@ class CompareCommandsTest {
         .contains("was not tried with rig Heron, place knot");
   }
 
+  /** None of these patches says how long it rested or that it was wetted. */
+  @Test
+  void a_wetted_finish_and_another_rest_are_refused_where_nothing_says_they_were_tried() {
+    assertThat(shell.run("window latex pine --wetted").err())
+        .contains("was not tried with rig Heron, the finish wetted");
+    assertThat(shell.run("window latex pine --rest 3s").err())
+        .contains("was not tried with rig Heron, passes that follow while the wood is hot");
+    assertThat(shell.run("window latex pine --rest=-3").err()).contains("--rest must be 0 or more");
+  }
+
   @Test
   void pairs_lie_side_by_side_at_one_dose() throws IOException {
     assertThat(flat("next latex pine --figure circle --compare figure=line --count 3"))

@@ -3,8 +3,7 @@ package charline.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -12,18 +11,10 @@ import org.junit.jupiter.api.io.TempDir;
 class ComparePageTest {
   private static final String LATEX = "compare?family=latex&wood=pine";
 
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  ComparePageTest(@TempDir Path folder) {
     served = new ServedLog(folder, "latex-on-pine");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   private static String flat(String text) {
@@ -56,6 +47,8 @@ class ComparePageTest {
     assertThat(served.page(LATEX)).contains("figure: circle against line");
     assertThat(flat(served.page(LATEX + "&a=figure%3Acircle&b=figure%3Aline")))
         .contains("circle against line", "Not settled", "Pairs that would tell")
+        .contains("J/cm²", "cm²/min", "Eyewear, extraction and a fire watch come before any patch.")
+        .doesNotContain("cm2/", "/cm2")
         .containsPattern("1\\. On [\\w ]+</h3> <p>(line|circle): ");
   }
 

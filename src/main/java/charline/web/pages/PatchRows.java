@@ -72,7 +72,7 @@ public record PatchRows(
           patch.code(),
           patch.burnedAt().toLocalDate().toString(),
           SettingsText.power(patch.settings().power()),
-          SettingsText.speed(patch.settings().form()).replace("cm2", "cm²"),
+          Figures.typeset(SettingsText.speed(patch.settings().form())),
           Figures.three(patch.exposure().doseJoulesPerCm2()),
           String.valueOf(patch.lastReading().passes()),
           PatchSign.of(patch.lastReading().outcome()),
