@@ -7,27 +7,18 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The log is asked on the page by words and by every filter, and every patch found can be seen. */
 class AskPageTest {
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  AskPageTest(@TempDir Path folder) {
     served =
         new ServedLog(
             folder, "latex-on-pine", "varnish-on-ash", "shellac-on-oak", "alkyd-on-pine-cw");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   private static List<String> codes(String page) {

@@ -3,8 +3,7 @@ package charline.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -12,18 +11,10 @@ import org.junit.jupiter.api.io.TempDir;
 class LightChoiceTest {
   private static final String ALKYD = "?family=alkyd&wood=any&risk=3";
 
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  LightChoiceTest(@TempDir Path folder) {
     served = new ServedLog(folder, "alkyd-on-pine-cw", "alkyd-on-plywood");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   @Test

@@ -10,8 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,18 +18,12 @@ import org.junit.jupiter.api.io.TempDir;
 class LogPagesTest {
   private static final Path TRIALS = Path.of("sample-trials");
 
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
+  private final Path folder;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  LogPagesTest(@TempDir Path folder) {
+    this.folder = folder;
     served = new ServedLog(folder, "latex-on-pine");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   private int patches() {

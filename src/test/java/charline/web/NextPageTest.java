@@ -7,8 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,18 +15,10 @@ import org.junit.jupiter.api.io.TempDir;
 class NextPageTest {
   private static final String LATEX = "?family=latex&wood=pine&light=pulsed-1064";
 
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  NextPageTest(@TempDir Path folder) {
     served = new ServedLog(folder, "latex-on-pine");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   private static List<String> all(String regex, String page) {

@@ -7,8 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,18 +16,12 @@ class NotValidWindowsTest {
   private static final String LATEX = "?family=latex&wood=pine";
   private static final String CLEAR_COAT = "?family=clear+coat&wood=larch";
 
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
+  private final Path folder;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  NotValidWindowsTest(@TempDir Path folder) {
+    this.folder = folder;
     served = new ServedLog(folder, "latex-on-pine", "clear-coat-on-larch");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   /** The list waits for no models, so each is asked for before. */

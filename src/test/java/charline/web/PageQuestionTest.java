@@ -3,25 +3,16 @@ package charline.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the command line may ask of a window beside its limits, the page may ask too. */
 class PageQuestionTest {
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  PageQuestionTest(@TempDir Path folder) {
     served = new ServedLog(folder, "primer-on-oak", "shellac-on-oak", "latex-on-pine");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   @Test

@@ -12,25 +12,16 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A patch and its readings are put right on the page, and the old values stay in the history. */
 class PatchAmendPageTest {
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  PatchAmendPageTest(@TempDir Path folder) {
     served = new ServedLog(folder, "latex-on-pine");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   private PatchEntry patch() {

@@ -5,8 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,11 +19,9 @@ class PoisonOnThePageTest {
       "live?rig=heron&board=wall%20panel%20offcut%201&power=40&power_unit=%25&form=hand&hand=40"
           + "&width=60&spot=0.5&rep=60&pulse=100&passes=1&finish=";
 
-  @TempDir Path folder;
-  private ServedLog served;
+  @AutoClose private final ServedLog served;
 
-  @BeforeEach
-  void serve() throws IOException {
+  PoisonOnThePageTest(@TempDir Path folder) throws IOException {
     served = new ServedLog(folder, "latex-on-pine");
     String sheet =
         Files.readString(Path.of("sample-trials/latex-on-pine.csv"))
@@ -32,11 +29,6 @@ class PoisonOnThePageTest {
             .replace("wall panel latex,latex,", "hall texture,textured coat,")
             .replace("latex:pale:50um + latex:pale:45um", "");
     served.charline("import " + Files.writeString(folder.resolve("texture.csv"), sheet));
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   @Test

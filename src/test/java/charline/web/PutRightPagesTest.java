@@ -4,25 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.exposure.Figure;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What was set up is put right on the page, as on the command line. */
 class PutRightPagesTest {
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  PutRightPagesTest(@TempDir Path folder) {
     served = new ServedLog(folder, "latex-on-pine");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   private String checkId() {

@@ -7,8 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,18 +19,10 @@ class QuotePageTest {
           "<tr class=\"(sum)?\"><th scope=\"row\">([a-z -]+?) ?(?:<span>[^<]*</span>)?</th>"
               + "<td>([\\d.]+)</td><td>([\\d.]+)</td><td>([\\d.]+)</td></tr>");
 
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  QuotePageTest(@TempDir Path folder) {
     served = new ServedLog(folder, "latex-on-pine");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   @Test

@@ -5,8 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -14,18 +13,10 @@ import org.junit.jupiter.api.io.TempDir;
 class RecordStartTest {
   private static final String LATEX = "?family=latex&wood=pine";
 
-  @TempDir Path folder;
+  @AutoClose private final ServedLog served;
 
-  private ServedLog served;
-
-  @BeforeEach
-  void serve() {
+  RecordStartTest(@TempDir Path folder) {
     served = new ServedLog(folder, "latex-on-pine");
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   @Test
@@ -39,7 +30,8 @@ class RecordStartTest {
     String window = served.page("window" + LATEX);
     assertThat(window)
         .contains(
-            "Rig heron: spot 0.5 mm (1/e2), 60 kHz, 100 ns, scan width 60 mm, strokes overlap 10 %.");
+            "Rig heron: spot 0.5 mm (1/e2), 60 kHz, 100 ns, scan width 60 mm, strokes overlap 10"
+                + " %.");
     Matcher link = Pattern.compile("href=\"/(record[^\"]+)\"").matcher(window);
     assertThat(link.find()).isTrue();
     String record = served.page(link.group(1).replace("&amp;", "&"));

@@ -7,8 +7,7 @@ import charline.trial.WoodForm;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,11 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 class WordsOnThePageTest {
   private static final String POOLED = "window?family=latex&wood=pine%20%2B%20scots%20pine";
 
-  @TempDir Path folder;
-  private ServedLog served;
+  @AutoClose private final ServedLog served;
 
-  @BeforeEach
-  void serve() throws IOException {
+  WordsOnThePageTest(@TempDir Path folder) throws IOException {
     served = new ServedLog(folder, "latex-on-pine");
     String sheet =
         Files.readString(Path.of("sample-trials/latex-on-pine.csv"))
@@ -28,11 +25,6 @@ class WordsOnThePageTest {
             .replace("wall panel offcut", "riga offcut")
             .replace(",pine,", ",scots pine,");
     served.charline("import " + Files.writeString(folder.resolve("scots.csv"), sheet));
-  }
-
-  @AfterEach
-  void close() {
-    served.close();
   }
 
   @Test
