@@ -1,7 +1,6 @@
 package charline.answer;
 
 import charline.drift.Drift;
-import charline.exposure.Emission;
 import charline.exposure.PowerSetting;
 import charline.exposure.Settings;
 import charline.log.Logbook;
@@ -11,7 +10,6 @@ import charline.model.Fitter;
 import charline.model.ModelFit;
 import charline.model.PieceFit;
 import charline.model.Trials;
-import charline.model.borrow.Borrowing;
 import charline.model.borrow.Kin;
 import charline.model.check.FitChecker;
 import charline.model.classical.AblationRegression;
@@ -20,45 +18,33 @@ import charline.model.classical.ClassicalOutcome;
 import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Comparison;
 import charline.model.way.Way;
-import charline.plan.NextPatches;
 import charline.progress.WorkWatch;
-import charline.quote.Lead;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Rig;
-import charline.trial.Sample;
-import charline.trial.SampleResult;
 import charline.trial.Stratum;
 import charline.window.JobRisk;
 import charline.window.LiveForecast;
 import charline.window.Recommendation;
 import charline.window.RigSetup;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /** Answers questions from the trials of a log, which are read once. */
 public final class Answers {
-  /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
-  private static final int ENOUGH_OF_ITS_OWN = 18;
-
-  private static final String LEAD = "lead";
-
   private final Logbook log;
   private final Strata strata;
   private final TrialChoice choice;
   private final Recommender recommender;
   private final PatchChoice patches;
+  private final WindowAnswers windows;
 
   /**
    * Answers from trials that were read already.
@@ -74,6 +60,7 @@ public final class Answers {
     choice = new TrialChoice(log, List.copyOf(rigs), strata, at);
     recommender = new Recommender(fitting);
     patches = new PatchChoice(choice, recommender);
+    windows = new WindowAnswers(log, strata, choice, recommender, patches);
   }
 
   /** Answers from what a log holds now. */
@@ -132,17 +119,7 @@ public final class Answers {
    * @throws Refusal as {@link #choose}, but for trials that are missing
    */
   public Precautions precautions(TrialQuestion question) {
-    FamilyAndWood about = question.named();
-    List<Patch> burned =
-        strata.everywhere().of(about).values().stream().flatMap(List::stream).toList();
-    return burned.isEmpty()
-        ? Precautions.of(
-            log,
-            about.family(),
-            about.woods(),
-            List.of(),
-            question.light().map(Light::emission).orElse(Emission.PULSED))
-        : Precautions.of(log, burned);
+    return Precautions.of(log, strata, question);
   }
 
   /** The same for a stratum that was burned. */
@@ -152,66 +129,20 @@ public final class Answers {
 
   private TrialCase cleared(TrialQuestion question) {
     TrialCase subject = choose(question);
-    requireOpen(Precautions.of(log, subject.trials().patches()));
+    Precautions.of(log, subject.trials().patches()).requireOpen();
     return subject;
-  }
-
-  /** Each face says why before it asks further; models from before a sample may still come here. */
-  private static void requireOpen(Precautions known) {
-    if (known.barred()) {
-      throw Refusal.nothingFound(
-          "The beam stays off some of these coats; look at their finishes, then ask again.");
-    }
   }
 
   /** The window of one stratum, or why there is none. */
   public WindowAnswer window(TrialQuestion question) {
     TrialCase subject = cleared(question);
-    return window(
+    return windows.of(
         subject, recommender.recommend(subject), Applicability.of(subject, Fitter.withDefaults()));
   }
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
   public WindowAnswer window(TrialCase subject, Recommendation found, Applicability applicability) {
-    return window(
-        subject,
-        found,
-        applicability,
-        patches.after(subject, found, patches.boards(subject, PatchesWanted.USUAL)));
-  }
-
-  private WindowAnswer window(
-      TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
-    Precautions known = Precautions.of(log, found.patches());
-    requireOpen(known);
-    return new WindowAnswer(
-        subject,
-        found,
-        applicability,
-        next,
-        known,
-        subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
-        offer(subject),
-        nearWoods(subject),
-        recommender.piece(subject, found),
-        boards(subject));
-  }
-
-  private BoardPriors boards(TrialCase subject) {
-    return BoardPriors.of(
-        recommender.fitter(subject), subject.trials(), subject.question().priors().pinned());
-  }
-
-  /** Trials of the same coat and light on near woods, which are not counted. */
-  private List<NearWood> nearWoods(TrialCase subject) {
-    Stratum own = subject.trials().stratum();
-    Set<String> near = new TreeSet<>();
-    own.woods().forEach(wood -> near.addAll(log.reference().near(wood)));
-    return near.stream()
-        .filter(wood -> !own.covers(wood))
-        .map(wood -> new NearWood(wood, strata.of(own.over(wood)).size()))
-        .filter(each -> each.patches() > 0)
-        .toList();
+    return windows.of(subject, found, applicability);
   }
 
   /** The windows of every stratum, or of those with the light of the rig that is asked about. */
@@ -221,57 +152,7 @@ public final class Answers {
 
   /** The same, telling how far it is. */
   public AllWindows windows(TrialQuestion question, WorkWatch progress) {
-    if (strata.patches().isEmpty()) {
-      throw Refusal.nothingFound("The log has no patches yet, so there is nothing to judge.");
-    }
-    Optional<Light> light = question.rig().map(choice::rig).map(Light::of).or(question::light);
-    List<AllWindows.Skipped> skipped = new ArrayList<>();
-    List<TrialCase> subjects = new ArrayList<>();
-    List<AllWindows.Barred> barred = new ArrayList<>();
-    strata.byStratum().entrySet().stream()
-        .filter(e -> light.isEmpty() || light.get().equals(Light.of(e.getKey())))
-        .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
-        .forEach(
-            e -> {
-              Precautions known = precautions(e.getKey());
-              if (known.barred()) {
-                barred.add(new AllWindows.Barred(e.getKey(), known));
-                return;
-              }
-              try {
-                subjects.add(choice.subject(question, e.getKey(), e.getValue()));
-              } catch (Refusal reason) {
-                skipped.add(new AllWindows.Skipped(e.getKey(), reason));
-              }
-            });
-    record Asked(TrialCase subject, List<Board> boards) {}
-    record Judged(
-        TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {}
-    AtomicInteger done = new AtomicInteger();
-    List<Judged> judged =
-        subjects.stream()
-            .map(s -> new Asked(s, patches.boards(s, PatchesWanted.USUAL)))
-            .toList()
-            .parallelStream()
-            .map(
-                asked -> {
-                  TrialCase s = asked.subject();
-                  Recommendation found = recommender.recommend(s);
-                  Judged each =
-                      new Judged(
-                          s,
-                          found,
-                          Applicability.of(s, Fitter.withDefaults()),
-                          patches.after(s, found, asked.boards()));
-                  progress.at("Finding windows", done.incrementAndGet(), subjects.size());
-                  return each;
-                })
-            .toList();
-    List<WindowAnswer> answers =
-        judged.stream()
-            .map(j -> window(j.subject(), j.found(), j.applicability(), j.next()))
-            .toList();
-    return new AllWindows(answers, barred, skipped);
+    return windows.all(question, progress);
   }
 
   /** How much a window owes to the priors. Costs as much as the window did. */
@@ -281,25 +162,9 @@ public final class Answers {
         subject.question().priors(), window.found(), recommender.halfAsSure(subject));
   }
 
-  private Optional<BorrowOffer> offer(TrialCase subject) {
-    Trials own = subject.trials();
-    if (subject.question().borrow() || own.patches().size() >= ENOUGH_OF_ITS_OWN) {
-      return Optional.empty();
-    }
-    List<List<Patch>> others =
-        strata.byStratum().entrySet().stream()
-            .filter(e -> Borrowing.mayLend(e.getKey(), own.stratum()))
-            .map(Map.Entry::getValue)
-            .toList();
-    int patches = others.stream().mapToInt(List::size).sum();
-    return others.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new BorrowOffer(others.size(), patches));
-  }
-
   /** The patches to burn next, or to begin with where nothing was burned with this light. */
   public NextAnswer next(TrialQuestion question, PatchesWanted wanted) {
-    requireOpen(precautions(question));
+    precautions(question).requireOpen();
     return patches.next(question, wanted);
   }
 
@@ -310,24 +175,10 @@ public final class Answers {
 
   /** The hours of a job whose window was found already. */
   public QuoteAnswer quote(WindowAnswer window, Quoting quoting) {
-    Quoting known = quoting.lead().isPresent() ? quoting : quoting.with(lead(window));
+    Quoting known =
+        quoting.lead().isPresent() ? quoting : quoting.with(window.precautions().lead());
     return new QuoteAnswer(
         window, window.isWindow() ? Optional.of(known.of(window.found())) : Optional.empty());
-  }
-
-  /** What tests say of lead; coats that need none hold none. */
-  private static Lead lead(WindowAnswer window) {
-    List<Optional<SampleResult>> results =
-        window.precautions().tests().stream()
-            .filter(tested -> tested.substance().equalsIgnoreCase(LEAD))
-            .map(tested -> tested.sample().map(Sample::result))
-            .toList();
-    if (results.contains(Optional.of(SampleResult.FOUND))) {
-      return Lead.FOUND;
-    }
-    return results.stream().allMatch(Optional.of(SampleResult.FREE)::equals)
-        ? Lead.FREE
-        : Lead.NOT_TESTED;
   }
 
   /** The burn-onset model. */
@@ -354,7 +205,11 @@ public final class Answers {
         subject.piece().map(board -> PieceFit.of(fitter, trials, event, board.id()));
     ModelFit fit = piece.map(PieceFit::piece).orElseGet(() -> fitter.fit(trials, event));
     return new ModelAnswer(
-        subject, fit, new FitChecker(fitter).check(trials, fit), boards(subject), piece);
+        subject,
+        fit,
+        new FitChecker(fitter).check(trials, fit),
+        recommender.boards(subject),
+        piece);
   }
 
   /**
@@ -369,8 +224,8 @@ public final class Answers {
       TrialQuestion second,
       OptionalInt firstPasses,
       OptionalInt secondPasses) {
-    requireOpen(precautions(first));
-    requireOpen(precautions(second));
+    precautions(first).requireOpen();
+    precautions(second).requireOpen();
     return new Comparing(choice, recommender)
         .compare(
             new Comparing.Asked(first, firstPasses), new Comparing.Asked(second, secondPasses));
@@ -432,7 +287,7 @@ public final class Answers {
                             .orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
                         risk.expected().charRiskMean(),
                         risk.expected().charRiskUpper())),
-        boards(subject));
+        recommender.boards(subject));
   }
 
   /**

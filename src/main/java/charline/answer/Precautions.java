@@ -2,13 +2,18 @@ package charline.answer;
 
 import charline.exposure.Emission;
 import charline.log.Logbook;
+import charline.quote.Lead;
+import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Caution;
 import charline.trial.Finish;
 import charline.trial.Patch;
+import charline.trial.Sample;
+import charline.trial.SampleResult;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a person must know before the beam is on.
@@ -20,6 +25,8 @@ import java.util.Map;
  */
 public record Precautions(
     List<Caution> cautions, List<Tested> tests, List<NoBeam> bars, List<NoBeam> notFor) {
+  private static final String LEAD = "lead";
+
   /** Where nothing is known of the coats. */
   public static final Precautions NONE =
       new Precautions(List.of(), List.of(), List.of(), List.of());
@@ -64,9 +71,47 @@ public record Precautions(
     return new CoatTests(log).of(family, woods, boards, emission);
   }
 
+  /** Of the coats that a question is about, burned or not. */
+  static Precautions of(Logbook log, Strata strata, TrialQuestion question) {
+    FamilyAndWood about = question.named();
+    List<Patch> burned =
+        strata.everywhere().of(about).values().stream().flatMap(List::stream).toList();
+    return burned.isEmpty()
+        ? of(
+            log,
+            about.family(),
+            about.woods(),
+            List.of(),
+            question.light().map(Light::emission).orElse(Emission.PULSED))
+        : of(log, burned);
+  }
+
   /** True if the beam stays off. */
   public boolean barred() {
     return !bars.isEmpty();
+  }
+
+  /** Each face says why before it asks further; models from before a sample may still ask. */
+  void requireOpen() {
+    if (barred()) {
+      throw Refusal.nothingFound(
+          "The beam stays off some of these coats; look at their finishes, then ask again.");
+    }
+  }
+
+  /** What tests say of lead; coats that need none hold none. */
+  Lead lead() {
+    List<Optional<SampleResult>> results =
+        tests.stream()
+            .filter(tested -> tested.substance().equalsIgnoreCase(LEAD))
+            .map(tested -> tested.sample().map(Sample::result))
+            .toList();
+    if (results.contains(Optional.of(SampleResult.FOUND))) {
+      return Lead.FOUND;
+    }
+    return results.stream().allMatch(Optional.of(SampleResult.FREE)::equals)
+        ? Lead.FREE
+        : Lead.NOT_TESTED;
   }
 
   Precautions with(List<Caution> others) {

@@ -59,4 +59,9 @@ record Recommender(LogFitter fitting) {
   Recommendation halfAsSure(TrialCase subject) {
     return recommend(new WindowFinder(fitter(subject)).halfAsSure(), subject);
   }
+
+  /** How a board may differ from others, as the priors of a case and its trials have it. */
+  BoardPriors boards(TrialCase subject) {
+    return BoardPriors.of(fitter(subject), subject.trials(), subject.question().priors().pinned());
+  }
 }

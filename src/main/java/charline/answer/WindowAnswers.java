@@ -1,0 +1,142 @@
+package charline.answer;
+
+import charline.log.Logbook;
+import charline.model.Fitter;
+import charline.model.Trials;
+import charline.model.borrow.Borrowing;
+import charline.plan.NextPatches;
+import charline.progress.WorkWatch;
+import charline.refusal.Refusal;
+import charline.trial.Board;
+import charline.trial.Patch;
+import charline.trial.Stratum;
+import charline.window.JobRisk;
+import charline.window.Recommendation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/**
+ * Windows, each with all that is said beside it.
+ *
+ * @param strata all patches
+ * @param patches chooses those to burn next
+ */
+record WindowAnswers(
+    Logbook log, Strata strata, TrialChoice choice, Recommender recommender, PatchChoice patches) {
+  /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
+  private static final int ENOUGH_OF_ITS_OWN = 18;
+
+  /** Of a case whose window was found already. */
+  WindowAnswer of(TrialCase subject, Recommendation found, Applicability applicability) {
+    return of(
+        subject,
+        found,
+        applicability,
+        patches.after(subject, found, patches.boards(subject, PatchesWanted.USUAL)));
+  }
+
+  private WindowAnswer of(
+      TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
+    Precautions known = Precautions.of(log, found.patches());
+    known.requireOpen();
+    return new WindowAnswer(
+        subject,
+        found,
+        applicability,
+        next,
+        known,
+        subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
+        offer(subject),
+        nearWoods(subject),
+        recommender.piece(subject, found),
+        recommender.boards(subject));
+  }
+
+  /** Of every stratum, or of those with the light of the rig that is asked about. */
+  AllWindows all(TrialQuestion question, WorkWatch progress) {
+    if (strata.patches().isEmpty()) {
+      throw Refusal.nothingFound("The log has no patches yet, so there is nothing to judge.");
+    }
+    Optional<Light> light = question.rig().map(choice::rig).map(Light::of).or(question::light);
+    List<AllWindows.Skipped> skipped = new ArrayList<>();
+    List<TrialCase> subjects = new ArrayList<>();
+    List<AllWindows.Barred> barred = new ArrayList<>();
+    strata.byStratum().entrySet().stream()
+        .filter(e -> light.isEmpty() || light.get().equals(Light.of(e.getKey())))
+        .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
+        .forEach(
+            e -> {
+              Precautions known =
+                  Precautions.of(
+                      log, strata, TrialQuestion.about(e.getKey().family(), e.getKey().wood()));
+              if (known.barred()) {
+                barred.add(new AllWindows.Barred(e.getKey(), known));
+                return;
+              }
+              try {
+                subjects.add(choice.subject(question, e.getKey(), e.getValue()));
+              } catch (Refusal reason) {
+                skipped.add(new AllWindows.Skipped(e.getKey(), reason));
+              }
+            });
+    record Asked(TrialCase subject, List<Board> boards) {}
+    record Judged(
+        TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {}
+    AtomicInteger done = new AtomicInteger();
+    List<Judged> judged =
+        subjects.stream()
+            .map(s -> new Asked(s, patches.boards(s, PatchesWanted.USUAL)))
+            .toList()
+            .parallelStream()
+            .map(
+                asked -> {
+                  TrialCase s = asked.subject();
+                  Recommendation found = recommender.recommend(s);
+                  Judged each =
+                      new Judged(
+                          s,
+                          found,
+                          Applicability.of(s, Fitter.withDefaults()),
+                          patches.after(s, found, asked.boards()));
+                  progress.at("Finding windows", done.incrementAndGet(), subjects.size());
+                  return each;
+                })
+            .toList();
+    List<WindowAnswer> answers =
+        judged.stream().map(j -> of(j.subject(), j.found(), j.applicability(), j.next())).toList();
+    return new AllWindows(answers, barred, skipped);
+  }
+
+  /** Trials of the same coat and light on near woods, which are not counted. */
+  private List<NearWood> nearWoods(TrialCase subject) {
+    Stratum own = subject.trials().stratum();
+    Set<String> near = new TreeSet<>();
+    own.woods().forEach(wood -> near.addAll(log.reference().near(wood)));
+    return near.stream()
+        .filter(wood -> !own.covers(wood))
+        .map(wood -> new NearWood(wood, strata.of(own.over(wood)).size()))
+        .filter(each -> each.patches() > 0)
+        .toList();
+  }
+
+  private Optional<BorrowOffer> offer(TrialCase subject) {
+    Trials own = subject.trials();
+    if (subject.question().borrow() || own.patches().size() >= ENOUGH_OF_ITS_OWN) {
+      return Optional.empty();
+    }
+    List<List<Patch>> others =
+        strata.byStratum().entrySet().stream()
+            .filter(e -> Borrowing.mayLend(e.getKey(), own.stratum()))
+            .map(Map.Entry::getValue)
+            .toList();
+    int patches = others.stream().mapToInt(List::size).sum();
+    return others.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new BorrowOffer(others.size(), patches));
+  }
+}
