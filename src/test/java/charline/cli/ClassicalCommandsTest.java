@@ -1,8 +1,8 @@
 package charline.cli;
 
+import static charline.cli.Shell.part;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -68,11 +68,11 @@ class ClassicalCommandsTest {
   }
 
   @Test
-  void a_mixed_fit_says_how_much_boards_differ_and_answers_for_a_new_one() throws IOException {
+  void a_mixed_fit_says_how_much_boards_differ_and_answers_for_a_new_one() {
     Shell.Result result = shell.run("onset latex pine --classical mixed");
 
     assertThat(result.code()).isZero();
-    assertThat(flat(result))
+    assertThat(result.flat())
         .startsWith(
             "Burn onset by maximum likelihood with a random intercept by board, latex on pine")
         .contains(
@@ -82,7 +82,7 @@ class ClassicalCommandsTest {
             "Up to [0-9.]+ J/cm2 char risk is at most 5 % with 90 % confidence, on a new")
         .contains("estimates how much boards differ from these 4 boards alone")
         .doesNotContain("NaN", "treats all boards as one");
-    Map<String, Object> json = json("onset latex pine --classical mixed --json");
+    Map<String, Object> json = shell.json("onset latex pine --classical mixed --json");
     assertThat(json).containsEntry("limits_by", "Wald").containsEntry("passes_by_share", null);
     assertThat(part(json, "boards")).containsEntry("boards", 4).containsKey("omega");
     assertThat(number(part(json, "boards"), "low"))
@@ -94,7 +94,7 @@ class ClassicalCommandsTest {
     Shell.Result result = shell.run("removal latex pine --classical mixed");
 
     assertThat(result.code()).isEqualTo(3);
-    assertThat(flat(result))
+    assertThat(result.flat())
         .startsWith("Removal by maximum likelihood with a random intercept by board, latex on pine")
         .contains(
             "no most likely spread between boards: the more boards may differ, the better the fit",
@@ -103,17 +103,17 @@ class ClassicalCommandsTest {
   }
 
   @Test
-  void passes_to_clear_are_timed_where_readings_differ_in_passes() throws IOException {
+  void passes_to_clear_are_timed_where_readings_differ_in_passes() {
     Shell.Result result = shell.run("removal latex pine --classical aft");
 
     assertThat(result.code()).isZero();
-    assertThat(flat(result))
+    assertThat(result.flat())
         .startsWith("Removal by log-logistic accelerated failure time on passes, latex on pine")
         .contains(
             "ln of the passes to clearing for each unit", " scale ", "As parameters of the model")
         .containsPattern("50 % of patches clear by [0-9.]+ passes \\([0-9.]+ to [0-9.]+\\)")
         .containsPattern("From [0-9.]+ J/cm2 at least 95 % of patches clear with 90 % confidence");
-    Map<String, Object> json = json("removal latex pine --classical aft --json");
+    Map<String, Object> json = shell.json("removal latex pine --classical aft --json");
     assertThat((List<?>) json.get("passes_by_share")).hasSize(2);
     assertThat(part(json, "risk_dose")).containsEntry("bound_is", "lowest clearing dose");
     assertThat(json).containsEntry("boards", null).containsEntry("method", "aft");
@@ -128,13 +128,13 @@ class ClassicalCommandsTest {
     Shell.Result result = shell.run("onset alkyd spruce --classical " + method);
 
     assertThat(result.code()).isEqualTo(3);
-    assertThat(flat(result))
+    assertThat(result.flat())
         .contains("Every charred patch had more dose than every uncharred one")
         .contains("ask for firth instead.");
   }
 
   @Test
-  void a_stricter_risk_or_confidence_gives_a_lower_dose() throws IOException {
+  void a_stricter_risk_or_confidence_gives_a_lower_dose() {
     double usual = bound("onset latex pine --classical firth");
 
     assertThat(bound("onset latex pine --classical firth --confidence 97%")).isLessThan(usual);
@@ -144,8 +144,8 @@ class ClassicalCommandsTest {
   }
 
   @Test
-  void json_has_the_numbers_with_their_units() throws IOException {
-    Map<String, Object> json = json("onset latex pine --classical ml --json");
+  void json_has_the_numbers_with_their_units() {
+    Map<String, Object> json = shell.json("onset latex pine --classical ml --json");
 
     assertThat(json.keySet())
         .containsExactly(
@@ -176,57 +176,57 @@ class ClassicalCommandsTest {
   }
 
   @Test
-  void separated_trials_have_no_maximum_likelihood_and_are_told_why() throws IOException {
+  void separated_trials_have_no_maximum_likelihood_and_are_told_why() {
     Shell.Result ml = shell.run("onset alkyd spruce --classical ml");
     Shell.Result firth = shell.run("onset alkyd spruce --classical firth");
 
     assertThat(ml.code()).isEqualTo(3);
-    assertThat(flat(ml))
+    assertThat(ml.flat())
         .contains(
             "Every charred patch had more dose than every uncharred one (12.5 J/cm2 against at most"
                 + " 8.33)")
         .endsWith("There is no fit by maximum likelihood; ask for firth instead. ");
     assertThat(firth.code()).isZero();
-    assertThat(flat(firth))
+    assertThat(firth.flat())
         .contains(
             "That is complete separation",
             "ln passes is left out: every row has the same number, 1.")
         .contains("(an untried dose: trials run from 4.17 to 31.2 J/cm2)")
         .contains("outcomes are separated, so the penalty sets the slope there and the prior here");
-    Map<String, Object> json = json("onset alkyd spruce --classical ml --json");
+    Map<String, Object> json = shell.json("onset alkyd spruce --classical ml --json");
     assertThat(part(json, "separation")).containsEntry("kind", "complete");
     assertThat(json).containsEntry("coefficients", null);
   }
 
   @Test
-  void a_bound_that_does_not_exist_is_called_unbounded() throws IOException {
+  void a_bound_that_does_not_exist_is_called_unbounded() {
     Shell.Result result = shell.run("onset alkyd spruce --classical firth --confidence 99.9%");
 
-    assertThat(flat(result))
+    assertThat(result.flat())
         .contains(
             "Unbounded: there is no dose above 0 up to which char risk is at most 5 % with 99.9"
                 + " % confidence");
     assertThat(result.out()).contains("unbounded");
     assertThat(
             part(
-                json("onset alkyd spruce --classical firth --confidence 99.9% --json"),
+                shell.json("onset alkyd spruce --classical firth --confidence 99.9% --json"),
                 "risk_dose"))
         .containsEntry("bound_j_cm2", null);
   }
 
   /** The sample's depths were made with a threshold of 0.45 J/cm2 and 5.2 um per e-fold. */
   @Test
-  void removal_fits_the_ablation_law_where_depth_was_measured() throws IOException {
-    Map<String, Object> law = part(json("removal latex pine --json"), "ablation_law");
+  void removal_fits_the_ablation_law_where_depth_was_measured() {
+    Map<String, Object> law = part(shell.json("removal latex pine --json"), "ablation_law");
 
     assertThat(number(law, "threshold_low_j_cm2")).isLessThan(0.45);
     assertThat(number(law, "threshold_high_j_cm2")).isGreaterThan(0.45);
     assertThat(Math.abs(number(law, "um_per_e_fold") - 5.2))
         .isLessThan(2 * number(law, "um_per_e_fold_standard_error"));
-    assertThat(flat(shell.run("removal latex pine")))
+    assertThat(shell.run("removal latex pine").flat())
         .contains("Ablation law, depth per pulse = (1/alpha) ln(F/Fth) Threshold fluence Fth 0.4")
         .contains("interval 0.", "(Fieller)");
-    assertThat(json("removal alkyd spruce --json")).containsEntry("ablation_law", null);
+    assertThat(shell.json("removal alkyd spruce --json")).containsEntry("ablation_law", null);
     assertThat(shell.run("removal alkyd spruce").out()).doesNotContain("Ablation");
   }
 
@@ -247,24 +247,11 @@ class ClassicalCommandsTest {
     assertThat(result.err().strip()).isEqualTo(sentence);
   }
 
-  private static String flat(Shell.Result result) {
-    return result.out().replaceAll("\\s+", " ");
-  }
-
-  private static double bound(String line) throws IOException {
-    return number(part(json(line + " --json"), "risk_dose"), "bound_j_cm2");
+  private static double bound(String line) {
+    return number(part(shell.json(line + " --json"), "risk_dose"), "bound_j_cm2");
   }
 
   private static double number(Map<String, Object> json, String key) {
     return ((Number) json.get(key)).doubleValue();
-  }
-
-  private static Map<String, Object> json(String line) throws IOException {
-    return JSON.std.mapFrom(shell.run(line).out());
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> part(Map<String, Object> json, String key) {
-    return (Map<String, Object>) json.get(key);
   }
 }

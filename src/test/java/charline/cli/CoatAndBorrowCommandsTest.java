@@ -1,8 +1,8 @@
 package charline.cli;
 
+import static charline.cli.Shell.part;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -66,7 +66,7 @@ class CoatAndBorrowCommandsTest {
   }
 
   private static String told(String line) {
-    return answer(line).out().replaceAll("\\s+", " ");
+    return answer(line).flat();
   }
 
   @Test
@@ -91,7 +91,7 @@ class CoatAndBorrowCommandsTest {
   }
 
   @Test
-  void removal_shows_both_terms_and_json_has_them() throws IOException {
+  void removal_shows_both_terms_and_json_has_them() {
     assertThat(told("removal latex pine")).contains("pale over dark ", "weight of ln coat thick");
     Map<String, Object> coat = part(json("removal latex pine --tone dark --json"), "coat");
     assertThat(coat).containsEntry("tone", "dark");
@@ -138,7 +138,7 @@ class CoatAndBorrowCommandsTest {
   }
 
   @Test
-  void borrowing_names_the_lenders_and_the_weight_left_to_them() throws IOException {
+  void borrowing_names_the_lenders_and_the_weight_left_to_them() {
     assertThat(told("window shellac oak --borrow"))
         .contains("Borrowed for char: primer on oak (")
         .contains(
@@ -171,12 +171,7 @@ class CoatAndBorrowCommandsTest {
     }
   }
 
-  private static Map<String, Object> json(String line) throws IOException {
-    return JSON.std.mapFrom(answer(line).out());
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> part(Map<String, Object> json, String key) {
-    return (Map<String, Object>) json.get(key);
+  private static Map<String, Object> json(String line) {
+    return answer(line).json();
   }
 }

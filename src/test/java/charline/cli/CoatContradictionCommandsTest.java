@@ -2,7 +2,6 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,14 +43,12 @@ class CoatContradictionCommandsTest {
   }
 
   @Test
-  void removal_says_that_gauge_and_coat_differ_in_depth_and_in_pace() throws IOException {
+  void removal_says_that_gauge_and_coat_differ_in_depth_and_in_pace() {
     assertThat(words(thick, "removal latex pine"))
         .contains("MIND: The finish was gone from LP-01, LP-02, ")
         .contains("MIND: The gauge says ")
         .contains(", but the coat's thickness over the passes that clear it makes ");
-    List<?> found =
-        (List<?>)
-            JSON.std.mapFrom(thick.run("removal latex pine --json").out()).get("contradictions");
+    List<?> found = (List<?>) thick.run("removal latex pine --json").json().get("contradictions");
     assertThat(found.stream().map(each -> ((Map<?, ?>) each).get("kind")).toList())
         .isEqualTo(List.of("gone_too_soon", "um_per_pass"));
   }
@@ -79,9 +76,9 @@ class CoatContradictionCommandsTest {
   }
 
   @Test
-  void where_one_pass_clears_a_pass_lifts_the_coat_or_more() throws IOException {
+  void where_one_pass_clears_a_pass_lifts_the_coat_or_more() {
     assertThat(words(sample, "removal latex pine")).contains(" 50 or more ").doesNotContain("MIND");
-    Map<?, ?> json = JSON.std.mapFrom(sample.run("removal latex pine --json").out());
+    Map<?, ?> json = sample.run("removal latex pine --json").json();
     List<?> rates = (List<?>) json.get("rates");
     Map<?, ?> cold = (Map<?, ?>) rates.get(0);
     Map<?, ?> hot = (Map<?, ?>) rates.get(rates.size() - 1);

@@ -1,5 +1,6 @@
 package charline.cli;
 
+import static charline.cli.Shell.part;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.exposure.HandPass;
@@ -7,7 +8,6 @@ import charline.shops.Scenario;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.ways.TwoFigures;
-import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,24 +69,11 @@ class CompareCommandsTest {
         + "\n";
   }
 
-  private static String flat(String command) {
-    return shell.run(command).out().replaceAll("\\s+", " ");
-  }
-
-  private static Map<String, Object> json(String command) throws IOException {
-    return JSON.std.mapFrom(shell.run(command).out());
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> part(Map<String, Object> json, String key) {
-    return (Map<String, Object>) json.get(key);
-  }
-
   @Test
   void the_better_figure_is_named_in_plain_words_first() {
     Shell.Result answer = shell.run("compare latex pine --figure circle --figure line");
     assertThat(answer.code()).isZero();
-    assertThat(answer.out().replaceAll("\\s+", " "))
+    assertThat(answer.flat())
         .startsWith("latex on pine, pulsed 1064 nm: circle against line")
         .containsPattern(
             "Circle chars at 0\\.\\d+ times \\(0\\.\\d+ to 0\\.\\d+\\) the dose that line does, and"
@@ -99,8 +86,9 @@ class CompareCommandsTest {
   }
 
   @Test
-  void json_has_the_keys_that_were_agreed() throws IOException {
-    Map<String, Object> json = json("compare latex pine --figure circle --figure line --json");
+  void json_has_the_keys_that_were_agreed() {
+    Map<String, Object> json =
+        shell.json("compare latex pine --figure circle --figure line --json");
     assertThat(json)
         .containsKeys("char_dose_ratio", "clear_dose_ratio", "cautions")
         .containsEntry("boards_shared", 3)
@@ -117,7 +105,7 @@ class CompareCommandsTest {
 
   @Test
   void pass_counts_are_compared_on_the_same_patches() {
-    assertThat(flat("compare latex pine --figure line --passes 1 --passes 3"))
+    assertThat(shell.flat("compare latex pine --figure line --passes 1 --passes 3"))
         .contains("work in 1 pass against work in 3 passes")
         .containsPattern("Work in 1 pass chars at [12]\\.\\d+ times");
   }
@@ -152,9 +140,9 @@ class CompareCommandsTest {
   }
 
   @Test
-  void an_answer_is_for_one_rig_and_figure_and_what_was_not_tried_is_refused() throws IOException {
-    double line = even(json("onset latex pine --figure line --json"));
-    double circle = even(json("onset latex pine --figure circle --json"));
+  void an_answer_is_for_one_rig_and_figure_and_what_was_not_tried_is_refused() {
+    double line = even(shell.json("onset latex pine --figure line --json"));
+    double circle = even(shell.json("onset latex pine --figure circle --json"));
     assertThat(circle / line).isBetween(0.2, 0.6);
     Shell.Result spiral = shell.run("window latex pine --figure spiral");
     assertThat(spiral.code()).isEqualTo(1);
@@ -163,11 +151,12 @@ class CompareCommandsTest {
         .contains("9 patches with rig Heron, figure circle");
     assertThat(shell.run("window latex pine --rig Grebe").err())
         .contains("was not tried with rig Grebe");
-    assertThat(flat("window latex pine --figure line"))
+    assertThat(shell.flat("window latex pine --figure line"))
         .contains("For figure line.")
         .contains("circle against line: char at 0.")
         .contains("figure line; power as dialled");
-    assertThat(flat("onset latex pine --figure line")).contains("figure circle", "figure line");
+    assertThat(shell.flat("onset latex pine --figure line"))
+        .contains("figure circle", "figure line");
   }
 
   private static double even(Map<String, Object> json) {
@@ -176,21 +165,22 @@ class CompareCommandsTest {
 
   @Test
   void a_rig_that_is_new_to_the_stock_begins_at_the_bottom() {
-    String next = flat("next latex pine --rig Grebe");
+    String next = shell.flat("next latex pine --rig Grebe");
     assertThat(next).contains("lowest rung").contains("rig Grebe");
     assertThat(shell.run("next latex pine --rig Grebe").code()).isZero();
   }
 
   @Test
-  void patches_off_the_face_are_counted_only_where_asked_for() throws IOException {
-    assertThat(flat("window latex pine"))
+  void patches_off_the_face_are_counted_only_where_asked_for() {
+    assertThat(shell.flat("window latex pine"))
         .contains("Counted: 18 patches")
         .contains("Not counted: 1 patch on arris; another place need not do the same.");
-    assertThat(flat("window latex pine --figure line --place arris"))
+    assertThat(shell.flat("window latex pine --figure line --place arris"))
         .contains("Counted: 19 patches")
         .contains("place arris")
         .doesNotContain("Not counted");
-    assertThat(part(json("window latex pine --json"), "not_counted")).containsEntry("arris", 1);
+    assertThat(part(shell.json("window latex pine --json"), "not_counted"))
+        .containsEntry("arris", 1);
     assertThat(shell.run("window latex pine --place knot").err())
         .contains("was not tried with rig Heron, place knot");
   }
@@ -207,12 +197,12 @@ class CompareCommandsTest {
 
   @Test
   void pairs_lie_side_by_side_at_one_dose() throws IOException {
-    assertThat(flat("next latex pine --figure circle --compare figure=line --count 3"))
+    assertThat(shell.flat("next latex pine --figure circle --compare figure=line --count 3"))
         .contains("Burn both patches of a pair side by side on one board")
         .containsPattern("About \\d of the 6 brown before they are done")
         .contains("circle: ", "line: ");
     Map<String, Object> json =
-        json("next latex pine --figure circle --compare figure=line --count 4 --json");
+        shell.json("next latex pine --figure circle --compare figure=line --count 4 --json");
     List<?> pairs = (List<?>) json.get("pairs");
     assertThat(pairs).hasSize(4);
     double hottest = 0;
@@ -233,7 +223,7 @@ class CompareCommandsTest {
       }
     }
     assertThat(hottest).as("a quarter above what circles bore").isLessThanOrEqualTo(1.25 * bore);
-    assertThat(flat("next latex pine --figure circle --compare figure=line --on piece"))
+    assertThat(shell.flat("next latex pine --figure circle --compare figure=line --on piece"))
         .contains("take an offcut");
     assertThat(shell.run("next latex pine --compare colour=red").err())
         .contains("a way is rig, figure, light, tone, place, rest, wetted with its value");

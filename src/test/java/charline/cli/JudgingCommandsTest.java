@@ -1,5 +1,6 @@
 package charline.cli;
 
+import static charline.cli.Shell.part;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.jr.ob.JSON;
@@ -72,7 +73,7 @@ class JudgingCommandsTest {
     "latex pine, 5, 90", "varnish ash, 5, 50", "varnish ash, 5, 90", "varnish ash, 3, 80"
   })
   void the_corners_of_a_window_keep_what_was_asked_by_their_own_numbers(
-      String stratum, int risk, int confidence) throws IOException {
+      String stratum, int risk, int confidence) {
     Map<String, Object> json =
         json("window %s --risk %d%% --confidence %d%% --json".formatted(stratum, risk, confidence));
 
@@ -106,13 +107,13 @@ class JudgingCommandsTest {
     few.mustDo(
         "patch add --board plank --finish wall-latex --power 60% --passes 1 --scan 3000 --spacing"
             + " 0.1 --outcome residue");
-    assertThat(few.run("window latex pine").out().replaceAll("\\s+", " "))
+    assertThat(few.run("window latex pine").flat())
         .contains("no window yet.", "7 patches on 1 board are not enough")
         .doesNotContain("another method");
   }
 
   @Test
-  void the_json_of_a_window_has_the_agreed_keys() throws IOException {
+  void the_json_of_a_window_has_the_agreed_keys() {
     Map<String, Object> json = json("window latex pine --json");
 
     assertThat(json.keySet())
@@ -164,7 +165,7 @@ class JudgingCommandsTest {
   }
 
   @Test
-  void no_window_is_a_plain_no() throws IOException {
+  void no_window_is_a_plain_no() {
     Shell.Result result = shell.run("window clear coat larch");
 
     assertThat(result.code()).isEqualTo(1);
@@ -190,7 +191,7 @@ class JudgingCommandsTest {
     assertThat(json("window latex pine --json" + limit))
         .containsEntry("verdict", "window")
         .containsEntry("standing", "provisional");
-    assertThat(answer("window latex pine" + limit).out().replaceAll("\\s+", " "))
+    assertThat(answer("window latex pine" + limit).flat())
         .contains("rig heron: a window, provisional.")
         .contains("The window is provisional: more patches may still move its limits by ");
     assertThat(shell.run("window --all" + limit).out()).contains("window, provisional");
@@ -227,7 +228,7 @@ class JudgingCommandsTest {
   }
 
   @Test
-  void stricter_limits_give_no_wider_window() throws IOException {
+  void stricter_limits_give_no_wider_window() {
     List<?> usual = (List<?>) part(json("window latex pine --json"), "ranges").get("hand_mm_s");
     Map<String, Object> strict = json("window latex pine --risk 2% --confidence 95 --json");
 
@@ -241,7 +242,7 @@ class JudgingCommandsTest {
   }
 
   @Test
-  void a_share_without_a_sign_is_in_percent() throws IOException {
+  void a_share_without_a_sign_is_in_percent() {
     Map<String, Object> asked =
         part(json("window latex pine --risk 2 --confidence 95 --clear 80 --json"), "asked");
 
@@ -254,7 +255,7 @@ class JudgingCommandsTest {
   }
 
   @Test
-  void fixed_knobs_may_be_given() throws IOException {
+  void fixed_knobs_may_be_given() {
     Map<String, Object> json = json("window latex pine --at spot=0.55mm,rep=50,width=5cm --json");
 
     assertThat(json).containsKey("verdict");
@@ -329,13 +330,13 @@ class JudgingCommandsTest {
 
   @Test
   void a_dose_that_nobody_tried_is_called_so() {
-    assertThat(shell.run("onset alkyd pine").out().replaceAll("\\s+", " "))
+    assertThat(shell.run("onset alkyd pine").flat())
         .contains("with 90 % confidence (an untried dose: trials run from ");
     assertThat(answer("onset latex pine").out()).doesNotContain("nobody tried");
   }
 
   @Test
-  void removal_tells_passes_depth_and_rate() throws IOException {
+  void removal_tells_passes_depth_and_rate() {
     assertThat(shell.run("removal latex pine").out())
         .contains("Passes to clear on a new board", "um/pass", "cm2/min");
     Map<String, Object> json = json("removal latex pine --json");
@@ -344,7 +345,7 @@ class JudgingCommandsTest {
   }
 
   @Test
-  void both_models_say_how_well_they_fit() throws IOException {
+  void both_models_say_how_well_they_fit() {
     for (String command : List.of("onset latex pine", "removal latex pine")) {
       Shell.Result result = answer(command);
 
@@ -379,13 +380,8 @@ class JudgingCommandsTest {
         .isEqualTo(file + " already exists; give another name, or --replace to overwrite it.\n");
   }
 
-  private static Map<String, Object> json(String line) throws IOException {
-    return JSON.std.mapFrom(answer(line).out());
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> part(Map<String, Object> json, String key) {
-    return (Map<String, Object>) json.get(key);
+  private static Map<String, Object> json(String line) {
+    return answer(line).json();
   }
 
   private static double ratio(List<?> range) {
@@ -393,8 +389,8 @@ class JudgingCommandsTest {
   }
 
   @Test
-  void a_window_says_what_it_owes_to_the_priors() throws IOException {
-    assertThat(answer("window latex pine").out().replaceAll("\\s+", " "))
+  void a_window_says_what_it_owes_to_the_priors() {
+    assertThat(answer("window latex pine").flat())
         .contains(
             "Priors: the usual. With their spreads doubled the verdict stays,"
                 + " and the start would be ")
@@ -429,6 +425,6 @@ class JudgingCommandsTest {
   }
 
   private static String unfolded(String command) {
-    return answer(command).out().replaceAll("\\s+", " ");
+    return answer(command).flat();
   }
 }

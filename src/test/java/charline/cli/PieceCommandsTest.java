@@ -1,8 +1,8 @@
 package charline.cli;
 
+import static charline.cli.Shell.part;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -64,22 +64,9 @@ class PieceCommandsTest {
         .formatted(code, board, coat, hand, passes, outcome);
   }
 
-  private static String flat(String command) {
-    return shell.run(command).out().replaceAll("\\s+", " ");
-  }
-
-  private static Map<String, Object> json(String command) throws IOException {
-    return JSON.std.mapFrom(shell.run(command).out());
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> part(Map<String, Object> json, String key) {
-    return (Map<String, Object>) json.get(key);
-  }
-
   @Test
   void a_piece_that_may_not_brown_gets_control_patches_at_the_start_alone() {
-    assertThat(flat("next latex pine --piece \"south door\" --spare"))
+    assertThat(shell.flat("next latex pine --piece \"south door\" --spare"))
         .contains("on the piece: 3 patches to burn next.")
         .contains("confirms the start setting")
         .doesNotContain("begins to char", "will not be seen");
@@ -90,7 +77,7 @@ class PieceCommandsTest {
 
   @Test
   void a_window_for_a_piece_says_what_its_own_patches_changed() {
-    String text = flat("window latex pine --piece \"north door\"");
+    String text = shell.flat("window latex pine --piece \"north door\"");
 
     assertThat(text)
         .startsWith("latex on pine, pulsed 1064 nm, rig heron, for north door: a window, to conf")
@@ -107,12 +94,13 @@ class PieceCommandsTest {
         .contains("per 30 cm² on north door,")
         .contains("each with 90 % confidence, on north door.")
         .doesNotContain("on a new board", "not seen yet", "unlike your boards");
-    assertThat(flat("window latex pine")).contains("on a new board", "ask with --piece BOARD");
+    assertThat(shell.flat("window latex pine"))
+        .contains("on a new board", "ask with --piece BOARD");
   }
 
   @Test
-  void a_window_for_a_piece_in_json() throws IOException {
-    Map<String, Object> json = json("window latex pine --json --piece \"north door\"");
+  void a_window_for_a_piece_in_json() {
+    Map<String, Object> json = shell.json("window latex pine --json --piece \"north door\"");
     Map<String, Object> piece = part(json, "piece");
 
     assertThat(json).containsEntry("standing", "to confirm");
@@ -132,33 +120,33 @@ class PieceCommandsTest {
     assertThat(part(piece, "general")).containsEntry("verdict", "window");
     assertThat(part(part(piece, "general"), "start")).containsKey("power_pct");
     assertThat(part(part(piece, "general"), "ranges")).containsKey("hand_mm_s");
-    assertThat(json("window latex pine --json")).containsEntry("piece", null);
+    assertThat(shell.json("window latex pine --json")).containsEntry("piece", null);
   }
 
   @Test
-  void both_models_show_the_shift_of_a_piece() throws IOException {
-    assertThat(flat("onset latex pine --piece \"north door\""))
+  void both_models_show_the_shift_of_a_piece() {
+    assertThat(shell.flat("onset latex pine --piece \"north door\""))
         .contains("For board north door alone: it rests on 4 patches of its own.")
         .containsPattern("takes [\\d.]+ times \\([^)]*\\) the dose of your average board before it")
         .contains("char risk on north door is at most 5 %")
         .doesNotContain("a new board");
-    assertThat(flat("removal latex pine --piece \"north door\""))
+    assertThat(shell.flat("removal latex pine --piece \"north door\""))
         .contains("a patch on north door clears in at least 90 %")
         .contains("Passes to clear on north door, with 90 % intervals")
         .doesNotContain("a new board");
-    assertThat(part(json("onset latex pine --json --piece \"north door\""), "piece"))
+    assertThat(part(shell.json("onset latex pine --json --piece \"north door\""), "piece"))
         .containsEntry("board", "north door")
         .containsEntry("patches", 4)
         .containsKeys("shift", "pareto_k", "refitted");
-    assertThat(json("onset latex pine --json")).containsEntry("piece", null);
+    assertThat(shell.json("onset latex pine --json")).containsEntry("piece", null);
   }
 
   @Test
   void a_quote_and_a_sheet_are_for_the_piece_that_was_named() throws IOException {
-    assertThat(flat("quote latex pine --area 2 --piece \"north door\""))
+    assertThat(shell.flat("quote latex pine --area 2 --piece \"north door\""))
         .contains("The window behind these hours, for board north door alone, is to confirm.")
         .contains("it rests on 4 patches of its own");
-    assertThat(part(json("quote latex pine --area 2 --json --piece \"north door\""), "piece"))
+    assertThat(part(shell.json("quote latex pine --area 2 --json --piece \"north door\""), "piece"))
         .containsEntry("board", "north door");
     Path sheet = folder.resolve("door.html");
     shell.mustDo("sheet latex pine --piece \"north door\" --to " + sheet);
@@ -183,10 +171,10 @@ class PieceCommandsTest {
     fresh.mustDo("import %s --sure".formatted(Files.writeString(own.resolve("d.csv"), sheet)));
 
     String window = "window latex pine --piece \"attic door\"";
-    assertThat(fresh.run(window).out().replaceAll("\\s+", " "))
+    assertThat(fresh.run(window).flat())
         .contains("This piece is unlike your boards: it chars at a lower dose than any of them")
         .containsPattern("could not be weighed by them \\(k-hat [\\d.]+, above 0.7\\), so the");
-    assertThat(part(JSON.std.mapFrom(fresh.run(window + " --json").out()), "piece"))
+    assertThat(part(fresh.run(window + " --json").json(), "piece"))
         .containsEntry("unlike", true)
         .containsEntry("refitted", true);
   }
@@ -249,7 +237,7 @@ class PieceCommandsTest {
       answer = json(fresh, window);
     }
     assertThat(answer).containsEntry("standing", "confirmed");
-    assertThat(fresh.run(window).out().replaceAll("\\s+", " "))
+    assertThat(fresh.run(window).flat())
         .contains("for north door: a window, confirmed.")
         .containsPattern("Standing: confirmed: clean on north door: ND-\\d+, ND-\\d+, ND-\\d+")
         .doesNotContain("control patch at the start", "control patches at the start");
@@ -258,8 +246,8 @@ class PieceCommandsTest {
     assertThat(json(fresh, window).get("standing")).isNotEqualTo("confirmed");
   }
 
-  private static Map<String, Object> json(Shell shell, String window) throws IOException {
-    return JSON.std.mapFrom(shell.run(window + " --json").out());
+  private static Map<String, Object> json(Shell shell, String window) {
+    return shell.json(window + " --json");
   }
 
   private static int wanting(Map<String, Object> answer) {

@@ -190,9 +190,9 @@ class PlanningCommandsTest {
   }
 
   @Test
-  void a_list_in_json_has_settings_risk_and_reason() throws IOException {
+  void a_list_in_json_has_settings_risk_and_reason() {
     Shell.Result result = sampled().run("next latex pine --count 2 --json");
-    Map<String, Object> json = JSON.std.mapFrom(result.out());
+    Map<String, Object> json = result.json();
 
     assertThat(json.keySet())
         .containsExactly(
@@ -240,11 +240,10 @@ class PlanningCommandsTest {
   }
 
   @Test
-  void a_quote_takes_what_a_job_needs_in_minutes_or_with_a_unit() throws IOException {
+  void a_quote_takes_what_a_job_needs_in_minutes_or_with_a_unit() {
     Shell shell = sampled();
     Map<String, Object> json =
-        json(
-            shell,
+        shell.json(
             "quote latex pine --area 2 --setup 30 --masking 12min --cooling .1h --fire-watch 1.2e2"
                 + " --lead free --json");
 
@@ -315,7 +314,7 @@ class PlanningCommandsTest {
   void a_list_of_windows_and_a_quote_say_what_is_not_valid_any_more() throws IOException {
     Shell shell = sampled();
     assertThat(shell.run("window --all").out()).doesNotContain("not valid");
-    assertThat(json(shell, "quote latex pine --area 2 --json"))
+    assertThat(shell.json("quote latex pine --area 2 --json"))
         .containsEntry("valid", true)
         .containsEntry("drift", null)
         .containsEntry("untried_on_rig", false);
@@ -330,16 +329,12 @@ class PlanningCommandsTest {
     assertThat(all).anyMatch(each -> Boolean.FALSE.equals(((Map<?, ?>) each).get("valid")));
     assertThat(shell.run("quote latex pine --area 2").out())
         .startsWith("NOT VALID: Rig heron has drifted since 2026-11-20");
-    assertThat(json(shell, "quote latex pine --area 2 --json")).containsEntry("valid", false);
-  }
-
-  private static Map<String, Object> json(Shell shell, String command) throws IOException {
-    return JSON.std.mapFrom(shell.run(command).out());
+    assertThat(shell.json("quote latex pine --area 2 --json")).containsEntry("valid", false);
   }
 
   /** A lens with twice the intensity chars at settings that were safe. */
   @Test
-  void a_window_says_that_the_rigs_last_patch_had_another_spot() throws IOException {
+  void a_window_says_that_the_rigs_last_patch_had_another_spot() {
     Shell shell = sampled();
     assertThat(shell.run("window latex pine").out()).doesNotContain("OTHER SPOT");
     shell.mustDo("patch add --like LP-24 --spot 0.35mm --outcome clean");
@@ -353,7 +348,7 @@ class PlanningCommandsTest {
             latex on pine,\
             """);
     assertThat(shell.run("quote latex pine --area 2").out()).startsWith("OTHER SPOT: ");
-    assertThat(json(shell, "window latex pine --json")).containsEntry("last_spot_mm", 0.35);
+    assertThat(shell.json("window latex pine --json")).containsEntry("last_spot_mm", 0.35);
     assertThat(shell.run("window latex pine --at spot=0.5mm").out()).startsWith("latex on pine");
     assertThat(shell.run("window latex pine --at spot=0.35mm").out()).startsWith("latex on pine");
   }

@@ -90,7 +90,7 @@ class PoisonIsNamedTest {
   @Test
   void a_finish_shows_its_cautions_with_their_sources_in_json() throws IOException {
     shell.mustDo("finish add sill --coat alkyd");
-    Map<String, Object> json = JSON.std.mapFrom(shell.run("finish show sill --json").out());
+    Map<String, Object> json = shell.json("finish show sill --json");
 
     assertThat(json).containsEntry("before_the_beam", "lead: not tested");
     assertThat(part(json, "cautions", 0)).containsEntry("topic", "Lead");

@@ -1,5 +1,6 @@
 package charline.cli;
 
+import static charline.cli.Shell.part;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.answer.LogFitter;
@@ -500,11 +501,6 @@ class PrintedBoundsPropertyTest {
     } catch (IOException e) {
       throw new AssertionError(text, e);
     }
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> part(Map<String, Object> json, String key) {
-    return (Map<String, Object>) json.get(key);
   }
 
   @SuppressWarnings("unchecked")

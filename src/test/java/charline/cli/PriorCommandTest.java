@@ -2,7 +2,6 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -72,9 +71,8 @@ class PriorCommandTest {
   }
 
   @Test
-  void json_says_how_many_strata_and_patches_each_line_rests_on() throws IOException {
-    Map<String, Object> json =
-        JSON.std.mapFrom(shell.run("prior --from-log latex pine --json").out());
+  void json_says_how_many_strata_and_patches_each_line_rests_on() {
+    Map<String, Object> json = shell.json("prior --from-log latex pine --json");
     Map<?, ?> first = (Map<?, ?>) ((List<?>) json.get("priors")).get(0);
 
     assertThat(first.get("line").toString()).startsWith("pulsed char dose = ");

@@ -29,16 +29,8 @@ class RiskCommandsTest {
             + " --rigs sample-trials/rigs.csv --power-checks sample-trials/power-checks.csv");
   }
 
-  private static String flat(String command) {
-    return shell.run(command).out().replaceAll("\\s+", " ");
-  }
-
-  private static Map<String, Object> json(String command) throws IOException {
-    return JSON.std.mapFrom(shell.run(command).out());
-  }
-
-  private static double upper(String command) throws IOException {
-    return ((Number) json(command).get("char_risk_upper")).doubleValue();
+  private static double upper(String command) {
+    return ((Number) shell.json(command).get("char_risk_upper")).doubleValue();
   }
 
   @Test
@@ -46,7 +38,7 @@ class RiskCommandsTest {
     Shell.Result result = shell.run(SETTING);
 
     assertThat(result.code()).isZero();
-    assertThat(result.out().replaceAll("\\s+", " "))
+    assertThat(result.flat())
         .startsWith(
             "latex on pine, pulsed 1064 nm, rig heron, on a board not seen yet: 64 %, hand 41 mm/s,"
                 + " 2 passes. BEFORE THE BEAM: lead: not tested. May char up to 1 in ")
@@ -60,8 +52,8 @@ class RiskCommandsTest {
   }
 
   @Test
-  void the_same_in_json() throws IOException {
-    Map<String, Object> json = json(SETTING + " --json");
+  void the_same_in_json() {
+    Map<String, Object> json = shell.json(SETTING + " --json");
 
     assertThat(json)
         .containsKeys(
@@ -85,10 +77,10 @@ class RiskCommandsTest {
   }
 
   @Test
-  void the_start_of_a_window_has_the_same_risk_either_way() throws IOException {
-    Map<?, ?> start = (Map<?, ?>) json("window latex pine --json").get("start");
+  void the_start_of_a_window_has_the_same_risk_either_way() {
+    Map<?, ?> start = (Map<?, ?>) shell.json("window latex pine --json").get("start");
     Map<String, Object> risk =
-        json(
+        shell.json(
             "risk latex pine --json --power %s%% --hand %s --passes %s"
                 .formatted(start.get("power_pct"), start.get("hand_mm_s"), start.get("passes")));
 
@@ -102,13 +94,13 @@ class RiskCommandsTest {
   }
 
   @Test
-  void what_was_not_tried_is_named() throws IOException {
-    assertThat(flat("risk latex pine --power 100% --hand 4mm/s --passes 3"))
+  void what_was_not_tried_is_named() {
+    assertThat(shell.flat("risk latex pine --power 100% --hand 4mm/s --passes 3"))
         .contains("UNTRIED: a higher dose than any trial")
         .contains("a hand speed of 4 mm/s (tried: ")
         .contains("Beyond the trials these figures are a guess.")
         .doesNotContain("inside what was tried");
-    Map<String, Object> json = json("risk latex pine --power 100% --hand 4mm/s --json");
+    Map<String, Object> json = shell.json("risk latex pine --power 100% --hand 4mm/s --json");
     assertThat(json).containsEntry("tried", false);
     assertThat((List<?>) json.get("beyond")).isNotEmpty();
     assertThat((List<?>) json.get("untried")).isNotEmpty();
@@ -116,27 +108,27 @@ class RiskCommandsTest {
 
   @ParameterizedTest
   @CsvSource({"--confidence 99%", "--overlap 40%", "--piece 'wall panel offcut 1'"})
-  void every_option_of_a_question_counts(String option) throws IOException {
+  void every_option_of_a_question_counts(String option) {
     assertThat(upper(SETTING + " --json " + option.replace('\'', '"')))
         .isNotEqualTo(upper(SETTING + " --json"));
   }
 
   @Test
-  void more_strokes_over_the_same_wood_risk_more() throws IOException {
+  void more_strokes_over_the_same_wood_risk_more() {
     assertThat(upper(SETTING + " --json --overlap 40%"))
         .isGreaterThan(upper(SETTING + " --json --overlap 0%"));
   }
 
   @Test
-  void a_piece_is_compared_with_any_other_board() throws IOException {
+  void a_piece_is_compared_with_any_other_board() {
     String piece = SETTING + " --piece \"wall panel offcut 1\"";
-    assertThat(flat(piece))
+    assertThat(shell.flat(piece))
         .contains("on wall panel offcut 1: 64 %, hand 41 mm/s")
         .contains("For board wall panel offcut 1 alone: it rests on 6 patches of its own.")
         .contains("On any other board it may char up to 1 in ")
         .contains("per 30 cm² on wall panel offcut 1,")
         .doesNotContain("not seen yet");
-    Map<?, ?> own = (Map<?, ?>) json(piece + " --json").get("piece");
+    Map<?, ?> own = (Map<?, ?>) shell.json(piece + " --json").get("piece");
     assertThat(own.get("board")).isEqualTo("wall panel offcut 1");
     assertThat(((Map<?, ?>) own.get("general")).get("char_risk_upper")).isNotNull();
   }
@@ -144,11 +136,11 @@ class RiskCommandsTest {
   @Test
   void a_job_and_own_priors_are_said() throws IOException {
     Path priors = Files.writeString(folder.resolve("own.prior"), "char dose = 40 x/ 1.5\n");
-    assertThat(flat(SETTING + " --job-area 4.5m2 --prior " + priors))
+    assertThat(shell.flat(SETTING + " --job-area 4.5m2 --prior " + priors))
         .contains("Job of 4.5 m², 1500 areas of 30 cm²: chance of any char at this setting ")
         .contains("Priors: from own.prior, in place of the usual priors.")
         .contains("Boards: as the file of priors says; nothing is learned from the log.");
-    assertThat(json(SETTING + " --json --prior " + priors).get("prior"))
+    assertThat(shell.json(SETTING + " --json --prior " + priors).get("prior"))
         .isEqualTo(Map.of("file", priors.toString()));
   }
 
@@ -174,14 +166,15 @@ class RiskCommandsTest {
   }
 
   @Test
-  void a_scanner_and_watts_may_be_asked_about_too() throws IOException {
+  void a_scanner_and_watts_may_be_asked_about_too() {
     Map<?, ?> setting =
         (Map<?, ?>)
-            json("risk latex pine --power 150W --scan 3m/s --at spacing=0.1mm --json")
+            shell
+                .json("risk latex pine --power 150W --scan 3m/s --at spacing=0.1mm --json")
                 .get("setting");
     assertThat(setting.get("power_w")).isEqualTo(150);
     assertThat(setting.get("scan_mm_s")).isEqualTo(3000);
-    assertThat(flat("risk alkyd pine --rig otter --power 20% --hand 45"))
+    assertThat(shell.flat("risk alkyd pine --rig otter --power 20% --hand 45"))
         .startsWith("alkyd on pine, cw 1080 nm, rig otter");
   }
 
@@ -204,7 +197,7 @@ class RiskCommandsTest {
 
     Shell.Result result = fresh.run("risk latex pine --power 60% --hand 30 --passes 3");
     assertThat(result.code()).isEqualTo(3);
-    assertThat(result.out().replaceAll("\\s+", " "))
+    assertThat(result.flat())
         .contains("The models do not fit the trials of latex on pine")
         .doesNotContain("at most");
     assertThat(

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.cli.command.Asker;
 import charline.cli.command.CommandContext;
-import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -71,18 +70,18 @@ class SharedOptionsTest {
     "removal, ''",
     "risk, --power 60 --hand 30"
   })
-  void an_answer_from_other_priors_says_so(String command, String more) throws IOException {
+  void an_answer_from_other_priors_says_so(String command, String more) {
     String line = "%s latex pine %s".formatted(command, more);
 
     assertThat(shell.run(line + " --prior " + priors).out())
         .contains("Priors: from boathouse.prior, in place of the usual priors.");
     assertThat(shell.run(line).out()).doesNotContain("Priors: from");
-    assertThat(JSON.std.mapFrom(shell.run(line + " --json --prior " + priors).out()).get("prior"))
+    assertThat(shell.json(line + " --json --prior " + priors).get("prior"))
         .isEqualTo(Map.of("file", priors.toString()));
   }
 
   @Test
-  void where_the_spread_of_boards_comes_from_is_said() throws IOException {
+  void where_the_spread_of_boards_comes_from_is_said() {
     assertThat(shell.run("onset latex pine").out().replaceAll("\\s+", " "))
         .contains("Boards: learned from 1 other stratum of this log.");
     String pinned = "onset latex pine --prior " + priors;
@@ -95,8 +94,7 @@ class SharedOptionsTest {
   }
 
   @Test
-  void the_first_stratum_of_a_log_says_that_boards_begin_cautiously(@TempDir Path own)
-      throws IOException {
+  void the_first_stratum_of_a_log_says_that_boards_begin_cautiously(@TempDir Path own) {
     Shell fresh = new Shell(own).at("2026-11-01T09:00:00Z");
     fresh.mustDo(
         "import sample-trials/latex-on-pine.csv --rigs sample-trials/rigs.csv"
@@ -105,26 +103,24 @@ class SharedOptionsTest {
         .contains(
             "Boards: no other stratum of this log has patches on two boards yet, so a cautious"
                 + " start.");
-    Map<?, ?> model =
-        (Map<?, ?>) JSON.std.mapFrom(fresh.run("removal latex pine --json").out()).get("model");
+    Map<?, ?> model = (Map<?, ?>) fresh.run("removal latex pine --json").json().get("model");
     assertThat(((Map<?, ?>) model.get("omega_prior")).get("source")).isEqualTo("cautious start");
   }
 
   @SuppressWarnings("unchecked")
-  private static Map<String, Object> omega(String line) throws IOException {
-    Map<String, Object> model =
-        (Map<String, Object>) JSON.std.mapFrom(shell.run(line).out()).get("model");
+  private static Map<String, Object> omega(String line) {
+    Map<String, Object> model = (Map<String, Object>) shell.json(line).get("model");
     return (Map<String, Object>) model.get("omega_prior");
   }
 
   @Test
-  void other_priors_move_the_burn_onset() throws IOException {
+  void other_priors_move_the_burn_onset() {
     assertThat(even("onset latex pine --json --prior " + priors))
         .isNotEqualTo(even("onset latex pine --json"));
   }
 
-  private static Object even(String line) throws IOException {
-    Map<?, ?> model = (Map<?, ?>) JSON.std.mapFrom(shell.run(line).out()).get("model");
+  private static Object even(String line) {
+    Map<?, ?> model = (Map<?, ?>) shell.json(line).get("model");
     return ((Map<?, ?>) model.get("dose_even_j_cm2")).get("median");
   }
 

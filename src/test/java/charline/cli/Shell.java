@@ -1,6 +1,7 @@
 package charline.cli;
 
 import charline.cli.command.Asker;
+import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -50,7 +51,27 @@ final class Shell {
    * @param out standard output
    * @param err standard error
    */
-  record Result(int code, String out, String err) {}
+  record Result(int code, String out, String err) {
+    /** Standard output with its folded lines as one, so that a sentence may be looked for. */
+    String flat() {
+      return out.replaceAll("\\s+", " ");
+    }
+
+    /** Standard output read as JSON. */
+    Map<String, Object> json() {
+      try {
+        return JSON.std.mapFrom(out);
+      } catch (IOException e) {
+        throw new AssertionError(out, e);
+      }
+    }
+  }
+
+  /** An object within an object of JSON. */
+  @SuppressWarnings("unchecked")
+  static Map<String, Object> part(Map<String, Object> json, String key) {
+    return (Map<String, Object>) json.get(key);
+  }
 
   /** A shell with a rig, two boards and a finish. */
   static Shell withBench(Path folder) {
@@ -109,6 +130,16 @@ final class Shell {
   /** Runs a command with nobody to ask. */
   Result run(String line) {
     return run(Asker.NOBODY, words(line));
+  }
+
+  /** What a command says, its folded lines as one. */
+  String flat(String line) {
+    return run(line).flat();
+  }
+
+  /** What a command says in JSON. */
+  Map<String, Object> json(String line) {
+    return run(line).json();
   }
 
   Result run(List<String> words) {

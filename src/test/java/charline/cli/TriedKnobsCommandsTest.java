@@ -1,9 +1,8 @@
 package charline.cli;
 
+import static charline.cli.Shell.part;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.jr.ob.JSON;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -32,21 +31,16 @@ class TriedKnobsCommandsTest {
   }
 
   private static String said(String line) {
-    return ANSWERS.computeIfAbsent(line, shell::run).out().replaceAll("\\s+", " ");
+    return ANSWERS.computeIfAbsent(line, shell::run).flat();
   }
 
-  private static Map<String, Object> json(String line) throws IOException {
-    return JSON.std.mapFrom(ANSWERS.computeIfAbsent(line, shell::run).out());
+  private static Map<String, Object> json(String line) {
+    return ANSWERS.computeIfAbsent(line, shell::run).json();
   }
 
   @SuppressWarnings("unchecked")
   private static List<Map<String, Object>> list(Object part) {
     return (List<Map<String, Object>>) part;
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> part(Map<String, Object> json, String name) {
-    return (Map<String, Object>) json.get(name);
   }
 
   /** Every latex patch was burned at 100 ns, 60 kHz, 0.5 mm and 60 mm. */
@@ -70,7 +64,7 @@ class TriedKnobsCommandsTest {
   }
 
   @Test
-  void no_window_asks_for_a_faster_hand_than_any_trial() throws IOException {
+  void no_window_asks_for_a_faster_hand_than_any_trial() {
     for (String stratum : List.of("latex pine", "varnish ash")) {
       Map<String, Object> json = json("window %s --json".formatted(stratum));
       assertThat(json).containsEntry("verdict", "window");
@@ -89,7 +83,7 @@ class TriedKnobsCommandsTest {
   }
 
   @Test
-  void json_names_the_untried_knob() throws IOException {
+  void json_names_the_untried_knob() {
     Map<String, Object> json = json("window latex pine --at pulse=350 --json");
     assertThat(list(json.get("untried"))).hasSize(1);
     Map<String, Object> knob = list(json.get("untried")).get(0);
@@ -100,7 +94,7 @@ class TriedKnobsCommandsTest {
 
   /** The first patches with an untried knob begin two rungs below the start setting. */
   @Test
-  void next_lists_the_patches_that_would_try_it() throws IOException {
+  void next_lists_the_patches_that_would_try_it() {
     Map<String, Object> window = json("window latex pine --at pulse=350 --json");
     double start = ((Number) part(window, "start").get("dose_j_cm2")).doubleValue();
     Map<String, Object> next = json("next latex pine --at pulse=350 --json");
