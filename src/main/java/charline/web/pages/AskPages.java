@@ -162,7 +162,7 @@ public final class AskPages {
     pages.send(
         ctx,
         "ask",
-        pages.frame(ctx, "Ask", "/ask", "work.css", "choose.js"),
+        pages.frame(ctx, "Ask", "/ask", "work.css"),
         Map.of(
             "view",
             new AskView(
