@@ -14,9 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
-import java.util.LinkedHashMap;
 import java.util.Map;
-import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -24,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 
-/** The whole job in a browser: what to burn next, files in and out, and every page for everyone. */
+/** The whole job in a browser: what to burn next, files in and out, and long lists. */
 class JobJourneyTest {
   private static final String LATEX = "?family=latex&wood=pine&light=pulsed-1064";
 
@@ -195,59 +193,5 @@ class JobJourneyTest {
         assertThat(log.patch("P-0001").patch().board().name()).isEqualTo("sill-17");
       }
     }
-  }
-
-  private static Map<String, String> pages(String board) {
-    Map<String, String> pages = new LinkedHashMap<>();
-    pages.put("next", "next" + LATEX);
-    pages.put("next-choose", "next");
-    pages.put("plans", "plans");
-    pages.put("onset", "onset" + LATEX);
-    pages.put("removal", "removal" + LATEX);
-    pages.put("ask", "ask?q=&outcome=char");
-    pages.put("ask-empty", "ask?q=&family=latex&outcome=tint");
-    pages.put("boards", "boards?q=panel");
-    pages.put("board", "board?of=" + board);
-    pages.put("recent", "recent");
-    pages.put("rig", "rig?of=heron");
-    pages.put("amend", "patch/LP-01/amend");
-    pages.put("log", "log");
-    pages.put("check", "log/check");
-    pages.put("preview", "sheet/preview" + LATEX);
-    return pages;
-  }
-
-  @Test
-  void every_page_of_the_job_can_be_read_and_used_by_anyone() throws IOException {
-    String board;
-    try (Logbook log = Logbook.openExisting(file(), Clock.systemDefaultZone())) {
-      board = log.boards().get(0).name().replace(" ", "%20");
-    }
-    SoftAssertions all = new SoftAssertions();
-    Path shots = Files.createDirectories(Path.of("target", "bench"));
-    try (BenchHere bench = BenchHere.serve(file());
-        Browser night = Browser.open(true)) {
-      tablet.open(bench.address() + "next" + LATEX);
-      tablet.tap("[name=print] , form[action*=reserve] button");
-      for (boolean dark : new boolean[] {false, true}) {
-        Browser browser = dark ? night : tablet;
-        int width = dark ? 820 : 390;
-        browser.size(width, dark ? 1180 : 844);
-        for (Map.Entry<String, String> page : pages(board).entrySet()) {
-          String what = "%s, %d px, %s".formatted(page.getKey(), width, dark ? "dark" : "light");
-          browser.open(bench.address() + page.getValue());
-          browser.script("document.querySelectorAll('details').forEach(d => d.open = true)");
-          all.assertThat(Accessible.violations(browser)).as(what).isEmpty();
-          all.assertThat(Accessible.small(browser)).as("targets, " + what).isEmpty();
-          all.assertThat(browser.script("return document.documentElement.scrollWidth"))
-              .as(what)
-              .isEqualTo((long) width);
-          all.assertThat(browser.complaints()).as(what).isEmpty();
-          browser.wholePicture(
-              shots.resolve("job-%s-%d.png".formatted(page.getKey(), width)), width);
-        }
-      }
-    }
-    all.assertAll();
   }
 }

@@ -23,6 +23,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -59,6 +60,15 @@ final class ServedLog implements AutoCloseable {
                 code -> {},
                 Duration.ofMinutes(2),
                 new FaultFiles(folder.resolve("faults"), "test")));
+  }
+
+  String address() {
+    return server.address();
+  }
+
+  /** The routes that the page answers with GET, such as "/patch/{code}". */
+  List<String> routes() {
+    return server.routes();
   }
 
   Logbook log() {
