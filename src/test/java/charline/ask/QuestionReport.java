@@ -53,7 +53,12 @@ public final class QuestionReport {
       text.append("| table | manner | questions | right | refused | wrong |\n");
       text.append("| --- | --- | ---: | ---: | ---: | ---: |\n");
       StringBuilder failures = new StringBuilder();
-      for (String table : List.of("questions.txt", "questions-unseen.txt", "questions-third.txt")) {
+      for (String table :
+          List.of(
+              "questions.txt",
+              "questions-unseen.txt",
+              "questions-third.txt",
+              "questions-fourth.txt")) {
         List<Outcome> outcomes = Corpus.ask(table, log);
         Map<String, List<Outcome>> manners =
             outcomes.stream()

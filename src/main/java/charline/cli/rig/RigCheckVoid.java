@@ -2,6 +2,7 @@ package charline.cli.rig;
 
 import charline.cli.command.LogCommand;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
@@ -24,6 +25,7 @@ public final class RigCheckVoid extends LogCommand {
   @Mixin private CheckOfRig which;
 
   @Mixin private WhyOption why;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -32,7 +34,9 @@ public final class RigCheckVoid extends LogCommand {
       Rig rig = log.rig(which.name);
       PowerCheck check = ChecksOfRig.counting(rig).of(which.which, desk);
       log.rigEntries().voidCheck(rig, check, why.person(desk), reason);
-      say(
+      reply.say(
+          desk.out(),
+          () -> RigView.jsonOfCheck(rig, check).put("void", reason),
           "The power check of rig %s, %s, is void: %s. It stays in the log."
               .formatted(rig.name(), ChecksOfRig.words(check), reason));
     }
