@@ -33,9 +33,9 @@ public final class BoardVoid extends LogCommand {
 
   @Override
   public Integer call() {
-    String reason = why.reason("a board is void");
     try (Logbook log = desk.logToRead()) {
       Board board = log.board(name);
+      String reason = why.reason("a board is void", () -> log.isFresh(board.id()));
       int patches = log.patches(Filter.onBoard(board.name())).size();
       new Setup(log, doubts -> {}, why.person(desk)).takeOut(board, reason);
       reply.say(

@@ -16,18 +16,13 @@ import picocli.CommandLine.Parameters;
     description =
         "With it, the tab key completes commands and options, and the names of rigs, boards,"
             + " finishes, woods, families, people, jobs and codes from your log ($$CHARLINE_LOG, or"
-            + " the one after --log). Save the script where your shell looks for it, and start a"
-            + " new shell.",
-    footer = {
-      "",
-      "Examples:",
-      "  charline completion bash > ~/.local/share/bash-completion/completions/charline",
-      "  charline completion zsh > ~/.zfunc/_charline",
-      "  charline completion fish > ~/.config/fish/completions/charline.fish",
-      "",
-      "Without the package bash-completion, add `source <(charline completion bash)`",
-      "to ~/.bashrc. For zsh, ~/.zshrc needs `fpath+=~/.zfunc` before `compinit`."
-    })
+            + " the one after --log). Save what it prints as the file that your shell looks for:%n"
+            + "  bash: ~/.local/share/bash-completion/completions/charline%n"
+            + "  zsh: ~/.zfunc/_charline, with fpath+=~/.zfunc before compinit in ~/.zshrc%n"
+            + "  fish: ~/.config/fish/completions/charline.fish%n"
+            + "Then start a new shell. Without the package bash-completion, put the script into"
+            + " ~/.bashrc.",
+    footer = {"", "Example:", "  charline completion bash"})
 public final class Completion extends LogCommand {
   private static final List<String> SHELLS = List.of("bash", "zsh", "fish");
 

@@ -50,11 +50,13 @@ public final class PatchVoid extends LogCommand {
           those.given()
               ? those.confirmed(log, desk, "void").stream().map(e -> e.patch().code()).toList()
               : codes;
-      boolean fresh =
-          meant.stream()
-              .map(code -> Codes.recorded(log, code, why.person(desk)).patch())
-              .allMatch(log::isFresh);
-      String reason = why.reason("a patch is void", fresh);
+      String reason =
+          why.reason(
+              "a patch is void",
+              () ->
+                  meant.stream()
+                      .map(code -> Codes.recorded(log, code, why.person(desk)).patch())
+                      .allMatch(log::isFresh));
       List<String> voided =
           new Patches(log, new SureOption()).takeOut(meant, why.person(desk), reason);
       reply.sayAll(

@@ -37,8 +37,11 @@ public final class PlanVoid extends LogCommand {
 
   @Override
   public Integer call() {
-    String reason = why.reason("a plan is given up");
     try (Logbook log = desk.logToRead()) {
+      String reason =
+          why.reason(
+              "a plan is given up",
+              () -> codes.stream().allMatch(code -> log.isFresh(log.planned().open(code).id())));
       List<PlannedPatch> given = new Plans(log).giveUp(codes, why.person(desk), reason);
       reply.sayAll(
           desk.out(),

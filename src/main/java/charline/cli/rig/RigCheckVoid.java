@@ -29,10 +29,10 @@ public final class RigCheckVoid extends LogCommand {
 
   @Override
   public Integer call() {
-    String reason = why.reason("a power check is void");
     try (Logbook log = desk.logToRead()) {
       Rig rig = log.rig(which.name);
       PowerCheck check = ChecksOfRig.counting(rig).of(which.which, desk);
+      String reason = why.reason("a power check is void", () -> log.isFresh(check.id()));
       log.rigEntries().voidCheck(rig, check, why.person(desk), reason);
       reply.say(
           desk.out(),

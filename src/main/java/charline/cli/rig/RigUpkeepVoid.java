@@ -37,10 +37,10 @@ public final class RigUpkeepVoid extends LogCommand {
 
   @Override
   public Integer call() {
-    String reason = why.reason("upkeep is void");
     try (Logbook log = desk.logToRead()) {
       Rig rig = log.rig(name);
       Upkeep upkeep = UpkeepOfRig.of(rig.name(), rig.upkeep(), which, desk);
+      String reason = why.reason("upkeep is void", () -> log.isFresh(upkeep.id()));
       log.rigEntries().voidUpkeep(rig, upkeep, why.person(desk), reason);
       reply.say(
           desk.out(),

@@ -43,9 +43,9 @@ public final class SampleAmend extends LogCommand {
 
   @Override
   public Integer call() {
-    String reason = why.reason("a record is amended");
     try (Logbook log = desk.logToRead()) {
       Sample old = log.samples().byCode(code);
+      String reason = why.reason("a record is amended", () -> log.isFresh(old.id()));
       old.voided()
           .ifPresent(
               earlier -> {

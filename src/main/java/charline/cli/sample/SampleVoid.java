@@ -26,8 +26,9 @@ public final class SampleVoid extends LogCommand {
 
   @Override
   public Integer call() {
-    String reason = why.reason("a result is taken out");
     try (Logbook log = desk.logToRead()) {
+      String reason =
+          why.reason("a result is taken out", () -> log.isFresh(log.samples().byCode(code).id()));
       Sample sample = log.samples().voidSample(code, why.person(desk), reason);
       reply.say(
           desk.out(),

@@ -38,8 +38,15 @@ public final class FamilyAmend extends LogCommand {
 
   @Override
   public Integer call() {
-    String reason = why.reason("a record is amended");
     try (Logbook log = desk.logToRead()) {
+      String reason =
+          why.reason(
+              "a record is amended",
+              () ->
+                  log.ownWords()
+                      .find(OwnWords.Sort.FAMILY, name)
+                      .filter(added -> log.isFresh(added.word().id()))
+                      .isPresent());
       OwnWord amended =
           new Setup(log, doubts -> {}, why.person(desk))
               .amendWord(OwnWords.Sort.FAMILY, name, like, reason);

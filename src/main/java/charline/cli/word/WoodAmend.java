@@ -40,8 +40,15 @@ public final class WoodAmend extends LogCommand {
 
   @Override
   public Integer call() {
-    String reason = why.reason("a record is amended");
     try (Logbook log = desk.logToRead()) {
+      String reason =
+          why.reason(
+              "a record is amended",
+              () ->
+                  log.ownWords()
+                      .find(OwnWords.Sort.WOOD, name)
+                      .filter(added -> log.isFresh(added.word().id()))
+                      .isPresent());
       OwnWord amended =
           new Setup(log, doubts -> {}, why.person(desk))
               .amendWord(OwnWords.Sort.WOOD, name, like, reason);
