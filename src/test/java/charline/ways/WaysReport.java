@@ -41,6 +41,12 @@ public final class WaysReport {
   /** No shop before this one may be judged here: they served to choose the prior. */
   private static final int FIRST_SHOP = 10_000;
 
+  /**
+   * The same where circles are few: the shops before this one were seen when the rule for a way
+   * hardly tried was looked for.
+   */
+  private static final int FIRST_SHOP_OF_FEW = 20_000;
+
   private static final double FACTOR = 1.8;
   private static final int PASSES = 2;
   private static final Requirements ASKED = Requirements.USUAL;
@@ -64,7 +70,8 @@ public final class WaysReport {
       told.add(
           new Told(
               kind,
-              IntStream.range(FIRST_SHOP, FIRST_SHOP + shops)
+              IntStream.range(0, shops)
+                  .map(number -> number + (kind.every() > 2 ? FIRST_SHOP_OF_FEW : FIRST_SHOP))
                   .parallel()
                   .mapToObj(number -> shop(kind, number))
                   .toList()));
