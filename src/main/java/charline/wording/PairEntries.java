@@ -25,16 +25,20 @@ import java.util.function.Supplier;
 public record PairEntries(PairsAnswer answer, Supplier<UUID> newId, OffsetDateTime at, String by) {
   /** Both patches of each pair, in the order of burning. */
   public List<PlannedPatch> all() {
-    return answer.list().pairs().stream()
-        .flatMap(pair -> pair.burns().stream().map(burn -> plan(pair, burn)))
-        .toList();
+    return answer.list().pairs().stream().flatMap(pair -> of(pair).stream()).toList();
+  }
+
+  /** Both patches of a pair, the one to burn first before the other. */
+  public List<PlannedPatch> of(Pair pair) {
+    return pair.burns().stream().map(burn -> plan(pair, burn)).toList();
   }
 
   private PlannedPatch plan(Pair pair, Burn burn) {
     PairsText words = new PairsText(answer);
     Contender way = burn.ofFirst() ? answer.compared().first() : answer.compared().second();
     Stratum stratum = way.found().stratum();
-    Optional<Figure> figure = way.subject().trials().way().figure();
+    Optional<Figure> figure =
+        way.subject().question().way().figure().or(() -> way.subject().trials().way().figure());
     return new PlannedPatch(
         newId.get(),
         "",
