@@ -84,7 +84,19 @@ public record Question(
 
   /** The patches that answer it, in the order that was asked for. */
   public List<PatchEntry> patches(Logbook log) {
-    List<PatchEntry> found = Search.patches(log, condition);
+    return ranked(Search.patches(log, condition));
+  }
+
+  /**
+   * The same among patches that were read from the log before.
+   *
+   * @param entries all that count, oldest first
+   */
+  public List<PatchEntry> among(List<PatchEntry> entries, Logbook log) {
+    return ranked(Search.among(entries, log, condition));
+  }
+
+  private List<PatchEntry> ranked(List<PatchEntry> found) {
     return ranking.map(r -> r.of(found)).orElse(found);
   }
 }

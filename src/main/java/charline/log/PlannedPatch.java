@@ -65,6 +65,19 @@ public record PlannedPatch(
     return !fulfilled && voided.isEmpty();
   }
 
+  /** Whether both ask for the same patch, whoever planned it and when. */
+  public boolean asksTheSameAs(PlannedPatch other) {
+    return family.equals(other.family)
+        && wood.equals(other.wood)
+        && rig.id().equals(other.rig.id())
+        && place.equals(other.place)
+        && settings.equals(other.settings)
+        && figure.equals(other.figure)
+        && passes == other.passes
+        && purpose.equals(other.purpose)
+        && condition.equals(other.condition);
+  }
+
   /** The same under a code. */
   public PlannedPatch coded(String reserved) {
     return new PlannedPatch(

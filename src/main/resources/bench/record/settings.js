@@ -65,7 +65,7 @@ export function takeFromRig() {
 
 // The settings of a patch that is read further stay as they were burned: a line says them in place of the knobs.
 export function lock(on) {
-  all("#settings input, #settings button, #place select, #made select, #made input, #made button", form)
+  all("#settings input, #settings button, #place select, #place .chooser input, #made select, #made input, #made button", form)
     .filter(i => !i.closest(".timed") || i.closest(".knob")).forEach(i => { i.disabled = on; });
   for (const id of ["settings", "made"]) at(id).classList.toggle("burned", on);
   at("as-burned").hidden = !on;

@@ -2,7 +2,11 @@ package charline.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.log.PlannedPatch;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,10 +21,6 @@ class ComparePageTest {
     served = new ServedLog(folder, "latex-on-pine");
   }
 
-  private static String flat(String text) {
-    return text.replaceAll("\\s+", " ");
-  }
-
   @Test
   void the_page_offers_the_ways_that_were_tried_and_says_what_the_command_line_says()
       throws Exception {
@@ -28,8 +28,8 @@ class ComparePageTest {
     assertThat(choices)
         .contains("work in 1 against 2 passes", "a=passes%3A1&amp;b=passes%3A2")
         .doesNotContain("figure:", "rig:", "light:");
-    String page = flat(served.page(LATEX + "&a=passes%3A1&b=passes%3A2"));
-    String cli = flat(served.charline("compare latex pine --passes 1 --passes 2", 1));
+    String page = ServedLog.flat(served.page(LATEX + "&a=passes%3A1&b=passes%3A2"));
+    String cli = ServedLog.flat(served.charline("compare latex pine --passes 1 --passes 2", 1));
     String sentence = cli.substring(cli.indexOf("Work in 1 pass"), cli.indexOf("4 boards carry"));
     assertThat(page)
         .contains(sentence.strip())
@@ -45,11 +45,36 @@ class ComparePageTest {
     served.charline("patch add --like LP-01 --figure circle --passes 2 --outcome char");
     served.charline("patch add --like LP-12 --figure circle --passes 2 --outcome clean");
     assertThat(served.page(LATEX)).contains("figure: circle against line");
-    assertThat(flat(served.page(LATEX + "&a=figure%3Acircle&b=figure%3Aline")))
+    assertThat(ServedLog.flat(served.page(LATEX + "&a=figure%3Acircle&b=figure%3Aline")))
         .contains("circle against line", "Not settled", "Pairs that would tell")
         .contains("J/cm²", "cm²/min", "Eyewear, extraction and a fire watch come before any patch.")
         .doesNotContain("cm2/", "/cm2")
         .containsPattern("1\\. On [\\w ]+</h3> <p>(line|circle): ");
+  }
+
+  @Test
+  void a_pair_is_planned_by_a_tap_and_each_of_it_fills_the_form() throws Exception {
+    served.charline("rig amend heron --figure line --why usual");
+    served.charline("patch add --like LP-01 --figure circle --passes 2 --outcome char");
+    served.charline("patch add --like LP-12 --figure circle --passes 2 --outcome clean");
+    String ways = "&a=figure%3Acircle&b=figure%3Aline";
+    String page = served.page(LATEX + ways);
+    Matcher pair = Pattern.compile("name=\"said\" value=\"([^\"]+)\"").matcher(page);
+    assertThat(pair.find()).as(page).isTrue();
+    String said = "said=" + pair.group(1).replace("%", "%25").replace(" ", "+");
+    String record = served.led(LATEX.replace("?", "/burn?") + ways, said);
+    List<PlannedPatch> plans = served.log().planned().open();
+    assertThat(plans).hasSize(2);
+    assertThat(plans)
+        .extracting(plan -> plan.figure().orElseThrow().word())
+        .containsExactlyInAnyOrder("circle", "line");
+    assertThat(plans).extracting(PlannedPatch::place).containsOnly(plans.get(0).place());
+    assertThat(record).contains("Plan " + plans.get(0).code(), "pair 1: ");
+    assertThat(served.page(LATEX + ways))
+        .contains("Planned already", "/record?plan=" + plans.get(1).code());
+    assertThat(served.post(LATEX.replace("?", "/burn?") + ways, "said=nothing"))
+        .contains("The list has changed since, and nothing is not on it; choose again.");
+    assertThat(served.log().planned().open()).hasSize(2);
   }
 
   @Test

@@ -8,7 +8,6 @@ import charline.log.Filter;
 import charline.log.Logbook;
 import charline.web.pages.PageOptions;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -37,20 +36,26 @@ class JobJourneyTest {
   @BeforeAll
   static void import_the_trials_of_the_boathouse() throws IOException {
     tablet = Browser.open(false);
-    PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
+    charline(
+        samples.resolve("boathouse.db"),
+        "import sample-trials/latex-on-pine.csv --rigs sample-trials/rigs.csv --power-checks"
+            + " sample-trials/power-checks.csv");
+  }
+
+  private static void charline(Path file, String line) {
     int code =
         Main.run(
-            ("--log "
-                    + samples.resolve("boathouse.db")
-                    + " import sample-trials/latex-on-pine.csv --rigs sample-trials/rigs.csv"
-                    + " --power-checks sample-trials/power-checks.csv")
-                .split(" "),
+            ("--log " + file + " " + line).split(" "),
             new ByteArrayInputStream(new byte[0]),
-            nowhere,
+            new PrintStream(PrintStream.nullOutputStream()),
             System.err,
             Map.of(),
             Clock.systemDefaultZone());
-    assertThat(code).isZero();
+    assertThat(code).as(line).isZero();
+  }
+
+  private void charline(String line) {
+    charline(file(), line);
   }
 
   @AfterAll
@@ -137,20 +142,58 @@ class JobJourneyTest {
     }
   }
 
+  private static void find(String list, String words) {
+    tablet
+        .find(list)
+        .findElement(By.xpath("ancestor::div[@class='chooser']/input"))
+        .sendKeys(words);
+  }
+
   @Test
-  void a_long_list_is_narrowed_by_a_part_of_a_name() {
+  void what_is_in_a_long_list_is_found_by_a_part_of_its_name() {
     try (BenchHere bench = BenchHere.serve(file())) {
       tablet.open(bench.address() + "next");
       tablet.untilSays("main", "Begin with another");
-      long all = (Long) tablet.script("return document.querySelector('[name=wood]').length");
-      assertThat(all).isGreaterThan(12);
-      tablet.find("[name=wood]").findElement(By.xpath("preceding-sibling::input")).sendKeys("oak");
-      assertThat(
-              (Boolean)
-                  tablet.script(
-                      "const o = [...document.querySelector('[name=wood]').options];"
-                          + "return o.length > 0 && o.every(w => w.text.includes('oak'))"))
-          .isTrue();
+      Object chosen = tablet.script("return document.querySelector('[name=wood]').value");
+      find("[name=wood]", "oak");
+      assertThat(tablet.all(".fits button"))
+          .isNotEmpty()
+          .allSatisfy(fit -> assertThat(fit.getText()).contains("oak"));
+      assertThat(tablet.script("return document.querySelector('[name=wood]').value"))
+          .as("nothing is chosen until it is tapped")
+          .isEqualTo(chosen);
+      tablet.tap(".fits button");
+      assertThat(tablet.script("return document.querySelector('[name=wood]').value"))
+          .asString()
+          .contains("oak");
+      assertThat(tablet.all(".fits button")).isEmpty();
+      find("[name=wood]", "no such wood");
+      tablet.untilSays(".chooser", "None of ");
+    }
+  }
+
+  @Test
+  void record_finds_one_of_many_boards_and_the_next_patch_stays_on_it() {
+    for (int i = 1; i <= 20; i++) {
+      charline("board add sill-" + i + " --wood pine");
+    }
+    try (BenchHere bench = BenchHere.serve(file())) {
+      tablet.open(bench.address() + "record?like=LP-01");
+      tablet.untilSays("#live", "may char");
+      tablet.tap("#place summary");
+      find("#c-board", "sill-17");
+      tablet.press("\n");
+      tablet.untilSays("#place-board", "sill-17");
+      tablet.tap("input[value=residue]");
+      tablet.tap("#keep");
+      tablet.untilSays("#kept-code", "P-0001");
+      tablet.tap("#further");
+      assertThat(tablet.all("#place .chooser input")).allMatch(field -> !field.isEnabled());
+      tablet.open(bench.address() + "record");
+      tablet.untilSays("#place-board", "sill-17");
+      try (Logbook log = Logbook.openExisting(file(), Clock.systemDefaultZone())) {
+        assertThat(log.patch("P-0001").patch().board().name()).isEqualTo("sill-17");
+      }
     }
   }
 

@@ -3,6 +3,7 @@ package charline.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.log.PlannedPatch;
+import charline.wording.PlanText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -40,7 +41,7 @@ class NextPageTest {
     String page = served.page("next" + LATEX);
     List<String> cards = all("<span class=\"nth\">\\d</span> ([^<]+)</h3>", page);
     assertThat(cards).hasSize(6);
-    String cli = served.charline("next latex pine").replaceAll("\\s+", " ");
+    String cli = ServedLog.flat(served.charline("next latex pine"));
     cards.forEach(settings -> assertThat(cli).contains(settings + " on "));
     assertThat(page)
         .contains("Burn this", "Why:", "char risk", "BEFORE THE BEAM: lead: not tested.")
@@ -68,6 +69,31 @@ class NextPageTest {
                 + "\"");
     assertThat(served.page("next" + LATEX)).contains("Planned already", plan.code());
     assertThat(served.page("plans")).contains(plan.code(), "/record?plan=" + plan.code());
+  }
+
+  private static String form(String page) {
+    return "said=" + said(page).replace("%", "%25").replace(" ", "+");
+  }
+
+  @Test
+  void home_plans_its_card_too_and_the_same_card_is_planned_once() throws Exception {
+    String part = served.page("home/next");
+    assertThat(part)
+        .contains(
+            "Burn this", "action=\"/home/burn?family=latex&amp;wood=pine&amp;light=pulsed-1064\"")
+        .doesNotContain("/record?like=");
+    served.post("home/burn" + LATEX, form(part));
+    assertThat(open()).hasSize(1);
+    assertThat(said(part))
+        .startsWith(PlanText.settings(open().get(0)).replaceFirst(", figure.*", ""));
+    String code = open().get(0).code();
+    assertThat(served.page("")).contains("One patch is planned", "href=\"/plans\"");
+    assertThat(served.led("home/burn" + LATEX, form(part))).as("again").contains("Plan " + code);
+    served.page("next" + LATEX);
+    served.post("next/burn" + LATEX, form(part));
+    assertThat(open()).extracting(PlannedPatch::code).containsExactly(code);
+    assertThat(served.post("home/burn" + LATEX, "said=99+%25+on+the+moon"))
+        .contains("The list has changed since, and 99 % on the moon is not on it; choose again.");
   }
 
   @Test

@@ -13,6 +13,7 @@ import java.io.PrintStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -95,6 +96,11 @@ final class ServedLog implements AutoCloseable {
     return got(path, 422);
   }
 
+  /** A text with all white space alike, as a page or a terminal breaks its lines. */
+  static String flat(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+
   private String got(String path, int status) throws IOException, InterruptedException {
     var answer =
         client.send(
@@ -116,6 +122,16 @@ final class ServedLog implements AutoCloseable {
   /** What comes back when a form is sent, whatever its status. */
   String post(String path, String form) throws IOException, InterruptedException {
     return send(path, "application/x-www-form-urlencoded", form);
+  }
+
+  /** The page that a form leads to. */
+  String led(String path, String form) throws IOException, InterruptedException {
+    HttpResponse<byte[]> answer =
+        answer(path, "application/x-www-form-urlencoded", form.getBytes(StandardCharsets.UTF_8));
+    assertThat(answer.statusCode())
+        .as(new String(answer.body(), StandardCharsets.UTF_8))
+        .isEqualTo(303);
+    return page(answer.headers().firstValue("Location").orElseThrow().substring(1));
   }
 
   /** What comes back when an entry is sent, whatever its status. */
@@ -157,18 +173,21 @@ final class ServedLog implements AutoCloseable {
 
   private byte[] bytes(String path, String type, byte[] body)
       throws IOException, InterruptedException {
+    return answer(path, type, body).body();
+  }
+
+  private HttpResponse<byte[]> answer(String path, String type, byte[] body)
+      throws IOException, InterruptedException {
     Matcher token =
         Pattern.compile("name=\"bench-token\" content=\"([^\"]+)\"").matcher(page("set-up"));
     assertThat(token.find()).isTrue();
-    return client
-        .send(
-            HttpRequest.newBuilder(URI.create(server.address() + path))
-                .header("Content-Type", type)
-                .header("X-Bench-Token", token.group(1))
-                .POST(HttpRequest.BodyPublishers.ofByteArray(body))
-                .build(),
-            BodyHandlers.ofByteArray())
-        .body();
+    return client.send(
+        HttpRequest.newBuilder(URI.create(server.address() + path))
+            .header("Content-Type", type)
+            .header("X-Bench-Token", token.group(1))
+            .POST(HttpRequest.BodyPublishers.ofByteArray(body))
+            .build(),
+        BodyHandlers.ofByteArray());
   }
 
   @Override

@@ -17,10 +17,6 @@ class WholeJobPagesTest {
     served = new ServedLog(folder, "latex-on-pine");
   }
 
-  private static String flat(String text) {
-    return text.replaceAll("\\s+", " ");
-  }
-
   @Test
   void a_board_shows_its_patches_in_the_order_they_were_burned() throws Exception {
     String board = served.log().patch("LP-01").patch().board().name();
@@ -43,8 +39,8 @@ class WholeJobPagesTest {
   void onset_and_removal_say_what_the_command_line_says() throws Exception {
     String onset = served.charline("onset latex pine");
     String page = served.page("onset" + LATEX);
-    assertThat(flat(page.replace("&#39;", "'").replace("&lt;", "<").replace("&gt;", ">")))
-        .contains(flat(onset.lines().skip(2).findFirst().orElseThrow()))
+    assertThat(ServedLog.flat(page.replace("&#39;", "'").replace("&lt;", "<").replace("&gt;", ">")))
+        .contains(ServedLog.flat(onset.lines().skip(2).findFirst().orElseThrow()))
         .contains("chars a patch on an average board as often as not", "class=\"curve\"");
     assertThat(served.page("onset" + LATEX + "&passes=3")).contains("Chance to char by 3 passes");
     assertThat(served.page("removal" + LATEX))

@@ -1,7 +1,12 @@
 package charline.web.live;
 
 import charline.answer.Strata;
+import charline.ask.Question;
+import charline.log.Filter;
 import charline.log.Logbook;
+import charline.log.PatchEntry;
+import charline.log.search.Condition.Has;
+import charline.log.search.Feature;
 import charline.trial.Board;
 import charline.trial.Finish;
 import charline.trial.Patch;
@@ -19,6 +24,7 @@ import java.util.Optional;
  * @param rigs all rigs, by name
  * @param boards all boards, by name
  * @param finishes all finishes, by name
+ * @param entries all patches that count, oldest first
  * @param trials patches by stratum, oldest first
  */
 public record LogSnapshot(
@@ -27,11 +33,29 @@ public record LogSnapshot(
     List<Rig> rigs,
     List<Board> boards,
     List<Finish> finishes,
+    List<PatchEntry> entries,
     Strata trials) {
 
   static LogSnapshot read(Logbook log, long edition, String state) {
+    List<PatchEntry> entries = log.patches(Filter.ALL);
     return new LogSnapshot(
-        edition, state, log.rigs(), log.boards(), log.finishes(), Strata.of(log));
+        edition,
+        state,
+        log.rigs(),
+        log.boards(),
+        log.finishes(),
+        entries,
+        new Strata(entries.stream().map(PatchEntry::patch).toList()));
+  }
+
+  /**
+   * The patches that answer a question, in the order that it asks for. Void ones, which are asked
+   * for seldom, are read from the log.
+   */
+  public List<PatchEntry> patches(Logbook log, Question question) {
+    return question.condition().leaves().anyMatch(new Has(Feature.VOID)::equals)
+        ? question.patches(log)
+        : question.among(entries, log);
   }
 
   /** Patches of each stratum, oldest first. */

@@ -2,7 +2,6 @@ package charline.web.pages;
 
 import charline.ask.Question;
 import charline.ask.WiderQuestion;
-import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
 import charline.log.search.Vocabulary;
@@ -133,6 +132,7 @@ public final class AskPages {
       ctx.redirect(Links.patch(log.patch(question).patch().code()), HttpStatus.SEE_OTHER);
       return;
     }
+    LogSnapshot shelf = models.shelf();
     AskFilter filter = new AskFilter(ctx);
     Optional<String> refusal = Optional.empty();
     List<PatchEntry> found = List.of();
@@ -140,10 +140,10 @@ public final class AskPages {
     boolean ranked = false;
     try {
       Question asked = asked(question, filter, ctx);
-      found = asked.patches(log);
+      found = shelf.patches(log, asked);
       Optional<Question> wider = WiderQuestion.of(asked);
       if (found.isEmpty() && wider.isPresent()) {
-        found = wider.get().patches(log);
+        found = shelf.patches(log, wider.get());
         asked = found.isEmpty() ? asked : wider.get();
       }
       ranked = asked.ranking().isPresent();
@@ -162,12 +162,12 @@ public final class AskPages {
     pages.send(
         ctx,
         "ask",
-        pages.frame(ctx, "Ask", "/ask", "work.css", "choose.js"),
+        pages.frame(ctx, "Ask", "/ask", "work.css"),
         Map.of(
             "view",
             new AskView(
                 question,
-                choices(filter),
+                choices(shelf, filter),
                 active(question, filter),
                 refusal,
                 read,
@@ -177,7 +177,7 @@ public final class AskPages {
                     ? Optional.empty()
                     : Optional.of(OutcomeChart.of(found.stream().map(PatchEntry::patch).toList())),
                 found.isEmpty() && refusal.isEmpty()
-                    ? empty(question, filter, ctx)
+                    ? empty(shelf, question, filter, ctx)
                     : new Empty("", List.of()),
                 same,
                 first(filter, "since"),
@@ -245,8 +245,8 @@ public final class AskPages {
     return active;
   }
 
-  private Empty empty(String question, AskFilter filter, Context ctx) {
-    List<PatchEntry> all = log.patches(Filter.ALL);
+  private Empty empty(LogSnapshot shelf, String question, AskFilter filter, Context ctx) {
+    List<PatchEntry> all = shelf.entries();
     if (all.isEmpty()) {
       return new Empty("The log has no patch yet.", List.of());
     }
@@ -256,17 +256,23 @@ public final class AskPages {
         .forEach(
             (name, values) ->
                 values.forEach(
-                    value -> offer(question, filter.without(name, value), value, offers, ctx)));
+                    value ->
+                        offer(shelf, question, filter.without(name, value), value, offers, ctx)));
     if (!question.isEmpty() && !filter.values().isEmpty()) {
-      offer("", filter, "the words", offers, ctx);
+      offer(shelf, "", filter, "the words", offers, ctx);
     }
     return new Empty("The log has " + summary(all) + ".", offers);
   }
 
   private void offer(
-      String question, AskFilter filter, String without, List<Active> offers, Context ctx) {
+      LogSnapshot shelf,
+      String question,
+      AskFilter filter,
+      String without,
+      List<Active> offers,
+      Context ctx) {
     try {
-      int found = asked(question, filter, ctx).patches(log).size();
+      int found = shelf.patches(log, asked(question, filter, ctx)).size();
       if (found > 0) {
         offers.add(
             new Active(
@@ -278,8 +284,7 @@ public final class AskPages {
     }
   }
 
-  private List<Choice> choices(AskFilter filter) {
-    LogSnapshot shelf = models.shelf();
+  private static List<Choice> choices(LogSnapshot shelf, AskFilter filter) {
     return Stream.of(
             choice(
                 filter, "family", "Coating", shelf.strata().keySet().stream().map(Stratum::family)),

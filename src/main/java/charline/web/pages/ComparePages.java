@@ -1,12 +1,14 @@
 package charline.web.pages;
 
 import charline.answer.Light;
+import charline.answer.PairsAnswer;
 import charline.answer.Precautions;
 import charline.answer.TrialQuestion;
 import charline.exposure.Figure;
 import charline.log.Logbook;
 import charline.model.way.Coating;
 import charline.paper.ComparePage;
+import charline.plan.PairList;
 import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.Stratum;
@@ -15,7 +17,9 @@ import charline.web.live.LastKnown;
 import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
 import charline.wording.CompareText;
+import charline.wording.PairEntries;
 import charline.wording.PairsText;
+import charline.wording.SettingsText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -26,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The pages that hold two ways of working against each other. */
@@ -39,7 +44,8 @@ public record ComparePages(
   private static final int MOST_PASSES = 4;
 
   void add(RoutesConfig routes) {
-    routes.get("/compare", this::show);
+    routes.get("/compare", ctx -> show(ctx, ""));
+    routes.post("/compare/burn", this::burn);
   }
 
   /**
@@ -56,19 +62,49 @@ public record ComparePages(
    * @param words the comparison in words
    * @param picture both windows on one map, as HTML with its style
    * @param pairs patches that would settle it, if any
+   * @param open plans of the coat on the wood that are not burned yet
+   * @param query part of the address that asks the same again
    * @param renewing whether newer patches are being added
    */
   public record View(
-      CompareText words, String picture, Optional<PairsText> pairs, boolean renewing) {}
+      CompareText words,
+      String picture,
+      Optional<PairsText> pairs,
+      List<BurnNextView.Plan> open,
+      String query,
+      boolean renewing) {
+    /** Names a pair, so that no other is taken for it once the list has changed. */
+    public String said(PairList.Pair pair) {
+      return name(pair);
+    }
+  }
 
-  private void show(Context ctx) {
-    String family = log.reference().family(Asking.text(ctx, "family"));
-    String wood = log.reference().wood(Asking.text(ctx, "wood"));
-    String title = "Compare: %s on %s".formatted(family, wood);
-    Frame frame = pages.frame(ctx, title, "/window", "work.css", "renew.js");
+  private static String name(PairList.Pair pair) {
+    return pair.burns().stream()
+        .map(burn -> SettingsText.settings(burn.settings()))
+        .collect(Collectors.joining(" and ", "", " on " + pair.place().name()));
+  }
+
+  private TrialQuestion about(Context ctx) {
+    return TrialQuestion.about(
+        log.reference().family(Asking.text(ctx, "family")),
+        log.reference().wood(Asking.text(ctx, "wood")));
+  }
+
+  private LiveAnswers.TwoWays asked(Context ctx, TrialQuestion about) {
     String one = Asking.text(ctx, "a");
     String other = Asking.text(ctx, "b");
-    if (one.isEmpty() || other.isEmpty()) {
+    return new LiveAnswers.TwoWays(
+        question(about, one), question(about, other), passes(one), passes(other));
+  }
+
+  private void show(Context ctx, String trouble) {
+    TrialQuestion about = about(ctx);
+    String family = about.named().family();
+    String wood = about.named().wood();
+    String title = "Compare: %s on %s".formatted(family, wood);
+    Frame frame = pages.frame(ctx, title, "/window", "work.css", "renew.js");
+    if (Asking.text(ctx, "a").isEmpty() || Asking.text(ctx, "b").isEmpty()) {
       List<Choice> choices = choices(family, wood);
       pages.send(
           ctx,
@@ -78,16 +114,13 @@ public record ComparePages(
               "title", title, "stratum", "%s on %s".formatted(family, wood), "choices", choices));
       return;
     }
-    TrialQuestion about = TrialQuestion.about(family, wood);
     Precautions precautions = live.now().precautions(about);
     if (precautions.barred()) {
       before.noBeam(ctx, title, precautions, HttpStatus.OK);
       return;
     }
-    LiveAnswers.TwoWays asked =
-        new LiveAnswers.TwoWays(
-            question(about, one), question(about, other), passes(one), passes(other));
-    LastKnown.Known<LiveAnswers.Compared> known = live.comparisons().of(asked, options.patience());
+    LastKnown.Known<LiveAnswers.Compared> known =
+        live.comparisons().of(asked(ctx, about), options.patience());
     if (known.value().isEmpty()) {
       before.computing(ctx, frame, title, about);
       return;
@@ -103,7 +136,46 @@ public record ComparePages(
                 words,
                 ComparePage.pictureHtml(words),
                 known.value().get().pairs().map(PairsText::new),
-                known.renewing())));
+                taps().open(words.answer().first().subject().trials().stratum()).stream()
+                    .map(BurnNextView.Plan::of)
+                    .toList(),
+                "family=%s&wood=%s&a=%s&b=%s"
+                    .formatted(
+                        Links.escaped(family),
+                        Links.escaped(wood),
+                        Links.escaped(Asking.text(ctx, "a")),
+                        Links.escaped(Asking.text(ctx, "b"))),
+                known.renewing()),
+            "trouble",
+            trouble));
+  }
+
+  private PlanTaps taps() {
+    return new PlanTaps(log, options);
+  }
+
+  /** Plans both patches of a pair, then goes where the first is recorded. */
+  private void burn(Context ctx) {
+    try {
+      TrialQuestion about = about(ctx);
+      if (live.now().precautions(about).barred()) {
+        throw Refusal.nothingFound("The beam stays off this coat, so no patch is planned.");
+      }
+      PairsAnswer answer =
+          PlanTaps.newest(live.comparisons().of(asked(ctx, about), taps().patience()))
+              .pairs()
+              .orElseThrow(() -> PlanTaps.gone(PlanTaps.said(ctx)));
+      PairList.Pair chosen =
+          answer.list().pairs().stream()
+              .filter(pair -> name(pair).equals(PlanTaps.said(ctx)))
+              .findFirst()
+              .orElseThrow(() -> PlanTaps.gone(PlanTaps.said(ctx)));
+      PairEntries entries = new PairEntries(answer, log::newId, taps().moment(), taps().by(ctx));
+      PlanTaps.record(ctx, taps().reserved(entries.of(chosen)).get(0));
+    } catch (Refusal e) {
+      ctx.status(409);
+      show(ctx, e.getMessage());
+    }
   }
 
   /** A way as the address has it: {@code figure:circle}, {@code passes:2}. */

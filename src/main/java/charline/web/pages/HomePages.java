@@ -1,6 +1,7 @@
 package charline.web.pages;
 
 import charline.answer.Light;
+import charline.answer.NextAnswer;
 import charline.answer.Precautions;
 import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
@@ -12,8 +13,11 @@ import charline.web.live.LastKnown;
 import charline.web.live.LiveAnswers;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
+import charline.web.security.AccessFilter;
+import charline.web.security.Client;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Map;
@@ -26,6 +30,7 @@ final class HomePages {
   private final LiveAnswers live;
   private final PageOptions options;
   private final Pages pages;
+  private final PlanTaps taps;
 
   HomePages(Logbook log, LiveModels models, LiveAnswers live, PageOptions options, Pages pages) {
     this.log = log;
@@ -33,11 +38,13 @@ final class HomePages {
     this.live = live;
     this.options = options;
     this.pages = pages;
+    taps = new PlanTaps(log, options);
   }
 
   void add(RoutesConfig routes) {
     routes.get("/", this::home);
     routes.get("/home/next", this::next);
+    routes.post("/home/burn", this::burn);
   }
 
   private void home(Context ctx) {
@@ -51,6 +58,7 @@ final class HomePages {
             HomeView.of(
                 shelf.trials().patches(),
                 LocalDate.now(options.clock()),
+                log.planned().open().size(),
                 latest(shelf).map(p -> HomeView.Bench.of(p, Precautions.of(log, p.finish()))),
                 RecordView.missing(shelf))));
   }
@@ -65,7 +73,15 @@ final class HomePages {
     LogSnapshot shelf = models.shelf();
     Optional<NextView> view =
         latest(shelf).flatMap(patch -> stratum(shelf, patch)).flatMap(this::next);
-    Pages.send(ctx, Pages.filled("home-next", Map.of("view", view)));
+    Pages.send(
+        ctx,
+        Pages.filled(
+            "home-next",
+            Map.of(
+                "view",
+                view,
+                "token",
+                AccessFilter.seatOf(ctx).map(Client::formToken).orElse(""))));
   }
 
   private static Optional<Stratum> stratum(LogSnapshot shelf, Patch latest) {
@@ -80,11 +96,7 @@ final class HomePages {
       return Optional.empty();
     }
     try {
-      LastKnown.Known<WindowAnswer> known =
-          live.windows()
-              .of(
-                  TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)),
-                  options.patience());
+      LastKnown.Known<WindowAnswer> known = known(stratum, options.patience());
       return Optional.of(
           known
               .value()
@@ -93,5 +105,35 @@ final class HomePages {
     } catch (Refusal e) {
       return Optional.empty(); // the window page asks for what is missing
     }
+  }
+
+  private LastKnown.Known<WindowAnswer> known(Stratum stratum, Duration patience) {
+    return live.windows()
+        .of(
+            TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)),
+            patience);
+  }
+
+  /** Plans the patch of a card, then goes where it is recorded. */
+  private void burn(Context ctx) {
+    Stratum stratum =
+        models.shelf().strata().keySet().stream()
+            .filter(s -> s.family().equals(Asking.text(ctx, "family")))
+            .filter(s -> s.wood().equals(Asking.text(ctx, "wood")))
+            .filter(s -> Light.of(s).code().equals(Asking.text(ctx, "light")))
+            .findFirst()
+            .orElseThrow(() -> PlanTaps.gone(PlanTaps.said(ctx)));
+    if (live.now().precautions(stratum).barred()) {
+      throw PlanTaps.gone(PlanTaps.said(ctx));
+    }
+    WindowAnswer window = PlanTaps.newest(known(stratum, taps.patience()));
+    taps.burn(
+        ctx,
+        new NextAnswer(
+            window.subject().question(),
+            stratum,
+            Optional.of(window.subject()),
+            window.next(),
+            window.precautions()));
   }
 }

@@ -16,11 +16,17 @@ import java.util.Optional;
  * @param day the day of the latest patches, in words
  * @param latest the patches of that day, the latest first
  * @param more how many more there are of that day
+ * @param planned how many patches are planned and not burned, in words; blank for none
  * @param bench what lies on the bench by the latest patch, if there is one
  * @param missing what must be set up before anything can be recorded, if so
  */
 public record HomeView(
-    String day, List<Patch> latest, int more, Optional<Bench> bench, Optional<String> missing) {
+    String day,
+    List<Patch> latest,
+    int more,
+    String planned,
+    Optional<Bench> bench,
+    Optional<String> missing) {
   private static final int SHOWN = 4;
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
@@ -44,7 +50,11 @@ public record HomeView(
   }
 
   static HomeView of(
-      List<Patch> patches, LocalDate today, Optional<Bench> bench, Optional<String> missing) {
+      List<Patch> patches,
+      LocalDate today,
+      int planned,
+      Optional<Bench> bench,
+      Optional<String> missing) {
     Comparator<Patch> byTime = Comparator.comparing(p -> p.burnedAt().toInstant());
     Optional<Patch> last = patches.stream().max(byTime);
     List<Patch> ofDay =
@@ -59,6 +69,9 @@ public record HomeView(
         last.map(l -> words(day(l), today)).orElse(""),
         ofDay.stream().limit(SHOWN).toList(),
         Math.max(0, ofDay.size() - SHOWN),
+        planned == 0
+            ? ""
+            : planned == 1 ? "One patch is planned" : planned + " patches are planned",
         bench,
         missing);
   }

@@ -32,8 +32,7 @@ record ModelPages(
     }
     boolean onset = path.equals("/onset");
     String title = (onset ? "Burn onset: " : "Removal: ") + candidates.get(0).words();
-    Frame frame =
-        pages.frame(ctx, title, "/window", "work.css", "window.css", "renew.js", "choose.js");
+    Frame frame = pages.frame(ctx, title, "/window", "work.css", "window.css", "renew.js");
     Optional<RemovalAnswer> removal = Optional.empty();
     Optional<ModelAnswer> answer;
     boolean renewing;

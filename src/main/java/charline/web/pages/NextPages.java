@@ -10,7 +10,6 @@ import charline.log.PlannedPatch;
 import charline.paper.BenchList;
 import charline.paper.SheetStamp;
 import charline.plan.Site;
-import charline.plan.Suggestion;
 import charline.record.Plans;
 import charline.refusal.Refusal;
 import charline.trial.Board;
@@ -22,12 +21,9 @@ import charline.web.live.LiveAnswers;
 import charline.web.live.LiveAnswers.PlanQuestion;
 import charline.web.live.LiveModels;
 import charline.web.security.HttpRefusal;
-import charline.wording.PlanEntries;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.OffsetDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,6 +41,7 @@ public final class NextPages {
   private final Asking asking;
   private final PageOptions options;
   private final Pages pages;
+  private final PlanTaps taps;
 
   NextPages(
       Logbook log,
@@ -61,6 +58,7 @@ public final class NextPages {
     this.asking = asking;
     this.options = options;
     this.pages = pages;
+    taps = new PlanTaps(log, options);
   }
 
   void add(RoutesConfig routes) {
@@ -107,7 +105,7 @@ public final class NextPages {
     pages.send(
         ctx,
         "next-choose",
-        pages.frame(ctx, "Burn next", "/window", "work.css", "choose.js"),
+        pages.frame(ctx, "Burn next", "/window", "work.css"),
         Map.of(
             "tried",
             tried,
@@ -175,8 +173,7 @@ public final class NextPages {
       before.noBeam(ctx, title, known, HttpStatus.OK);
       return;
     }
-    Frame frame =
-        pages.frame(ctx, "Burn next: " + title, "/window", "work.css", "renew.js", "choose.js");
+    Frame frame = pages.frame(ctx, "Burn next: " + title, "/window", "work.css", "renew.js");
     LastKnown.Known<NextAnswer> answer = live.plans().of(asked.get(), options.patience());
     if (answer.value().isEmpty()) {
       before.computing(ctx, frame, "Burn next: " + title, question);
@@ -185,7 +182,8 @@ public final class NextPages {
     NextAnswer next = answer.value().get();
     Map<String, Object> values = new LinkedHashMap<>();
     values.put(
-        "view", BurnNextView.of(next, answer.renewing(), open(next.stratum()), query(ctx, next)));
+        "view",
+        BurnNextView.of(next, answer.renewing(), taps.open(next.stratum()), query(ctx, next)));
     values.put(
         "wanted",
         new Wanted(
@@ -208,13 +206,6 @@ public final class NextPages {
     return query.toString();
   }
 
-  private List<PlannedPatch> open(Stratum stratum) {
-    return log.planned().open().stream()
-        .filter(plan -> plan.family().equals(stratum.family()))
-        .filter(plan -> plan.wood().equals(stratum.wood()))
-        .toList();
-  }
-
   private NextAnswer newest(Context ctx) {
     PlanQuestion asked =
         asked(ctx, live.now())
@@ -223,54 +214,17 @@ public final class NextPages {
     if (known.barred()) {
       throw Refusal.nothingFound("The beam stays off this coat, so no patch is planned.");
     }
-    LastKnown.Known<NextAnswer> answer = live.plans().of(asked, options.patience());
-    if (answer.renewing() || answer.value().isEmpty()) {
-      throw Refusal.usage(
-          "The log has changed, and a newer list is being computed; look at it, then choose"
-              + " again.");
-    }
-    return answer.value().get();
+    return PlanTaps.newest(live.plans().of(asked, taps.patience()));
   }
 
   /** Plans one patch of the list, then goes where it is recorded. */
   private void burn(Context ctx) {
     try {
-      NextAnswer answer = newest(ctx);
-      String said = Optional.ofNullable(ctx.formParam("said")).orElse("");
-      Suggestion chosen =
-          answer.next().suggestions().stream()
-              .filter(s -> BurnNextView.name(s).equals(said))
-              .findFirst()
-              .orElseThrow(
-                  () ->
-                      Refusal.usage(
-                          "The list has changed since, and %s is not on it; choose again."
-                              .formatted(said.isEmpty() ? "that patch" : said)));
-      if (chosen.onlyAfter().isPresent()) {
-        throw Refusal.usage(
-            "Burn patch %d of the list first; this one is safe only if it did not char."
-                .formatted(chosen.onlyAfter().getAsInt()));
-      }
-      List<PlannedPatch> plans = log.planned().reserve(List.of(entries(ctx, answer).of(chosen)));
-      ctx.redirect("/record?plan=" + Links.escaped(plans.get(0).code()), HttpStatus.SEE_OTHER);
+      taps.burn(ctx, newest(ctx));
     } catch (Refusal e) {
       ctx.status(409);
       show(ctx, e.getMessage());
     }
-  }
-
-  private PlanEntries entries(Context ctx, NextAnswer answer) {
-    return new PlanEntries(answer, log::newId, moment(), by(ctx));
-  }
-
-  private OffsetDateTime moment() {
-    return OffsetDateTime.now(options.clock()).truncatedTo(ChronoUnit.SECONDS);
-  }
-
-  private String by(Context ctx) {
-    return Optional.ofNullable(ctx.formParam("by"))
-        .filter(by -> !by.isBlank())
-        .orElseGet(() -> Pages.recorder(ctx, options.person()));
   }
 
   /** Plans the whole list; with a bench list to print where it is asked for. */
@@ -279,7 +233,7 @@ public final class NextPages {
     List<PlannedPatch> plans;
     try {
       answer = newest(ctx);
-      plans = log.planned().reserve(entries(ctx, answer).all());
+      plans = log.planned().reserve(taps.entries(ctx, answer).all());
     } catch (Refusal e) {
       ctx.status(409);
       show(ctx, e.getMessage());
@@ -293,8 +247,8 @@ public final class NextPages {
         new SheetStamp(
             String.valueOf(log.file().getFileName()),
             options.version(),
-            moment(),
-            Optional.of(by(ctx)));
+            taps.moment(),
+            Optional.of(taps.by(ctx)));
     Pages.send(
         ctx,
         new BenchList(
@@ -325,7 +279,7 @@ public final class NextPages {
       if (code.isBlank()) {
         throw HttpRefusal.notThere("That plan is not there; go back to the planned patches.");
       }
-      new Plans(log).giveUp(List.of(code), by(ctx), why);
+      new Plans(log).giveUp(List.of(code), taps.by(ctx), why);
     } catch (Refusal e) {
       ctx.status(422);
       plans(ctx, e.getMessage());

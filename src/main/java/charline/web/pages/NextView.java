@@ -4,7 +4,6 @@ import charline.answer.WindowAnswer;
 import charline.plan.Suggestion;
 import charline.quantity.Figures;
 import charline.trial.Caution;
-import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.wording.DriftText;
 import charline.wording.PlanText;
@@ -12,14 +11,13 @@ import charline.wording.SettingsText;
 import charline.wording.VerdictText;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * What to burn next of the trials that were worked on last.
  *
  * @param renewing true while it is still being worked out, or a newer one is
  * @param stratum what it is about
- * @param windowLink page of the window
+ * @param query part of an address that names it
  * @param verdict the window in a sentence
  * @param state name of the sign of the verdict
  * @param notValid why the window must not be used any more, if so
@@ -30,7 +28,7 @@ import java.util.stream.Collectors;
 public record NextView(
     boolean renewing,
     Stratum stratum,
-    String windowLink,
+    String query,
     String verdict,
     String state,
     Optional<Caution> notValid,
@@ -45,15 +43,16 @@ public record NextView(
    * @param place what it is to be burned on
    * @param setting power and speed
    * @param words passes, why, and what it risks
-   * @param recordLink Record with it dialled
+   * @param after the setting that must have left no char first, blank for none
+   * @param said names it, so that no other is taken for it once the list has changed
    */
-  public record Card(String place, String setting, String words, String recordLink) {}
+  public record Card(String place, String setting, String words, String after, String said) {}
 
   static NextView unknown(Stratum stratum) {
     return new NextView(
         true,
         stratum,
-        "/window?" + Links.of(stratum),
+        Links.of(stratum),
         "",
         "unknown",
         Optional.empty(),
@@ -65,12 +64,11 @@ public record NextView(
   static NextView of(WindowAnswer answer, boolean renewing) {
     Stratum stratum = answer.found().stratum();
     Optional<Caution> notValid = DriftText.notValid(answer.applicability().validity());
-    List<Card> cards =
-        answer.next().suggestions().stream().map(s -> card(s, answer)).collect(Collectors.toList());
+    List<Card> cards = answer.next().suggestions().stream().map(s -> card(s, answer)).toList();
     return new NextView(
         renewing,
         stratum,
-        "/window?" + Links.of(stratum),
+        Links.of(stratum),
         VerdictText.plainly(answer.found(), notValid.isEmpty()),
         WindowView.state(answer.found().verdict(), notValid.isEmpty()),
         notValid,
@@ -80,19 +78,24 @@ public record NextView(
   }
 
   private static Card card(Suggestion s, WindowAnswer answer) {
-    List<Patch> patches = answer.found().patches();
-    double power = s.setting().powerPercent();
-    double speed = s.setting().speedMillimetresPerSecond();
     return new Card(
         s.place().name(),
-        "%s %% at %s mm/s".formatted(Figures.shortest(power), Figures.shortest(speed)),
+        setting(s),
         "%s; %s; may char %s"
             .formatted(
                 SettingsText.plannedPasses(s.passes(), s.purpose()),
                 PlanText.motive(s.motive()),
                 Figures.part(s.charRiskMean())),
-        RecordLink.of(
-                patches.get(patches.size() - 1).code(), answer.next().bench(), power, speed, 1)
-            + RecordLink.on(s.place()));
+        s.onlyAfter().isEmpty()
+            ? ""
+            : setting(answer.next().suggestions().get(s.onlyAfter().getAsInt() - 1)),
+        BurnNextView.name(s));
+  }
+
+  private static String setting(Suggestion s) {
+    return "%s %% at %s mm/s"
+        .formatted(
+            Figures.shortest(s.setting().powerPercent()),
+            Figures.shortest(s.setting().speedMillimetresPerSecond()));
   }
 }

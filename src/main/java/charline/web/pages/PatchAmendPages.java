@@ -126,12 +126,7 @@ public final class PatchAmendPages {
         ctx,
         "patch-amend",
         pages.frame(
-            ctx,
-            "Put " + entry.patch().code() + " right",
-            "/ask",
-            "work.css",
-            "choose.js",
-            "refusal.js"),
+            ctx, "Put " + entry.patch().code() + " right", "/ask", "work.css", "refusal.js"),
         Map.of(
             "view",
             new AmendView(

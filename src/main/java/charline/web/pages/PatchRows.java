@@ -15,6 +15,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Patches as rows of a table, sorted and a page at a time.
@@ -35,20 +37,34 @@ public record PatchRows(
   /** In the order that the question itself asks for. */
   static final String AS_ASKED = "asked";
 
-  private static final Map<String, Comparator<PatchEntry>> ORDERS = new LinkedHashMap<>();
+  private static final Map<String, Order<?>> ORDERS = new LinkedHashMap<>();
 
   static {
-    ORDERS.put("date", Comparator.comparing(e -> e.patch().burnedAt()));
-    ORDERS.put("code", Comparator.comparing(e -> e.patch().code()));
-    ORDERS.put("power", Comparator.comparing(e -> e.patch().settings().power().value()));
-    ORDERS.put("speed", Comparator.comparing(e -> speed(e.patch().settings().form())));
-    ORDERS.put("dose", Comparator.comparing(e -> e.patch().exposure().doseJoulesPerCm2()));
-    ORDERS.put("passes", Comparator.comparing(e -> e.patch().lastReading().passes()));
-    ORDERS.put(
-        "outcome", Comparator.comparing(e -> PatchSign.of(e.patch().lastReading().outcome())));
-    ORDERS.put(
-        "board",
-        Comparator.comparing(e -> e.patch().board().name(), String.CASE_INSENSITIVE_ORDER));
+    ORDERS.put("date", Order.by(e -> e.patch().burnedAt()));
+    ORDERS.put("code", Order.by(e -> e.patch().code()));
+    ORDERS.put("power", Order.by(e -> e.patch().settings().power().value()));
+    ORDERS.put("speed", Order.by(e -> speed(e.patch().settings().form())));
+    ORDERS.put("dose", Order.by(e -> e.patch().exposure().doseJoulesPerCm2()));
+    ORDERS.put("passes", Order.by(e -> e.patch().lastReading().passes()));
+    ORDERS.put("outcome", Order.by(e -> PatchSign.of(e.patch().lastReading().outcome())));
+    ORDERS.put("board", new Order<>(e -> e.patch().board().name(), String.CASE_INSENSITIVE_ORDER));
+  }
+
+  /** Patches in the order of something that is computed once of each. */
+  private record Order<K>(Function<PatchEntry, K> key, Comparator<? super K> order) {
+    private record Keyed<K>(K key, PatchEntry entry) {}
+
+    static <K extends Comparable<? super K>> Order<K> by(Function<PatchEntry, K> key) {
+      return new Order<>(key, Comparator.naturalOrder());
+    }
+
+    List<PatchEntry> of(List<PatchEntry> found) {
+      return found.stream()
+          .map(entry -> new Keyed<>(key.apply(entry), entry))
+          .sorted(Comparator.comparing(Keyed::key, order))
+          .map(Keyed::entry)
+          .collect(Collectors.toCollection(ArrayList::new));
+    }
   }
 
   /** One patch. */
@@ -103,10 +119,7 @@ public record PatchRows(
    */
   static PatchRows of(List<PatchEntry> found, String sort, boolean falling, int asked) {
     String by = ORDERS.containsKey(sort) || sort.equals(AS_ASKED) ? sort : NEWEST;
-    List<PatchEntry> sorted = new ArrayList<>(found);
-    if (!by.equals(AS_ASKED)) {
-      sorted.sort(ORDERS.get(by));
-    }
+    List<PatchEntry> sorted = by.equals(AS_ASKED) ? found : ORDERS.get(by).of(found);
     if (falling && !by.equals(AS_ASKED)) {
       Collections.reverse(sorted);
     }

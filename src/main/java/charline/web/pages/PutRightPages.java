@@ -177,7 +177,7 @@ public final class PutRightPages {
     pages.send(
         ctx,
         "put-right",
-        pages.frame(ctx, "Put right", "/set-up", "work.css", "choose.js", "refusal.js"),
+        pages.frame(ctx, "Put right", "/set-up", "work.css", "refusal.js"),
         Map.of("view", view));
   }
 

@@ -1,7 +1,6 @@
 package charline.web.pages;
 
 import charline.exposure.Pulses;
-import charline.plan.Place;
 import charline.quantity.Figures;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
@@ -31,13 +30,6 @@ final class RecordLink {
                 Figures.shortest(bench.spot().diameterMillimetres()),
                 passes);
     return link + bench.pulses().map(RecordLink::pulses).orElse("");
-  }
-
-  /** The part that names what a patch is to be burned on. */
-  static String on(Place place) {
-    return place.isFresh()
-        ? "&fresh=" + Links.escaped(place.name())
-        : "&board=" + Links.escaped(place.name());
   }
 
   private static String pulses(Pulses pulses) {
