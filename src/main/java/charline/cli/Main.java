@@ -98,6 +98,7 @@ public final class Main {
     } finally {
       out.flush();
       err.flush();
+      desk.close();
     }
   }
 
