@@ -59,6 +59,12 @@ public final class Cache implements AutoCloseable {
     return new Cache(Optional.of(new CacheFolder(folder, mostBytes)), forms);
   }
 
+  /** The same as another build of the program would have it. */
+  Cache of(String otherBuild) {
+    build = otherBuild.getBytes(StandardCharsets.UTF_8);
+    return this;
+  }
+
   /**
    * A value, from before where it is kept.
    *

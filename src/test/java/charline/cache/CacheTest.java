@@ -195,6 +195,16 @@ class CacheTest {
   }
 
   @Test
+  void another_build_of_the_program_finds_nothing() {
+    for (String build : List.of("one", "other", "one")) {
+      try (Cache cache = cache(1 << 20).of(build)) {
+        cache.get("answer", Basis.of(BOARD, 5), Answer.class, () -> compute(BOARD));
+      }
+    }
+    assertThat(computed).hasValue(2);
+  }
+
+  @Test
   void ids_say_only_which_things_are_one() {
     ask(BOARD);
     Board same = new Board(new UUID(8, 8), BOARD.name());
