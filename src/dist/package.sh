@@ -80,18 +80,22 @@ run finish add wall-latex --coat latex:pale
 run patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1 --outcome residue
 run patch read last --passes 2 --outcome clean
 run find clean latex
+run complete board b
 # Later Javas number the classes in each list anew.
-sed 's/ id: [0-9]*$//' "$scratch"/{2,3,4,5,6}.lst | sort -u > "$scratch/classes.lst"
+sed 's/ id: [0-9]*$//' "$scratch"/{2,3,4,5,6,7}.lst | sort -u > "$scratch/classes.lst"
 "${java[@]}" -Xshare:dump -XX:SharedClassListFile="$scratch/classes.lst" \
   -XX:SharedArchiveFile="$image/lib/charline.jsa" >/dev/null
 
 # The Debian package.
 root=$target/dist/deb
-mkdir -p "$root/DEBIAN" "$root/usr"/{bin,lib} "$root/usr/share"/{man/man1,bash-completion/completions,doc/charline}
+mkdir -p "$root/DEBIAN" "$root/usr"/{bin,lib} \
+  "$root/usr/share"/{man/man1,bash-completion/completions,zsh/vendor-completions,fish/vendor_completions.d,doc/charline}
 cp -a "$image" "$root/usr/lib/charline"
 ln -s ../lib/charline/bin/charline "$root/usr/bin/charline"
 cp "$image/share/charline.1.gz" "$root/usr/share/man/man1/"
 cp "$image/share/charline-completion.bash" "$root/usr/share/bash-completion/completions/charline"
+cp "$image/share/charline-completion.zsh" "$root/usr/share/zsh/vendor-completions/_charline"
+cp "$image/share/charline-completion.fish" "$root/usr/share/fish/vendor_completions.d/charline.fish"
 cat "$image/share/charline.txt" "$image/share/THIRD-PARTY.txt" > "$root/usr/share/doc/charline/copyright"
 glibc=$(find "$image" -name '*.so' -exec objdump -T {} + 2>/dev/null | grep -o 'GLIBC_[0-9.]*' | sort -uV | tail -1)
 cat > "$root/DEBIAN/control" <<CONTROL

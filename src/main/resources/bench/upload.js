@@ -25,6 +25,7 @@ async function send(form) {
       if (reply.status !== 200) throw new Error(reply.sentence || "The file was not taken.");
       asked.append(name, reply.id);
     }
+    form.querySelectorAll("select, textarea").forEach(field => { if (field.value.trim()) asked.append(field.name, field.value); });
     location.assign(form.getAttribute("action") + "?" + asked);
   } catch (e) {
     say(said, e instanceof TypeError || e.name === "AbortError" ? "No connection, so the file was not sent. Send it again when the bench is reached." : e.message);

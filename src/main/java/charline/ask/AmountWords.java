@@ -95,6 +95,22 @@ final class AmountWords {
                   Map.entry(Amount.WAVELENGTH, "wavelength, wave length"),
                   Map.entry(Amount.RATED, "rated, rated power, rating, nominal power"))));
 
+  /** What an adjective is more of: "most slow" is least speed. */
+  static final Map<String, Comparative> PLAIN =
+      Map.ofEntries(
+          Map.entry("slow", new Comparative(Amount.SPEED, false)),
+          Map.entry("fast", new Comparative(Amount.SPEED, true)),
+          Map.entry("quick", new Comparative(Amount.SPEED, true)),
+          Map.entry("hot", new Comparative(Amount.DOSE, true)),
+          Map.entry("strong", new Comparative(Amount.DOSE, true)),
+          Map.entry("harsh", new Comparative(Amount.DOSE, true)),
+          Map.entry("gentle", new Comparative(Amount.DOSE, false)),
+          Map.entry("mild", new Comparative(Amount.DOSE, false)),
+          Map.entry("weak", new Comparative(Amount.DOSE, false)),
+          Map.entry("cool", new Comparative(Amount.DOSE, false)),
+          Map.entry("deep", new Comparative(Amount.DEPTH, true)),
+          Map.entry("shallow", new Comparative(Amount.DEPTH, false)));
+
   static final Map<String, Comparative> COMPARATIVES = comparatives();
 
   /** Spoken and slovenly units, as {@link charline.quantity.Measure} knows them. */
@@ -183,6 +199,9 @@ final class AmountWords {
     if (named == Amount.POWER_PCT && watts) {
       return Amount.POWER_W;
     }
+    if (named == Amount.DOSE && possible.equals(List.of(Amount.TEMPERATURE))) {
+      return Amount.TEMPERATURE; // "colder than 14 degrees"
+    }
     return named;
   }
 
@@ -209,6 +228,7 @@ final class AmountWords {
     add(all, Amount.MOISTURE, true, "wetter, moister");
     add(all, Amount.MOISTURE, false, "drier, dryer");
     add(all, Amount.TEMPERATURE, true, "warmer");
+    PLAIN.forEach((adjective, what) -> all.put("more " + adjective + " than", what));
     return all;
   }
 

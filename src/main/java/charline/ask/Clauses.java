@@ -4,6 +4,7 @@ import charline.ask.Piece.Denial;
 import charline.ask.Piece.Effort;
 import charline.ask.Piece.Fact;
 import charline.ask.Piece.Joint;
+import charline.ask.Piece.Once;
 import charline.ask.Piece.Passes;
 import charline.ask.Piece.Sight;
 import charline.log.search.Amount;
@@ -104,6 +105,7 @@ final class Clauses {
     Joint joint = null;
     Denial denial = null;
     boolean took = false;
+    boolean ever = false;
     boolean kept = false; // a denial goes on over "or" and "and" within one kind
     for (Piece piece : pieces) {
       if (piece instanceof Joint now) {
@@ -115,15 +117,20 @@ final class Clauses {
         kept = false;
         continue;
       }
+      if (piece == Once.EVER) {
+        ever = true;
+        continue;
+      }
       if (piece == Effort.TOOK) {
         took = true;
         continue;
       }
-      Part part = part(piece, joint, denial, took);
+      Part part = part(piece, joint, denial, took, ever);
+      ever = ever && !(piece instanceof Sight);
       took = took && !(piece instanceof Passes);
       if (kept && denial != null && !goesOn(parts, part)) {
         denial = null;
-        part = part(piece, joint, null, took);
+        part = part(piece, joint, null, took, ever);
       }
       kept = denial != null;
       parts.add(part);
@@ -138,7 +145,7 @@ final class Clauses {
         && parts.get(parts.size() - 1).group().equals(part.group());
   }
 
-  private static Part part(Piece piece, Joint joint, Denial denial, boolean took) {
+  private static Part part(Piece piece, Joint joint, Denial denial, boolean took, boolean ever) {
     boolean denied = denial != null;
     if (piece instanceof Sight sight) {
       return new Part(
@@ -146,7 +153,7 @@ final class Clauses {
           false,
           denied,
           joint,
-          new Sighting(List.of(sight.marks()), denial == Denial.NEVER));
+          new Sighting(List.of(sight.marks()), denial == Denial.NEVER || ever));
     }
     if (piece instanceof Passes passes) {
       return new Part(
@@ -360,7 +367,7 @@ final class Clauses {
       Which which =
           passes.isPresent()
               ? passes.get().took() ? Which.FIRST : Which.SOME
-              : denied && sighting.ever() ? Which.SOME : Which.LAST;
+              : sighting.ever() ? Which.SOME : Which.LAST;
       any.add(new Seen(which, marks, passes.map(Count::range).orElse(NumberRange.ANY)));
     }
     Condition made = Condition.either(any);

@@ -44,10 +44,10 @@ enum Comparison {
               "or more, or higher, or above, or over, or up, or greater, or faster, or hotter, or"
                   + " longer, or deeper, or stronger, or better, and more, and above, and up, and"
                   + " over, and higher, and faster, upwards, minimum, plus, at least, or bigger, or"
-                  + " thicker, and upwards, or wider",
+                  + " thicker, and upwards, or wider, or later, and later, onwards, onward",
               Comparison.AT_MOST,
               "or less, or fewer, or lower, or below, or under, or slower, or down, or cooler, and"
                   + " less, and below, and under, and lower, and slower, max, maximum, tops, at"
                   + " most, or smaller, and fewer, or thinner, or shallower, or weaker, and down,"
-                  + " or shorter"));
+                  + " or shorter, or earlier, and earlier, or sooner"));
 }

@@ -166,6 +166,16 @@ final class Filler {
     return ALL.contains(word);
   }
 
+  /** Whether a word is the plain form of such a verb. */
+  static boolean isVerb(String word) {
+    return VERBS.contains(word);
+  }
+
+  /** Words that hold a sentence together. */
+  static Set<String> functionWords() {
+    return FUNCTION;
+  }
+
   /** Adverbs that say nothing of how a patch was made. */
   static boolean isAdverb(String word) {
     return word.length() > 4

@@ -36,7 +36,7 @@ final class NoteWords {
                       List.of(new Has(Feature.VOID), new Condition.Not(new Has(Feature.VOID)))),
                   "including void",
                   false));
-      case NOTE -> {
+      case NOTE, WRITING -> {
         return note(at, length);
       }
       case IDLE -> {
@@ -74,7 +74,11 @@ final class NoteWords {
   /** "Note patchy", "notes that mention the hinge", "with a note". */
   private int note(int at, int length) {
     int next = at + length;
-    boolean mentioned = reader.word(at).startsWith("mention");
+    boolean written = Sense.WRITING.has(reader.phrase(at, length));
+    boolean mentioned = written || reader.word(at).startsWith("mention");
+    while (written && Set.of("it", "they", "he", "she", "this").contains(reader.word(next))) {
+      next++;
+    }
     while (Sense.MENTIONING.has(reader.word(next))
         || Set.of("that", "which", "the", "a", "an").contains(reader.word(next))) {
       mentioned |=

@@ -96,6 +96,11 @@ final class NumberPhrase {
     }
 
     private boolean comparison() {
+      if (word(at).equals("by") && passFollows(at + 1)) {
+        compare = Optional.of(Comparison.AT_MOST); // "clean by pass 2"
+        at++;
+        return true;
+      }
       for (int length = 4; length > 0; length--) {
         String phrase = AmountWords.phrase(words, at, length);
         AmountWords.Comparative comparative = AmountWords.COMPARATIVES.get(phrase);
@@ -203,8 +208,19 @@ final class NumberPhrase {
       if (place.isEmpty() || !word(at + 1).equals("pass")) {
         return Optional.empty();
       }
-      return Optional.of(
-          new Found(at + 2 - start, Amount.PASSES, NumberRange.exactly(place.getAsInt()), false));
+      at += 2;
+      // "Over the first pass" says when, "by the second pass" and "third pass or later" how many.
+      compare = compare.filter(how -> how == Comparison.AT_MOST || how == Comparison.AT_LEAST);
+      trailing();
+      Value number = new Value(0, String.valueOf(place.getAsInt()), "", Optional.empty());
+      return Optional.of(found(Amount.PASSES, number, Optional.empty(), ""));
+    }
+
+    private boolean passFollows(int from) {
+      int next = word(from).equals("the") ? from + 1 : from;
+      return word(next).equals("pass") && value(next + 1).isPresent()
+          || word(next + 1).matches("pass|passes")
+              && (Counting.ordinal(word(next)).isPresent() || value(next).isPresent());
     }
 
     /** "or more", "and below", "max" after the number. */

@@ -44,6 +44,9 @@ final class OutcomeWords {
           "actually",
           "what");
 
+  private static final Set<String> HELPING_FIRST =
+      Set.of("did", "do", "does", "has", "have", "had", "is", "are", "was", "were", "can", "not");
+
   private static final Set<String> PEOPLE =
       Set.of(
           "i",
@@ -87,7 +90,13 @@ final class OutcomeWords {
         return burned(at);
       }
       case TINTED -> reader.add(new Sight(Marks.of(Mark.TINT)));
-      case RESIDUE -> reader.add(new Sight(Marks.of(Mark.RESIDUE)));
+      case RESIDUE -> {
+        reader.add(new Sight(Marks.of(Mark.RESIDUE)));
+        boolean behind =
+            reader.word(at + length - 1).equals("left")
+                && Set.of("behind", "over").contains(reader.word(at + length));
+        return behind ? length + 1 : length;
+      }
       case FAILED -> {
         reader.remark("Failed is read as not clean.");
         reader.add(new Sight(Marks.NOT_CLEAN));
@@ -239,6 +248,21 @@ final class OutcomeWords {
       }
     }
     return 0;
+  }
+
+  /**
+   * "Ever clean" is about any reading; "did it ever clear" asks how it ended, as other questions
+   * do.
+   */
+  int ever(int at, int length) {
+    boolean asked = false;
+    for (int i = 0; i < at; i++) {
+      asked |= HELPING_FIRST.contains(reader.word(i));
+    }
+    if (!asked && isOutcome(reader.word(at + length))) {
+      reader.add(Piece.Once.EVER);
+    }
+    return length;
   }
 
   /** Whether a word means an outcome. */

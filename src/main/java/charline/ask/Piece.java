@@ -54,6 +54,11 @@ sealed interface Piece {
     TOP
   }
 
+  /** So at some reading, not only at the last one. */
+  enum Once implements Piece {
+    EVER
+  }
+
   /** It took so many passes. */
   enum Effort implements Piece {
     TOOK

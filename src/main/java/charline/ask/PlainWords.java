@@ -71,6 +71,10 @@ final class PlainWords {
     if (reader.word(at - 1).equals("how") && DEGREES.contains(reader.word(at))) {
       return 1; // "how hot can I go" asks to see doses
     }
+    int recorded = RecordedWords.read(reader, at);
+    if (recorded > 0) {
+      return recorded;
+    }
     int person = people.pronoun(at);
     if (person > 0) {
       return person;
@@ -100,6 +104,9 @@ final class PlainWords {
         return denials.read(at, length);
       }
       case NEVER -> reader.add(Denial.NEVER);
+      case EVER -> {
+        return outcomes.ever(at, length);
+      }
       case EXCEPT -> reader.add(Denial.EXCEPT);
       case BUT -> reader.add(Joint.AND);
       case MINE -> reader.names().addAsker(people.judgingFollows(at), reader.word(at));

@@ -8,7 +8,6 @@ import charline.ask.Piece.Lie;
 import charline.ask.Piece.Passes;
 import charline.ask.Question.Purpose;
 import charline.ask.time.TimePhrase;
-import charline.log.reference.Nearest;
 import charline.log.search.Amount;
 import charline.log.search.Attribute;
 import charline.log.search.Condition;
@@ -47,6 +46,7 @@ final class QuestionReader {
   private final TimePhrase times;
   private final NumberPhrase numbers;
   private final PlainWords plain;
+  private final UnknownWord unknown;
   private final List<Piece> pieces = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
   private final Wish wish = new Wish();
@@ -59,6 +59,7 @@ final class QuestionReader {
     times = new TimePhrase(clock);
     numbers = new NumberPhrase(words);
     plain = new PlainWords(this);
+    unknown = new UnknownWord(vocabulary);
   }
 
   Question read() {
@@ -206,6 +207,9 @@ final class QuestionReader {
     if (part > 0) {
       return part;
     }
+    if (Set.of("on", "over", "under").contains(word(at - 1)) && unknown.isSlip(word(at))) {
+      throw unknown.refusal(words.get(at)); // "char on ask" hardly asks
+    }
     if (Filler.is(word(at)) || Filler.isUnlessNamed(word(at)) || Filler.isAdverb(word(at))) {
       return 1;
     }
@@ -250,7 +254,7 @@ final class QuestionReader {
         return 1;
       }
     }
-    throw unknown(at);
+    throw unknown.refusal(words.get(at));
   }
 
   /** "Latex/primer" is a stack, "latex/pine" no more than both. */
@@ -366,33 +370,5 @@ final class QuestionReader {
   /** What amount is named at a word. */
   Optional<Map.Entry<Integer, Amount>> fieldAt(int at) {
     return AmountWords.field(words, at);
-  }
-
-  private Refusal unknown(int at) {
-    String typed = words.get(at).typed();
-    Optional<String> advice = vocabulary.advice(typed);
-    if (advice.isPresent()) {
-      return Refusal.usage(advice.get());
-    }
-    if (word(at).matches("[-+]?\\d.*")) {
-      return Refusal.usage(
-          "I do not know what \"%s\" is a number of; add a unit or a name, such as 50 %%, 30 mm/s, 5 J/cm2, 2 passes or spot 0.5 mm."
-              .formatted(typed));
-    }
-    List<String> near = Nearest.to(word(at), vocabulary.words());
-    if (!near.isEmpty()) {
-      return Refusal.usage(
-          "I do not know \"%s\"; nearest words in this log: %s."
-              .formatted(typed, String.join(", ", near)));
-    }
-    near = Nearest.to(word(at), Sense.words());
-    if (near.isEmpty()) {
-      near = Nearest.to(word(at), vocabulary.people());
-    }
-    return Refusal.usage(
-        near.isEmpty()
-            ? "I do not know \"%s\"; ask with families, woods, outcomes, numbers with units, names in this log, or a time such as last month."
-                .formatted(typed)
-            : "I do not know \"%s\"; nearest words: %s.".formatted(typed, String.join(", ", near)));
   }
 }

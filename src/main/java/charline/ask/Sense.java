@@ -30,7 +30,12 @@ enum Sense {
           + " scorches, scorching, singed, singe, singes, blackened, blackening, came out black,"
           + " turned black, black wood, browned, browning, too hot, overheated, overburned,"
           + " overburnt, carbonised, carbonized, burn mark, burn marks, went black, went brown,"
-          + " came out brown, turned brown"),
+          + " came out brown, turned brown, go black, goes black, gone black, going black, go"
+          + " brown, goes brown, gone brown, going brown, turn black, turns black, turning black,"
+          + " turn brown, turns brown, turning brown, become black, becomes black, became black,"
+          + " becoming black, become brown, becomes brown, became brown, becoming brown, get black,"
+          + " gets black, got black, get brown, gets brown, got brown, come out black, comes out"
+          + " black, come out brown, comes out brown"),
   BURN("burn, burned"),
   TINTED(
       "tint, tinted, tints, tinting, discoloured, discolored, discolouration, discoloration,"
@@ -62,6 +67,7 @@ enum Sense {
       "not, no, non, un, free of, free from, without, neither, none, lacking, missing, minus,"
           + " nothing"),
   NEVER("never, not ever, not once, at no time"),
+  EVER("ever, at some point, at any point, at one point"),
   EXCEPT(
       "except, except for, excluding, excl, besides, apart from, other than, but not, anything but,"
           + " all but, aside from, leave out, leaving out, ignore, ignoring, skip"),
@@ -109,6 +115,9 @@ enum Sense {
   FREE("free"),
   NOTE(
       "note, notes, noted, comment, comments, commented, remark, remarks, annotation, annotations"),
+  WRITING(
+      "wrote that, write that, writes that, written that, writing that, wrote down that, write down"
+          + " that, written down that, put down that, jotted down that"),
   MENTIONING(
       "mention, mentions, mentioning, mentioned, saying, says, said, reading, that say, that says,"
           + " about, like, contains, containing, of, with, has, have, is, was, includes, including,"

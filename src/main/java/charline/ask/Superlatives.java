@@ -98,6 +98,10 @@ final class Superlatives {
     Optional<Map.Entry<Integer, Amount>> field = reader.fieldAt(next + counted);
     if (field.isEmpty()) {
       if (reader.word(at).equals("most") || reader.word(at).equals("least")) {
+        AmountWords.Comparative plain = AmountWords.PLAIN.get(reader.word(at + length));
+        if (plain != null) { // "the most slow"
+          return ranked(plain.amount(), plain.more() == highest, at, length + 1);
+        }
         return Filler.isSeveral(reader.word(at + 1)) || reader.word(at + 1).equals("of")
             ? length
             : 0;

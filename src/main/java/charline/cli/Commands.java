@@ -10,6 +10,7 @@ import charline.cli.board.BoardShow;
 import charline.cli.board.BoardVoid;
 import charline.cli.command.CommandContext;
 import charline.cli.command.LogCommand;
+import charline.cli.completion.Completion;
 import charline.cli.demo.Demo;
 import charline.cli.finish.FinishAdd;
 import charline.cli.finish.FinishAmend;
@@ -103,6 +104,7 @@ final class Commands {
       WORDS.put(word, List.of());
     }
     WORDS.put("demo", List.of());
+    WORDS.put("completion", List.of());
   }
 
   /** Commands that have words of their own to follow. */
@@ -300,6 +302,7 @@ final class Commands {
       case "merge" -> new MergeLog();
       case "backup" -> new Backup();
       case "check" -> new Check();
+      case "completion" -> new Completion(() -> everything(desk));
       case "demo" -> new Demo(words -> Main.again(words, desk));
       default -> throw Refusal.usage("No command is called " + command + ".");
     };

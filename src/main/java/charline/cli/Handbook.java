@@ -3,10 +3,7 @@ package charline.cli;
 import charline.cli.command.Asker;
 import charline.cli.command.CommandContext;
 import charline.cli.command.Release;
-import charline.exposure.Emission;
-import charline.exposure.SpotDefinition;
-import charline.trial.Mark;
-import charline.trial.WoodForm;
+import charline.cli.completion.CompletionScript;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -14,15 +11,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 
 /** Writes the manual page and the shell completion, both from the help of the commands. */
 public final class Handbook {
@@ -36,8 +28,14 @@ public final class Handbook {
       .B CHARLINE_BY
       Your name on records if \\-\\-by is not given. Default: the login name.
       .TP
+      .B CHARLINE_CACHE
+      The folder of kept fits. Default: charline in the cache folder.
+      .TP
       .B XDG_DATA_HOME
       The data folder. Default: ~/.local/share.
+      .TP
+      .B XDG_CACHE_HOME
+      The cache folder. Default: ~/.cache.
       .SH FILES
       .TP
       .I ~/.local/share/charline/log.db
@@ -47,6 +45,10 @@ public final class Handbook {
       .TP
       .I ~/.local/share/charline/faults
       Details of faults in charline, one file for each.
+      .TP
+      .I ~/.cache/charline
+      Fits that charline keeps, so that a question asked again is answered at once. You can delete it at any
+      time.
       .SH EXIT STATUS
       .TP
       .B 0
@@ -65,47 +67,20 @@ public final class Handbook {
       A fault in charline; it prints the path of a file with the details.
       """;
 
-  private static final Map<String, List<String>> WORDS =
-      Map.of(
-          "--kind", words(Emission.values(), Emission::word),
-          "--spot-means", words(SpotDefinition.values(), SpotDefinition::word),
-          "--form", words(WoodForm.values(), WoodForm::word),
-          "--outcome", words(Mark.values(), Mark::word),
-          "--soot", List.of("yes", "no"),
-          "--on", List.of("offcut", "piece"),
-          "--take", List.of("here", "there"));
-
   private Handbook() {}
 
   /** Takes the folder to write to. */
   public static void main(String[] args) throws IOException {
     Path folder = Files.createDirectories(Path.of(args[0]));
     Files.writeString(folder.resolve("charline.1"), manual());
-    Files.writeString(folder.resolve("charline-completion.bash"), completion());
-  }
-
-  /** Completion of commands, options and files for bash, and for zsh in its bash way. */
-  static String completion() {
-    CommandLine line = Commands.everything(nobody());
-    offerWords(line);
-    return AutoComplete.bash("charline", line);
-  }
-
-  /** Options that take one of a few words offer them. */
-  private static void offerWords(CommandLine line) {
-    CommandSpec spec = line.getCommandSpec();
-    for (OptionSpec option : List.copyOf(spec.options())) {
-      List<String> words = WORDS.get(option.longestName());
-      if (words != null && option.group() == null) {
-        spec.remove(option);
-        spec.addOption(option.toBuilder().completionCandidates(words).build());
-      }
+    for (String shell : List.of("bash", "zsh", "fish")) {
+      Files.writeString(folder.resolve("charline-completion." + shell), completion(shell));
     }
-    line.getSubcommands().values().forEach(Handbook::offerWords);
   }
 
-  private static <E> List<String> words(E[] values, Function<E, String> word) {
-    return Arrays.stream(values).map(word).toList();
+  /** The completion script of a shell. */
+  static String completion(String shell) {
+    return new CompletionScript(Commands.everything(nobody())).of(shell);
   }
 
   /** The manual page in man macros. */

@@ -2,7 +2,9 @@ package charline.cli;
 
 import charline.cli.command.Asker;
 import charline.cli.command.CommandContext;
+import charline.cli.command.LogCommand;
 import charline.cli.command.ProgressLine;
+import charline.cli.completion.LogNames;
 import charline.refusal.Refusal;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -78,6 +80,10 @@ public final class Main {
   }
 
   private static int run(String[] args, CommandContext desk) {
+    if (args.length > 0 && args[0].equals(LogNames.WORD)) {
+      LogNames.print(args, desk); // before any class of the commands is loaded
+      return LogCommand.DONE;
+    }
     PrintStream out = desk.out();
     PrintStream err = desk.err();
     FailureReporter troubles = new FailureReporter(desk);
@@ -98,6 +104,7 @@ public final class Main {
     } finally {
       out.flush();
       err.flush();
+      desk.close();
     }
   }
 

@@ -1,6 +1,7 @@
 package charline.log;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.SplittableRandom;
 import java.util.UUID;
 
@@ -24,6 +25,11 @@ final class Identity {
   Identity(Clock clock, long seed) {
     this.clock = clock;
     random = new SplittableRandom(seed);
+  }
+
+  /** When an identity was given, to the millisecond. */
+  static Instant givenAt(UUID id) {
+    return Instant.ofEpochMilli(id.getMostSignificantBits() >>> 16);
   }
 
   /** Later ones are greater, even if the clock is set back or stops. */

@@ -407,6 +407,11 @@ public final class Logbook implements AutoCloseable {
     return patches.recordedSince(patch.id(), now().minusMinutes(MINUTES_OF_A_SLIP));
   }
 
+  /** True if the identity of what this log keeps was given in the last ten minutes. */
+  public boolean isFresh(UUID id) {
+    return !Identity.givenAt(id).isBefore(now().minusMinutes(MINUTES_OF_A_SLIP).toInstant());
+  }
+
   /** True if a patch was ever recorded, void or not. */
   public boolean hasPatches() {
     return patches.any();

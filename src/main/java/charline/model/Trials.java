@@ -171,6 +171,15 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, W
     return WayDesign.of(patches, way(), event == Event.CLEARING);
   }
 
+  /**
+   * The patches burned with the rig, figure, place, rest and wetting that answers are for, as far
+   * as char is told apart by them.
+   */
+  public List<Patch> inSameWay() {
+    WayDesign ways = ways(Event.CHAR);
+    return patches.stream().filter(patch -> ways.sameKind(Way.of(patch))).toList();
+  }
+
   /** Middle of the patch sizes that were recorded, in cm²; empty where none was. */
   public OptionalDouble medianPatchSquareCentimetres() {
     double[] sizes =

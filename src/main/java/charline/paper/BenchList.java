@@ -3,12 +3,7 @@ package charline.paper;
 import charline.answer.Precautions;
 import charline.plan.NextPatches;
 import charline.trial.Stratum;
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.TemplateOutput;
-import gg.jte.output.StringOutput;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The patches to burn next as a page for the bench, with boxes to tick for what is seen after every
@@ -26,9 +21,6 @@ public record BenchList(
     List<String> codes,
     SheetStamp stamp,
     Precautions precautions) {
-  private static final TemplateEngine PAGES =
-      TemplateEngine.createPrecompiled(null, ContentType.Html, null, "charline.paper.templates");
-
   public BenchList {
     codes = List.copyOf(codes);
     if (codes.size() != next.suggestions().size()) {
@@ -45,8 +37,6 @@ public record BenchList(
 
   /** The page: the same in, the same bytes out. */
   public String html() {
-    TemplateOutput output = new StringOutput();
-    PAGES.render("benchlist.jte", Map.of("page", BenchListPage.of(this)), output);
-    return output.toString();
+    return BenchListPage.of(this).html();
   }
 }

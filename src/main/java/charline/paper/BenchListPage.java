@@ -1,11 +1,14 @@
 package charline.paper;
 
+import charline.answer.Precautions;
 import charline.exposure.HandPass;
 import charline.exposure.LineScan;
+import charline.exposure.Settings;
 import charline.plan.NextPatches;
 import charline.plan.Suggestion;
 import charline.quantity.Figures;
 import charline.trial.Caution;
+import charline.trial.Stratum;
 import charline.window.RigSetup;
 import charline.window.SpeedKnob;
 import charline.wording.CautionText;
@@ -14,9 +17,14 @@ import charline.wording.PrecautionText;
 import charline.wording.SettingsText;
 import charline.wording.SpotsText;
 import charline.wording.WayText;
-import java.util.ArrayList;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.TemplateOutput;
+import gg.jte.output.StringOutput;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * The words of a bench list.
@@ -59,7 +67,7 @@ public record BenchListPage(
    * @param why the reason
    * @param only what must have been seen before, blank where nothing must
    * @param risk char risk with its bound
-   * @param spots charred spots per m² with their bound
+   * @param spots charred spots per m² with their bound, blank where none are promised
    * @param boxes true for every pass that is to be read
    */
   public record Line(
@@ -75,85 +83,100 @@ public record BenchListPage(
       String spots,
       List<Boolean> boxes) {}
 
+  private static final TemplateEngine PAGES =
+      TemplateEngine.createPrecompiled(null, ContentType.Html, null, "charline.paper.templates");
+
   /** Cautions of every patch that the list does not say in other words. */
   private static final Set<String> ROOM = Set.of("Room", "Dust collector");
 
   static BenchListPage of(BenchList list) {
     List<Suggestion> patches = list.next().suggestions();
     int most = patches.stream().mapToInt(Suggestion::passes).max().orElse(1);
-    List<String> heads = new ArrayList<>();
-    for (int pass = 1; pass <= most; pass++) {
-      heads.add(String.valueOf(pass));
-    }
-    List<Line> rows = new ArrayList<>();
-    for (int k = 0; k < patches.size(); k++) {
-      rows.add(line(list.next(), patches.get(k), list.codes(), most));
-    }
+    List<Line> rows =
+        patches.stream().map(patch -> line(list.next(), patch, list.codes(), most)).toList();
     RigSetup bench = list.next().bench();
     return new BenchListPage(
         "%s on %s: to burn next".formatted(list.stratum().family(), list.stratum().wood()),
-        "Rig %s, %s %d nm, on %s"
+        "Rig %s, %s, on %s"
             .formatted(
-                bench.rig().name(),
-                list.stratum().emission().word(),
-                list.stratum().wavelengthNanometres(),
-                PlanText.site(list.next().site())),
-        PrecautionText.inShort(list.precautions())
-            .map(words -> "Before the beam: " + words + ".")
-            .orElse(""),
+                bench.rig().name(), light(list.stratum()), PlanText.site(list.next().site())),
+        poison(list.precautions()),
         PlanText.standing(list.next().standing()),
         PlanText.advice(list.next().advice()),
         StandingCautions.warning(List.of(), list.stratum()).orElse(""),
-        "Eyewear marked for %d nm, extraction at the head and a fire watch of an hour come before any patch."
-            .formatted(list.stratum().wavelengthNanometres()),
-        list.precautions().cautions().stream()
-            .filter(caution -> !caution.always() || ROOM.contains(caution.topic()))
-            .toList(),
+        before(String.valueOf(list.stratum().wavelengthNanometres())),
+        cautions(list.precautions()),
         fixed(bench) + WayText.fixed(list.next().window().flatMap(found -> found.charFit())),
-        heads,
+        heads(most),
         rows,
-        "%s, charline %s, %s%s"
-            .formatted(
-                list.stamp().logName(),
-                list.stamp().programVersion(),
-                list.stamp().printedAt().toLocalDate(),
-                list.stamp().by().map(who -> ", " + who).orElse("")));
+        list.stamp().inShort());
+  }
+
+  static String light(Stratum stratum) {
+    return "%s %d nm".formatted(stratum.emission().word(), stratum.wavelengthNanometres());
+  }
+
+  static String poison(Precautions precautions) {
+    return PrecautionText.inShort(precautions)
+        .map(words -> "Before the beam: " + words + ".")
+        .orElse("");
+  }
+
+  static String before(String nanometres) {
+    return "Eyewear marked for %s nm, extraction at the head and a fire watch of an hour come before any patch."
+        .formatted(nanometres);
+  }
+
+  static List<Caution> cautions(Precautions precautions) {
+    return precautions.cautions().stream()
+        .filter(caution -> !caution.always() || ROOM.contains(caution.topic()))
+        .toList();
+  }
+
+  /** "1", "2", ... up to the most passes. */
+  static List<String> heads(int most) {
+    return IntStream.rangeClosed(1, most).mapToObj(String::valueOf).toList();
+  }
+
+  /** Whether each pass up to the most is to be read. */
+  static List<Boolean> boxes(int passes, int most) {
+    return IntStream.rangeClosed(1, most).mapToObj(pass -> pass <= passes).toList();
+  }
+
+  static String risk(double mean, double upper) {
+    return "%s, at most %s"
+        .formatted(Figures.percent(mean), Figures.atMost(upper))
+        .replace(" %", "\u00a0%");
   }
 
   private static Line line(NextPatches next, Suggestion s, List<String> codes, int most) {
-    List<Boolean> boxes = new ArrayList<>();
-    for (int pass = 1; pass <= most; pass++) {
-      boxes.add(pass <= s.passes());
-    }
     return new Line(
         codes.get(s.number() - 1),
         s.place().name(),
         s.place().isFresh(),
         SettingsText.power(s.settings().power()),
-        speed(s),
+        speed(s.settings()),
         Figures.significant(s.setting().doseJoulesPerCm2(), 3) + " J/cm²",
         PlanText.motive(s.motive()),
         s.onlyAfter().isPresent()
             ? "only if %s did not char".formatted(codes.get(s.onlyAfter().getAsInt() - 1))
             : "",
-        "%s, at most %s"
-            .formatted(Figures.percent(s.charRiskMean()), Figures.atMost(s.charRiskUpper()))
-            .replace(" %", "\u00a0%"),
+        risk(s.charRiskMean(), s.charRiskUpper()),
         SpotsText.of(next.charredSpots(s)),
-        boxes);
+        boxes(s.passes(), most));
   }
 
-  private static String speed(Suggestion s) {
-    if (s.settings().form() instanceof HandPass hand) {
+  static String speed(Settings settings) {
+    if (settings.form() instanceof HandPass hand) {
       return "hand " + Figures.significant(hand.handSpeedMillimetresPerSecond(), 3) + " mm/s";
     }
-    if (s.settings().form() instanceof LineScan scan) {
+    if (settings.form() instanceof LineScan scan) {
       return "scan " + Figures.significant(scan.spotSpeedMillimetresPerSecond(), 3) + " mm/s";
     }
     return "timed as before";
   }
 
-  private static String fixed(RigSetup bench) {
+  static String fixed(RigSetup bench) {
     String pulses =
         bench
             .pulses()
@@ -166,6 +189,13 @@ public record BenchListPage(
             pulses,
             bench.speed().kind() == SpeedKnob.Kind.HAND ? "width" : "line spacing",
             Figures.shortest(bench.speed().acrossMillimetres()));
+  }
+
+  /** The page: the same in, the same bytes out. */
+  String html() {
+    TemplateOutput output = new StringOutput();
+    PAGES.render("benchlist.jte", Map.of("page", this), output);
+    return output.toString();
   }
 
   /** True if some board is still to be found. */

@@ -20,4 +20,11 @@ public record SheetStamp(
     Objects.requireNonNull(printedAt, "Say when the sheet is printed.");
     Objects.requireNonNull(by);
   }
+
+  /** Log, version, day and person. */
+  String inShort() {
+    return "%s, charline %s, %s%s"
+        .formatted(
+            logName, programVersion, printedAt.toLocalDate(), by.map(who -> ", " + who).orElse(""));
+  }
 }

@@ -303,6 +303,7 @@ final class PatchSelection {
       case COLD_SIDE -> Motive.COLD_SIDE;
       case CONTROL -> Motive.CONTROL;
       case CONFIRM -> Motive.CONFIRM;
+      case TELL_APART -> throw new IllegalArgumentException("Pairs are chosen by PairPlan.");
     };
   }
 

@@ -15,7 +15,9 @@ public enum Purpose {
   /** Repeats a setting to see whether the rig still does the same. */
   CONTROL("control"),
   /** Repeats the start setting of a window that stands. */
-  CONFIRM("confirm");
+  CONFIRM("confirm"),
+  /** One of a pair that tells two ways of working apart. */
+  TELL_APART("tell apart");
 
   private final String word;
 

@@ -4,6 +4,8 @@ import charline.log.Logbook;
 import charline.log.sheet.ImportResult;
 import charline.log.sheet.RigSheet;
 import charline.log.sheet.SampleSheet;
+import charline.log.sheet.SheetColumns;
+import charline.log.sheet.SheetManner;
 import charline.log.sheet.TrialSheet;
 import charline.log.sheet.TrialSheetImporter;
 import charline.progress.WorkWatch;
@@ -13,6 +15,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Brings trial sheets into a log, with the rigs and samples that belong to them: everything or
@@ -77,28 +80,72 @@ public final class SheetImport {
     }
   }
 
-  /** Reads the files; needs no log. */
-  public static Sheets read(Files files) {
-    return new Sheets(
-        files,
-        files.rigs().map(file -> RigSheet.read(file, files.checks(), files.upkeep())),
-        files.trials().stream().map(TrialSheet::read).toList(),
-        files.samples().map(SampleSheet::read));
+  /**
+   * What came of a file.
+   *
+   * @param file its name
+   * @param rigs what a rig sheet brought
+   * @param trials what a trial sheet brought
+   * @param columns what became of columns of a trial sheet that are not charline's own
+   * @param samples new results of a sample sheet
+   */
+  public record Done(
+      String file,
+      Optional<RigSheet.Brought> rigs,
+      Optional<ImportResult> trials,
+      Optional<SheetColumns> columns,
+      OptionalInt samples) {
+    /** In a sentence. */
+    public String sentence() {
+      String what =
+          trials
+              .map(result -> result.words() + columns.map(SheetColumns::words).orElse(""))
+              .or(() -> rigs.map(Done::words))
+              .orElseGet(
+                  () ->
+                      Figures.count(samples.orElse(0), "new sample result", "new sample results"));
+      return "%s: %s.".formatted(file, what);
+    }
+
+    private static String words(RigSheet.Brought brought) {
+      return Figures.count(brought.rigs(), "new rig", "new rigs")
+          + further(brought.furtherChecks(), "further power check", "further power checks")
+          + further(brought.furtherUpkeep(), "further upkeep entry", "further upkeep entries");
+    }
+
+    private static String further(int count, String one, String many) {
+      return count == 0 ? "" : ", " + Figures.count(count, one, many);
+    }
   }
 
-  /** Imports the sheets; gives what came of each, a sentence each. */
-  public List<String> add(Sheets sheets) {
+  /**
+   * Reads the files; needs no log.
+   *
+   * @param manner how sheets are to be read that a person laid out
+   */
+  public static Sheets read(Files files, SheetManner manner) {
+    return new Sheets(
+        files,
+        files
+            .rigs()
+            .map(file -> RigSheet.read(file, files.checks(), files.upkeep(), manner.dates())),
+        files.trials().stream().map(file -> TrialSheet.read(file, manner)).toList(),
+        files.samples().map(file -> SampleSheet.read(file, manner.dates())));
+  }
+
+  /** Imports the sheets; gives what came of each. */
+  public List<Done> add(Sheets sheets) {
     return run(sheets, false);
   }
 
   /** Looks what would come of each, and records nothing. */
-  public List<String> check(Sheets sheets) {
+  public List<Done> check(Sheets sheets) {
     return run(sheets, true);
   }
 
-  private List<String> run(Sheets sheets, boolean check) {
+  private List<Done> run(Sheets sheets, boolean check) {
     Files files = sheets.files();
-    List<String> done = new ArrayList<>();
+    List<Done> done = new ArrayList<>();
     try {
       log.inTransaction(
           () -> {
@@ -118,31 +165,34 @@ public final class SheetImport {
     return done;
   }
 
-  private String addRigs(Path file, RigSheet sheet) {
+  private Done addRigs(Path file, RigSheet sheet) {
     RigSheet.Brought brought =
         sheet.addTo(log, clock, by, sure ? Optional.empty() : Optional.of(hint));
-    return "%s: %s%s%s."
-        .formatted(
-            file.getFileName(),
-            Figures.count(brought.rigs(), "new rig", "new rigs"),
-            further(brought.furtherChecks(), "further power check", "further power checks"),
-            further(brought.furtherUpkeep(), "further upkeep entry", "further upkeep entries"));
+    return new Done(
+        name(file), Optional.of(brought), Optional.empty(), Optional.empty(), OptionalInt.empty());
   }
 
-  private static String further(int count, String one, String many) {
-    return count == 0 ? "" : ", " + Figures.count(count, one, many);
+  private Done addSamples(Path file, SampleSheet sheet) {
+    return new Done(
+        name(file),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalInt.of(sheet.addTo(log, by)));
   }
 
-  private String addSamples(Path file, SampleSheet sheet) {
-    return "%s: %s."
-        .formatted(
-            file.getFileName(),
-            Figures.count(sheet.addTo(log, by), "new sample result", "new sample results"));
-  }
-
-  private String addTrials(Path file, TrialSheet sheet) {
+  private Done addTrials(Path file, TrialSheet sheet) {
     ImportResult done = new TrialSheetImporter(log, clock, hint).watched(progress).add(sheet, sure);
-    return "%s: %s.".formatted(file.getFileName(), done.words());
+    return new Done(
+        name(file),
+        Optional.empty(),
+        Optional.of(done),
+        Optional.of(sheet.columns()),
+        OptionalInt.empty());
+  }
+
+  private static String name(Path file) {
+    return String.valueOf(file.getFileName());
   }
 
   /** Undoes the transaction of a dry run. */

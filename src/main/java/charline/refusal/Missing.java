@@ -15,5 +15,9 @@ public enum Missing {
   /** Scan width of a head led by hand. */
   SCAN_WIDTH,
   /** Patches of the coat on the piece. */
-  PIECE_PATCHES
+  PIECE_PATCHES,
+  /** Whether dates of a sheet begin with the day or with the month. */
+  DATE_ORDER,
+  /** What headings of a sheet mean, or what becomes of their columns. */
+  HEADINGS
 }

@@ -62,6 +62,11 @@ public final class Refusal extends RuntimeException {
     return new Refusal(Kind.DATA, sentence, null);
   }
 
+  /** The same where a face knows how a person says what is lacking. */
+  public static Refusal data(Missing what, String sentence) {
+    return new Refusal(Kind.DATA, sentence, null, what);
+  }
+
   /** The same for a failure that something else caused. */
   public static Refusal data(String sentence, Throwable cause) {
     return new Refusal(Kind.DATA, sentence, cause);

@@ -1,5 +1,6 @@
 package charline.web;
 
+import charline.answer.KeptFits;
 import charline.log.Logbook;
 import charline.refusal.Refusal;
 import charline.web.live.LiveAnswers;
@@ -47,7 +48,17 @@ public final class PageServer implements AutoCloseable {
    * @throws Refusal if the port is taken
    */
   public static PageServer start(Logbook log, PageOptions options) {
-    LiveModels models = new LiveModels(log);
+    return start(log, options, KeptFits.inMemory());
+  }
+
+  /**
+   * The same where the log may have been fitted before.
+   *
+   * @param kept fits from then, to which new ones are added
+   * @throws Refusal if the port is taken
+   */
+  public static PageServer start(Logbook log, PageOptions options, KeptFits kept) {
+    LiveModels models = new LiveModels(log, kept);
     LiveAnswers answers = new LiveAnswers(models, options.clock());
     AccessFilter door =
         new AccessFilter(

@@ -75,6 +75,16 @@ public sealed interface Reason {
   record FinishNotSeen(int uncleared, int cleared) implements Reason {}
 
   /**
+   * Most patches were burned in other ways: a window for this one reaches no hotter than so many
+   * patches of its own that came through.
+   *
+   * @param own patches burned in this way
+   * @param all patches of the trials
+   * @param unharmed patches that have to come through
+   */
+  record WayHardlyTried(int own, int all, int unharmed) implements Reason {}
+
+  /**
    * Control patches on the piece charred inside the window.
    *
    * @param patches their codes

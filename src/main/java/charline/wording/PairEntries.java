@@ -2,6 +2,7 @@ package charline.wording;
 
 import charline.answer.CompareAnswer.Contender;
 import charline.answer.PairsAnswer;
+import charline.exposure.Figure;
 import charline.log.PlannedPatch;
 import charline.plan.PairList.Burn;
 import charline.plan.PairList.Pair;
@@ -14,28 +15,30 @@ import java.util.UUID;
 import java.util.function.Supplier;
 
 /**
- * Pairs of patches that tell two ways of working apart as plans of the log.
+ * Pairs of patches as plans of the log, which gives them their codes.
  *
  * @param answer the pairs
  * @param newId gives each plan its identity
- * @param at when it is planned
- * @param by who plans it
+ * @param at when they are planned
+ * @param by who plans them
  */
 public record PairEntries(PairsAnswer answer, Supplier<UUID> newId, OffsetDateTime at, String by) {
+  /** Both patches of each pair, in the order of burning. */
+  public List<PlannedPatch> all() {
+    return answer.list().pairs().stream().flatMap(pair -> of(pair).stream()).toList();
+  }
 
   /** Both patches of a pair, the one to burn first before the other. */
   public List<PlannedPatch> of(Pair pair) {
     return pair.burns().stream().map(burn -> plan(pair, burn)).toList();
   }
 
-  private Contender way(Burn burn) {
-    return burn.ofFirst() ? answer.compared().first() : answer.compared().second();
-  }
-
   private PlannedPatch plan(Pair pair, Burn burn) {
-    Contender way = way(burn);
-    Stratum stratum = way.subject().trials().stratum();
-    CompareText words = new CompareText(answer.compared());
+    PairsText words = new PairsText(answer);
+    Contender way = burn.ofFirst() ? answer.compared().first() : answer.compared().second();
+    Stratum stratum = way.found().stratum();
+    Optional<Figure> figure =
+        way.subject().question().way().figure().or(() -> way.subject().trials().way().figure());
     return new PlannedPatch(
         newId.get(),
         "",
@@ -45,12 +48,10 @@ public record PairEntries(PairsAnswer answer, Supplier<UUID> newId, OffsetDateTi
         pair.place().board(),
         pair.place().name(),
         burn.settings(),
-        way.subject().question().way().figure().or(() -> way.subject().trials().way().figure()),
+        figure,
         burn.passes(),
-        Purpose.HOT_SIDE.word(),
-        "tells %s from %s: this one %s, the other beside it"
-            .formatted(
-                words.first(), words.second(), burn.ofFirst() ? words.first() : words.second()),
+        Purpose.TELL_APART.word(),
+        words.reason(pair, burn),
         Optional.empty(),
         at,
         Optional.of(by),

@@ -9,19 +9,61 @@ import charline.plan.PairList.Pair;
 import charline.quantity.Figures;
 import charline.trial.Board;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Pairs of patches that tell two ways of working apart, in words and as JSON.
  *
  * @param answer the pairs and what the trials say so far
+ * @param codes codes reserved for them in the order of burning; none where none are
  */
-public record PairsText(PairsAnswer answer) {
+public record PairsText(PairsAnswer answer, List<String> codes) {
+  public PairsText {
+    codes = List.copyOf(codes);
+  }
+
+  /** Pairs without codes. */
+  public PairsText(PairsAnswer answer) {
+    this(answer, List.of());
+  }
+
+  /** The code of a patch. */
+  private Optional<String> code(Pair pair, int burn) {
+    return codes.isEmpty()
+        ? Optional.empty()
+        : Optional.of(codes.get(2 * (pair.number() - 1) + burn));
+  }
+
+  /** What the first way is called. */
+  public String first() {
+    return compared().first();
+  }
+
+  /** What the second way is called. */
+  public String second() {
+    return compared().second();
+  }
+
+  /** What the trials say of the two so far. */
+  public String sentence() {
+    return compared().sentence();
+  }
+
   private CompareText compared() {
     return new CompareText(answer.compared());
   }
 
-  private String name(Burn burn) {
+  /** What the way of a patch is called. */
+  public String name(Burn burn) {
     return burn.ofFirst() ? compared().first() : compared().second();
+  }
+
+  /** Why a patch is burned: "pair 2: circle, beside line". */
+  public String reason(Pair pair, Burn burn) {
+    return "pair %d: %s, beside %s"
+        .formatted(
+            pair.number(), name(burn), burn.ofFirst() ? compared().second() : compared().first());
   }
 
   /** The list for a terminal. */
@@ -53,7 +95,10 @@ public record PairsText(PairsAnswer answer) {
 
   /** Both patches of a pair, a sentence each, the one to burn first before the other. */
   public List<String> words(Pair pair) {
-    return pair.burns().stream().map(this::words).toList();
+    return IntStream.range(0, pair.burns().size())
+        .mapToObj(
+            k -> code(pair, k).map(code -> code + "  ").orElse("") + words(pair.burns().get(k)))
+        .toList();
   }
 
   private String words(Burn burn) {
@@ -94,7 +139,10 @@ public record PairsText(PairsAnswer answer) {
   }
 
   private Json json(Pair pair) {
-    List<Json> patches = pair.burns().stream().map(this::json).toList();
+    List<Json> patches =
+        IntStream.range(0, pair.burns().size())
+            .mapToObj(k -> json(code(pair, k), pair.burns().get(k)))
+            .toList();
     return new Json()
         .put("number", pair.number())
         .put("board", pair.place().board().map(Board::name))
@@ -102,9 +150,10 @@ public record PairsText(PairsAnswer answer) {
         .put("patches", patches);
   }
 
-  private Json json(Burn burn) {
+  private Json json(Optional<String> code, Burn burn) {
     Json json =
         new Json()
+            .put("patch", code)
             .put("way", name(burn))
             .put("rig", burn.bench().rig().name())
             .put("passes", burn.passes());

@@ -22,12 +22,12 @@ public final class QuestionReport {
 
       Written by `mvn -q test-compile exec:java@questions`; do not edit it by hand.
 
-      Questions of three tables in `src/test/resources/ask` are put to a log of %d patches: the sample trials and 52 more of the
+      Questions of four tables in `src/test/resources/ask` are put to a log of %d patches: the sample trials and 52 more of the
       same boathouse. The patches that answer a question were written down as a rule by a person and are worked out in Java from
       the patches themselves (`Expectation`), not from the grammar. Right is the same set of patches, or a refusal where one must
       come; wrong is another set, whatever the head line says. Every answer begins with how the question was read.
 
-      `questions.txt` grew with the grammar. The other two tables, and 100 rows that are in `questions.txt` by now, were written
+      `questions.txt` grew with the grammar. The other tables, and 100 rows that are in `questions.txt` by now, were written
       before the grammar was tried on them, in other words than those before. What they showed was mended afterwards, so that
       the shares at the end are those of questions seen by now. When they were put for the first time:
 
@@ -36,9 +36,12 @@ public final class QuestionReport {
       | 100 rows of `questions.txt` | 100 | 75 %% | 15 %% | 10 %% |
       | `questions-unseen.txt` | 100 | 83 %% | 6 %% | 11 %% |
       | `questions-third.txt` | 107 | 93.5 %% | 0.9 %% | 5.6 %% |
+      | `questions-fourth.txt` | 100 | 81 %% | 14 %% | 5 %% |
 
-      In each, up to eight of those not right were faults of the table. All were written by the author of the grammar; what other
-      people ask may do worse.
+      In each of the first three, up to eight of those not right were faults of the table; they were written by the author of the
+      grammar. The fourth is somebody else's, who had seen neither the grammar nor a table. Nine of its questions have a mistyped
+      word on purpose and want it read as it was meant; charline offers the right word instead and reads nothing that was not
+      typed. Of the 91 others, 81 were right (89 %%), 5 refused and 5 wrong.
 
       Now:
 
@@ -53,7 +56,12 @@ public final class QuestionReport {
       text.append("| table | manner | questions | right | refused | wrong |\n");
       text.append("| --- | --- | ---: | ---: | ---: | ---: |\n");
       StringBuilder failures = new StringBuilder();
-      for (String table : List.of("questions.txt", "questions-unseen.txt", "questions-third.txt")) {
+      for (String table :
+          List.of(
+              "questions.txt",
+              "questions-unseen.txt",
+              "questions-third.txt",
+              "questions-fourth.txt")) {
         List<Outcome> outcomes = Corpus.ask(table, log);
         Map<String, List<Outcome>> manners =
             outcomes.stream()

@@ -232,4 +232,28 @@ class CompareCommandsTest {
   private static double dose(Object patch) {
     return ((Number) ((Map<?, ?>) patch).get("dose_j_cm2")).doubleValue();
   }
+
+  @Test
+  void pairs_are_planned_and_printed_with_their_codes() throws IOException {
+    Path page = folder.resolve("pairs.html");
+    String command = "next latex pine --figure circle --compare figure=line --count 2 --to ";
+    String plans = shell.flat("plan list");
+    assertThat(shell.run(command + folder.resolve("nowhere").resolve("pairs.html")).code())
+        .isNotZero();
+    assertThat(shell.flat("plan list")).as("no code is taken without a page").isEqualTo(plans);
+    String listed = shell.flat(command + page);
+    assertThat(listed)
+        .containsPattern("P-\\d{4} circle: ")
+        .containsPattern("P-\\d{4} line: ")
+        .containsPattern("P-\\d{4} to P-\\d{4} are reserved");
+    assertThat(Files.readString(page))
+        .contains("<h1>latex on pine: circle beside line</h1>")
+        .contains("pair 1: circle, beside line", "pair 2: line, beside circle")
+        .contains("Eyewear marked for 1064 nm", "side by side on one board")
+        .containsPattern("<td class=\"code\">P-\\d{4}</td>")
+        .doesNotContain("<br></td>");
+    assertThat(shell.flat("plan list"))
+        .contains("pair 1: circle, beside line")
+        .containsPattern("P-\\d{4}");
+  }
 }

@@ -40,7 +40,8 @@ class HelpTest {
           "rig upkeep void",
           "board join",
           "board void",
-          "finish join");
+          "finish join",
+          "completion");
 
   @TempDir Path folder;
 

@@ -143,6 +143,8 @@ class InstalledJourneyTest {
     assertThat(completed(completion, "patch add --outc")).isEqualTo("--outcome");
     assertThat(completed(completion, "mer")).isEqualTo("merge");
     assertThat(completed(completion, "rig add heron --kind p")).isEqualTo("pulsed");
+    assertThat(root.resolve("usr/share/zsh/vendor-completions/_charline")).isNotEmptyFile();
+    assertThat(root.resolve("usr/share/fish/vendor_completions.d/charline.fish")).isNotEmptyFile();
   }
 
   @Test
@@ -163,7 +165,7 @@ class InstalledJourneyTest {
         source "$1"
         COMP_WORDS=(charline $2)
         COMP_CWORD=$((${#COMP_WORDS[@]} - 1))
-        _complete_charline charline "${COMP_WORDS[COMP_CWORD]}" "${COMP_WORDS[COMP_CWORD - 1]}"
+        _charline charline "${COMP_WORDS[COMP_CWORD]}" "${COMP_WORDS[COMP_CWORD - 1]}"
         echo "${COMPREPLY[*]}"
         """;
     Process bash =

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.cli.Shell.Person;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,6 +81,36 @@ class PatchNextCommandTest {
         .containsExactly(
             "What changed (18, 60%, 2p, on BOARD; Enter for nothing) []",
             "Outcome (clean, tint, char, residue)");
+  }
+
+  @Test
+  void nor_does_any_other_slip_of_the_last_minutes() {
+    shell
+        .mustDo("board add slipway --wood oak")
+        .mustDo("rig check Heron --metered 190W")
+        .mustDo("rig upkeep Heron --what service")
+        .mustDo("sample add lead free --finish wall-latex")
+        .mustDo("wood add driftwood --like pine")
+        .mustDo("family add \"oar varnish\" --like varnish");
+    List<String> slips =
+        List.of(
+            "board void slipway",
+            "rig check void Heron last",
+            "rig upkeep void Heron last",
+            "sample amend S-0001 --result found",
+            "sample void S-0001",
+            "wood amend driftwood --like oak",
+            "family amend \"oar varnish\" --like shellac");
+    shell.at("2026-06-01T12:41:00Z");
+    slips.forEach(
+        slip ->
+            assertThat(shell.run(slip).err())
+                .as(slip)
+                .startsWith("--why: ")
+                .endsWith(" only with a reason; give one.\n"));
+    shell.at("2026-06-01T12:39:00Z");
+    slips.forEach(shell::mustDo);
+    assertThat(shell.run("board show slipway").out()).contains("void because", "slip");
   }
 
   @Test

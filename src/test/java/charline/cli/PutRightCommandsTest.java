@@ -101,8 +101,10 @@ class PutRightCommandsTest {
     shell.mustDo("rig check Heron --metered 190W --at 2026-05-20");
     shell.mustDo(BURN);
 
+    shell.at("2026-06-01T12:41:00Z");
     assertThat(shell.run("rig check void Heron 2026-05-20").err())
         .isEqualTo("--why: a power check is void only with a reason; give one.\n");
+    shell.at("2026-06-01T12:30:00Z");
     assertThat(shown("rig check void Heron 2026-05-20 --why \"meter not warm\""))
         .isEqualTo(
             "The power check of rig Heron, 190 W at 100 % on 2026-05-20 at 12:00, is void:\n"
@@ -132,8 +134,8 @@ class PutRightCommandsTest {
     assertThat(shell.run("rig check amend Heron 2026-05-01 --metered 49W").err())
         .isEqualTo(
             "More than one power check of rig Heron is meant by \"2026-05-01\"; it has 48 W at 30 %"
-                + " on 2026-05-01 at 09:00, 196 W at 100 % on 2026-05-01 at 09:05. Name one as last,"
-                + " 2026-06-01, \"2026-06-01 09:30\" or \"2026-06-01 60%\".\n");
+                + " on 2026-05-01 at 09:00, 196 W at 100 % on 2026-05-01 at 09:05. Name one as"
+                + " last, 2026-06-01, \"2026-06-01 09:30\" or \"2026-06-01 60%\".\n");
     shell.mustDo("rig check amend Heron \"2026-05-01 30%\" --metered 49W");
     shell.mustDo("rig check amend Heron \"2026-05-01 09:05\" --metered 195W");
     assertThat(shown("rig show Heron")).contains("49 W at 30 %", "195 W at 100 %");

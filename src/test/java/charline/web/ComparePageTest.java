@@ -87,7 +87,7 @@ class ComparePageTest {
         .extracting(plan -> plan.figure().orElseThrow().word())
         .containsExactlyInAnyOrder("circle", "line");
     assertThat(plans).extracting(PlannedPatch::place).containsOnly(plans.get(0).place());
-    assertThat(record).contains("Plan " + plans.get(0).code(), "tells circle from line: this one ");
+    assertThat(record).contains("Plan " + plans.get(0).code(), "pair 1: ");
     assertThat(served.page(LATEX + ways))
         .contains("Planned already", "/record?plan=" + plans.get(1).code());
     assertThat(served.post(LATEX.replace("?", "/burn?") + ways, "said=nothing"))

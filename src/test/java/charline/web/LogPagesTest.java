@@ -45,6 +45,28 @@ class LogPagesTest {
   }
 
   @Test
+  void a_sheet_of_a_persons_own_is_read_as_they_say_and_its_headings_are_remembered()
+      throws Exception {
+    Path sheet =
+        Files.writeString(
+            folder.resolve("own.csv"),
+            """
+            patch,date,rig,board,wood,family,power_pct,width_mm,hand_mm_s,passes,outcome,helper
+            S-1,03/05/2026 10:00,heron,shed,oak,shellac,40,60,30,1,residue,Bo
+            """);
+    String files = "trials=" + served.file(sheet);
+    assertThat(served.refusal("log/import?" + files)).contains("date", "helper");
+    String said = files + "&extra=note&map=date%3Dburned_at";
+    assertThat(served.refusal("log/import?" + said)).contains("say which comes first");
+    assertThat(served.page("log/import?" + said + "&dates=day-first"))
+        .contains("1 patch with 1 reading", "in the notes: \"helper\"");
+    assertThat(served.charline("import --headings")).contains("No heading");
+    assertThat(served.post("log/import?" + said + "&dates=day-first", "")).contains("Imported");
+    assertThat(served.charline("patch show S-1")).contains("2026-05-03", "helper: Bo");
+    assertThat(served.charline("import --headings")).contains("\"date\" is read as burned_at");
+  }
+
+  @Test
   void what_cannot_be_imported_is_refused_in_a_sentence_and_nothing_is_recorded() throws Exception {
     int before = patches();
     Path sheet = folder.resolve("odd.csv");

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.Year;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -22,6 +23,32 @@ final class DatedDays {
   private static final Pattern MONTH =
       Pattern.compile(
           "jan(uary)?|feb(ruary)?|mar(ch)?|apr(il)?|may|june?|july?|aug(ust)?|sept?(ember)?|oct(ober)?|nov(ember)?|dec(ember)?");
+
+  /** As people of other countries write them. */
+  private static final Map<String, Integer> ELSEWHERE =
+      Map.ofEntries(
+          Map.entry("januar", 1),
+          Map.entry("janvier", 1),
+          Map.entry("februar", 2),
+          Map.entry("fevrier", 2),
+          Map.entry("février", 2),
+          Map.entry("märz", 3),
+          Map.entry("maerz", 3),
+          Map.entry("avril", 4),
+          Map.entry("mai", 5),
+          Map.entry("juni", 6),
+          Map.entry("juin", 6),
+          Map.entry("juli", 7),
+          Map.entry("juillet", 7),
+          Map.entry("aout", 8),
+          Map.entry("août", 8),
+          Map.entry("septembre", 9),
+          Map.entry("oktober", 10),
+          Map.entry("octobre", 10),
+          Map.entry("novembre", 11),
+          Map.entry("dezember", 12),
+          Map.entry("decembre", 12),
+          Map.entry("décembre", 12));
 
   private static final Pattern DAY_OF_MONTH = Pattern.compile("(\\d{1,2})(?:st|nd|rd|th)?");
 
@@ -111,11 +138,12 @@ final class DatedDays {
   }
 
   static boolean isMonth(String word) {
-    return MONTH.matcher(word).matches();
+    return MONTH.matcher(word).matches() || ELSEWHERE.containsKey(word);
   }
 
   private static int monthNumber(String word) {
-    return MONTHS.indexOf(word.substring(0, 3)) + 1;
+    Integer elsewhere = ELSEWHERE.get(word);
+    return elsewhere == null ? MONTHS.indexOf(word.substring(0, 3)) + 1 : elsewhere;
   }
 
   private static Refusal notInTheCalendar(String typed) {

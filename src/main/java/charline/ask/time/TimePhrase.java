@@ -207,6 +207,11 @@ public final class TimePhrase {
     return CalendarWords.isName(word);
   }
 
+  /** Names of times in one word, to offer for a mistyped one. */
+  public static List<String> names() {
+    return CalendarWords.names();
+  }
+
   /** True for a word that a time must follow. */
   public static boolean needsTime(String word) {
     return word.equals("since")

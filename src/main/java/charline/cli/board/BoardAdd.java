@@ -2,11 +2,13 @@ package charline.cli.board;
 
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.record.Setup;
 import charline.trial.Board;
 import charline.trial.WoodForm;
 import charline.wording.PrecautionText;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -48,6 +50,7 @@ public final class BoardAdd extends LogCommand {
   private String by;
 
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -63,14 +66,19 @@ public final class BoardAdd extends LogCommand {
               more.moisturePercent(),
               more.job());
       new Setup(log, sure, desk.person(by)).add(board);
-      desk.out()
-          .println(
-              "Board %s is set up: %s, %s."
-                  .formatted(board.name(), board.wood(), board.form().word()));
       // Poison in the wood itself; what it does under the beam comes with every answer.
-      log.reference().cautions(board).stream()
-          .filter(caution -> caution.inShort().isPresent())
-          .forEach(caution -> say(PrecautionText.inBrief(caution)));
+      List<String> cautions =
+          log.reference().cautions(board).stream()
+              .filter(caution -> caution.inShort().isPresent())
+              .map(PrecautionText::inBrief)
+              .toList();
+      reply.say(
+          desk.out(),
+          () -> BoardView.json(board).put("cautions", cautions),
+          "Board %s is set up: %s, %s.".formatted(board.name(), board.wood(), board.form().word()));
+      if (!reply.json()) {
+        cautions.forEach(this::say);
+      }
     }
     return DONE;
   }

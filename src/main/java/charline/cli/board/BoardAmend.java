@@ -3,6 +3,7 @@ package charline.cli.board;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.quantity.Figures;
@@ -49,6 +50,7 @@ public final class BoardAmend extends LogCommand {
 
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -72,7 +74,10 @@ public final class BoardAmend extends LogCommand {
       if (!bringBack || !amended.equals(old)) {
         setup.amend(old, amended, reason);
       }
-      say(sentence(amended, log.patches(Filter.onBoard(amended.name())).size()));
+      reply.say(
+          desk.out(),
+          () -> BoardView.json(amended).put("void", log.voided(amended)),
+          sentence(amended, log.patches(Filter.onBoard(amended.name())).size()));
     }
     return DONE;
   }

@@ -1,6 +1,6 @@
 package charline.cli.board;
 
-import charline.cli.command.JoinCommand;
+import charline.cli.render.JoinCommand;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.record.Setup;
@@ -12,8 +12,8 @@ import picocli.CommandLine.Command;
     name = "join",
     header = "Join two records of one board.",
     description =
-        "Patches and open plans of the one count for the other from then on, whose values hold. The history"
-            + " keeps where they were, and both names find the board.",
+        "Patches and open plans of the one count for the other from then on, whose values hold. The"
+            + " history keeps where they were, and both names find the board.",
     footer = {"", "Example:", "  charline board join \"sill-offcut (2)\" --into sill-offcut"})
 public final class BoardJoin extends JoinCommand {
   @Override
@@ -26,6 +26,10 @@ public final class BoardJoin extends JoinCommand {
     Board from = log.board(name);
     Board to = log.board(into);
     setup.join(from, to, reason);
-    return new Joined(from.name(), to.name(), log.patches(Filter.onBoard(to.name())).size());
+    return new Joined(
+        from.name(),
+        to.name(),
+        log.patches(Filter.onBoard(to.name())).size(),
+        () -> BoardView.json(to));
   }
 }

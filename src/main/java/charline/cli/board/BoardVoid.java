@@ -2,6 +2,7 @@ package charline.cli.board;
 
 import charline.cli.command.LogCommand;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.quantity.Figures;
@@ -28,15 +29,18 @@ public final class BoardVoid extends LogCommand {
   private String name;
 
   @Mixin private WhyOption why;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
-    String reason = why.reason("a board is void");
     try (Logbook log = desk.logToRead()) {
       Board board = log.board(name);
+      String reason = why.reason("a board is void", () -> log.isFresh(board.id()));
       int patches = log.patches(Filter.onBoard(board.name())).size();
       new Setup(log, doubts -> {}, why.person(desk)).takeOut(board, reason);
-      say(
+      reply.say(
+          desk.out(),
+          () -> BoardView.json(board).put("void", reason),
           "Board %s is void: %s. %s in no analysis any more, and it stays in the log."
               .formatted(
                   board.name(), reason, Figures.count(patches, "patch counts", "patches count")));

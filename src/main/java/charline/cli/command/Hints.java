@@ -26,6 +26,10 @@ public final class Hints {
       case SPOT -> "Add --at spot=0.6mm.";
       case REPETITION_RATE -> "Add --at rep=40kHz.";
       case PIECE_PATCHES -> "Plan them with `charline next` and the same --piece.";
+      case DATE_ORDER -> "Add --dates day-first or --dates month-first.";
+      case HEADINGS ->
+          "A heading of your own gets its meaning with --map \"HEADING=COLUMN\"; other columns come"
+              + " along as notes with --extra note, or are left out with --extra skip.";
       case SCAN_WIDTH -> "Add --at width=60mm, or give the rig a scan width.";
     };
   }

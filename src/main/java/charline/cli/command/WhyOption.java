@@ -1,6 +1,7 @@
 package charline.cli.command;
 
 import charline.refusal.Refusal;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine.Option;
 
 /** The reason for a change to a record, and who makes it. */
@@ -9,8 +10,8 @@ public final class WhyOption {
       names = "--why",
       paramLabel = "TEXT",
       description =
-          "The reason. Needed where something is void from then on; for a patch that was recorded"
-              + " in the last ten minutes, slip is written down.")
+          "The reason. Needed where something is void from then on; for what was recorded in the"
+              + " last ten minutes, slip is written down.")
   private String why;
 
   @Option(
@@ -40,10 +41,10 @@ public final class WhyOption {
    * The reason, which may be left out where all of it was recorded only minutes ago.
    *
    * @param change what needs one otherwise
-   * @param fresh whether it was
+   * @param fresh whether it was; asked where no reason is given
    */
-  public String reason(String change, boolean fresh) {
-    return why == null && fresh ? "slip" : reason(change);
+  public String reason(String change, BooleanSupplier fresh) {
+    return why == null && fresh.getAsBoolean() ? "slip" : reason(change);
   }
 
   /** Who changes it. */

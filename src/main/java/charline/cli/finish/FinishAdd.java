@@ -3,6 +3,7 @@ package charline.cli.finish;
 import charline.answer.Precautions;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.record.Setup;
 import charline.trial.Finish;
@@ -45,6 +46,7 @@ public final class FinishAdd extends LogCommand {
   private String by;
 
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -52,11 +54,13 @@ public final class FinishAdd extends LogCommand {
       Finish finish =
           new Setup(log, sure, desk.person(by))
               .addFinish(name, family, TypedCoats.read(log, coats));
-      desk.out()
-          .println(
-              "Finish %s is set up: %s, counted as %s."
-                  .formatted(finish.name(), FinishView.stack(finish), finish.family()));
-      desk.out().print(FinishView.warning(Precautions.of(log, finish)));
+      FinishView.recorded(
+          finish,
+          "Finish %s is set up: %s, counted as %s."
+              .formatted(finish.name(), FinishView.stack(finish), finish.family()),
+          Precautions.of(log, finish),
+          reply,
+          desk.out());
     }
     return DONE;
   }

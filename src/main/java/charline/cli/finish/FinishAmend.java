@@ -4,6 +4,7 @@ import charline.answer.Precautions;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.quantity.Figures;
@@ -54,6 +55,7 @@ public final class FinishAmend extends LogCommand {
 
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -69,14 +71,17 @@ public final class FinishAmend extends LogCommand {
               stack);
       new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
       int patches = log.patches(Filter.onFinish(amended.name())).size();
-      say(
+      FinishView.recorded(
+          amended,
           "Finish %s now reads: %s, counted as %s. %s affected."
               .formatted(
                   amended.name(),
                   FinishView.stack(amended),
                   amended.family(),
-                  Figures.count(patches, "patch is", "patches are")));
-      desk.out().print(FinishView.warning(Precautions.of(log, amended)));
+                  Figures.count(patches, "patch is", "patches are")),
+          Precautions.of(log, amended),
+          reply,
+          desk.out());
     }
     return DONE;
   }

@@ -1,6 +1,6 @@
 package charline.cli.finish;
 
-import charline.cli.command.JoinCommand;
+import charline.cli.render.JoinCommand;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.record.Setup;
@@ -26,6 +26,10 @@ public final class FinishJoin extends JoinCommand {
     Finish from = log.finish(name);
     Finish to = log.finish(into);
     setup.join(from, to, reason);
-    return new Joined(from.name(), to.name(), log.patches(Filter.onFinish(to.name())).size());
+    return new Joined(
+        from.name(),
+        to.name(),
+        log.patches(Filter.onFinish(to.name())).size(),
+        () -> FinishView.json(to));
   }
 }

@@ -2,6 +2,7 @@ package charline.cli.finish;
 
 import charline.answer.Precautions;
 import charline.cli.command.Hints;
+import charline.cli.render.JsonReply;
 import charline.quantity.Figures;
 import charline.trial.Coat;
 import charline.trial.Finish;
@@ -11,6 +12,7 @@ import charline.wording.Json;
 import charline.wording.NoBeamText;
 import charline.wording.PrecautionText;
 import charline.wording.Table;
+import java.io.PrintStream;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -51,6 +53,15 @@ final class FinishView {
     }
     PrecautionText.inFull(known).forEach(caution -> Table.line(text, caution));
     return text.toString();
+  }
+
+  /** Says that a finish was recorded, and what to beware of. */
+  static void recorded(
+      Finish finish, String sentence, Precautions known, JsonReply reply, PrintStream out) {
+    reply.print(
+        out,
+        () -> json(finish).put("cautions", warning(known).lines().toList()),
+        () -> Table.paragraph(sentence) + "\n" + warning(known));
   }
 
   static Json json(Finish finish) {

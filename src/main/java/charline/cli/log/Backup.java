@@ -1,12 +1,14 @@
 package charline.cli.log;
 
 import charline.cli.command.LogCommand;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code backup}. */
@@ -25,13 +27,19 @@ public final class Backup extends LogCommand {
   @Parameters(paramLabel = "FILE", description = "A new file, or a folder.")
   private Path to;
 
+  @Mixin private JsonReply reply;
+
   @Override
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
       Path copy = Files.isDirectory(to) ? to.resolve(stamped(log.file())) : to;
       log.backup(copy);
       try (Logbook copied = Logbook.openToRead(copy, desk.clock())) {
-        say("%s contains %s.".formatted(copy, TakeOption.of(copied)));
+        LogContents contents = LogContents.of(copied);
+        reply.say(
+            desk.out(),
+            () -> contents.json(copy),
+            "%s contains %s.".formatted(copy, contents.words()));
       }
     }
     return DONE;

@@ -66,6 +66,6 @@ public final class Check extends LogCommand {
         findings == 0
             ? "nothing looks mistyped"
             : Figures.count(findings, "value looks", "values look") + " mistyped";
-    return "%s is undamaged: %s; %s.".formatted(log.file(), TakeOption.of(log), doubts);
+    return "%s is undamaged: %s; %s.".formatted(log.file(), LogContents.of(log).words(), doubts);
   }
 }

@@ -1,6 +1,7 @@
 package charline.cli.log;
 
 import charline.cli.command.LogCommand;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.log.merge.Merge;
 import charline.log.merge.Merged;
@@ -8,9 +9,12 @@ import charline.log.merge.Resolution;
 import charline.log.merge.SetUpTwice;
 import charline.quantity.Figures;
 import charline.refusal.Refusal;
+import charline.wording.Json;
+import charline.wording.MergeJson;
 import charline.wording.MergeText;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -63,6 +67,8 @@ public final class MergeLog extends LogCommand {
   @Option(names = "--sure", description = "Import apparent duplicates anyway.")
   private boolean sure;
 
+  @Mixin private JsonReply reply;
+
   @Override
   public Integer call() {
     Resolution side = side();
@@ -74,26 +80,33 @@ public final class MergeLog extends LogCommand {
               .confirmedBy("add --sure")
               .watched(desk.progress())
               .from(other, side);
-      line(other.getFileName() + ": " + MergeText.broughtIn(merged) + ".");
-      merged.notes().forEach(this::line);
-      merged.joined().forEach(pair -> line(MergeText.joined(pair)));
-      merged.twice().forEach(pair -> line(offer(pair)));
-      if (merged.settled() > 0) {
-        line(
-            "%s resolved as %s."
-                .formatted(
-                    Figures.count(merged.settled(), "conflict is", "conflicts are"),
-                    side == Resolution.HERE ? "recorded here" : "recorded there"));
-      }
-      merged.damage().forEach(this::line);
-      merged.conflicts().forEach(this::line);
-      if (!merged.conflicts().isEmpty()) {
-        line(
-            "%s unresolved; the values here are kept: amend the wrong record, or merge again with --take here or --take there."
-                .formatted(
-                    Figures.count(merged.conflicts().size(), "conflict is", "conflicts are")));
+      if (reply.json()) {
+        desk.out().println(Json.text(MergeJson.of(String.valueOf(other.getFileName()), merged)));
+      } else {
+        say(merged, side);
       }
       return merged.conflicts().isEmpty() && merged.damage().isEmpty() ? DONE : NO;
+    }
+  }
+
+  private void say(Merged merged, Resolution side) {
+    say(other.getFileName() + ": " + MergeText.broughtIn(merged) + ".");
+    merged.notes().forEach(this::say);
+    merged.joined().forEach(pair -> say(MergeText.joined(pair)));
+    merged.twice().forEach(pair -> say(offer(pair)));
+    if (merged.settled() > 0) {
+      say(
+          "%s resolved as %s."
+              .formatted(
+                  Figures.count(merged.settled(), "conflict is", "conflicts are"),
+                  side == Resolution.HERE ? "recorded here" : "recorded there"));
+    }
+    merged.damage().forEach(this::say);
+    merged.conflicts().forEach(this::say);
+    if (!merged.conflicts().isEmpty()) {
+      say(
+          "%s unresolved; the values here are kept: amend the wrong record, or merge again with --take here or --take there."
+              .formatted(Figures.count(merged.conflicts().size(), "conflict is", "conflicts are")));
     }
   }
 
@@ -117,9 +130,5 @@ public final class MergeLog extends LogCommand {
       case "there" -> Resolution.THERE;
       default -> throw Refusal.usage("--take must be here or there, not \"%s\".".formatted(take));
     };
-  }
-
-  private void line(String sentence) {
-    say(sentence);
   }
 }

@@ -3,6 +3,8 @@ package charline.cli.patch;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
+import charline.cli.render.PatchView;
 import charline.log.Logbook;
 import charline.record.Codes;
 import charline.record.Patches;
@@ -35,6 +37,7 @@ public final class PatchVoid extends LogCommand {
 
   @Mixin private ThoseOption those;
   @Mixin private WhyOption why;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -47,14 +50,22 @@ public final class PatchVoid extends LogCommand {
           those.given()
               ? those.confirmed(log, desk, "void").stream().map(e -> e.patch().code()).toList()
               : codes;
-      boolean fresh =
-          meant.stream()
-              .map(code -> Codes.recorded(log, code, why.person(desk)).patch())
-              .allMatch(log::isFresh);
-      String reason = why.reason("a patch is void", fresh);
+      String reason =
+          why.reason(
+              "a patch is void",
+              () ->
+                  meant.stream()
+                      .map(code -> Codes.recorded(log, code, why.person(desk)).patch())
+                      .allMatch(log::isFresh));
       List<String> voided =
           new Patches(log, new SureOption()).takeOut(meant, why.person(desk), reason);
-      say(sentence(voided, reason));
+      reply.sayAll(
+          desk.out(),
+          () ->
+              voided.stream()
+                  .map(code -> PatchView.json(Codes.recorded(log, code, why.person(desk))))
+                  .toList(),
+          sentence(voided, reason));
     }
     return DONE;
   }

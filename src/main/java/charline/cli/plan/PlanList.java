@@ -49,7 +49,7 @@ public final class PlanList extends LogCommand {
     return plan.open() ? "open" : "void";
   }
 
-  private static Json json(PlannedPatch plan) {
+  static Json json(PlannedPatch plan) {
     Json json =
         new Json()
             .put("patch", plan.code())

@@ -2,6 +2,7 @@ package charline.cli.plan;
 
 import charline.cli.command.LogCommand;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
 import charline.record.Plans;
@@ -32,13 +33,21 @@ public final class PlanVoid extends LogCommand {
   private List<String> codes;
 
   @Mixin private WhyOption why;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
-    String reason = why.reason("a plan is given up");
     try (Logbook log = desk.logToRead()) {
+      String reason =
+          why.reason(
+              "a plan is given up",
+              () -> codes.stream().allMatch(code -> log.isFresh(log.planned().open(code).id())));
       List<PlannedPatch> given = new Plans(log).giveUp(codes, why.person(desk), reason);
-      say(sentence(given, reason));
+      reply.sayAll(
+          desk.out(),
+          () ->
+              given.stream().map(plan -> PlanList.json(plan).put("void_because", reason)).toList(),
+          sentence(given, reason));
     }
     return DONE;
   }

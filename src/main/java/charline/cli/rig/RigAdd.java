@@ -3,6 +3,7 @@ package charline.cli.rig;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
+import charline.cli.render.JsonReply;
 import charline.exposure.Emission;
 import charline.exposure.Optics;
 import charline.exposure.SpotDefinition;
@@ -68,6 +69,7 @@ public final class RigAdd extends LogCommand {
   private String by;
 
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -92,7 +94,10 @@ public final class RigAdd extends LogCommand {
               List.of(),
               List.of());
       new Setup(log, sure, desk.person(by)).add(rig);
-      desk.out().println("Rig %s is set up: %s.".formatted(rig.name(), RigView.inShort(rig)));
+      reply.say(
+          desk.out(),
+          () -> RigView.json(rig),
+          "Rig %s is set up: %s.".formatted(rig.name(), RigView.inShort(rig)));
     }
     return DONE;
   }

@@ -4,6 +4,7 @@ import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.exposure.Emission;
 import charline.exposure.SpotDefinition;
 import charline.log.Logbook;
@@ -58,6 +59,7 @@ public final class RigAmend extends LogCommand {
   @Mixin private RigOptions usual;
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -87,7 +89,9 @@ public final class RigAmend extends LogCommand {
               old.checks(),
               old.upkeep());
       new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
-      say(
+      reply.say(
+          desk.out(),
+          () -> RigView.json(amended),
           "Rig %s now reads: %s. %s affected."
               .formatted(amended.name(), RigView.inFull(amended), RigView.patches(log, amended)));
     }

@@ -3,6 +3,7 @@ package charline.cli.rig;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.quantity.Figures;
 import charline.quantity.Measure.Quantity;
@@ -67,6 +68,7 @@ public final class RigCheck extends LogCommand {
   private String by;
 
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -82,15 +84,16 @@ public final class RigCheck extends LogCommand {
               TypedValues.ifGiven("--pulse", pulse, Quantity.PULSE_DURATION));
       double factor = check.factor(rig.ratedWatts());
       new Setup(log, sure, desk.person(by)).add(rig, check);
-      desk.out()
-          .println(
-              "%s gave %s W at %s %%: %s of its nominal power from %s on."
-                  .formatted(
-                      rig.name(),
-                      Figures.plain(check.meteredWatts()),
-                      Figures.plain(check.percent()),
-                      Figures.ratio(factor),
-                      check.at().toLocalDate()));
+      reply.say(
+          desk.out(),
+          () -> RigView.jsonOfCheck(rig, check),
+          "%s gave %s W at %s %%: %s of its nominal power from %s on."
+              .formatted(
+                  rig.name(),
+                  Figures.plain(check.meteredWatts()),
+                  Figures.plain(check.percent()),
+                  Figures.ratio(factor),
+                  check.at().toLocalDate()));
     }
     return DONE;
   }

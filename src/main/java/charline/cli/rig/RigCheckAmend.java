@@ -4,6 +4,7 @@ import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
@@ -57,6 +58,7 @@ public final class RigCheckAmend extends LogCommand {
 
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -86,7 +88,9 @@ public final class RigCheckAmend extends LogCommand {
       } else {
         setup.amend(rig, old, amended, reason);
       }
-      say(
+      reply.say(
+          desk.out(),
+          () -> RigView.jsonOfCheck(rig, amended),
           "The power check of rig %s now reads: %s.%s"
               .formatted(
                   rig.name(), RigView.check(rig, amended), bringBack ? " It counts again." : ""));

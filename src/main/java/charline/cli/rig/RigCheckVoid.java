@@ -2,6 +2,7 @@ package charline.cli.rig;
 
 import charline.cli.command.LogCommand;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
@@ -24,15 +25,18 @@ public final class RigCheckVoid extends LogCommand {
   @Mixin private CheckOfRig which;
 
   @Mixin private WhyOption why;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
-    String reason = why.reason("a power check is void");
     try (Logbook log = desk.logToRead()) {
       Rig rig = log.rig(which.name);
       PowerCheck check = ChecksOfRig.counting(rig).of(which.which, desk);
+      String reason = why.reason("a power check is void", () -> log.isFresh(check.id()));
       log.rigEntries().voidCheck(rig, check, why.person(desk), reason);
-      say(
+      reply.say(
+          desk.out(),
+          () -> RigView.jsonOfCheck(rig, check).put("void", reason),
           "The power check of rig %s, %s, is void: %s. It stays in the log."
               .formatted(rig.name(), ChecksOfRig.words(check), reason));
     }

@@ -1,6 +1,6 @@
 package charline.cli.rig;
 
-import charline.cli.command.JoinCommand;
+import charline.cli.render.JoinCommand;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.record.Setup;
@@ -26,6 +26,10 @@ public final class RigJoin extends JoinCommand {
     Rig from = log.rig(name);
     Rig to = log.rig(into);
     setup.join(from, to, reason);
-    return new Joined(from.name(), to.name(), log.patches(Filter.ofRig(to.name())).size());
+    return new Joined(
+        from.name(),
+        to.name(),
+        log.patches(Filter.ofRig(to.name())).size(),
+        () -> RigView.json(to));
   }
 }

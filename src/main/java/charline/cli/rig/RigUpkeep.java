@@ -3,11 +3,11 @@ package charline.cli.rig;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.record.Setup;
 import charline.trial.Rig;
 import charline.trial.Upkeep;
-import charline.wording.Table;
 import charline.wording.UpkeepText;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -59,6 +59,7 @@ public final class RigUpkeep extends LogCommand {
   private String by;
 
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -72,11 +73,11 @@ public final class RigUpkeep extends LogCommand {
               hours(hours, OptionalDouble.empty()),
               Optional.ofNullable(note));
       new Setup(log, sure, desk.person(by)).add(rig, upkeep);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "Upkeep of rig %s is recorded: %s. Burn the control patch next: a new run starts here."
-                      .formatted(rig.name(), UpkeepText.words(upkeep))));
+      reply.say(
+          desk.out(),
+          () -> RigView.jsonOfUpkeep(rig, upkeep),
+          "Upkeep of rig %s is recorded: %s. Burn the control patch next: a new run starts here."
+              .formatted(rig.name(), UpkeepText.words(upkeep)));
     }
     return DONE;
   }

@@ -3,13 +3,13 @@ package charline.cli.rig;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.log.VoidUpkeep;
 import charline.record.Setup;
 import charline.refusal.Refusal;
 import charline.trial.Rig;
 import charline.trial.Upkeep;
-import charline.wording.Table;
 import charline.wording.UpkeepText;
 import java.util.List;
 import java.util.Optional;
@@ -58,6 +58,7 @@ public final class RigUpkeepAmend extends LogCommand {
 
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -86,14 +87,12 @@ public final class RigUpkeepAmend extends LogCommand {
       } else {
         new Setup(log, sure, why.person(desk)).amend(rig, old, amended, reason);
       }
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "The upkeep of rig %s now reads: %s.%s"
-                      .formatted(
-                          rig.name(),
-                          UpkeepText.words(amended),
-                          bringBack ? " It counts again." : "")));
+      reply.say(
+          desk.out(),
+          () -> RigView.jsonOfUpkeep(rig, amended),
+          "The upkeep of rig %s now reads: %s.%s"
+              .formatted(
+                  rig.name(), UpkeepText.words(amended), bringBack ? " It counts again." : ""));
     }
     return DONE;
   }

@@ -2,10 +2,10 @@ package charline.cli.rig;
 
 import charline.cli.command.LogCommand;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.trial.Rig;
 import charline.trial.Upkeep;
-import charline.wording.Table;
 import charline.wording.UpkeepText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,19 +33,20 @@ public final class RigUpkeepVoid extends LogCommand {
   private String which;
 
   @Mixin private WhyOption why;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
-    String reason = why.reason("upkeep is void");
     try (Logbook log = desk.logToRead()) {
       Rig rig = log.rig(name);
       Upkeep upkeep = UpkeepOfRig.of(rig.name(), rig.upkeep(), which, desk);
+      String reason = why.reason("upkeep is void", () -> log.isFresh(upkeep.id()));
       log.rigEntries().voidUpkeep(rig, upkeep, why.person(desk), reason);
-      desk.out()
-          .println(
-              Table.paragraph(
-                  "The upkeep of rig %s, %s, is void: %s. It stays in the log."
-                      .formatted(rig.name(), UpkeepText.words(upkeep), reason)));
+      reply.say(
+          desk.out(),
+          () -> RigView.jsonOfUpkeep(rig, upkeep).put("void", reason),
+          "The upkeep of rig %s, %s, is void: %s. It stays in the log."
+              .formatted(rig.name(), UpkeepText.words(upkeep), reason));
     }
     return DONE;
   }

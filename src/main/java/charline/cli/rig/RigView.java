@@ -9,6 +9,7 @@ import charline.quantity.Figures;
 import charline.trial.Knob;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import charline.trial.Upkeep;
 import charline.wording.CircumstancesJson;
 import charline.wording.CircumstancesText;
 import charline.wording.Facts;
@@ -137,6 +138,16 @@ final class RigView {
             voidUpkeep.stream()
                 .map(v -> UpkeepText.json(v.upkeep()).put("void", v.why()))
                 .toList());
+  }
+
+  /** A power check by itself, under the name of its rig. */
+  static Json jsonOfCheck(Rig rig, PowerCheck check) {
+    return new Json().put("rig", rig.name()).putAll(json(rig, check).parts());
+  }
+
+  /** Upkeep by itself, likewise. */
+  static Json jsonOfUpkeep(Rig rig, Upkeep upkeep) {
+    return new Json().put("rig", rig.name()).putAll(UpkeepText.json(upkeep).parts());
   }
 
   private static Json json(Rig rig, PowerCheck check) {

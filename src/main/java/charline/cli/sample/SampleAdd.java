@@ -4,6 +4,7 @@ import charline.answer.Precautions;
 import charline.cli.command.Hints;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.record.SampleEntries;
 import charline.trial.Sample;
@@ -11,6 +12,8 @@ import charline.trial.SampleResult;
 import charline.wording.NoBeamText;
 import charline.wording.PrecautionText;
 import charline.wording.SampleText;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,6 +55,7 @@ public final class SampleAdd extends LogCommand {
   private String by;
 
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
@@ -73,18 +77,25 @@ public final class SampleAdd extends LogCommand {
                   options.value(),
                   options.note(),
                   Optional.empty()));
-      say(SampleText.line(sample) + ".");
-      sample
-          .finish()
-          .map(finish -> Precautions.of(log, finish))
-          .ifPresent(
-              known -> {
-                PrecautionText.headline(known).ifPresent(this::say);
-                if (known.barred()) {
-                  say(NoBeamText.inFull(known.bars(), Hints.RECORD_SAMPLE));
-                }
-              });
+      List<String> cautions =
+          sample.finish().map(finish -> cautions(Precautions.of(log, finish))).orElse(List.of());
+      reply.say(
+          desk.out(),
+          () -> SampleText.json(sample).put("cautions", cautions),
+          SampleText.line(sample) + ".");
+      if (!reply.json()) {
+        cautions.forEach(this::say);
+      }
     }
     return DONE;
+  }
+
+  private static List<String> cautions(Precautions known) {
+    List<String> cautions = new ArrayList<>();
+    PrecautionText.headline(known).ifPresent(cautions::add);
+    if (known.barred()) {
+      cautions.add(NoBeamText.inFull(known.bars(), Hints.RECORD_SAMPLE));
+    }
+    return cautions;
   }
 }

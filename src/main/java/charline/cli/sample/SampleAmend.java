@@ -3,6 +3,7 @@ package charline.cli.sample;
 import charline.cli.command.LogCommand;
 import charline.cli.command.SureOption;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.record.SampleEntries;
 import charline.refusal.Refusal;
@@ -38,12 +39,13 @@ public final class SampleAmend extends LogCommand {
   @Mixin private SampleOptions options;
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
-    String reason = why.reason("a record is amended");
     try (Logbook log = desk.logToRead()) {
       Sample old = log.samples().byCode(code);
+      String reason = why.reason("a record is amended", () -> log.isFresh(old.id()));
       old.voided()
           .ifPresent(
               earlier -> {
@@ -66,7 +68,7 @@ public final class SampleAmend extends LogCommand {
               options.note().or(old::note),
               Optional.empty());
       entries.amend(old, amended, reason);
-      say(SampleText.line(amended) + ".");
+      reply.say(desk.out(), () -> SampleText.json(amended), SampleText.line(amended) + ".");
     }
     return DONE;
   }

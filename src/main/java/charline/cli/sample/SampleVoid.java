@@ -2,8 +2,10 @@ package charline.cli.sample;
 
 import charline.cli.command.LogCommand;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.trial.Sample;
+import charline.wording.SampleText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -20,13 +22,18 @@ public final class SampleVoid extends LogCommand {
   private String code;
 
   @Mixin private WhyOption why;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
-    String reason = why.reason("a result is taken out");
     try (Logbook log = desk.logToRead()) {
+      String reason =
+          why.reason("a result is taken out", () -> log.isFresh(log.samples().byCode(code).id()));
       Sample sample = log.samples().voidSample(code, why.person(desk), reason);
-      say("%s is void: %s. It no longer counts in any answer.".formatted(sample.code(), reason));
+      reply.say(
+          desk.out(),
+          () -> SampleText.json(sample).put("void_because", reason),
+          "%s is void: %s. It no longer counts in any answer.".formatted(sample.code(), reason));
     }
     return DONE;
   }

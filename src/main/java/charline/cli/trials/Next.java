@@ -12,16 +12,19 @@ import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.log.PlannedPatch;
 import charline.paper.BenchList;
+import charline.paper.PairBenchList;
 import charline.paper.SheetStamp;
 import charline.plan.NextPatches;
 import charline.plan.Site;
 import charline.wording.NextJson;
 import charline.wording.NextText;
+import charline.wording.PairEntries;
 import charline.wording.PairsText;
 import charline.wording.PlanEntries;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,7 +44,7 @@ import picocli.CommandLine.Option;
       "  charline next latex pine",
       "  charline next latex pine --count 3 --on piece",
       "  charline next latex pine --to bench-list.html",
-      "  charline next latex pine --figure circle --compare figure=line --count 3",
+      "  charline next latex pine --figure circle --compare figure=line --count 3 --to pairs.html",
       "  charline next shellac oak --rig Heron --board boathouse-1 --board boathouse-2"
     })
 public final class Next extends LogCommand {
@@ -117,7 +120,7 @@ public final class Next extends LogCommand {
     }
     TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     try (Logbook log = desk.logToRead()) {
-      Answers answers = Answers.of(log, desk.now());
+      Answers answers = Answers.of(log, desk.now(), desk.kept());
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {
@@ -126,7 +129,7 @@ public final class Next extends LogCommand {
       PatchesWanted patches =
           new PatchesWanted(wanted, site, boards.stream().map(log::board).distinct().toList());
       if (other != null) {
-        return pairs(answers.pairs(asked, otherWay().of(asked, log), patches));
+        return pairs(log, answers.pairs(asked, otherWay().of(asked, log), patches));
       }
       NextAnswer answer = answers.next(asked, patches);
       NextPatches next = answer.next();
@@ -134,21 +137,12 @@ public final class Next extends LogCommand {
           to == null || next.suggestions().isEmpty() ? List.of() : reserved(log, answer);
       reply.print(
           desk.out(), () -> NextJson.of(answer, codes), () -> new NextText(answer, codes).text());
-      if (!codes.isEmpty() && !reply.json()) {
-        desk.out()
-            .println(
-                "%s written: %s to %s are reserved; record each with `charline patch add --plan CODE`."
-                    .formatted(to, codes.get(0), codes.get(codes.size() - 1)));
-      }
+      sayReserved(codes);
       return next.suggestions().isEmpty() ? NO : DONE;
     }
   }
 
   private TypedWay otherWay() {
-    if (to != null) {
-      throw TypedValues.refused(
-          "--compare", "pairs are listed on the terminal alone; leave --to out.");
-    }
     if (options.piece().isPresent()) {
       throw TypedValues.refused(
           "--compare", "ways are compared on offcuts, not on a piece; leave --piece out.");
@@ -156,30 +150,52 @@ public final class Next extends LogCommand {
     return TypedWay.read("--compare", other);
   }
 
-  private int pairs(PairsAnswer answer) {
-    PairsText words = new PairsText(answer);
+  private int pairs(Logbook log, PairsAnswer answer) {
+    boolean none = answer.list().pairs().isEmpty();
+    List<String> codes = List.of();
+    if (to != null && !none) {
+      SheetStamp stamp = PageFile.stamp(desk, by);
+      codes =
+          reserved(
+              log,
+              new PairEntries(answer, log::newId, desk.now(), desk.person(by)).all(),
+              reserved -> new PairBenchList(answer, reserved, stamp).html());
+    }
+    PairsText words = new PairsText(answer, codes);
     reply.print(desk.out(), words::json, words::text);
-    return answer.list().pairs().isEmpty() ? NO : DONE;
+    sayReserved(codes);
+    return none ? NO : DONE;
+  }
+
+  private List<String> reserved(Logbook log, NextAnswer answer) {
+    SheetStamp stamp = PageFile.stamp(desk, by);
+    return reserved(
+        log,
+        new PlanEntries(answer, log::newId, desk.now(), desk.person(by)).all(),
+        codes ->
+            new BenchList(answer.stratum(), answer.next(), codes, stamp, answer.precautions())
+                .html());
   }
 
   /** Codes and page come together: where the page cannot be written, no code is taken. */
-  private List<String> reserved(Logbook log, NextAnswer answer) {
+  private List<String> reserved(
+      Logbook log, List<PlannedPatch> plans, Function<List<String>, String> page) {
     return log.inTransaction(
         () -> {
           List<String> codes =
-              log
-                  .planned()
-                  .reserve(new PlanEntries(answer, log::newId, desk.now(), desk.person(by)).all())
-                  .stream()
-                  .map(PlannedPatch::code)
-                  .toList();
-          SheetStamp stamp = PageFile.stamp(desk, by);
-          PageFile.write(
-              new BenchList(answer.stratum(), answer.next(), codes, stamp, answer.precautions())
-                  .html(),
-              to);
+              log.planned().reserve(plans).stream().map(PlannedPatch::code).toList();
+          PageFile.write(page.apply(codes), to);
           return codes;
         });
+  }
+
+  private void sayReserved(List<String> codes) {
+    if (!codes.isEmpty() && !reply.json()) {
+      desk.out()
+          .println(
+              "%s written: %s to %s are reserved; record each with `charline patch add --plan CODE`."
+                  .formatted(to, codes.get(0), codes.get(codes.size() - 1)));
+    }
   }
 
   private Site site() {

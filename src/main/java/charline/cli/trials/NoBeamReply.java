@@ -31,7 +31,7 @@ final class NoBeamReply {
     return LogCommand.NO;
   }
 
-  static String text(TrialQuestion asked, Precautions known) {
+  private static String text(TrialQuestion asked, Precautions known) {
     FamilyAndWood about = asked.named();
     return NoBeamText.text(
         about.family() + " on " + (about.anyWood() ? "any wood" : about.wood()),

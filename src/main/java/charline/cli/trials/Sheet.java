@@ -6,10 +6,12 @@ import charline.answer.TrialQuestion;
 import charline.answer.WindowAnswer;
 import charline.cli.command.LogCommand;
 import charline.cli.command.TypedValues;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.paper.Paper;
 import charline.paper.SheetStamp;
 import charline.paper.WindowSheet;
+import charline.wording.Json;
 import charline.wording.SheetCautions;
 import charline.wording.VerdictText;
 import java.nio.file.Path;
@@ -51,30 +53,38 @@ public final class Sheet extends LogCommand {
       description = "Who prints it. Default: $$CHARLINE_BY, else your login name.")
   private String by;
 
+  @Mixin private JsonReply reply;
+
   @Override
   public Integer call() {
     Paper size = paper();
     PageFile.check(to, replace);
     TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     try (Logbook log = desk.logToRead()) {
-      Answers answers = Answers.of(log, desk.now());
+      Answers answers = Answers.of(log, desk.now(), desk.kept());
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {
-        desk.out().print(NoBeamReply.text(asked, known));
+        int no = NoBeamReply.print(desk, reply, asked, known);
         desk.err()
             .println(
                 "%s was not written: there is no sheet for a coat that the beam stays off."
                     .formatted(to));
-        return NO;
+        return no;
       }
       WindowAnswer window = answers.window(asked);
       SheetStamp stamp = PageFile.stamp(desk, by);
       PageFile.write(WindowSheet.of(window, SheetCautions.of(window), stamp).html(size), to);
-      desk.out()
-          .println(
-              "%s written: %s, verdict %s."
-                  .formatted(to, window.found().stratum().words(), VerdictText.of(window.found())));
+      reply.say(
+          desk.out(),
+          () ->
+              new Json()
+                  .put("file", to.toString())
+                  .put("family", window.found().stratum().family())
+                  .put("wood", window.found().stratum().wood())
+                  .put("verdict", window.found().verdict().word()),
+          "%s written: %s, verdict %s."
+              .formatted(to, window.found().stratum().words(), VerdictText.of(window.found())));
     }
     return DONE;
   }

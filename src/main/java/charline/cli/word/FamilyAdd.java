@@ -1,6 +1,7 @@
 package charline.cli.word;
 
 import charline.cli.command.LogCommand;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.log.OwnWords;
 import charline.record.Setup;
@@ -31,6 +32,8 @@ public final class FamilyAdd extends LogCommand {
       description = "The known family that it is most like, such as varnish.")
   private String like;
 
+  @Mixin private JsonReply reply;
+
   @Override
   public Integer call() {
     if (like == null) {
@@ -42,7 +45,9 @@ public final class FamilyAdd extends LogCommand {
       OwnWord added =
           new Setup(log, reason -> {}, desk.person(word.by))
               .addWord(OwnWords.Sort.FAMILY, word.name, word.also, like);
-      say(
+      reply.say(
+          desk.out(),
+          () -> FamilyView.json(log, added.name()),
           "Coating family %s is set up, like %s. It carries its cautions: %s."
               .formatted(
                   added.name(),

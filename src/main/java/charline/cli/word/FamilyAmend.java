@@ -2,6 +2,7 @@ package charline.cli.word;
 
 import charline.cli.command.LogCommand;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.log.OwnWords;
 import charline.record.Setup;
@@ -33,15 +34,25 @@ public final class FamilyAmend extends LogCommand {
   private String like;
 
   @Mixin private WhyOption why;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
-    String reason = why.reason("a record is amended");
     try (Logbook log = desk.logToRead()) {
+      String reason =
+          why.reason(
+              "a record is amended",
+              () ->
+                  log.ownWords()
+                      .find(OwnWords.Sort.FAMILY, name)
+                      .filter(added -> log.isFresh(added.word().id()))
+                      .isPresent());
       OwnWord amended =
           new Setup(log, doubts -> {}, why.person(desk))
               .amendWord(OwnWords.Sort.FAMILY, name, like, reason);
-      say(
+      reply.say(
+          desk.out(),
+          () -> FamilyView.json(log, amended.name()),
           "Coating family %s is like %s now. It carries its cautions: %s."
               .formatted(
                   amended.name(),

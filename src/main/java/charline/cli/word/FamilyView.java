@@ -1,6 +1,7 @@
 package charline.cli.word;
 
 import charline.log.Logbook;
+import charline.log.OwnWords;
 import charline.trial.Caution;
 import charline.trial.FamilyFacts;
 import charline.wording.Facts;
@@ -13,6 +14,15 @@ import java.util.Optional;
 /** Coating families as text and as JSON. */
 final class FamilyView {
   private FamilyView() {}
+
+  /** A coating family that somebody added. */
+  static Json json(Logbook log, String name) {
+    return json(
+        log,
+        log.reference().familyFacts(name),
+        false,
+        log.ownWords().find(OwnWords.Sort.FAMILY, name).flatMap(OwnWords.Added::by).orElse(null));
+  }
 
   /**
    * A family as JSON.

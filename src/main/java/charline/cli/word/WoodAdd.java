@@ -1,6 +1,7 @@
 package charline.cli.word;
 
 import charline.cli.command.LogCommand;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.log.OwnWords;
 import charline.record.Setup;
@@ -15,8 +16,8 @@ import picocli.CommandLine.Option;
     name = "add",
     header = "Add a wood to the words that this log knows.",
     description =
-        "The new wood takes over class, pores, resin and cautions of the one that it is like, not its"
-            + " specific gravity at 12 %% moisture. Its trials are counted for themselves.",
+        "The new wood takes over class, pores, resin and cautions of the one that it is like, not"
+            + " its specific gravity at 12 %% moisture. Its trials are counted for themselves.",
     footer = {
       "",
       "Example:",
@@ -31,6 +32,8 @@ public final class WoodAdd extends LogCommand {
       description = "The known wood that it is most like, such as oak.")
   private String like;
 
+  @Mixin private JsonReply reply;
+
   @Override
   public Integer call() {
     if (like == null) {
@@ -42,7 +45,9 @@ public final class WoodAdd extends LogCommand {
       OwnWord added =
           new Setup(log, reason -> {}, desk.person(word.by))
               .addWord(OwnWords.Sort.WOOD, word.name, word.also, like);
-      say(
+      reply.say(
+          desk.out(),
+          () -> WoodView.json(log, added.name()),
           "Wood %s is set up, like %s: %s. It calls for the same cautions."
               .formatted(
                   added.name(),

@@ -2,6 +2,7 @@ package charline.cli.word;
 
 import charline.cli.command.LogCommand;
 import charline.cli.command.WhyOption;
+import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.log.OwnWords;
 import charline.record.Setup;
@@ -16,8 +17,8 @@ import picocli.CommandLine.Parameters;
     name = "amend",
     header = "Correct what an added wood is like; the old value stays in the history.",
     description =
-        "Class, pores, resin and cautions follow at once; a specific gravity at 12 %% moisture it has"
-            + " none.",
+        "Class, pores, resin and cautions follow at once; a specific gravity at 12 %% moisture it"
+            + " has none.",
     footer = {
       "",
       "Example:",
@@ -35,15 +36,25 @@ public final class WoodAmend extends LogCommand {
   private String like;
 
   @Mixin private WhyOption why;
+  @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
-    String reason = why.reason("a record is amended");
     try (Logbook log = desk.logToRead()) {
+      String reason =
+          why.reason(
+              "a record is amended",
+              () ->
+                  log.ownWords()
+                      .find(OwnWords.Sort.WOOD, name)
+                      .filter(added -> log.isFresh(added.word().id()))
+                      .isPresent());
       OwnWord amended =
           new Setup(log, doubts -> {}, why.person(desk))
               .amendWord(OwnWords.Sort.WOOD, name, like, reason);
-      say(
+      reply.say(
+          desk.out(),
+          () -> WoodView.json(log, amended.name()),
           "Wood %s is like %s now: %s."
               .formatted(
                   amended.name(),

@@ -1,5 +1,7 @@
 package charline.cli.word;
 
+import charline.log.Logbook;
+import charline.log.OwnWords;
 import charline.trial.WoodFacts;
 import charline.wording.Facts;
 import charline.wording.Json;
@@ -47,6 +49,14 @@ final class WoodView {
         .put("source", wood.source())
         .put("like", wood.like())
         .put("by", by);
+  }
+
+  /** A wood that somebody added. */
+  static Json json(Logbook log, String name) {
+    return json(
+        log.reference().woodFacts(name),
+        false,
+        log.ownWords().find(OwnWords.Sort.WOOD, name).flatMap(OwnWords.Added::by).orElse(null));
   }
 
   static String text(WoodFacts wood) {

@@ -39,6 +39,15 @@ public final class Nearest {
         .toList();
   }
 
+  /** Whether one letter more, less, other or swapped makes a word one of those known. */
+  public static boolean isOneOff(String word, Collection<String> known) {
+    return known.stream()
+        .anyMatch(
+            k ->
+                Math.abs(k.length() - word.length()) < 2
+                    && distance(word, k.toLowerCase(Locale.ROOT)) == 1);
+  }
+
   static int distance(String a, String b) {
     int[] beforeLast = new int[b.length() + 1];
     int[] last = new int[b.length() + 1];

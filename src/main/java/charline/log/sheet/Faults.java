@@ -1,5 +1,6 @@
 package charline.log.sheet;
 
+import charline.refusal.Missing;
 import charline.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ final class Faults {
 
   private final String sheet;
   private final List<Fault> faults = new ArrayList<>();
+  private Missing lacking;
 
   Faults(String sheet) {
     this.sheet = sheet;
@@ -30,6 +32,11 @@ final class Faults {
   /** Something wrong with a line as a whole. */
   void add(int line, String sentence) {
     faults.add(new Fault(line, "line %d: %s".formatted(line, sentence)));
+  }
+
+  /** Notes what a person may say to put the faults right. */
+  void lack(Missing what) {
+    lacking = what;
   }
 
   int count() {
@@ -54,7 +61,9 @@ final class Faults {
     if (faults.size() > SHOWN) {
       message.append("\n  and ").append(faults.size() - SHOWN).append(" more");
     }
-    throw Refusal.data(message.toString());
+    throw lacking == null
+        ? Refusal.data(message.toString())
+        : Refusal.data(lacking, message.toString());
   }
 
   private static String shortened(String value) {

@@ -163,7 +163,7 @@ record PatchReader(
 
   private Optional<OffsetDateTime> moment(SheetRow row, Column column) {
     try {
-      OffsetDateTime moment = SheetTimes.parse(row.text(column), clock.getZone());
+      OffsetDateTime moment = SheetTimes.parse(row.text(column), clock.getZone(), sheet.dates());
       int thisYear = clock.instant().atZone(clock.getZone()).getYear();
       doubts.report(row, column, Plausibility.aboutYear(moment.getYear(), thisYear));
       return Optional.of(moment);

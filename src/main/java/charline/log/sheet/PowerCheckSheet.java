@@ -18,14 +18,15 @@ import java.util.stream.Collectors;
  * Power checks of the rigs of a sheet: {@code rig,checked_at,power_pct,metered_w,rep_khz,pulse_ns}.
  *
  * @param table their file
+ * @param dates how its dates in figures begin
  */
-record PowerCheckSheet(TextTable table) {
+record PowerCheckSheet(TextTable table, DateOrder dates) {
   static final List<String> HEADINGS =
       List.of("rig", "checked_at", "power_pct", "metered_w", "rep_khz", "pulse_ns");
   private static final List<String> NEEDED = List.of("rig", "checked_at", "power_pct", "metered_w");
 
-  static PowerCheckSheet of(SheetText text) {
-    return new PowerCheckSheet(TextTable.read(text, HEADINGS, NEEDED));
+  static PowerCheckSheet of(SheetText text, DateOrder dates) {
+    return new PowerCheckSheet(TextTable.read(text, HEADINGS, NEEDED), dates);
   }
 
   /**
@@ -46,7 +47,8 @@ record PowerCheckSheet(TextTable table) {
       }
       try {
         OffsetDateTime at =
-            RigCells.need(row, "checked_at", t -> SheetTimes.parse(t, clock.getZone()), faults);
+            RigCells.need(
+                row, "checked_at", t -> SheetTimes.parse(t, clock.getZone(), dates), faults);
         double percent =
             RigCells.need(row, "power_pct", t -> Measure.parse(t, Quantity.SHARE).value(), faults);
         double watts =

@@ -24,6 +24,7 @@ final class RigCells {
       return reader.apply(cell);
     } catch (Refusal e) {
       faults.add(row.line(), heading, cell, e.getMessage());
+      e.missing().ifPresent(faults::lack);
       throw new BadCell();
     }
   }

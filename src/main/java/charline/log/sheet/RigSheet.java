@@ -77,15 +77,16 @@ public final class RigSheet {
   private final Optional<PowerCheckSheet> checks;
   private final Optional<UpkeepSheet> upkeep;
 
-  private RigSheet(SheetText rigs, Optional<SheetText> checks, Optional<SheetText> upkeep) {
+  private RigSheet(
+      SheetText rigs, Optional<SheetText> checks, Optional<SheetText> upkeep, DateOrder dates) {
     this.rigs = TextTable.read(rigs, RIG_HEADINGS, RIG_NEEDED);
-    this.checks = checks.map(PowerCheckSheet::of);
-    this.upkeep = upkeep.map(UpkeepSheet::of);
+    this.checks = checks.map(text -> PowerCheckSheet.of(text, dates));
+    this.upkeep = upkeep.map(text -> UpkeepSheet.of(text, dates));
   }
 
   /** Reads rigs alone. */
   public static RigSheet read(Path rigs) {
-    return read(rigs, Optional.empty(), Optional.empty());
+    return read(rigs, Optional.empty(), Optional.empty(), DateOrder.UNKNOWN);
   }
 
   /**
@@ -95,13 +96,18 @@ public final class RigSheet {
    *     other columns
    */
   public static RigSheet read(Path rigs, Path checks) {
-    return read(rigs, Optional.of(checks), Optional.empty());
+    return read(rigs, Optional.of(checks), Optional.empty(), DateOrder.UNKNOWN);
   }
 
-  /** As {@link #read(Path, Path)}, with what was done to the rigs where there is a file of it. */
-  public static RigSheet read(Path rigs, Optional<Path> checks, Optional<Path> upkeep) {
+  /**
+   * As {@link #read(Path, Path)}, with what was done to the rigs where there is a file of it.
+   *
+   * @param dates how dates in figures begin
+   */
+  public static RigSheet read(
+      Path rigs, Optional<Path> checks, Optional<Path> upkeep, DateOrder dates) {
     return new RigSheet(
-        SheetText.read(rigs), checks.map(SheetText::read), upkeep.map(SheetText::read));
+        SheetText.read(rigs), checks.map(SheetText::read), upkeep.map(SheetText::read), dates);
   }
 
   /** Reads rigs and their power checks from readers, to their ends. */
@@ -109,7 +115,8 @@ public final class RigSheet {
     return new RigSheet(
         SheetText.of("the rig sheet", TrialSheet.all(rigs)),
         Optional.of(SheetText.of("the power checks", TrialSheet.all(checks))),
-        Optional.empty());
+        Optional.empty(),
+        DateOrder.UNKNOWN);
   }
 
   /**

@@ -8,7 +8,6 @@ import charline.trial.Sample;
 import charline.trial.SampleResult;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,18 +35,21 @@ public final class SampleSheet {
   private static final List<String> NEEDED = List.of("substance", "taken_on", "result");
 
   private final TextTable rows;
+  private final DateOrder dates;
 
-  private SampleSheet(SheetText text) {
+  private SampleSheet(SheetText text, DateOrder dates) {
+    this.dates = dates;
     rows = TextTable.read(text, HEADINGS, NEEDED);
   }
 
   /**
    * Reads a file.
    *
+   * @param dates how dates in figures begin
    * @throws Refusal in one sentence if it is missing, empty, not text or has other columns
    */
-  public static SampleSheet read(Path file) {
-    return new SampleSheet(SheetText.read(file));
+  public static SampleSheet read(Path file, DateOrder dates) {
+    return new SampleSheet(SheetText.read(file), dates);
   }
 
   /**
@@ -99,11 +101,11 @@ public final class SampleSheet {
         Optional.empty());
   }
 
-  private static Optional<Sample> sample(Logbook log, SheetRow row, Faults faults) {
+  private Optional<Sample> sample(Logbook log, SheetRow row, Faults faults) {
     Optional<Finish> finish =
         cell(row, "finish").flatMap(name -> read(row, "finish", n -> log.finish(n), faults));
     Optional<SampleResult> result = read(row, "result", SampleResult::ofWord, faults);
-    Optional<LocalDate> day = read(row, "taken_on", SampleSheet::day, faults);
+    Optional<LocalDate> day = read(row, "taken_on", text -> SheetTimes.day(text, dates), faults);
     Optional<String> substance =
         read(
             row,
@@ -139,14 +141,6 @@ public final class SampleSheet {
     }
   }
 
-  private static LocalDate day(String text) {
-    try {
-      return LocalDate.parse(text);
-    } catch (DateTimeParseException e) {
-      throw Refusal.usage("A day must read like 2026-05-04.", e);
-    }
-  }
-
   private static <T> Optional<T> read(
       SheetRow row, String heading, Function<String, T> reader, Faults faults) {
     String cell = cell(row, heading).orElse("");
@@ -154,6 +148,7 @@ public final class SampleSheet {
       return Optional.of(reader.apply(cell));
     } catch (Refusal e) {
       faults.add(row.line(), heading, cell, e.getMessage());
+      e.missing().ifPresent(faults::lack);
       return Optional.empty();
     }
   }

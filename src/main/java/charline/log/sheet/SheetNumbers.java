@@ -34,6 +34,11 @@ final class SheetNumbers {
     return OptionalDouble.of(value);
   }
 
+  /** True for a number without a unit. */
+  static boolean isBare(String text) {
+    return BARE.matcher(text.strip()).matches();
+  }
+
   /** What the person typed, with the column's unit where they left the unit to the heading. */
   static String typed(Column column, String text) {
     return column.isNumber() && BARE.matcher(text).matches()

@@ -4,8 +4,11 @@ import charline.refusal.Refusal;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import tech.tablesaw.api.ColumnType;
 import tech.tablesaw.api.StringColumn;
@@ -17,6 +20,8 @@ final class TextTable {
   private final String name;
   private final List<String> headings = new ArrayList<>();
   private final List<StringColumn> columns = new ArrayList<>();
+  private final List<String> units = new ArrayList<>();
+  private final Map<String, StringColumn> forNotes = new LinkedHashMap<>();
   private final int[] lines;
   private boolean strayCells;
 
@@ -32,9 +37,12 @@ final class TextTable {
       StringColumn column = rows.stringColumn(i);
       if (names.get(i).isEmpty()) {
         strayCells |= column.asList().stream().anyMatch(cell -> !cell.isBlank());
-      } else {
+      } else if (head.isForNotes(i)) {
+        forNotes.put(head.given().get(i), column);
+      } else if (!head.isLeftOut(i)) {
         headings.add(names.get(i));
         columns.add(column);
+        units.add(head.unit(i));
       }
     }
   }
@@ -142,12 +150,27 @@ final class TextTable {
 
   /** One row, counted from 0. */
   SheetRow row(int index) {
-    @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
-    Map.Entry<String, String>[] cells = new Map.Entry[columns.size()];
-    for (int i = 0; i < cells.length; i++) {
-      cells[i] = Map.entry(headings.get(i), columns.get(i).get(index));
+    Map<String, String> cells = new HashMap<>();
+    for (int i = 0; i < columns.size(); i++) {
+      String cell = columns.get(i).get(index);
+      String unit = units.get(i);
+      cells.put(headings.get(i), unit.isEmpty() || !SheetNumbers.isBare(cell) ? cell : cell + unit);
     }
-    return new SheetRow(lines[index], Map.ofEntries(cells));
+    if (!forNotes.isEmpty()) {
+      cells.merge(
+          Column.NOTE.heading(),
+          noted(index),
+          (a, b) -> a.isBlank() || b.isBlank() ? a + b : a + "; " + b);
+    }
+    return new SheetRow(lines[index], cells);
+  }
+
+  /** "lens temp: 31; helper: Bo". */
+  private String noted(int index) {
+    return forNotes.entrySet().stream()
+        .filter(e -> !e.getValue().get(index).isBlank())
+        .map(e -> e.getKey() + ": " + FormulaGuard.undo(e.getValue().get(index)).strip())
+        .collect(Collectors.joining("; "));
   }
 
   List<SheetRow> rows() {

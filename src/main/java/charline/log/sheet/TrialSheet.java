@@ -35,7 +35,7 @@ public final class TrialSheet {
   /** The sheet itself if it is one block. */
   private final Optional<TextTable> small;
 
-  private TrialSheet(SheetSource source, int blockCharacters) {
+  private TrialSheet(SheetSource source, int blockCharacters, SheetManner manner) {
     this.source = source;
     this.blockCharacters = blockCharacters;
     try (SheetBlocks blocks = new SheetBlocks(source, blockCharacters)) {
@@ -43,9 +43,17 @@ public final class TrialSheet {
       separator = first.separator();
       head =
           Headings.of(
-              first, Column.headings(), Column.NEEDED.stream().map(Column::heading).toList());
+              first,
+              Column.headings(),
+              Column.NEEDED.stream().map(Column::heading).toList(),
+              manner);
       Faults shape = new Faults(source.name());
       int code = head.names().indexOf(Column.PATCH.heading());
+      int[] times = {
+        head.names().indexOf(Column.BURNED_AT.heading()),
+        head.names().indexOf(Column.READ_AT.heading())
+      };
+      UnclearDates unclear = new UnclearDates();
       boolean one = blocks.isOver();
       int rows = -1;
       for (Optional<SheetText> block = Optional.of(first);
@@ -54,6 +62,9 @@ public final class TrialSheet {
         TextTable.addRagged(block.get(), head, shape);
         if (shape.count() == 0) {
           count(block.get(), code);
+          if (manner.dates() == DateOrder.UNKNOWN) {
+            look(block.get(), times, unclear);
+          }
         }
         rows += block.get().records().size();
       }
@@ -62,9 +73,20 @@ public final class TrialSheet {
       Faults names = new Faults(source.name());
       head.addTo(names);
       names.refuseIfAny();
+      unclear.refuseIfAny(source.name());
       lineCount = rows;
       if (rows == 0) {
         throw TextTable.noLines(source.name());
+      }
+    }
+  }
+
+  private void look(SheetText block, int[] columns, UnclearDates unclear) {
+    for (SheetText.Record of : block.records()) {
+      for (int column : columns) {
+        if (column >= 0 && of.line() != head.line()) {
+          unclear.look(of.line(), SheetRow.meant(Column.BURNED_AT, block.cell(of, column)));
+        }
       }
     }
   }
@@ -87,7 +109,12 @@ public final class TrialSheet {
    *     trial sheet
    */
   public static TrialSheet read(Path file) {
-    return new TrialSheet(SheetSource.of(file), BLOCK_CHARACTERS);
+    return read(file, SheetManner.PLAIN);
+  }
+
+  /** Reads a file that was laid out by a person, as {@link #read(Path)} otherwise. */
+  public static TrialSheet read(Path file, SheetManner manner) {
+    return new TrialSheet(SheetSource.of(file), BLOCK_CHARACTERS, manner);
   }
 
   /** Reads what a reader gives, to its end; as {@link #read(Path)} otherwise. */
@@ -96,7 +123,12 @@ public final class TrialSheet {
   }
 
   static TrialSheet read(Reader reader, int blockCharacters) {
-    return new TrialSheet(SheetSource.of("the trial sheet", all(reader)), blockCharacters);
+    return new TrialSheet(
+        SheetSource.of("the trial sheet", all(reader)), blockCharacters, SheetManner.PLAIN);
+  }
+
+  static TrialSheet read(Reader reader, SheetManner manner) {
+    return new TrialSheet(SheetSource.of("the trial sheet", all(reader)), BLOCK_CHARACTERS, manner);
   }
 
   static String all(Reader reader) {
@@ -112,6 +144,16 @@ public final class TrialSheet {
   /** Name of the sheet in messages. */
   String name() {
     return source.name();
+  }
+
+  /** What became of the columns that are not charline's own. */
+  public SheetColumns columns() {
+    return head.columns();
+  }
+
+  /** How its dates in figures begin. */
+  DateOrder dates() {
+    return head.manner().dates();
   }
 
   /** Comma, semicolon or tab. */

@@ -17,13 +17,14 @@ import java.util.OptionalDouble;
  * Upkeep of the rigs of a sheet: {@code rig,done_at,what,hours,note}.
  *
  * @param table its file
+ * @param dates how its dates in figures begin
  */
-record UpkeepSheet(TextTable table) {
+record UpkeepSheet(TextTable table, DateOrder dates) {
   static final List<String> HEADINGS = List.of("rig", "done_at", "what", "hours", "note");
   private static final List<String> NEEDED = List.of("rig", "done_at", "what");
 
-  static UpkeepSheet of(SheetText text) {
-    return new UpkeepSheet(TextTable.read(text, HEADINGS, NEEDED));
+  static UpkeepSheet of(SheetText text, DateOrder dates) {
+    return new UpkeepSheet(TextTable.read(text, HEADINGS, NEEDED), dates);
   }
 
   /**
@@ -50,7 +51,8 @@ record UpkeepSheet(TextTable table) {
         Upkeep done =
             new Upkeep(
                 log.newId(),
-                RigCells.need(row, "done_at", t -> SheetTimes.parse(t, clock.getZone()), faults),
+                RigCells.need(
+                    row, "done_at", t -> SheetTimes.parse(t, clock.getZone(), dates), faults),
                 FormulaGuard.undo(RigCells.cell(row, "what")),
                 RigCells.cell(row, "hours").isEmpty()
                     ? OptionalDouble.empty()

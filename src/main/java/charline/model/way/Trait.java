@@ -74,6 +74,11 @@ public enum Trait {
     return this == RIG || this == FIGURE || this == PLACE;
   }
 
+  /** Whether two ways have the same or not, without a more or less. */
+  boolean ofKind() {
+    return named() || this == WARMTH || this == WETTED;
+  }
+
   /** The name that a way has; figures that were not noted have one too. */
   String name(Way way) {
     return switch (this) {

@@ -225,6 +225,19 @@ public record WayDesign(
     return true;
   }
 
+  /**
+   * Whether a way of working has the rig, figure, place, rest and wetting that the answer is for,
+   * as far as there are shifts for them; what was not noted counts as the same.
+   */
+  public boolean sameKind(Way of) {
+    return factors.stream()
+        .filter(factor -> factor.trait().ofKind())
+        .allMatch(
+            factor ->
+                Arrays.equals(factor.row(of), factor.row(way))
+                    || !factor.trait().named() && factor.row(of)[0] == 0);
+  }
+
   /** Whether there is a shift for a trait. */
   public boolean has(Trait trait) {
     return factors.stream().anyMatch(f -> f.trait() == trait);

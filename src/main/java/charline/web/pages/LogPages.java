@@ -8,8 +8,12 @@ import charline.log.merge.Conflict;
 import charline.log.merge.Merge;
 import charline.log.merge.Merged;
 import charline.log.merge.Resolution;
+import charline.log.sheet.DateOrder;
+import charline.log.sheet.OtherColumns;
+import charline.log.sheet.OwnHeadings;
 import charline.log.sheet.RigSheetExporter;
 import charline.log.sheet.SampleSheet;
+import charline.log.sheet.SheetManner;
 import charline.log.sheet.TrialSheetExporter;
 import charline.quantity.Figures;
 import charline.record.SheetImport;
@@ -180,10 +184,16 @@ public final class LogPages {
         throw Refusal.usage(
             "Power checks and upkeep come with the sheet of their rigs; choose it too.");
       }
+      OwnHeadings own = ownHeadings(ctx);
+      SheetImport.Sheets read = SheetImport.read(files, manner(ctx, own));
       SheetImport sheets = new SheetImport(log, options.clock(), by(ctx), SURE, sure);
+      List<SheetImport.Done> done = record ? sheets.add(read) : sheets.check(read);
+      if (record && !Asking.text(ctx, "map").isBlank()) {
+        own.keepBeside(log.file());
+      }
       view =
           new ImportView(
-              record ? sheets.add(SheetImport.read(files)) : sheets.check(SheetImport.read(files)),
+              done.stream().map(SheetImport.Done::sentence).toList(),
               record,
               Optional.empty(),
               String.valueOf(ctx.queryString()));
@@ -198,6 +208,25 @@ public final class LogPages {
         "import",
         pages.frame(ctx, record ? "Imported" : "Import", "", "work.css"),
         Map.of("view", view));
+  }
+
+  /** What a person said of sheets that they laid out themselves. */
+  private static SheetManner manner(Context ctx, OwnHeadings own) {
+    String others = Asking.text(ctx, "extra");
+    String dates = Asking.text(ctx, "dates");
+    return new SheetManner(
+        others.isEmpty() ? OtherColumns.REFUSE : OtherColumns.ofWord(others),
+        dates.isEmpty() ? DateOrder.UNKNOWN : DateOrder.ofWord(dates),
+        own);
+  }
+
+  /** Those beside the log, and those of the page, a line each. */
+  private OwnHeadings ownHeadings(Context ctx) {
+    OwnHeadings own = OwnHeadings.keptBeside(log.file());
+    for (String line : Asking.text(ctx, "map").split("\\R")) {
+      own = line.isBlank() ? own : own.with(line.strip());
+    }
+    return own;
   }
 
   private Optional<Path> sent(Context ctx, String name) {

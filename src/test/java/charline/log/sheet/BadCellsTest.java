@@ -77,7 +77,7 @@ class BadCellsTest {
           coats=latex:dark:90um ~ tone "pale": The tone must be that of the outermost coat in coats.
           coats=latex:pale:90mm ~ coats "latex:pale:90mm": Coat thickness of 90000 um is outside 1 to 5000 um (usual: 20 to 200); correct it, or say that you are sure.
           burned_at= ~ burned_at (empty): Give the time of burning, such as 2026-09-14.
-          burned_at=14/9/26 ~ burned_at "14/9/26": A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not "14/9/26".
+          burned_at=14:9:26 ~ burned_at "14:9:26": A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not "14:9:26".
           read_at=2026-08-03 ~ read_at "2026-08-03": The reading of 2026-08-03 12:00 is from before the burning on 2026-09-03 12:00; correct it, or say that you are sure.
           burned_at=2026-13-01 ~ burned_at "2026-13-01": A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not "2026-13-01".
           burned_at=2206-09-03 ~ burned_at "2206-09-03": The year 2206 is too early or too late for trials with these lasers; correct it, or say that you are sure.

@@ -114,7 +114,11 @@ class RoundTripPropertyTest {
       if (kept) {
         RigSheetExporter.writeUpkeep(from.log.rigs(), upkeep);
       }
-      RigSheet.read(rigs, Optional.of(checks), Optional.of(upkeep).filter(file -> kept))
+      RigSheet.read(
+              rigs,
+              Optional.of(checks),
+              Optional.of(upkeep).filter(file -> kept),
+              DateOrder.UNKNOWN)
           .addTo(to, SheetBench.CLOCK, "Runa");
       new TrialSheetImporter(to, SheetBench.CLOCK).add(SheetBench.sheet(from.export()), true);
       assertThat(to.rigs().stream().map(RoundTripPropertyTest::bare))

@@ -1,8 +1,13 @@
-package charline.cli.command;
+package charline.cli.render;
 
+import charline.cli.command.LogCommand;
+import charline.cli.command.SureOption;
+import charline.cli.command.WhyOption;
 import charline.log.Logbook;
 import charline.quantity.Figures;
 import charline.record.Setup;
+import charline.wording.Json;
+import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -21,6 +26,7 @@ public abstract class JoinCommand extends LogCommand {
 
   @Mixin private WhyOption why;
   @Mixin private SureOption sure;
+  @Mixin private JsonReply reply;
 
   /**
    * What was joined.
@@ -28,8 +34,9 @@ public abstract class JoinCommand extends LogCommand {
    * @param from name of the record that goes
    * @param into name of the record that stays
    * @param patches that count for the second now
+   * @param json the record that stays
    */
-  public record Joined(String from, String into, int patches) {}
+  public record Joined(String from, String into, int patches, Supplier<Json> json) {}
 
   /** The thing in a word, with a capital. */
   protected abstract String thing();
@@ -42,7 +49,9 @@ public abstract class JoinCommand extends LogCommand {
     String reason = why.reasonIfAny();
     try (Logbook log = desk.logToRead()) {
       Joined joined = join(log, new Setup(log, sure, why.person(desk)), name, into, reason);
-      say(
+      reply.say(
+          desk.out(),
+          () -> joined.json().get().put("joined", joined.from()).put("patches", joined.patches()),
           "%s %s is joined into %s: %s counted for it now. Both names find it."
               .formatted(
                   thing(),
