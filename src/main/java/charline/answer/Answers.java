@@ -7,11 +7,9 @@ import charline.log.Logbook;
 import charline.model.CoatContradiction;
 import charline.model.Event;
 import charline.model.Fitter;
-import charline.model.ModelFit;
-import charline.model.PieceFit;
 import charline.model.Trials;
 import charline.model.borrow.Kin;
-import charline.model.check.FitChecker;
+import charline.model.check.CheckedFit;
 import charline.model.classical.AblationRegression;
 import charline.model.classical.ClassicalFit;
 import charline.model.classical.ClassicalOutcome;
@@ -65,7 +63,16 @@ public final class Answers {
 
   /** Answers from what a log holds now. */
   public static Answers of(Logbook log, OffsetDateTime at) {
-    return new Answers(log, log.rigs(), new LogFitter(Strata.of(log)), at);
+    return of(log, at, KeptFits.inMemory());
+  }
+
+  /**
+   * The same where the log may have been fitted before.
+   *
+   * @param kept fits from then, to which new ones are added
+   */
+  public static Answers of(Logbook log, OffsetDateTime at, KeptFits kept) {
+    return new Answers(log, log.rigs(), new LogFitter(Strata.of(log), kept), at);
   }
 
   /**
@@ -136,13 +143,12 @@ public final class Answers {
   /** The window of one stratum, or why there is none. */
   public WindowAnswer window(TrialQuestion question) {
     TrialCase subject = cleared(question);
-    return windows.of(
-        subject, recommender.recommend(subject), Applicability.of(subject, Fitter.withDefaults()));
+    return windows.of(subject, recommender.window(subject), recommender.applicability(subject));
   }
 
   /** The answer where the recommendation was made already, as by models kept at hand. */
   public WindowAnswer window(TrialCase subject, Recommendation found, Applicability applicability) {
-    return windows.of(subject, found, applicability);
+    return windows.of(subject, FoundWindow.of(found), applicability);
   }
 
   /** The windows of every stratum, or of those with the light of the rig that is asked about. */
@@ -199,17 +205,13 @@ public final class Answers {
   }
 
   private ModelAnswer model(TrialCase subject, Event event) {
-    Fitter fitter = recommender.fitter(subject);
-    Trials trials = subject.trials();
-    Optional<PieceFit> piece =
-        subject.piece().map(board -> PieceFit.of(fitter, trials, event, board.id()));
-    ModelFit fit = piece.map(PieceFit::piece).orElseGet(() -> fitter.fit(trials, event));
+    KeptFits kept = recommender.fitting().kept();
+    CheckedFit model =
+        kept.fit(
+            new KeptFits.Job(recommender.fitter(subject), subject.trials(), subject.piece()),
+            event);
     return new ModelAnswer(
-        subject,
-        fit,
-        new FitChecker(fitter).check(trials, fit),
-        recommender.boards(subject),
-        piece);
+        subject, model.fit(), model.checks(), recommender.boards(subject), model.piece());
   }
 
   /**
@@ -257,10 +259,8 @@ public final class Answers {
     TrialCase subject = cleared(question);
     Fitter fitter = recommender.fitter(subject);
     LiveForecast models =
-        subject
-            .piece()
-            .map(piece -> LiveForecast.fitted(fitter, subject.trials(), piece))
-            .orElseGet(() -> LiveForecast.fitted(fitter, subject.trials()));
+        new LiveForecast(
+            fitter, recommender.fitting().kept().models(fitter, subject.trials(), subject.piece()));
     RigSetup bench = subject.bench();
     Settings settings =
         new Settings(
@@ -273,7 +273,7 @@ public final class Answers {
     return new AskedRisk(
         subject,
         risk,
-        Applicability.of(subject, Fitter.withDefaults()),
+        recommender.applicability(subject),
         Precautions.of(log, subject.trials().patches()),
         question
             .job()

@@ -2,7 +2,6 @@ package charline.answer;
 
 import charline.drift.Validity;
 import charline.exposure.Spot;
-import charline.model.Fitter;
 import charline.trial.Knob;
 import charline.window.TriedKnobs;
 import charline.window.UntriedKnob;
@@ -24,12 +23,7 @@ public record Applicability(
     untried = List.copyOf(untried);
   }
 
-  /** Costs a fit where the rig has control patches among the trials. */
-  public static Applicability of(TrialCase subject, Fitter fitter) {
-    return of(subject, Validity.of(subject.bench().rig(), subject.trials(), fitter));
-  }
-
-  /** The same where drift has been looked at already. */
+  /** Of a case, with what drift says of its rig. */
   public static Applicability of(TrialCase subject, Validity validity) {
     return new Applicability(
         subject,

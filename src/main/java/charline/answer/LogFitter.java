@@ -1,7 +1,6 @@
 package charline.answer;
 
 import charline.model.Fitter;
-import charline.model.ModelFit;
 import charline.model.Trials;
 import charline.model.borrow.BoardSpreads;
 import charline.model.borrow.Borrowing;
@@ -18,7 +17,7 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class LogFitter {
   private final Strata strata;
-  private final Map<BoardSpreads.Sketch, ModelFit> sketches;
+  private final KeptFits kept;
   private final Map<Boolean, BoardSpreads> spreads = new ConcurrentHashMap<>();
   private final Map<Lenders, Borrowing> lendings = new ConcurrentHashMap<>();
 
@@ -26,17 +25,22 @@ public final class LogFitter {
 
   /** Fits the strata of a log as it is now. */
   public LogFitter(Strata strata) {
-    this(strata, new ConcurrentHashMap<>());
+    this(strata, KeptFits.inMemory());
   }
 
   /**
-   * The same where the log was fitted before.
+   * The same where the log may have been fitted before.
    *
-   * @param sketches fits kept from then, to which new ones are added
+   * @param kept fits from then, to which new ones are added
    */
-  public LogFitter(Strata strata, Map<BoardSpreads.Sketch, ModelFit> sketches) {
+  public LogFitter(Strata strata, KeptFits kept) {
     this.strata = strata;
-    this.sketches = sketches;
+    this.kept = kept;
+  }
+
+  /** Fits from before. */
+  KeptFits kept() {
+    return kept;
   }
 
   /** What it fits. */
@@ -70,7 +74,7 @@ public final class LogFitter {
   private BoardSpreads learned(boolean acceptTint) {
     return spreads.computeIfAbsent(
         acceptTint,
-        accept -> new BoardSpreads(Priors.USUAL.fitter(), everyStratum(accept), sketches));
+        accept -> new BoardSpreads(Priors.USUAL.fitter(), everyStratum(accept), kept::sketch));
   }
 
   /**

@@ -12,8 +12,6 @@ import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
 import charline.window.JobRisk;
-import charline.window.Recommendation;
-import charline.window.WindowFinder;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -37,18 +35,26 @@ record PatchChoice(TrialChoice choice, Recommender recommender) {
         .orElseGet(() -> first(question, wanted));
   }
 
-  /** What follows a recommendation: the same list as the question what to burn next gets. */
-  NextPatches after(TrialCase subject, Recommendation found, List<Board> boards) {
-    if (found.piece().isPresent()) {
-      return onPiece(subject, Optional.of(found), PatchesWanted.USUAL.onPiece());
-    }
-    return planner(recommender.fitter(subject), PatchesWanted.USUAL)
+  /** What follows a window: the same list as the question what to burn next gets. */
+  NextPatches after(TrialCase subject, FoundWindow window, List<Board> boards) {
+    return window.found().piece().isPresent()
+        ? onPiece(subject, Optional.of(window), PatchesWanted.USUAL.onPiece())
+        : onBoards(subject, window, boards, PatchesWanted.USUAL);
+  }
+
+  private NextPatches onBoards(
+      TrialCase subject, FoundWindow window, List<Board> boards, PatchesWanted wanted) {
+    return kept()
         .next(
-            subject.trials(),
-            found,
-            PatchesWanted.USUAL.site(),
-            boards,
-            PatchesWanted.USUAL.count());
+            window,
+            List.of(subject.trials(), wanted, boards),
+            () ->
+                planner(recommender.fitter(subject), wanted)
+                    .next(subject.trials(), window.found(), wanted.site(), boards, wanted.count()));
+  }
+
+  private KeptFits kept() {
+    return recommender.fitting().kept();
   }
 
   List<Board> boards(TrialCase subject, PatchesWanted wanted) {
@@ -76,41 +82,34 @@ record PatchChoice(TrialChoice choice, Recommender recommender) {
       return answer(subject, onPiece(subject, wanted));
     }
     return answer(
-        subject,
-        planner(recommender.fitter(subject), wanted)
-            .next(
-                subject.trials(),
-                subject.bench(),
-                subject.asked(),
-                wanted.site(),
-                boards(subject, wanted),
-                wanted.count()));
+        subject, onBoards(subject, recommender.window(subject), boards(subject, wanted), wanted));
   }
 
   private NextPatches onPiece(TrialCase subject, PatchesWanted wanted) {
-    Optional<Recommendation> known =
-        subject.patchesOnPiece() == 0
-            ? Optional.empty()
-            : Optional.of(recommender.recommend(subject));
+    Optional<FoundWindow> known =
+        subject.patchesOnPiece() == 0 ? Optional.empty() : Optional.of(recommender.window(subject));
     return onPiece(subject, known, wanted.onPiece());
   }
 
+  /** A piece without patches is planned from the window of any board. */
   private NextPatches onPiece(
-      TrialCase subject, Optional<Recommendation> known, PatchesWanted wanted) {
-    WindowFinder finder = new WindowFinder(recommender.fitter(subject));
-    Recommendation general =
-        known
-            .flatMap(found -> recommender.general(subject, found))
-            .or(() -> known)
-            .orElseGet(() -> finder.recommend(subject.trials(), subject.bench(), subject.asked()));
-    return planner(finder.fitter(), wanted)
-        .onPiece(
-            subject.trials(),
-            subject.piece().orElseThrow(),
-            general,
-            known,
-            wanted.site(),
-            wanted.count());
+      TrialCase subject, Optional<FoundWindow> known, PatchesWanted wanted) {
+    FoundWindow window = known.orElseGet(() -> recommender.window(subject));
+    return kept()
+        .next(
+            window,
+            List.of(subject.trials(), subject.piece(), wanted, "piece"),
+            () ->
+                planner(recommender.fitter(subject), wanted)
+                    .onPiece(
+                        subject.trials(),
+                        subject.piece().orElseThrow(),
+                        known
+                            .flatMap(own -> recommender.general(subject, own))
+                            .orElse(window.found()),
+                        known.map(FoundWindow::found),
+                        wanted.site(),
+                        wanted.count()));
   }
 
   private NextAnswer answer(TrialCase subject, NextPatches next) {

@@ -1,9 +1,7 @@
 package charline.answer;
 
 import charline.model.Fitter;
-import charline.model.PieceFits;
 import charline.window.Recommendation;
-import charline.window.WindowFinder;
 import java.util.Optional;
 
 /**
@@ -18,46 +16,40 @@ record Recommender(LogFitter fitting) {
     return fitting.fitter(subject.trials(), question.priors(), question.borrow());
   }
 
-  /** The window of a case, for one piece where it names one. */
-  Recommendation recommend(TrialCase subject) {
-    return recommend(new WindowFinder(fitter(subject)), subject);
+  /** What is fitted for a case. */
+  KeptFits.Job job(TrialCase subject) {
+    return new KeptFits.Job(
+        fitter(subject),
+        subject.trials().acceptingTint(subject.asked().acceptTint()),
+        subject.piece().filter(piece -> subject.patchesOnPiece() > 0));
   }
 
-  private static Recommendation recommend(WindowFinder finder, TrialCase subject) {
-    return subject.piece().isEmpty()
-        ? finder.recommend(subject.trials(), subject.bench(), subject.asked())
-        : finder.recommend(
-            subject.trials(), subject.bench(), subject.asked(), pieceFits(finder, subject));
-  }
-
-  private static PieceFits pieceFits(WindowFinder finder, TrialCase subject) {
-    return PieceFits.of(finder.fitter(), subject.trials(), subject.piece().orElseThrow());
+  /** The window of a case, for one piece where it names one that has patches. */
+  FoundWindow window(TrialCase subject) {
+    return fitting.kept().window(job(subject), subject.bench(), subject.asked());
   }
 
   /** What the patches of the piece changed. */
-  Optional<PieceAnswer> piece(TrialCase subject, Recommendation found) {
-    return found.piece().map(known -> new PieceAnswer(known, general(subject, found)));
+  Optional<PieceAnswer> piece(TrialCase subject, FoundWindow window) {
+    return window.found().piece().map(known -> new PieceAnswer(known, general(subject, window)));
   }
 
   /** The answer for any board from all boards but the piece; empty where there are none. */
-  Optional<Recommendation> general(TrialCase subject, Recommendation found) {
-    PieceFits fits = found.piece().orElseThrow().fits();
+  Optional<Recommendation> general(TrialCase subject, FoundWindow window) {
     return subject
         .otherBoards()
-        .map(
-            others ->
-                new WindowFinder(fitter(subject))
-                    .recommend(
-                        others,
-                        subject.bench(),
-                        subject.asked(),
-                        fits.charring().general(),
-                        fits.clearing().general()));
+        .map(others -> fitting.kept().general(window, fitter(subject), others));
   }
 
-  /** The same with every prior saying half as much. */
-  Recommendation halfAsSure(TrialCase subject) {
-    return recommend(new WindowFinder(fitter(subject)).halfAsSure(), subject);
+  /** What is left of it with every prior saying half as much. */
+  PriorSensitivity.HalfAsSure halfAsSure(TrialCase subject) {
+    return fitting.kept().halfAsSure(job(subject), subject.bench(), subject.asked());
+  }
+
+  /** Whether a window applies to the rig as it is now. */
+  Applicability applicability(TrialCase subject) {
+    return Applicability.of(
+        subject, fitting.kept().validity(subject.bench().rig(), subject.trials()));
   }
 
   /** How a board may differ from others, as the priors of a case and its trials have it. */

@@ -1,7 +1,6 @@
 package charline.answer;
 
 import charline.log.Logbook;
-import charline.model.Fitter;
 import charline.model.Trials;
 import charline.model.borrow.Borrowing;
 import charline.plan.NextPatches;
@@ -32,16 +31,17 @@ record WindowAnswers(
   private static final int ENOUGH_OF_ITS_OWN = 18;
 
   /** Of a case whose window was found already. */
-  WindowAnswer of(TrialCase subject, Recommendation found, Applicability applicability) {
+  WindowAnswer of(TrialCase subject, FoundWindow window, Applicability applicability) {
     return of(
         subject,
-        found,
+        window,
         applicability,
-        patches.after(subject, found, patches.boards(subject, PatchesWanted.USUAL)));
+        patches.after(subject, window, patches.boards(subject, PatchesWanted.USUAL)));
   }
 
   private WindowAnswer of(
-      TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {
+      TrialCase subject, FoundWindow window, Applicability applicability, NextPatches next) {
+    Recommendation found = window.found();
     Precautions known = Precautions.of(log, found.patches());
     known.requireOpen();
     return new WindowAnswer(
@@ -53,7 +53,7 @@ record WindowAnswers(
         subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
         offer(subject),
         nearWoods(subject),
-        recommender.piece(subject, found),
+        recommender.piece(subject, window),
         recommender.boards(subject));
   }
 
@@ -86,7 +86,7 @@ record WindowAnswers(
             });
     record Asked(TrialCase subject, List<Board> boards) {}
     record Judged(
-        TrialCase subject, Recommendation found, Applicability applicability, NextPatches next) {}
+        TrialCase subject, FoundWindow window, Applicability applicability, NextPatches next) {}
     AtomicInteger done = new AtomicInteger();
     List<Judged> judged =
         subjects.stream()
@@ -96,19 +96,19 @@ record WindowAnswers(
             .map(
                 asked -> {
                   TrialCase s = asked.subject();
-                  Recommendation found = recommender.recommend(s);
+                  FoundWindow window = recommender.window(s);
                   Judged each =
                       new Judged(
                           s,
-                          found,
-                          Applicability.of(s, Fitter.withDefaults()),
-                          patches.after(s, found, asked.boards()));
+                          window,
+                          recommender.applicability(s),
+                          patches.after(s, window, asked.boards()));
                   progress.at("Finding windows", done.incrementAndGet(), subjects.size());
                   return each;
                 })
             .toList();
     List<WindowAnswer> answers =
-        judged.stream().map(j -> of(j.subject(), j.found(), j.applicability(), j.next())).toList();
+        judged.stream().map(j -> of(j.subject(), j.window(), j.applicability(), j.next())).toList();
     return new AllWindows(answers, barred, skipped);
   }
 

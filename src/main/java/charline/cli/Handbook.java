@@ -28,8 +28,14 @@ public final class Handbook {
       .B CHARLINE_BY
       Your name on records if \\-\\-by is not given. Default: the login name.
       .TP
+      .B CHARLINE_CACHE
+      The folder of kept fits. Default: charline in the cache folder.
+      .TP
       .B XDG_DATA_HOME
       The data folder. Default: ~/.local/share.
+      .TP
+      .B XDG_CACHE_HOME
+      The cache folder. Default: ~/.cache.
       .SH FILES
       .TP
       .I ~/.local/share/charline/log.db
@@ -39,6 +45,10 @@ public final class Handbook {
       .TP
       .I ~/.local/share/charline/faults
       Details of faults in charline, one file for each.
+      .TP
+      .I ~/.cache/charline
+      Fits that charline keeps, so that a question asked again is answered at once. You can delete it at any
+      time.
       .SH EXIT STATUS
       .TP
       .B 0

@@ -104,6 +104,7 @@ public final class Main {
     } finally {
       out.flush();
       err.flush();
+      desk.close();
     }
   }
 

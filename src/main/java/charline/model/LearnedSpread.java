@@ -76,25 +76,45 @@ public record LearnedSpread(
   }
 
   /**
-   * What is known after one more stratum.
+   * What one event of a stratum says of the levels.
+   *
+   * @param lnChances ln of the chance of its trials under each level, levels rising, up to a
+   *     constant
+   */
+  public record Evidence(List<Double> lnChances) {
+    public Evidence {
+      lnChances = List.copyOf(lnChances);
+    }
+  }
+
+  /**
+   * What a stratum says of these levels.
    *
    * @param fit of one event of it
    * @param madeUnder the prior of ω that it was made under
    */
-  public LearnedSpread after(ModelFit fit, SpreadPrior madeUnder) {
+  public Evidence evidence(ModelFit fit, SpreadPrior madeUnder) {
+    // The same for every level, and the dearer of the two densities.
+    double[] before = fit.posterior().ofSpread(madeUnder::logDensity);
+    return new Evidence(
+        levels.stream()
+            .map(
+                level -> {
+                  double[] ratio = fit.posterior().ofSpread(level::logDensity);
+                  Arrays.setAll(ratio, i -> Math.exp(ratio[i] - before[i]));
+                  return Math.log(fit.posterior().mean(ratio));
+                })
+            .toList());
+  }
+
+  /** What is known after one more stratum. */
+  public LearnedSpread after(Evidence evidence) {
     return weighted(
         levels,
         IntStream.range(0, levels.size())
-            .mapToDouble(k -> Math.log(weights.get(k)) + lnEvidence(fit, madeUnder, levels.get(k))),
+            .mapToDouble(k -> Math.log(weights.get(k)) + evidence.lnChances().get(k)),
         levelScale,
         strata + 1);
-  }
-
-  private static double lnEvidence(ModelFit fit, SpreadPrior madeUnder, SpreadPrior level) {
-    return Math.log(
-        fit.posterior()
-            .meanOfSpread(
-                omega -> Math.exp(level.logDensity(omega) - madeUnder.logDensity(omega))));
   }
 
   @Override

@@ -26,13 +26,13 @@ final class NewBoard implements BoardShift {
    * The rule over the board's shift, draw by draw: as fine as a single patch needs it where boards
    * are so much more unlike than patches.
    */
-  private final NormalTrapezoid[] rules;
+  private NormalTrapezoid[] rules;
 
   /**
    * exp(ω x / σ) at each node x on one side of the middle one, draw by draw, the widest first: the
    * same for every setting. The other side mirrors them.
    */
-  private final double[][] wingOdds;
+  private volatile double[][] wingOdds;
 
   /**
    * @param omega spread between boards, one per draw
@@ -43,16 +43,32 @@ final class NewBoard implements BoardShift {
     this.omega = omega;
     this.sigma = sigma;
     this.psi = psi;
-    rules = new NormalTrapezoid[omega.length];
-    Arrays.setAll(rules, i -> NormalTrapezoid.forLogistic(1, omega[i] / sigma[i]));
-    wingOdds = new double[omega.length][];
-    for (int i = 0; i < wingOdds.length; i++) {
-      wingOdds[i] = new double[rules[i].points() / 2];
-      for (int k = 0; k < wingOdds[i].length; k++) {
-        double node = Math.abs(rules[i].node(k));
-        wingOdds[i][k] = Math.exp(Math.min(CAP, omega[i] * node / sigma[i]));
+  }
+
+  /** Made when the first chance is asked for: draws that are only kept and read have no need. */
+  private double[][] wings() {
+    if (wingOdds == null) {
+      makeWings();
+    }
+    return wingOdds;
+  }
+
+  private synchronized void makeWings() {
+    if (wingOdds != null) {
+      return;
+    }
+    NormalTrapezoid[] every = new NormalTrapezoid[omega.length];
+    Arrays.setAll(every, i -> NormalTrapezoid.forLogistic(1, omega[i] / sigma[i]));
+    double[][] wings = new double[omega.length][];
+    for (int i = 0; i < wings.length; i++) {
+      wings[i] = new double[every[i].points() / 2];
+      for (int k = 0; k < wings[i].length; k++) {
+        double node = Math.abs(every[i].node(k));
+        wings[i][k] = Math.exp(Math.min(CAP, omega[i] * node / sigma[i]));
       }
     }
+    rules = every;
+    wingOdds = wings;
   }
 
   @Override
@@ -66,9 +82,10 @@ final class NewBoard implements BoardShift {
 
   @Override
   public double chance(int draw, double margin, double seamShare) {
+    double[] wing = wings()[draw];
     return seamShare == 0
-        ? chance(draw, margin)
-        : seam(draw, seamShare).mean(margin, omega[draw], rules[draw], wingOdds[draw]).chance();
+        ? chance(draw, margin, wing)
+        : seam(draw, seamShare).mean(margin, omega[draw], rules[draw], wing).chance();
   }
 
   private Seam seam(int draw, double share) {
@@ -76,8 +93,7 @@ final class NewBoard implements BoardShift {
   }
 
   /** One exponential, as the nodes' own are kept. */
-  private double chance(int draw, double margin) {
-    double[] wing = wingOdds[draw];
+  private double chance(int draw, double margin, double[] wing) {
     NormalTrapezoid rule = rules[draw];
     if (wing[0] >= OUT_OF_RANGE) {
       return chanceOfSteps(draw, margin);
@@ -119,7 +135,7 @@ final class NewBoard implements BoardShift {
 
   /** The margin with a chance; its log odds are all but straight, so few steps are needed. */
   private OptionalDouble byNewton(int draw, double chance, double seamShare) {
-    double[] wing = wingOdds[draw];
+    double[] wing = wings()[draw];
     NormalTrapezoid rule = rules[draw];
     double target = Logistic.quantile(chance);
     double spread = omega[draw] / sigma[draw];
@@ -148,7 +164,7 @@ final class NewBoard implements BoardShift {
 
   /** The chance with its slope against margin / σ, where nothing gets twice the passes. */
   private Seam.Mean single(int draw, double margin) {
-    double[] wing = wingOdds[draw];
+    double[] wing = wings()[draw];
     NormalTrapezoid rule = rules[draw];
     double odds = BoardShift.cappedExp(-margin / sigma[draw]);
     double each = 1 / (1 + odds);

@@ -34,6 +34,18 @@ final class PieceShift implements BoardShift {
   /** exp(-u / σ) of each shift u, draw by draw. */
   private final double[][] odds;
 
+  /** What a piece's patches said, draw by draw: see the fields. */
+  record Parts(double[] logEvidence, double[][] shifts, double[][] weights) {}
+
+  Parts parts() {
+    return new Parts(logEvidence, shifts, weights);
+  }
+
+  /** The shift of these parts, under draws with these σ and ψ. */
+  static PieceShift of(double[] sigma, double[] psi, Parts parts) {
+    return new PieceShift(sigma, psi, parts.logEvidence(), parts.shifts(), parts.weights());
+  }
+
   private PieceShift(
       double[] sigma, double[] psi, double[] logEvidence, double[][] shifts, double[][] weights) {
     this.sigma = sigma;

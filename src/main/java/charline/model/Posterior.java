@@ -4,6 +4,7 @@ import charline.stat.sampling.ParetoSmoothing;
 import charline.stat.sampling.WeightedDraws;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
 
@@ -53,6 +54,57 @@ public final class Posterior {
     omega = column(draw, PassesToEvent.OMEGA);
     weights = draws.weights().clone();
     board = new NewBoard(omega, sigma, psi);
+  }
+
+  /**
+   * All that a posterior is made of, so that it can be kept and made again, equal to the last bit.
+   *
+   * @param piece what is known of the piece that it is for; empty where it is for a new board
+   */
+  public record Parts(
+      double lnReference,
+      double[] tau,
+      double[] phi,
+      double[] psi,
+      double[] sigma,
+      double[] omega,
+      double[][] wayWeights,
+      double[] weights,
+      Optional<PieceShift.Parts> piece) {
+    /** The posterior of these parts. */
+    public Posterior whole() {
+      return new Posterior(this);
+    }
+  }
+
+  /** What this is made of; the arrays are its own and must not be changed. */
+  public Parts parts() {
+    return new Parts(
+        lnReference,
+        tau,
+        phi,
+        psi,
+        sigma,
+        omega,
+        wayWeights,
+        weights,
+        board instanceof PieceShift piece ? Optional.of(piece.parts()) : Optional.empty());
+  }
+
+  private Posterior(Parts parts) {
+    lnReference = parts.lnReference();
+    tau = parts.tau();
+    phi = parts.phi();
+    psi = parts.psi();
+    sigma = parts.sigma();
+    omega = parts.omega();
+    wayWeights = parts.wayWeights();
+    weights = parts.weights();
+    board =
+        parts
+            .piece()
+            .<BoardShift>map(piece -> PieceShift.of(sigma, psi, piece))
+            .orElseGet(() -> new NewBoard(omega, sigma, psi));
   }
 
   private Posterior(Posterior all, int[] draws) {
@@ -241,9 +293,9 @@ public final class Posterior {
     return new Moments(mean, mean(perDraw(i -> (values[i] - mean) * (values[i] - mean))));
   }
 
-  /** Posterior mean of a function of the spread between boards. */
-  public double meanOfSpread(DoubleUnaryOperator of) {
-    return mean(perDraw(i -> of.applyAsDouble(omega[i])));
+  /** A function of the spread between boards, one per draw. */
+  double[] ofSpread(DoubleUnaryOperator of) {
+    return perDraw(i -> of.applyAsDouble(omega[i]));
   }
 
   /** Posterior mean of a quantity given per draw. */

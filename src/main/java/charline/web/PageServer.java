@@ -1,5 +1,6 @@
 package charline.web;
 
+import charline.answer.KeptFits;
 import charline.log.Logbook;
 import charline.refusal.Refusal;
 import charline.web.live.LiveAnswers;
@@ -9,6 +10,7 @@ import charline.web.pages.PageOptions;
 import charline.web.security.AccessFilter;
 import charline.web.security.SlowSenders;
 import io.javalin.Javalin;
+import io.javalin.http.HandlerType;
 import io.javalin.util.JavalinException;
 import java.util.List;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -46,7 +48,17 @@ public final class PageServer implements AutoCloseable {
    * @throws Refusal if the port is taken
    */
   public static PageServer start(Logbook log, PageOptions options) {
-    LiveModels models = new LiveModels(log);
+    return start(log, options, KeptFits.inMemory());
+  }
+
+  /**
+   * The same where the log may have been fitted before.
+   *
+   * @param kept fits from then, to which new ones are added
+   * @throws Refusal if the port is taken
+   */
+  public static PageServer start(Logbook log, PageOptions options, KeptFits kept) {
+    LiveModels models = new LiveModels(log, kept);
     LiveAnswers answers = new LiveAnswers(models, options.clock());
     AccessFilter door =
         new AccessFilter(
@@ -115,6 +127,15 @@ public final class PageServer implements AutoCloseable {
   /** Where paired devices find the page; empty unless shared. */
   public List<String> sharedAddresses() {
     return door.sharedHosts().stream().map(h -> "http://" + h + "/").toList();
+  }
+
+  /** The paths that are answered with GET, as they were added. */
+  List<String> routes() {
+    return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+        .map(parsed -> parsed.endpoint)
+        .filter(endpoint -> endpoint.method.equals(HandlerType.GET))
+        .map(endpoint -> endpoint.path)
+        .toList();
   }
 
   @Override

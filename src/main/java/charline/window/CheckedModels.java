@@ -3,16 +3,20 @@ package charline.window;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
+import charline.model.PieceFit;
 import charline.model.PieceFits;
 import charline.model.Trials;
 import charline.model.check.BoardCheck;
+import charline.model.check.CheckedFit;
 import charline.model.check.FitChecker;
 import charline.model.check.FitChecks;
 import charline.model.way.Way;
 import charline.trial.Board;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -35,12 +39,7 @@ public record CheckedModels(
 
   /** Fits both models for a board not seen yet. */
   public static CheckedModels of(Fitter fitter, Trials trials) {
-    return of(fitter, trials, fitter.fit(trials, Event.CHAR), fitter.fit(trials, Event.CLEARING));
-  }
-
-  /** Checks models that were fitted before. */
-  static CheckedModels of(Fitter fitter, Trials trials, ModelFit charring, ModelFit clearing) {
-    return of(fitter, trials, charring, clearing, Optional.empty());
+    return fitted(fitter, trials, Optional.empty());
   }
 
   /**
@@ -49,28 +48,60 @@ public record CheckedModels(
    * @param piece on which one of the trials or more was burned
    */
   public static CheckedModels of(Fitter fitter, Trials trials, Board piece) {
-    return of(fitter, trials, PieceFits.of(fitter, trials, piece));
+    return fitted(fitter, trials, Optional.of(piece));
+  }
+
+  private static CheckedModels fitted(Fitter fitter, Trials trials, Optional<Board> piece) {
+    return of(trials, piece, event -> CheckedFit.of(fitter, trials, event, piece));
+  }
+
+  /**
+   * Both models, each from where it comes; at once where there are two processors.
+   *
+   * @param piece that they are for; empty for a board not seen yet
+   * @param fitted gives the model of an event
+   */
+  public static CheckedModels of(
+      Trials trials, Optional<Board> piece, Function<Event, CheckedFit> fitted) {
+    List<CheckedFit> both =
+        List.of(Event.CHAR, Event.CLEARING).parallelStream().map(fitted).toList();
+    CheckedFit charring = both.get(0);
+    CheckedFit clearing = both.get(1);
+    return new CheckedModels(
+        trials,
+        charring.fit(),
+        clearing.fit(),
+        charring.checks(),
+        clearing.checks(),
+        piece.map(
+            board ->
+                new PieceFits(
+                    board, charring.piece().orElseThrow(), clearing.piece().orElseThrow())));
+  }
+
+  /** Checks models that were fitted before. */
+  static CheckedModels of(Fitter fitter, Trials trials, ModelFit charring, ModelFit clearing) {
+    FitChecker checker = new FitChecker(fitter);
+    return of(
+        trials,
+        Optional.empty(),
+        event -> {
+          ModelFit fit = event == Event.CHAR ? charring : clearing;
+          return new CheckedFit(fit, checker.check(trials, fit), Optional.empty());
+        });
   }
 
   /** Checks models of a piece that were fitted before. */
   static CheckedModels of(Fitter fitter, Trials trials, PieceFits fits) {
-    return of(fitter, trials, fits.charring().piece(), fits.clearing().piece(), Optional.of(fits));
-  }
-
-  private static CheckedModels of(
-      Fitter fitter,
-      Trials trials,
-      ModelFit charring,
-      ModelFit clearing,
-      Optional<PieceFits> piece) {
     FitChecker checker = new FitChecker(fitter);
-    return new CheckedModels(
+    return of(
         trials,
-        charring,
-        clearing,
-        checker.check(trials, charring),
-        checker.check(trials, clearing),
-        piece);
+        Optional.of(fits.board()),
+        event -> {
+          PieceFit known = event == Event.CHAR ? fits.charring() : fits.clearing();
+          return new CheckedFit(
+              known.piece(), checker.check(trials, known.piece()), Optional.of(known));
+        });
   }
 
   /** The same models seen for another way of working; what was found of them stays. */

@@ -24,7 +24,12 @@ public final class LiveForecast {
   private final TriedRegion reach;
   private final TriedKnobs knobs;
 
-  private LiveForecast(Fitter fitter, CheckedModels models) {
+  /**
+   * From models that were checked before.
+   *
+   * @param fitter made them
+   */
+  public LiveForecast(Fitter fitter, CheckedModels models) {
     this.fitter = fitter;
     this.models = models;
     reach = new TriedRegion(models.trials().patches());

@@ -166,6 +166,11 @@ public record RigSetup(
     return new RigSetup(other, at, spot, pulses, speed, strokes);
   }
 
+  /** The same at another moment. */
+  public RigSetup at(OffsetDateTime moment) {
+    return new RigSetup(rig, moment, spot, pulses, speed, strokes);
+  }
+
   public RigSetup withSpot(Spot other) {
     return new RigSetup(rig, at, other, pulses, speed, strokes);
   }

@@ -9,6 +9,7 @@ import charline.exposure.Spot;
 import charline.trial.Knob;
 import charline.trial.Patch;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,29 +26,27 @@ import java.util.TreeSet;
  * tried only where a trial had it. Every other knob counts as tried from the lowest to the highest
  * of the trials. Both allow for 3 %, closer than which no dial and no hand repeats a setting
  * (common practice, no published source).
+ *
+ * @param values in the unit of each knob; knobs that no trial says are missing
  */
-public final class TriedKnobs {
+public record TriedKnobs(Map<Knob, NavigableSet<Double>> values) {
   private static final double ALIKE = 1.03;
 
   /** Rounding of a value that was converted there and back. */
   private static final double ROUNDING = 1 + 1e-9;
 
-  private final Map<Knob, NavigableSet<Double>> values = new EnumMap<>(Knob.class);
-
-  private TriedKnobs() {}
+  public TriedKnobs {
+    values = Collections.unmodifiableMap(values);
+  }
 
   /** What these patches tried. Spots are kept as 1/e² diameters. */
   public static TriedKnobs of(List<Patch> patches) {
-    TriedKnobs tried = new TriedKnobs();
+    Map<Knob, NavigableSet<Double>> tried = new EnumMap<>(Knob.class);
     for (Patch patch : patches) {
       knobs(patch.settings(), patch.rig().scanWidthMillimetres())
-          .forEach((knob, value) -> tried.of(knob).add(value));
+          .forEach((knob, value) -> tried.computeIfAbsent(knob, k -> new TreeSet<>()).add(value));
     }
-    return tried;
-  }
-
-  private NavigableSet<Double> of(Knob knob) {
-    return values.computeIfAbsent(knob, k -> new TreeSet<>());
+    return new TriedKnobs(tried);
   }
 
   private static Map<Knob, Double> knobs(Settings settings, OptionalDouble usualWidth) {

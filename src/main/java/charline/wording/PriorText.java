@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param found the answer
  * @param halfAsSure the answer with every spread doubled
  */
-public record PriorText(Optional<Path> file, Recommendation found, Recommendation halfAsSure) {
+public record PriorText(
+    Optional<Path> file, Recommendation found, PriorSensitivity.HalfAsSure halfAsSure) {
   /** The words for an answer. */
   public static PriorText of(PriorSensitivity answer) {
     return new PriorText(answer.priors().file(), answer.found(), answer.halfAsSure());
@@ -36,8 +37,8 @@ public record PriorText(Optional<Path> file, Recommendation found, Recommendatio
           .formatted(then.word(), now.word());
     }
     return halfAsSure
-        .chosen()
-        .map(box -> "the verdict stays, and the start would be " + start(box.start()))
+        .start()
+        .map(start -> "the verdict stays, and the start would be " + start(start))
         .orElse("the verdict stays");
   }
 
@@ -56,7 +57,7 @@ public record PriorText(Optional<Path> file, Recommendation found, Recommendatio
   }
 
   public Json json() {
-    Optional<Forecast> start = halfAsSure.chosen().map(box -> box.start());
+    Optional<Forecast> start = halfAsSure.start();
     return new Json()
         .put("file", file.map(Path::toString))
         .put(

@@ -207,8 +207,10 @@ class AnswersTest {
 
     PriorSensitivity priors = answers.priorSensitivity(window);
     assertThat(priors.found()).isSameAs(window.found());
-    assertThat(priors.halfAsSure().charFit().orElseThrow().tau())
-        .isNotEqualTo(window.found().charFit().orElseThrow().tau());
+    assertThat(priors.halfAsSure().verdict()).isEqualTo(Verdict.WINDOW);
+    assertThat(priors.halfAsSure().start()).isPresent();
+    assertThat(priors.halfAsSure().start())
+        .isNotEqualTo(window.found().chosen().map(box -> box.start()));
   }
 
   @Test

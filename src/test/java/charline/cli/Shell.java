@@ -30,6 +30,9 @@ final class Shell {
 
   private static final String LOG = "boathouse.db";
 
+  /** Many tests ask the same of the sample trials; fits of other code are never found there. */
+  private static final Path FITS = Path.of("target", "fits").toAbsolutePath();
+
   private static byte[] bench;
 
   private final Map<String, String> env = new HashMap<>();
@@ -42,6 +45,7 @@ final class Shell {
     env.put("XDG_DATA_HOME", folder.toAbsolutePath().resolve("data").toString());
     env.put("APPDATA", folder.toAbsolutePath().resolve("data").toString());
     env.put("HOME", folder.toAbsolutePath().toString());
+    env.put("CHARLINE_CACHE", FITS.toString());
   }
 
   /**

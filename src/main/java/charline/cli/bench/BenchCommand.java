@@ -1,5 +1,6 @@
 package charline.cli.bench;
 
+import charline.answer.KeptFits;
 import charline.cli.command.LogCommand;
 import charline.cli.command.Release;
 import charline.cli.command.TypedValues;
@@ -55,25 +56,27 @@ public final class BenchCommand extends LogCommand {
               code -> announce("Pairing code, for one device and ten minutes: " + code),
               PageOptions.PATIENCE,
               desk.faultFiles());
-      try (PageServer server = PageServer.start(log, options)) {
+      try (PageServer server = PageServer.start(log, options, desk.kept())) {
         announce("The bench page of " + desk.logFile() + " is at " + server.address());
         server.sharedAddresses().forEach(a -> announce("  for paired devices: " + a));
         desk.serve();
         announce("Press Ctrl-C to stop.");
-        waitForTheEnd(server, log);
+        waitForTheEnd(server, log, desk.kept());
       }
     }
     return DONE;
   }
 
   /** Runs until the process is asked to stop, then closes the log. */
-  private static void waitForTheEnd(PageServer server, Logbook log) throws InterruptedException {
+  private static void waitForTheEnd(PageServer server, Logbook log, KeptFits kept)
+      throws InterruptedException {
     Runtime.getRuntime()
         .addShutdownHook(
             new Thread(
                 () -> {
                   server.close();
                   log.close();
+                  kept.close();
                 }));
     new CountDownLatch(1).await();
   }

@@ -1,5 +1,6 @@
 package charline.cli.command;
 
+import charline.answer.KeptFits;
 import charline.fault.FaultFiles;
 import charline.log.Logbook;
 import charline.progress.WorkWatch;
@@ -27,6 +28,7 @@ public final class CommandContext {
   private final Clock clock;
   private Optional<Path> chosenLog = Optional.empty();
   private Optional<ProgressLine> line = Optional.empty();
+  private Optional<KeptFits> kept = Optional.empty();
 
   public CommandContext(
       Asker asker, PrintStream out, PrintStream err, Map<String, String> env, Clock clock) {
@@ -96,6 +98,19 @@ public final class CommandContext {
 
   public Path logFile() {
     return chosenLog.orElseGet(() -> LogPlace.of(env, system(), Path.of(home())));
+  }
+
+  /** Fits from before. */
+  public KeptFits kept() {
+    if (kept.isEmpty()) {
+      kept = Optional.of(KeptFits.in(LogPlace.ofFits(env, system(), Path.of(home()))));
+    }
+    return kept.get();
+  }
+
+  /** Ends what is still to do when the answer is out. */
+  public void close() {
+    kept.ifPresent(KeptFits::close);
   }
 
   /** Where the program's own faults are written down. */

@@ -12,6 +12,9 @@ public final class LogPlace {
   /** Names the log file for every command of a shell. */
   public static final String VARIABLE = "CHARLINE_LOG";
 
+  /** Names the folder of fits that are kept. */
+  public static final String CACHE_VARIABLE = "CHARLINE_CACHE";
+
   private static final String FOLDER = "charline";
   private static final String FILE = "log.db";
 
@@ -34,6 +37,35 @@ public final class LogPlace {
   /** Where the details of the program's own faults go, wherever the log is. */
   public static Path ofFaults(Map<String, String> env, String system, Path home) {
     return dataFolder(env, system, home).resolve(FOLDER).resolve("faults");
+  }
+
+  /**
+   * Where fits are kept from one question to the next: {@code $CHARLINE_CACHE}, else {@code
+   * charline} in the cache folder that the platform keeps for a person.
+   */
+  public static Path ofFits(Map<String, String> env, String system, Path home) {
+    return given(env, CACHE_VARIABLE)
+        .map(text -> path(text, CACHE_VARIABLE))
+        .orElseGet(() -> cacheFolder(env, system, home));
+  }
+
+  private static Path cacheFolder(Map<String, String> env, String system, Path home) {
+    String name = system.toLowerCase(Locale.ROOT);
+    if (name.startsWith("windows")) {
+      return given(env, "LOCALAPPDATA")
+          .map(text -> path(text, "LOCALAPPDATA"))
+          .orElseGet(() -> home.resolve("AppData").resolve("Local"))
+          .resolve(FOLDER)
+          .resolve("cache");
+    }
+    if (name.startsWith("mac")) {
+      return home.resolve("Library").resolve("Caches").resolve(FOLDER);
+    }
+    return given(env, "XDG_CACHE_HOME")
+        .map(text -> path(text, "XDG_CACHE_HOME"))
+        .filter(Path::isAbsolute)
+        .orElseGet(() -> home.resolve(".cache"))
+        .resolve(FOLDER);
   }
 
   private static Path dataFolder(Map<String, String> env, String system, Path home) {

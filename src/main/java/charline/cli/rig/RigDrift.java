@@ -29,7 +29,7 @@ public final class RigDrift extends LogCommand {
   @Override
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
-      Drift drift = Answers.of(log, desk.now()).drift(name);
+      Drift drift = Answers.of(log, desk.now(), desk.kept()).drift(name);
       reply.print(desk.out(), () -> DriftReport.json(drift), () -> DriftReport.text(drift));
       return drift.since().isPresent() ? NO : DONE;
     }

@@ -61,7 +61,7 @@ public final class Compare extends LogCommand {
     }
     TrialQuestion base = stock.question();
     try (Logbook log = desk.logToRead()) {
-      Answers answers = Answers.of(log, desk.now());
+      Answers answers = Answers.of(log, desk.now(), desk.kept());
       FamilyAndWood about = stock.about(log);
       TrialQuestion first = ways.question(base, 0, log).about(about);
       TrialQuestion second = ways.question(base, 1, log).about(about);

@@ -27,7 +27,7 @@ abstract class ModelCommand extends LogCommand {
     Optional<ClassicalRegression> regression = classical.regression(options);
     TrialQuestion question = options.question();
     try (Logbook log = desk.logToRead()) {
-      Answers answers = Answers.of(log, desk.now());
+      Answers answers = Answers.of(log, desk.now(), desk.kept());
       TrialQuestion asked = question.about(options.about(log));
       return regression.isPresent()
           ? ClassicalOptions.print(answers.classical(asked, event, regression.get()), reply, desk)

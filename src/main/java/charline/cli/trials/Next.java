@@ -120,7 +120,7 @@ public final class Next extends LogCommand {
     }
     TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     try (Logbook log = desk.logToRead()) {
-      Answers answers = Answers.of(log, desk.now());
+      Answers answers = Answers.of(log, desk.now(), desk.kept());
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {

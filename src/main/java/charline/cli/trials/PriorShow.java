@@ -77,7 +77,8 @@ public final class PriorShow extends LogCommand {
     }
     if (fromLog) {
       try (Logbook log = desk.logToRead()) {
-        LogPriors learned = Answers.of(log, desk.now()).priors(LogPriors.kin(near, log));
+        LogPriors learned =
+            Answers.of(log, desk.now(), desk.kept()).priors(LogPriors.kin(near, log));
         answer(() -> PriorFileText.json(learned), PriorFileText.of(learned, USE));
       }
     } else {

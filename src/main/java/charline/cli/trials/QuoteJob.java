@@ -193,7 +193,7 @@ public final class QuoteJob extends LogCommand {
             money("--waste-cost", wasteCost, "for the job"),
             money("--smallest-charge", smallestCharge, "for the job"));
     try (Logbook log = desk.logToRead()) {
-      Answers answers = Answers.of(log, desk.now());
+      Answers answers = Answers.of(log, desk.now(), desk.kept());
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {

@@ -81,7 +81,7 @@ public final class Risk extends LogCommand {
     int count = TypedValues.count("--passes", "the number of passes", passes);
     TrialQuestion question = work.of(options.question(), options, job.squareMetres(), "--job-area");
     try (Logbook log = desk.logToRead()) {
-      Answers answers = Answers.of(log, desk.now());
+      Answers answers = Answers.of(log, desk.now(), desk.kept());
       TrialQuestion asked = question.about(options.about(log));
       Precautions known = answers.precautions(asked);
       if (known.barred()) {

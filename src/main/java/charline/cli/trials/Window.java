@@ -61,7 +61,7 @@ public final class Window extends LogCommand {
           "Name a coating family and a wood, such as `charline window latex pine`, or give --all.");
     }
     try (Logbook log = desk.logToRead()) {
-      Answers answers = Answers.of(log, desk.now());
+      Answers answers = Answers.of(log, desk.now(), desk.kept());
       return all
           ? list(answers.windows(question, desk.progress()))
           : one(answers, question.about(options.about(log)));

@@ -8,8 +8,10 @@ import charline.model.PriorSet;
 import charline.model.Trials;
 import charline.trial.Stratum;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -28,28 +30,37 @@ public final class BoardSpreads {
 
   private final Fitter fitter;
   private final List<Trials> log;
-  private final Map<Key, LearnedSpread> learned = new ConcurrentHashMap<>();
-  private final Map<Sketch, ModelFit> sketches;
+  private final Sketches sketches;
+  private final Map<Stratum, PriorSet> learned = new ConcurrentHashMap<>();
 
-  private record Key(Stratum stratum, Event event) {}
-
-  /** A stratum's trials and event, of which fits are kept. */
-  public record Sketch(Trials trials, Event event) {}
+  /** What other strata say of boards, each from a fit with few draws; may be kept from before. */
+  @FunctionalInterface
+  public interface Sketches {
+    /**
+     * What one event of a stratum says of boards; empty where its fit failed.
+     *
+     * @param fitter has the usual priors
+     */
+    Optional<LearnedSpread.Evidence> of(Fitter fitter, Trials trials, Event event);
+  }
 
   /**
    * @param fitter fits the other strata, from the usual priors
    * @param log trials of every stratum of the log
    */
   public BoardSpreads(Fitter fitter, List<Trials> log) {
-    this(fitter, log, new ConcurrentHashMap<>());
+    this(fitter, log, BoardSpreads::sketch);
   }
 
   /**
-   * @param sketches fits made before, to which new ones are added
+   * @param sketches what is known of them
    */
-  public BoardSpreads(Fitter fitter, List<Trials> log, Map<Sketch, ModelFit> sketches) {
+  public BoardSpreads(Fitter fitter, List<Trials> log, Sketches sketches) {
     this.fitter = fitter;
-    this.sketches = sketches;
+    Map<Asked, Optional<LearnedSpread.Evidence>> once = new ConcurrentHashMap<>();
+    this.sketches =
+        (by, trials, event) ->
+            once.computeIfAbsent(new Asked(trials, event), a -> sketches.of(by, trials, event));
     this.log =
         log.stream()
             .filter(trials -> trials.evidence().boards() >= FEWEST_BOARDS)
@@ -61,11 +72,22 @@ public final class BoardSpreads {
             .toList();
   }
 
+  private record Asked(Trials trials, Event event) {}
+
+  /** What one event of a stratum says of boards, fitted now. */
+  public static Optional<LearnedSpread.Evidence> sketch(Fitter fitter, Trials trials, Event event) {
+    ModelFit fit = fitter.sketch(trials, event);
+    return fit.reliable()
+        ? Optional.of(LearnedSpread.OF_EMPTY_LOG.evidence(fit, fitter.prior(trials, event).omega()))
+        : Optional.empty();
+  }
+
   /** A fitter for the trials of a stratum that knows what the others say of boards. */
   public Fitter fitterFor(Stratum wanted) {
-    PriorSet priors = fitter.priors();
-    for (Event event : Event.values()) {
-      priors = priors.with(event, learned.computeIfAbsent(new Key(wanted, event), this::learn));
+    PriorSet priors = learned.get(wanted);
+    if (priors == null) {
+      priors = learn(wanted); // outside of the map, as threads that wait for it may come back here
+      learned.put(wanted, priors);
     }
     return fitter.with(priors);
   }
@@ -80,30 +102,45 @@ public final class BoardSpreads {
 
   /** What all strata of the log say of boards in one more. */
   public Learned ofAll(Event event) {
-    return learn(log, event);
+    return learn(log, List.of(event)).get(event);
   }
 
-  private LearnedSpread learn(Key key) {
-    return learn(
-            log.stream()
-                .filter(other -> !Borrowing.within(other.stratum(), key.stratum()))
-                .toList(),
-            key.event())
-        .spread();
-  }
-
-  private Learned learn(List<Trials> others, Event event) {
-    LearnedSpread level = LearnedSpread.OF_EMPTY_LOG;
-    Prediction.Backing backing = Prediction.Backing.NONE;
-    for (Trials other : others.subList(0, Math.min(MOST_STRATA, others.size()))) {
-      ModelFit fit =
-          sketches.computeIfAbsent(
-              new Sketch(other, event), s -> fitter.sketch(s.trials(), s.event()));
-      if (fit.reliable()) {
-        level = level.after(fit, fitter.prior(other, event).omega());
-        backing = backing.plus(other.patches().size());
-      }
+  private PriorSet learn(Stratum wanted) {
+    PriorSet priors = fitter.priors();
+    List<Trials> others =
+        log.stream().filter(other -> !Borrowing.within(other.stratum(), wanted)).toList();
+    for (Map.Entry<Event, Learned> each : learn(others, List.of(Event.values())).entrySet()) {
+      priors = priors.with(each.getKey(), each.getValue().spread());
     }
-    return new Learned(level, backing);
+    return priors;
+  }
+
+  /** Strata are heard in their order, though fitted on as many threads as there are. */
+  private Map<Event, Learned> learn(List<Trials> all, List<Event> events) {
+    record Heard(Trials trials, Event event, Optional<LearnedSpread.Evidence> evidence) {}
+    List<Heard> heard =
+        all.stream()
+            .limit(MOST_STRATA)
+            .flatMap(trials -> events.stream().map(event -> new Asked(trials, event)))
+            .toList()
+            .parallelStream()
+            .map(a -> new Heard(a.trials(), a.event(), sketches.of(fitter, a.trials(), a.event())))
+            .toList();
+    Map<Event, Learned> found = new EnumMap<>(Event.class);
+    events.forEach(
+        event ->
+            found.put(event, new Learned(LearnedSpread.OF_EMPTY_LOG, Prediction.Backing.NONE)));
+    for (Heard each : heard) {
+      each.evidence()
+          .ifPresent(
+              evidence ->
+                  found.computeIfPresent(
+                      each.event(),
+                      (event, known) ->
+                          new Learned(
+                              known.spread().after(evidence),
+                              known.backing().plus(each.trials().patches().size()))));
+    }
+    return found;
   }
 }

@@ -2,6 +2,7 @@ package charline.web.live;
 
 import charline.answer.Answers;
 import charline.answer.Applicability;
+import charline.answer.KeptFits;
 import charline.answer.LogFitter;
 import charline.answer.Priors;
 import charline.answer.TrialCase;
@@ -10,9 +11,7 @@ import charline.answer.WindowAnswer;
 import charline.drift.Validity;
 import charline.log.Logbook;
 import charline.model.Fitter;
-import charline.model.ModelFit;
 import charline.model.Trials;
-import charline.model.borrow.BoardSpreads;
 import charline.model.way.Way;
 import charline.trial.Board;
 import charline.trial.Patch;
@@ -25,7 +24,6 @@ import charline.window.Requirements;
 import charline.window.RigSetup;
 import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,20 +63,31 @@ public final class LiveModels implements AutoCloseable {
             thread.setDaemon(true);
             return thread;
           });
-  private final Map<BoardSpreads.Sketch, ModelFit> sketches =
-      Collections.synchronizedMap(new LastAsked<>());
+  private final KeptFits kept;
   private final Map<Subject, Fitting> fittings = new LinkedHashMap<>();
   private final Map<Question, Recommendation> answers = new LastAsked<>();
   private final Map<Standing, CompletableFuture<Validity>> validities = new LastAsked<>();
   private LogSnapshot shelf;
 
-  public LiveModels(Logbook log) {
-    this(log, LiveForecast::fitted);
+  /**
+   * @param kept fits from before
+   */
+  public LiveModels(Logbook log, KeptFits kept) {
+    this(
+        log,
+        kept,
+        (fitter, trials) ->
+            new LiveForecast(fitter, kept.models(fitter, trials, Optional.empty())));
   }
 
   /** With a fit that can be made to wait. */
   LiveModels(Logbook log, BiFunction<Fitter, Trials, LiveForecast> fit) {
+    this(log, KeptFits.inMemory(), fit);
+  }
+
+  private LiveModels(Logbook log, KeptFits kept, BiFunction<Fitter, Trials, LiveForecast> fit) {
     this.log = log;
+    this.kept = kept;
     this.fit = fit;
   }
 
@@ -242,7 +251,9 @@ public final class LiveModels implements AutoCloseable {
           return subject
               .piece()
               .filter(board -> own.stream().anyMatch(p -> p.board().id().equals(board.id())))
-              .map(board -> LiveForecast.fitted(fitter, trials, board))
+              .map(
+                  board ->
+                      new LiveForecast(fitter, kept.models(fitter, trials, Optional.of(board))))
               .orElseGet(() -> fit.apply(fitter, trials));
         };
     Fitting fresh =
@@ -271,7 +282,7 @@ public final class LiveModels implements AutoCloseable {
   }
 
   private LogFitter fitting(LogSnapshot seen) {
-    return new LogFitter(seen.trials(), sketches);
+    return new LogFitter(seen.trials(), kept);
   }
 
   private static Optional<LiveForecast> newest(Fitting fitting) {
@@ -341,8 +352,7 @@ public final class LiveModels implements AutoCloseable {
           validities.computeIfAbsent(
               new Standing(models, rig),
               standing ->
-                  CompletableFuture.supplyAsync(
-                      () -> Validity.of(rig, models.trials(), Fitter.withDefaults()), worker));
+                  CompletableFuture.supplyAsync(() -> kept.validity(rig, models.trials()), worker));
     }
     try {
       return Optional.of(validity.get(patience.toNanos(), TimeUnit.NANOSECONDS));

@@ -47,6 +47,23 @@ class LogPlaceTest {
   }
 
   @Test
+  void fits_are_kept_in_the_cache_folder_of_the_platform() {
+    assertThat(LogPlace.ofFits(Map.of(), "Linux", HOME)).isEqualTo(HOME.resolve(".cache/charline"));
+    assertThat(LogPlace.ofFits(Map.of("XDG_CACHE_HOME", "/fast"), "Linux", HOME))
+        .isEqualTo(Path.of("/fast/charline"));
+    assertThat(LogPlace.ofFits(Map.of("XDG_CACHE_HOME", "fast"), "Linux", HOME))
+        .isEqualTo(HOME.resolve(".cache/charline"));
+    assertThat(LogPlace.ofFits(Map.of(), "Mac OS X", HOME))
+        .isEqualTo(HOME.resolve("Library/Caches/charline"));
+    assertThat(LogPlace.ofFits(Map.of("LOCALAPPDATA", "/local"), "Windows 11", HOME))
+        .isEqualTo(Path.of("/local/charline/cache"));
+    assertThat(LogPlace.ofFits(Map.of(), "Windows 11", HOME))
+        .isEqualTo(HOME.resolve("AppData/Local/charline/cache"));
+    assertThat(LogPlace.ofFits(Map.of("CHARLINE_CACHE", "/shop/fits"), "Linux", HOME))
+        .isEqualTo(Path.of("/shop/fits"));
+  }
+
+  @Test
   void a_variable_that_is_no_path_is_refused() {
     assertThatThrownBy(() -> LogPlace.of(Map.of("CHARLINE_LOG", "a\0b"), "Linux", HOME))
         .isInstanceOf(Refusal.class)

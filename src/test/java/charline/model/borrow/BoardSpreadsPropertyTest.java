@@ -95,8 +95,9 @@ class BoardSpreadsPropertyTest {
     Fitter tight = usual.with(usual.priors().with(Event.CHAR, narrow));
     ModelFit one = usual.fit(other, Event.CHAR);
     ModelFit two = tight.fit(other, Event.CHAR);
-    LearnedSpread a = LearnedSpread.OF_EMPTY_LOG.after(one, LearnedSpread.OF_EMPTY_LOG);
-    LearnedSpread b = LearnedSpread.OF_EMPTY_LOG.after(two, narrow);
+    LearnedSpread none = LearnedSpread.OF_EMPTY_LOG;
+    LearnedSpread a = none.after(none.evidence(one, none));
+    LearnedSpread b = none.after(none.evidence(two, narrow));
     for (double p : new double[] {0.1, 0.5, 0.9}) {
       assertThat(b.quantile(p)).isCloseTo(a.quantile(p), within(0.06 * a.quantile(p)));
     }

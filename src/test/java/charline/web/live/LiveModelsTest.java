@@ -2,6 +2,7 @@ package charline.web.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.answer.KeptFits;
 import charline.cli.Main;
 import charline.log.Logbook;
 import charline.model.Fitter;
@@ -9,14 +10,19 @@ import charline.model.Trials;
 import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.window.LiveForecast;
+import charline.window.Strokes;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -151,5 +157,41 @@ class LiveModelsTest {
     assertThat(models.of(last, stratum(), false, LONG)).isEqualTo(known);
     assertThat(codes(models.of(between, stratum(), false, LONG))).containsExactly("P-0001");
     assertThat(fitted).containsExactly(1);
+  }
+
+  @Test
+  void a_page_that_is_started_again_uses_the_fits_of_the_run_before() throws Exception {
+    burn();
+    burn();
+    Path fits = folder.resolve("fits");
+    double first = burnRisk(fits);
+    FileTime longAgo = FileTime.fromMillis(1_000_000_000_000L);
+    List<Path> kept = new ArrayList<>();
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(fits)) {
+      for (Path each : files) {
+        Files.setLastModifiedTime(each, longAgo);
+        kept.add(each);
+      }
+    }
+    assertThat(kept).as("one for each event").hasSize(2);
+    assertThat(burnRisk(fits)).isEqualTo(first);
+    for (Path each : kept) {
+      assertThat(Files.getLastModifiedTime(each)).as("was read").isNotEqualTo(longAgo);
+    }
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(fits)) {
+      assertThat(files).containsExactlyInAnyOrderElementsOf(kept);
+    }
+  }
+
+  /** Upper bound of the char risk at the setting of the first patch, from a new run of the page. */
+  private double burnRisk(Path fits) {
+    try (KeptFits kept = KeptFits.in(fits);
+        LiveModels again = new LiveModels(log, kept)) {
+      LiveForecast known = again.of(stratum(), false, LONG).models().orElseThrow();
+      Patch patch = known.trials().patches().get(0);
+      return known
+          .at(patch.rig(), patch.settings(), patch.exposure(), 2, Strokes.SINGLE, 0.9)
+          .charRiskUpper();
+    }
   }
 }
