@@ -94,6 +94,10 @@ public enum Knob {
   EXTRACTION("extraction", "extraction", "Extraction", Answers.YES_OR_NO),
   STROKES("strokes", "strokes_s", "Stroke times");
 
+  /** The settings beside the power, in the order of a form. */
+  public static final List<Knob> SETTINGS =
+      List.of(HAND, WIDTH, SCAN, SPACING, AREA, SECONDS, SPOT, RATE, PULSE, PATCH_AREA);
+
   /** How a pass was made, beside its settings: all that may be left out, in the order of a form. */
   public static final List<Knob> CIRCUMSTANCES =
       List.of(

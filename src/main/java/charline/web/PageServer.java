@@ -10,6 +10,7 @@ import charline.web.pages.PageOptions;
 import charline.web.security.AccessFilter;
 import charline.web.security.SlowSenders;
 import io.javalin.Javalin;
+import io.javalin.http.HandlerType;
 import io.javalin.util.JavalinException;
 import java.util.List;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -126,6 +127,15 @@ public final class PageServer implements AutoCloseable {
   /** Where paired devices find the page; empty unless shared. */
   public List<String> sharedAddresses() {
     return door.sharedHosts().stream().map(h -> "http://" + h + "/").toList();
+  }
+
+  /** The paths that are answered with GET, as they were added. */
+  List<String> routes() {
+    return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+        .map(parsed -> parsed.endpoint)
+        .filter(endpoint -> endpoint.method.equals(HandlerType.GET))
+        .map(endpoint -> endpoint.path)
+        .toList();
   }
 
   @Override

@@ -3,20 +3,14 @@ package charline.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 
-/**
- * Every state of the pages of a working day, for everyone: small, large, zoomed, light and dark.
- */
+/** Every state of Record for everyone: light and dark, and in the size of each device. */
 class BenchStatesJourneyTest extends BenchVisit {
   private static final String SAFE = "record?like=LP-01&power=80&pace=30";
-
-  private static final List<String> PAGES =
-      List.of("", SAFE, "ask?q=clean%20latex", "window", "window?family=latex&wood=pine", "set-up");
 
   private final SoftAssertions all = new SoftAssertions();
 
@@ -73,37 +67,6 @@ class BenchStatesJourneyTest extends BenchVisit {
     all.assertThat(phone.script("return document.documentElement.scrollWidth"))
         .as("width, " + what)
         .isEqualTo(390L);
-  }
-
-  @Test
-  void no_page_needs_to_be_moved_sideways_when_zoomed_or_in_large_letters() {
-    Map<String, int[]> views = new LinkedHashMap<>();
-    views.put("200 % of a laptop", new int[] {640, 400});
-    views.put("400 % of a laptop", new int[] {320, 256});
-    views.put("small phone", new int[] {320, 568});
-    views.put("large letters", new int[] {390, 844});
-    views.forEach(
-        (view, size) -> {
-          phone.size(size[0], size[1]);
-          for (String page : PAGES) {
-            phone.open(bench.address() + page);
-            if (view.equals("large letters")) {
-              phone.script("document.documentElement.style.fontSize = '212%'");
-            }
-            all.assertThat(overflowing()).as(view + ", " + page).isEqualTo(List.of());
-          }
-        });
-    all.assertAll();
-  }
-
-  /** What reaches beyond the right edge, tables in frames of their own aside. */
-  private static Object overflowing() {
-    return phone.script(
-        "const wide = document.documentElement.clientWidth; if"
-            + " (document.documentElement.scrollWidth <= wide) return []; return"
-            + " [...document.querySelectorAll('main, main *')].filter(e => e.scrollWidth >"
-            + " e.clientWidth + 1 && e.clientWidth || e.getBoundingClientRect().right > wide +"
-            + " 1).slice(0, 5).map(e => e.outerHTML.slice(0, 100))");
   }
 
   @Test

@@ -53,6 +53,24 @@ class ComparePageTest {
   }
 
   @Test
+  void places_rests_and_a_wetted_finish_are_compared_once_they_were_tried() throws Exception {
+    served.charline("patch add --like LP-01 --place arris --outcome char");
+    served.charline("patch add --like LP-01 --wetted yes --rest 5s --outcome char");
+    served.charline("patch add --like LP-12 --wetted no --rest 60s --outcome clean");
+    assertThat(served.page(LATEX))
+        .contains(
+            "place: arris against face",
+            "wood at the next pass: cooled against hot",
+            "finish: dry against wetted");
+    assertThat(served.page(LATEX + "&a=place%3Aarris&b=place%3Aface"))
+        .contains("the arris against the face", "Counted: 1 patch with the arris");
+    assertThat(served.page(LATEX + "&a=rest%3Acooled&b=rest%3Ahot"))
+        .contains("cooled wood against hot wood", "Counted: 1 patch with cooled wood");
+    assertThat(served.page(LATEX + "&a=finish%3Adry&b=finish%3Awetted"))
+        .contains("dry against wetted", "1 patch with wetted");
+  }
+
+  @Test
   void a_pair_is_planned_by_a_tap_and_each_of_it_fills_the_form() throws Exception {
     served.charline("rig amend heron --figure line --why usual");
     served.charline("patch add --like LP-01 --figure circle --passes 2 --outcome char");

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
@@ -104,7 +105,12 @@ class LogPagesTest {
     try (Logbook copied = Logbook.openExisting(copy, Clock.systemUTC())) {
       assertThat(copied.patches(Filter.ALL)).isEqualTo(served.log().patches(Filter.ALL));
     }
-    assertThat(served.page("log/check")).contains("The log is undamaged: 24 patches");
+    assertThat(served.page("log/check"))
+        .contains("data-part=\"/log/check/found\"", "/log/check?now=yes")
+        .doesNotContain("undamaged");
+    for (String found : List.of("log/check/found", "log/check?now=yes")) {
+      assertThat(served.page(found)).contains("The log is undamaged: 24 patches");
+    }
   }
 
   private Path otherBench() throws Exception {

@@ -91,6 +91,28 @@ class NotValidWindowsTest {
         .containsPattern("<div class=\"cautions\">\\s*<p>" + Pattern.quote(caution));
   }
 
+  private String home(String words) throws Exception {
+    String part = "";
+    for (int look = 0; look < 600 && !part.contains(words); look++) {
+      part = served.page("home/next");
+      Thread.sleep(100);
+    }
+    return part;
+  }
+
+  @Test
+  void home_names_windows_beside_the_bench_that_changed_or_are_not_valid() throws Exception {
+    list();
+    assertThat(served.page("home/next")).contains("clear coat on larch").doesNotContain("; was: ");
+    for (int board = 1; board <= 2; board++) {
+      served.post("put-right/board/void", "of=wall+panel+offcut+%d&why=lost".formatted(board));
+    }
+    assertThat(home("; was: "))
+        .contains("latex on pine, pulsed 1064 nm<small>", "; was: window, to confirm</small>");
+    losePower();
+    assertThat(home("do not use it now")).contains("latex on pine");
+  }
+
   @Test
   void a_list_marks_the_windows_of_the_rig_and_says_once_what_to_do() throws Exception {
     losePower();

@@ -23,9 +23,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A log of some of the boathouse's trials with its bench page, and the command line beside it. */
@@ -40,12 +42,20 @@ final class ServedLog implements AutoCloseable {
    * @param sheets names of trial sheets, without ending
    */
   ServedLog(Path folder, String... sheets) {
+    this(
+        folder,
+        Duration.ofMinutes(2),
+        List.of(
+            "import %s --rigs sample-trials/rigs.csv --power-checks sample-trials/power-checks.csv"
+                .formatted(
+                    Arrays.stream(sheets)
+                        .map("sample-trials/%s.csv"::formatted)
+                        .collect(Collectors.joining(" ")))));
+  }
+
+  private ServedLog(Path folder, Duration patience, List<String> lines) {
     file = folder.resolve("boathouse.db");
-    charline(
-        "import %s --rigs sample-trials/rigs.csv --power-checks sample-trials/power-checks.csv"
-            .formatted(
-                String.join(
-                    " ", Arrays.stream(sheets).map("sample-trials/%s.csv"::formatted).toList())));
+    lines.forEach(this::charline);
     log = Logbook.open(file, clock);
     server =
         PageServer.start(
@@ -57,8 +67,28 @@ final class ServedLog implements AutoCloseable {
                 "test",
                 clock,
                 code -> {},
-                Duration.ofMinutes(2),
+                patience,
                 new FaultFiles(folder.resolve("faults"), "test")));
+  }
+
+  /**
+   * A log as some commands make it, whose page waits for answers no longer than it usually does.
+   */
+  static ServedLog begun(Path folder, String... lines) {
+    return new ServedLog(folder, PageOptions.PATIENCE, List.of(lines));
+  }
+
+  String address() {
+    return server.address();
+  }
+
+  /** The routes that the page answers with GET, such as "/patch/{code}". */
+  List<String> routes() {
+    return server.routes();
+  }
+
+  int port() {
+    return server.port();
   }
 
   Logbook log() {

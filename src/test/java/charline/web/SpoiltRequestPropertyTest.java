@@ -2,29 +2,19 @@ package charline.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import charline.cli.Main;
-import charline.fault.FaultFiles;
 import charline.log.Filter;
 import charline.log.Finding;
 import charline.log.Logbook;
 import charline.log.sheet.TrialSheetExporter;
-import charline.web.pages.PageOptions;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.PrintStream;
 import java.io.StringWriter;
 import java.net.Socket;
 import java.net.SocketException;
 import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -45,40 +35,22 @@ class SpoiltRequestPropertyTest {
   private static final List<Integer> NO_SUCH_HTTP = List.of(501, 505);
 
   @TempDir Path folder;
+  private ServedLog served;
   private Logbook log;
-  private PageServer server;
   private SpoiltRequests spoilt;
 
   @BeforeEach
   void serve() throws IOException {
-    Clock clock = Clock.fixed(Instant.parse("2026-11-02T09:00:00Z"), ZoneOffset.UTC);
-    Path file = folder.resolve("boathouse.db");
-    for (String line :
-        List.of(
+    served =
+        ServedLog.begun(
+            folder,
             "rig add heron --kind pulsed --rated 300W --spot 0.5mm --rep 60kHz --width 60mm",
             "board add offcut --wood pine",
             "finish add wall-latex --coat latex:pale:90um",
             "patch add --board offcut --finish wall-latex --power 60% --hand 20 --passes 1"
-                + " --outcome residue")) {
-      String[] words = ("--log " + file + " " + line).split(" ");
-      PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
-      var nothing = new ByteArrayInputStream(new byte[0]);
-      assertThat(Main.run(words, nothing, nowhere, System.err, Map.of(), clock)).isZero();
-    }
-    log = Logbook.open(file, clock);
-    server =
-        PageServer.start(
-            log,
-            new PageOptions(
-                0,
-                false,
-                "Runa",
-                "test",
-                clock,
-                code -> {},
-                PageOptions.PATIENCE,
-                new FaultFiles(folder.resolve("faults"), "test")));
-    String host = "127.0.0.1:" + server.port();
+                + " --outcome residue");
+    log = served.log();
+    String host = "127.0.0.1:" + served.port();
     String pulse = answer("GET /pulse HTTP/1.1\r\nHost: %s\r\nConnection: close\r\n\r\n", host);
     Matcher token = Pattern.compile("\"token\":\"([^\"]+)\"").matcher(pulse);
     assertThat(token.find()).isTrue();
@@ -91,8 +63,7 @@ class SpoiltRequestPropertyTest {
 
   @AfterEach
   void close() {
-    server.close();
-    log.close();
+    served.close();
   }
 
   private String answer(String request, Object... values) throws IOException {
@@ -101,7 +72,7 @@ class SpoiltRequestPropertyTest {
 
   /** What came back; empty if the server hung up. It waits for no more than was sent. */
   private String answer(byte[] request) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", server.port())) {
+    try (Socket socket = new Socket("127.0.0.1", served.port())) {
       socket.setSoTimeout(60_000);
       try {
         OutputStream out = socket.getOutputStream();

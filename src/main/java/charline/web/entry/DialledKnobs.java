@@ -34,23 +34,11 @@ public record DialledKnobs(DoseKnobs form, String powerUnit, Map<Knob, String> t
   private static final int LONGEST = 24;
   private static final int LONGEST_WORD = 120;
 
-  private static final List<Knob> SETTINGS =
-      List.of(
-          Knob.POWER_PCT,
-          Knob.HAND,
-          Knob.WIDTH,
-          Knob.SCAN,
-          Knob.SPACING,
-          Knob.AREA,
-          Knob.SECONDS,
-          Knob.SPOT,
-          Knob.RATE,
-          Knob.PULSE,
-          Knob.PATCH_AREA);
-
   /** All that the page sends: the settings, and how the pass was made. */
   private static final List<Knob> ON_THE_PAGE =
-      Stream.concat(SETTINGS.stream(), Knob.CIRCUMSTANCES.stream()).toList();
+      Stream.of(List.of(Knob.POWER_PCT), Knob.SETTINGS, Knob.CIRCUMSTANCES)
+          .flatMap(List::stream)
+          .toList();
 
   private static final KnobDialect LABELS = LabelDialect.INSTANCE;
 

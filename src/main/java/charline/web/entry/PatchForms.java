@@ -39,28 +39,10 @@ public final class PatchForms {
   private static final DateTimeFormatter MINUTE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
 
-  private static final List<Knob> SETTINGS =
-      List.of(
-          Knob.HAND,
-          Knob.WIDTH,
-          Knob.SCAN,
-          Knob.SPACING,
-          Knob.AREA,
-          Knob.SECONDS,
-          Knob.SPOT,
-          Knob.RATE,
-          Knob.PULSE,
-          Knob.PATCH_AREA);
-
   private final Logbook log;
 
   public PatchForms(Logbook log) {
     this.log = log;
-  }
-
-  /** The knobs that the form has for the settings, in its order. */
-  public static List<Knob> settings() {
-    return SETTINGS;
   }
 
   /** What the form shows at first, by the name of the field. */
@@ -77,7 +59,7 @@ public final class PatchForms {
     KnobValues.of(patch.settings()).forEach((knob, value) -> texts.put(knob, Figures.plain(value)));
     patch.areaSquareCentimetres().ifPresent(cm2 -> texts.put(Knob.PATCH_AREA, Figures.plain(cm2)));
     texts.putAll(DialledKnobs.words(patch.circumstances()));
-    SETTINGS.forEach(knob -> shown.put(knob.key(), texts.getOrDefault(knob, "")));
+    Knob.SETTINGS.forEach(knob -> shown.put(knob.key(), texts.getOrDefault(knob, "")));
     Knob.CIRCUMSTANCES.forEach(knob -> shown.put(knob.key(), texts.getOrDefault(knob, "")));
     shown.put("burned_at", MINUTE.format(patch.burnedAt()));
     shown.put("burned_by", entry.by().orElse(""));
@@ -156,8 +138,8 @@ public final class PatchForms {
     Map<Knob, String> given = new EnumMap<>(Knob.class);
     DoseKnobs form = DoseKnobs.ofKey(f.need("form", "How the speed is given"));
     boolean otherForm = !form.key().equals(shown.get("form"));
-    for (Knob knob : SETTINGS) {
-      boolean ofSpeed = SETTINGS.indexOf(knob) < SETTINGS.indexOf(Knob.SPOT);
+    for (Knob knob : Knob.SETTINGS) {
+      boolean ofSpeed = Knob.SETTINGS.indexOf(knob) < Knob.SETTINGS.indexOf(Knob.SPOT);
       boolean pulses = knob == Knob.RATE || knob == Knob.PULSE;
       if (ofSpeed && !form.both().contains(knob) || pulses && rig.emission() != Emission.PULSED) {
         continue;

@@ -25,9 +25,11 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.LinkedBlockingDeque;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -57,6 +59,7 @@ public final class LiveAnswers implements AutoCloseable {
           1, 1, 0, TimeUnit.SECONDS, new LastFirst(), task -> daemon(task, "answering"));
   private final LastKnown<TrialQuestion, WindowAnswer> windows;
   private final LastKnown<Stratum, Verdict> verdicts;
+  private final Map<Stratum, Verdict> said = new ConcurrentHashMap<>();
   private final LastKnown<PlanQuestion, NextAnswer> plans;
   private final LastKnown<TrialQuestion, ModelAnswer> onsets;
   private final LastKnown<TrialQuestion, RemovalAnswer> removals;
@@ -67,7 +70,7 @@ public final class LiveAnswers implements AutoCloseable {
     this.models = models;
     this.clock = clock;
     windows = new LastKnown<>(worker, KEPT, this::state, this::window);
-    verdicts = new LastKnown<>(worker, KEPT_VERDICTS, this::state, this::verdict);
+    verdicts = new LastKnown<>(worker, KEPT_VERDICTS, this::state, this::changed);
     plans = new LastKnown<>(worker, KEPT, this::state, q -> now().next(q.question(), q.wanted()));
     onsets = new LastKnown<>(worker, KEPT, this::state, q -> now().onset(q));
     removals = new LastKnown<>(worker, KEPT, this::state, q -> now().removal(q));
@@ -102,8 +105,17 @@ public final class LiveAnswers implements AutoCloseable {
    *
    * @param words in a word or two
    * @param notValid why the window must not be used any more, if so
+   * @param before what it came to before it changed, if it has since the page is served
    */
-  public record Verdict(String words, Optional<Caution> notValid) {}
+  public record Verdict(String words, Optional<Caution> notValid, Optional<String> before) {
+    /** The same after another verdict on the same patches and those before them. */
+    Verdict after(Verdict earlier) {
+      return new Verdict(
+          words,
+          notValid,
+          words.equals(earlier.words) ? earlier.before : Optional.of(earlier.words));
+    }
+  }
 
   private static final class LastFirst extends LinkedBlockingDeque<Runnable> {
     private static final long serialVersionUID = 1L;
@@ -185,17 +197,22 @@ public final class LiveAnswers implements AutoCloseable {
         answer, open ? Optional.of(answers.pairs(answer, PAIRS)) : Optional.empty());
   }
 
+  private Verdict changed(Stratum stratum) {
+    return said.merge(stratum, verdict(stratum), (earlier, now) -> now.after(earlier));
+  }
+
   private Verdict verdict(Stratum stratum) {
     TrialCase subject =
         now().choose(TrialQuestion.about(stratum.family(), stratum.wood()).with(Light.of(stratum)));
     LiveForecast ready = fitted(stratum, subject.question());
     Recommendation found = models.recommend(ready, subject);
     if (found.chosen().isEmpty()) {
-      return new Verdict(found.verdict().word(), Optional.empty());
+      return new Verdict(found.verdict().word(), Optional.empty(), Optional.empty());
     }
     // A window is not shown without knowing whether it still is valid.
     Validity validity = valid(ready, subject);
-    return new Verdict(VerdictText.of(found, validity), DriftText.notValid(validity));
+    return new Verdict(
+        VerdictText.of(found, validity), DriftText.notValid(validity), Optional.empty());
   }
 
   private LiveForecast fitted(Stratum stratum, TrialQuestion question) {

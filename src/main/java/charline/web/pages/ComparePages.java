@@ -7,10 +7,13 @@ import charline.answer.TrialQuestion;
 import charline.exposure.Figure;
 import charline.log.Logbook;
 import charline.model.way.Coating;
+import charline.model.way.Warmth;
+import charline.model.way.Way;
 import charline.paper.ComparePage;
 import charline.plan.PairList;
 import charline.refusal.Refusal;
 import charline.trial.Patch;
+import charline.trial.Place;
 import charline.trial.Stratum;
 import charline.trial.Tone;
 import charline.web.live.LastKnown;
@@ -24,12 +27,13 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -42,6 +46,7 @@ public record ComparePages(
     PageOptions options,
     Pages pages) {
   private static final int MOST_PASSES = 4;
+  private static final String WETTED = "wetted";
 
   void add(RoutesConfig routes) {
     routes.get("/compare", ctx -> show(ctx, ""));
@@ -194,6 +199,9 @@ public record ComparePages(
       case "figure" -> about.with(about.way().with(Optional.of(Figure.ofWord(sides[1]))));
       case "tone" ->
           about.with(new Coating(Optional.of(Tone.ofWord(sides[1])), OptionalDouble.empty()));
+      case "place" -> about.with(about.way().with(Place.ofWord(sides[1])));
+      case "rest" -> about.with(about.way().with(warmth(sides[1])));
+      case "finish" -> about.with(about.way().wetted(sides[1].equals(WETTED)));
       case "light" ->
           models.shelf().strata().keySet().stream()
               .map(Light::of)
@@ -204,6 +212,13 @@ public record ComparePages(
       case "passes" -> about;
       default -> throw Refusal.usage("Choose two ways of working from the list.");
     };
+  }
+
+  private static Warmth warmth(String word) {
+    return Arrays.stream(Warmth.values())
+        .filter(warmth -> warmth.word().equals(word))
+        .findAny()
+        .orElseThrow(() -> Refusal.usage("Choose two ways of working from the list."));
   }
 
   private static OptionalInt passes(String way) {
@@ -219,27 +234,40 @@ public record ComparePages(
 
   /** All pairs of ways that the patches of a coat on a wood were burned in. */
   private List<Choice> choices(String family, String wood) {
-    Map<Stratum, List<Patch>> tried = new LinkedHashMap<>(models.shelf().strata());
-    tried.keySet().removeIf(s -> !s.family().equals(family) || !s.wood().equals(wood));
+    List<Patch> all =
+        models.shelf().trials().patches().stream()
+            .filter(p -> p.finish().family().equals(family) && p.board().wood().equals(wood))
+            .toList();
+    Set<Stratum> tried = all.stream().map(Stratum::of).collect(Collectors.toSet());
     if (tried.isEmpty()) {
       throw Refusal.nothingFound("The log has no patches of %s over %s.".formatted(family, wood));
     }
     String base =
         "/compare?family=%s&wood=%s".formatted(Links.escaped(family), Links.escaped(wood));
     List<Choice> choices = new ArrayList<>();
-    List<Patch> all = tried.values().stream().flatMap(List::stream).toList();
     pairs(
         choices,
         base,
         "figure",
         all.stream().flatMap(p -> p.manner().figure().stream()).map(Figure::word));
     pairs(choices, base, "rig", all.stream().map(p -> p.rig().name()));
-    pairs(choices, base, "light", tried.keySet().stream().map(Light::of).map(Light::code));
+    pairs(choices, base, "light", tried.stream().map(Light::of).map(Light::code));
     pairs(
         choices,
         base,
         "tone",
         all.stream().flatMap(p -> p.finish().tone().stream()).map(Tone::word));
+    pairs(choices, base, "place", all.stream().map(p -> p.manner().place().word()));
+    pairs(
+        choices,
+        base,
+        "rest",
+        all.stream().flatMap(p -> Way.of(p).warmth().stream()).map(Warmth::word));
+    pairs(
+        choices,
+        base,
+        "finish",
+        all.stream().flatMap(p -> Way.of(p).wetted().stream()).map(wet -> wet ? WETTED : "dry"));
     if (tried.size() == 1) {
       int most = all.stream().mapToInt(p -> p.lastReading().passes()).max().orElse(1);
       for (int passes = 1; passes < Math.min(MOST_PASSES, most); passes++) {
@@ -264,7 +292,11 @@ public record ComparePages(
                 base,
                 trait + ":" + distinct.get(i),
                 trait + ":" + distinct.get(j),
-                "%s: %s against %s".formatted(trait, distinct.get(i), distinct.get(j))));
+                "%s: %s against %s"
+                    .formatted(
+                        trait.equals("rest") ? "wood at the next pass" : trait,
+                        distinct.get(i),
+                        distinct.get(j))));
       }
     }
   }

@@ -18,13 +18,18 @@ import charline.web.security.Client;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** The first page, and the part of it that takes longer. */
 final class HomePages {
+  /** Of so many coats and woods beside the last, changes of the window are shown. */
+  private static final int LATELY = 6;
+
   private final Logbook log;
   private final LiveModels models;
   private final LiveAnswers live;
@@ -71,17 +76,48 @@ final class HomePages {
   /** A part without a frame around it: the device puts it into its place. */
   private void next(Context ctx) {
     LogSnapshot shelf = models.shelf();
-    Optional<NextView> view =
-        latest(shelf).flatMap(patch -> stratum(shelf, patch)).flatMap(this::next);
+    Optional<Stratum> last = latest(shelf).flatMap(patch -> stratum(shelf, patch));
     Pages.send(
         ctx,
         Pages.filled(
             "home-next",
             Map.of(
                 "view",
-                view,
+                last.flatMap(this::next),
+                "changed",
+                last.map(stratum -> changed(shelf, stratum)).orElse(List.of()),
                 "token",
                 AccessFilter.seatOf(ctx).map(Client::formToken).orElse(""))));
+  }
+
+  /**
+   * Windows that changed or must not be used any more, of what was worked on lately beside what is
+   * on the bench. Those that are not known yet are computed, and come with a later look.
+   */
+  private List<NextView.Changed> changed(LogSnapshot shelf, Stratum onTheBench) {
+    return shelf.strata().entrySet().stream()
+        .filter(e -> !e.getKey().equals(onTheBench))
+        .sorted(Comparator.comparing(e -> lastBurned(e.getValue()), Comparator.reverseOrder()))
+        .limit(LATELY)
+        .map(Map.Entry::getKey)
+        .filter(stratum -> !live.now().precautions(stratum).barred())
+        .flatMap(stratum -> changed(stratum).stream())
+        .toList();
+  }
+
+  private static Instant lastBurned(List<Patch> patches) {
+    return patches.get(patches.size() - 1).burnedAt().toInstant();
+  }
+
+  private Optional<NextView.Changed> changed(Stratum stratum) {
+    try {
+      return live.verdicts()
+          .of(stratum, Duration.ZERO)
+          .value()
+          .flatMap(verdict -> NextView.Changed.of(stratum, verdict));
+    } catch (Refusal e) {
+      return Optional.empty(); // the window page asks for what is missing
+    }
   }
 
   private static Optional<Stratum> stratum(LogSnapshot shelf, Patch latest) {

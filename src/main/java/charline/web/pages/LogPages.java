@@ -85,6 +85,7 @@ public final class LogPages {
     routes.get("/log/export/{what}", this::export);
     routes.get("/log/backup", this::backup);
     routes.get("/log/check", this::check);
+    routes.get("/log/check/found", this::found);
     routes.get("/log/merge", this::mergeCheck);
     routes.post("/log/merge", this::merge);
   }
@@ -120,6 +121,14 @@ public final class LogPages {
       List<Conflict> conflicts,
       boolean done,
       Optional<String> twins) {}
+
+  /**
+   * What a check found.
+   *
+   * @param verdict in a sentence
+   * @param broken whether the log is damaged
+   */
+  public record Found(String verdict, boolean broken, List<Finding> findings) {}
 
   private void show(Context ctx) {
     pages.send(
@@ -315,7 +324,21 @@ public final class LogPages {
     ctx.result(Files.newInputStream(copy, StandardOpenOption.DELETE_ON_CLOSE));
   }
 
+  /** All rows are read, which takes longer than a page should: what is found comes by itself. */
   private void check(Context ctx) {
+    boolean now = "yes".equals(ctx.queryParam("now"));
+    pages.send(
+        ctx,
+        "log-check",
+        pages.frame(ctx, "Check of the log", "", "work.css", "parts.js"),
+        Map.of("found", now ? Optional.of(findings()) : Optional.empty()));
+  }
+
+  private void found(Context ctx) {
+    Pages.send(ctx, Pages.filled("log-found", Map.of("found", findings())));
+  }
+
+  private Found findings() {
     List<Finding> findings = log.check();
     boolean broken = findings.stream().anyMatch(f -> f.kind() == Finding.Kind.FAULT);
     String verdict =
@@ -329,11 +352,7 @@ public final class LogPages {
                         ? "nothing looks mistyped"
                         : Figures.count(findings.size(), "value looks", "values look")
                             + " mistyped");
-    pages.send(
-        ctx,
-        "log-check",
-        pages.frame(ctx, "Check of the log", "", "work.css"),
-        Map.of("verdict", verdict, "broken", broken, "findings", findings));
+    return new Found(verdict, broken, findings);
   }
 
   /** Merges into a copy, so that nothing of this log is touched before a person has looked. */

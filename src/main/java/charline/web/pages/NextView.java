@@ -5,6 +5,7 @@ import charline.plan.Suggestion;
 import charline.quantity.Figures;
 import charline.trial.Caution;
 import charline.trial.Stratum;
+import charline.web.live.LiveAnswers;
 import charline.wording.DriftText;
 import charline.wording.PlanText;
 import charline.wording.SettingsText;
@@ -47,6 +48,35 @@ public record NextView(
    * @param said names it, so that no other is taken for it once the list has changed
    */
   public record Card(String place, String setting, String words, String after, String said) {}
+
+  /**
+   * A window that changed or must not be used any more.
+   *
+   * @param query part of an address that names it
+   * @param words what it comes to now, and came to before
+   * @param state name of the sign
+   */
+  public record Changed(Stratum stratum, String query, String words, String state) {
+    /** Empty where it is as it was. */
+    static Optional<Changed> of(Stratum stratum, LiveAnswers.Verdict verdict) {
+      Optional<String> words =
+          verdict
+              .notValid()
+              .map(caution -> verdict.words() + ": do not use it now")
+              .or(
+                  () ->
+                      verdict
+                          .before()
+                          .map(before -> "%s; was: %s".formatted(verdict.words(), before)));
+      return words.map(
+          text ->
+              new Changed(
+                  stratum,
+                  Links.of(stratum),
+                  text,
+                  verdict.notValid().isPresent() ? "heed" : "unknown"));
+    }
+  }
 
   static NextView unknown(Stratum stratum) {
     return new NextView(

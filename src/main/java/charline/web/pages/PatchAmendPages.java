@@ -150,7 +150,7 @@ public final class PatchAmendPages {
     settings.add(choice("power_unit", "Power given in", values, Stream.of("%", "W")));
     settings.add(
         choice("form", "Speed by", values, Arrays.stream(DoseKnobs.values()).map(DoseKnobs::key)));
-    PatchForms.settings().forEach(knob -> settings.add(field(knob, values)));
+    Knob.SETTINGS.forEach(knob -> settings.add(field(knob, values)));
     return List.of(
         new Group("Place", place, true),
         new Group("Settings", settings, true),
