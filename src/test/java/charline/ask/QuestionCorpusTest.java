@@ -53,7 +53,7 @@ class QuestionCorpusTest {
         .isEmpty();
   }
 
-  /** Nine of the hundred have a mistyped word, which is refused and offered as it was meant. */
+  /** Eight of the hundred have a mistyped word, which is refused and offered as it was meant. */
   @Test
   void questions_of_somebody_else_are_right_or_name_a_mistyped_word() {
     assertThat(strange).hasSize(100);
