@@ -36,7 +36,7 @@ final class Filler {
               + " common various single easy easily quick quickly nearly almost roughly soon later"
               + " earlier early late today's interesting important useful relevant possible"
               + " available necessary known unknown able unable worth due likely unlikely able sir"
-              + " mate folks",
+              + " mate folks grateful curious glad obliged interested delighted happy",
           "hi hello hey ok yes yeah yep um uh hm hmm ah oh btw eg ie etc vs re",
           "because noted commented while although though however whereas therefore",
           "thing things stuff kind kinds sort sorts type types way ways bit lot lots few");
@@ -108,7 +108,7 @@ final class Filler {
               + " conclude decide define describe determine discover examine explore identify"
               + " indicate judge locate observe organise organize proceed prefer propose regard"
               + " require resolve reveal serve settle solve specify state study succeed support"
-              + " surprise target trust turn verify");
+              + " surprise target trust turn verify declare appreciate");
 
   private static final Set<String> IRREGULAR =
       words(

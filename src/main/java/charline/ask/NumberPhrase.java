@@ -204,6 +204,9 @@ final class NumberPhrase {
 
     /** "first pass", "the 2nd pass". */
     private Optional<Found> ordinal() {
+      if (word(at).equals("very") && Counting.ordinal(word(at + 1)).isPresent()) {
+        at++;
+      }
       OptionalInt place = Counting.ordinal(word(at));
       if (place.isEmpty() || !word(at + 1).equals("pass")) {
         return Optional.empty();
@@ -218,6 +221,7 @@ final class NumberPhrase {
 
     private boolean passFollows(int from) {
       int next = word(from).equals("the") ? from + 1 : from;
+      next = word(next).equals("very") ? next + 1 : next;
       return word(next).equals("pass") && value(next + 1).isPresent()
           || word(next + 1).matches("pass|passes")
               && (Counting.ordinal(word(next)).isPresent() || value(next).isPresent());

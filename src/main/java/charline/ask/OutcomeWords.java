@@ -172,8 +172,8 @@ final class OutcomeWords {
   }
 
   /**
-   * True for "burned" in "patches burned on oak", "burned by Ada" and "what did we burn", which
-   * every patch was; elsewhere it is char.
+   * Passes over "burned" in "patches burned on oak", "patches that were burned on the arris",
+   * "burned by Ada" and "what did we burn", which every patch was; elsewhere it is char.
    */
   private int burned(int at) {
     boolean patches =
@@ -195,7 +195,12 @@ final class OutcomeWords {
             && !itself
             && (Set.of("by", "with", "using", "under", "at", "since", "from").contains(next)
                 || reader.timeAt(at + 1));
-    if (patches && !itself || person || how) {
+    boolean made =
+        Set.of("was", "were", "been").contains(reader.word(at - 1))
+            && Set.of("that", "which").contains(reader.word(at - 2))
+            && Filler.isPatches(reader.word(at - 3))
+            && Set.of("on", "in", "into").contains(next);
+    if (patches && !itself || person || how || made) {
       return 1;
     }
     reader.add(new Sight(Marks.of(Mark.CHAR)));

@@ -128,6 +128,9 @@ final class PeopleWords {
 
   /** "Judged by Bo" and "judged yesterday" are about readings. */
   int judged(int at, int length) {
+    if (reader.word(at + length).equals("from") && reader.names().isPerson(at + length + 1)) {
+      return length + 1 + reader.names().person(at + length + 1, Attribute.JUDGED_BY);
+    }
     boolean noun = reader.word(at).equals("read") || reader.word(at).startsWith("look");
     return noun || !reader.names().isPerson(at + length)
         ? length

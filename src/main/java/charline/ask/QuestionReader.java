@@ -177,7 +177,8 @@ final class QuestionReader {
       return time(at, time.get());
     }
     int outcome = at + 1;
-    while (Set.of("it", "they", "is", "was", "all", "the", "they're").contains(word(outcome))) {
+    while (Set.of("it", "they", "is", "was", "were", "came", "come", "got", "all", "the", "they're")
+        .contains(word(outcome))) {
       outcome++;
     }
     if (TimePhrase.needsTime(word(at)) && OutcomeWords.isOutcome(word(outcome))) {

@@ -109,8 +109,9 @@ enum Sense {
           + " void too, with void ones, also the void, also the void ones, also void ones, even"
           + " void ones, void included"),
   IDLE(
-      "the deal, by the way, at all, of course, in general, up to now, until now, for sure, no"
-          + " matter, so far, as well, each other, whether or not, no idea"),
+      "so good as to, so kind as to, good enough to, kind enough to, the deal, by the way, at all,"
+          + " of course, in general, up to now, until now, for sure, no matter, so far, as well,"
+          + " each other, whether or not, no idea"),
   NOTHING_BUT("nothing but, nothing else than, nothing other than"),
   FREE("free"),
   NOTE(

@@ -21,6 +21,13 @@ final class Splitting {
   private static final Pattern RANGE =
       Pattern.compile("(\\d+(?:[.,]\\d+)?)-(\\d+(?:[.,]\\d+)?(?:[^\\d-].*)?)");
 
+  private static final Pattern HOURS =
+      Pattern.compile("(\\d{1,2}(?:[:.]\\d\\d)?(?:am|pm)?)-(\\d{1,2}(?:[:.]\\d\\d)?(?:am|pm))");
+
+  /** A slash after which no unit stands: "3/scorched", "4J/cm2/clean". */
+  private static final Pattern APART =
+      Pattern.compile("(?i)/(?=\\p{L}{3,})(?!(?:sec|min|cm2|mm2)(?:/|$))");
+
   private static final Map<String, List<String>> SHORT =
       Map.ofEntries(
           Map.entry("w/", List.of("with")),
@@ -125,6 +132,17 @@ final class Splitting {
     }
     String bare = AROUND.matcher(typed).replaceAll("");
     String lower = bare.toLowerCase(Locale.ROOT);
+    if (Character.isDigit(lower.isEmpty() ? ' ' : lower.charAt(0)) && APART.matcher(lower).find()) {
+      APART.splitAsStream(bare).forEach(this::word);
+      return;
+    }
+    Matcher hours = HOURS.matcher(lower);
+    if (hours.matches()) {
+      add(hours.group(1), false);
+      add("to", false);
+      add(hours.group(2), false);
+      return;
+    }
     Matcher range = RANGE.matcher(lower);
     if (range.matches() && !lower.matches("(19|20)\\d\\d-\\d{1,2}")) {
       add(range.group(1), false);

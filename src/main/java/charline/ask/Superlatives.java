@@ -122,9 +122,13 @@ final class Superlatives {
           Optional.of(Ranking.by(field.get().getValue(), highest, limit(at, length)));
       return length + field.get().getKey();
     }
-    Amount amount = usual;
     int limit = limit(at, length);
-    reader.wish().ranking = Optional.of(Ranking.by(amount, highest, limit));
+    if (field.isPresent() && Set.of(Amount.HAND, Amount.SCAN).contains(field.get().getValue())) {
+      // "the slowest hand speed"
+      reader.wish().ranking = Optional.of(Ranking.by(field.get().getValue(), highest, limit));
+      return length + field.get().getKey();
+    }
+    reader.wish().ranking = Optional.of(Ranking.by(usual, highest, limit));
     return length + (number(at, length).isPresent() ? 1 : 0);
   }
 

@@ -77,6 +77,15 @@ class QuestionCorpusTest {
                     .anyMatch(meant -> said.matches(".*: (.*, )?" + meant + "[.,].*")));
   }
 
+  /** Four of the hundred have a mistyped word, eight are none that a log can answer. */
+  @Test
+  void questions_of_another_stranger_are_right_but_for_one_in_twenty() {
+    List<Outcome> another = Corpus.ask("questions-fifth.txt", log);
+    assertThat(another).hasSize(100);
+    assertThat(Corpus.share(another, Kind.RIGHT)).isGreaterThanOrEqualTo(0.95);
+    assertThat(Corpus.share(another, Kind.WRONG)).isLessThanOrEqualTo(0.01);
+  }
+
   @Test
   void of_questions_written_down_before_they_were_tried_most_are_right_and_few_wrong() {
     assertThat(unseen).hasSizeGreaterThanOrEqualTo(200);

@@ -22,7 +22,7 @@ public final class QuestionReport {
 
       Written by `mvn -q test-compile exec:java@questions`; do not edit it by hand.
 
-      Questions of four tables in `src/test/resources/ask` are put to a log of %d patches: the sample trials and 52 more of the
+      Questions of five tables in `src/test/resources/ask` are put to a log of %d patches: the sample trials and 52 more of the
       same boathouse. The patches that answer a question were written down as a rule by a person and are worked out in Java from
       the patches themselves (`Expectation`), not from the grammar. Right is the same set of patches, or a refusal where one must
       come; wrong is another set, whatever the head line says. Every answer begins with how the question was read.
@@ -37,11 +37,14 @@ public final class QuestionReport {
       | `questions-unseen.txt` | 100 | 83 %% | 6 %% | 11 %% |
       | `questions-third.txt` | 107 | 93.5 %% | 0.9 %% | 5.6 %% |
       | `questions-fourth.txt` | 100 | 81 %% | 14 %% | 5 %% |
+      | `questions-fifth.txt` | 100 | 85 %% | 10 %% | 5 %% |
 
       In each of the first three, up to eight of those not right were faults of the table; they were written by the author of the
       grammar. The fourth is somebody else's, who had seen neither the grammar nor a table. Nine of its questions have a mistyped
       word on purpose and want it read as it was meant; charline offers the right word instead and reads nothing that was not
-      typed. Of the 91 others, 81 were right (89 %%), 5 refused and 5 wrong.
+      typed. Of the 91 others, 81 were right (89 %%), 5 refused and 5 wrong. The fifth is another stranger's, put once the fourth had
+      been learned from. Expect its shares of your own questions: most of what failed were courtesies, and words run together by
+      slashes.
 
       Now:
 
@@ -61,7 +64,8 @@ public final class QuestionReport {
               "questions.txt",
               "questions-unseen.txt",
               "questions-third.txt",
-              "questions-fourth.txt")) {
+              "questions-fourth.txt",
+              "questions-fifth.txt")) {
         List<Outcome> outcomes = Corpus.ask(table, log);
         Map<String, List<Outcome>> manners =
             outcomes.stream()

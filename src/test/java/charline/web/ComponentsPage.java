@@ -143,6 +143,8 @@ final class ComponentsPage {
     html.append(
         """
         </fieldset>
+        <div class="chooser"><label>Board, one of 352<select><option>wall panel offcut 1 (pine)</option></select></label><input type="search" placeholder="Part of the name" aria-label="Find in the list: Board"><p class="small" role="status"></p><ul class="fits" hidden></ul></div>
+        <div class="chooser"><label>Board, while it is looked for<select><option>wall panel offcut 1 (pine)</option></select></label><input type="search" value="door" aria-label="Find in the other list: Board"><p class="small" role="status">12 fit; the first 2 are shown.</p><ul class="fits"><li><button type="button">door rail offcut (oak)</button></li><li><button type="button">door stile offcut (oak)</button></li></ul></div>
         <details open><summary>A fold that is open <span>2 of 5</span></summary><p>What is in it.</p></details>
         <details><summary>A fold that is closed</summary><p>Not seen.</p></details>
         """);
@@ -179,7 +181,7 @@ final class ComponentsPage {
     head("Surfaces");
     html.append(
         """
-        <section class="next"><span class="label">Burn next: latex on pine, new board 3</span><strong>50 % at 24 mm/s</strong><p>up to 8 passes; narrows the hot side; may char 2 in 10.</p><a class="button" href="#5">Set it up</a></section>
+        <section class="next"><span class="label">Burn next: latex on pine, new board 3</span><strong>50 % at 24 mm/s</strong><p>up to 8 passes; narrows the hot side; may char 2 in 10.</p><form><button type="button" class="button">Burn this</button></form></section>
         <section class="hero" aria-label="Start"><div><span>Power</span><b>93</b><span>%, stay in 88 to 98</span></div><div><span>Hand speed</span><b>37.8</b><span>mm/s, stay in 34.7 to 41.2</span></div><div><span>Passes</span><b>1</b><span>once, then look</span></div></section>
         <ul class="rows"><li><a class="row" href="#6">%s<span>LP-24: <b>clean</b> after 1<small>40 %, 18 mm/s, 10.7 J/cm²; door panel</small></span></a></li><li><a class="row" href="#7"><span>Set up<small>Rigs, boards, finishes</small></span></a></li></ul>
         <article class="card"><h3>A card</h3><p>With a line, <span class="tag is-safe">safe</span> <span class="tag is-hot">may char</span> <span class="tag is-cool">may not clear</span> <span class="tag is-untried">not tried</span> <span class="tag is-heed">out of date</span>.</p></article>

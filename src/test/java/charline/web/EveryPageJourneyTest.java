@@ -11,6 +11,7 @@ import java.util.Map;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -38,6 +39,11 @@ class EveryPageJourneyTest {
   static void end() {
     browser.close();
     served.close();
+  }
+
+  @BeforeEach
+  void hear_only_what_this_test_does() {
+    browser.complaints();
   }
 
   /** Opens a page, and waits until no part of it is under way. */
