@@ -88,7 +88,7 @@ export CHARLINE_CACHE="$scratch/fits"
 rm -rf "$CHARLINE_CACHE"
 log=$scratch/demo/boathouse.db
 for _ in 1 2; do
-  for question in "window latex pine" "window latex pine --json" "next latex pine" "onset latex pine" "quote latex pine --area 4.5m2"; do
+  for question in "window latex pine" "window latex pine --json" "next latex pine"; do
     # shellcheck disable=SC2086 # the words of a question
     run $question
   done
