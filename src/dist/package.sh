@@ -61,7 +61,8 @@ cat >> "$image/share/THIRD-PARTY.txt" <<JAVA
      (GPL2 w/ CPE) OpenJDK, as runtime in this package; its licences lie in runtime/legal
 JAVA
 
-# The class-data archive: what a person starts most, recording a patch and asking a question. A static one,
+# The class-data archive: what a person starts most, recording a patch and asking a question, and what takes
+# longest, windows and the models behind them, when they are computed and when they were kept. A static one,
 # since it alone takes classes compiled for old versions of Java, as those of picocli are. The jar goes
 # by the path that the launcher gives it.
 exec 9<"$image/lib/charline.jar"
@@ -70,10 +71,11 @@ trap 'rm -rf "$scratch"' EXIT
 java=("$image/runtime/bin/java" -Xlog:disable -XX:+UseSerialGC -Dorg.sqlite.lib.path="$image/lib"
   -Dorg.sqlite.lib.name=libsqlitejdbc.so --enable-native-access=ALL-UNNAMED -cp /proc/self/fd/9)
 run() {
-  "${java[@]}" -Xshare:off -XX:DumpLoadedClassList="$scratch/$((++runs)).lst" charline.cli.Main \
-    --log "$scratch/log.db" "$@" >/dev/null
+  CHARLINE_LOG=$log "${java[@]}" -Xshare:off -XX:DumpLoadedClassList="$scratch/$((++runs)).lst" \
+    charline.cli.Main "$@" >/dev/null
 }
 runs=0
+log=$scratch/log.db
 run rig add Heron --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 60mm
 run board add boathouse-1 --wood pine
 run finish add wall-latex --coat latex:pale
@@ -81,8 +83,19 @@ run patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s 
 run patch read last --passes 2 --outcome clean
 run find clean latex
 run complete board b
-# Later Javas number the classes in each list anew.
-sed 's/ id: [0-9]*$//' "$scratch"/{2,3,4,5,6,7}.lst | sort -u > "$scratch/classes.lst"
+export CHARLINE_CACHE="$scratch/fits"
+"${java[@]}" charline.cli.Main demo --to "$scratch/demo" >/dev/null
+rm -rf "$CHARLINE_CACHE"
+log=$scratch/demo/boathouse.db
+for _ in 1 2; do
+  for question in "window latex pine" "window latex pine --json" "next latex pine"; do
+    # shellcheck disable=SC2086 # the words of a question
+    run $question
+  done
+done
+# Later Javas number the classes in each list anew. The first run sets the log up, which is done once.
+rm "$scratch/1.lst"
+sed 's/ id: [0-9]*$//' "$scratch"/*.lst | sort -u > "$scratch/classes.lst"
 "${java[@]}" -Xshare:dump -XX:SharedClassListFile="$scratch/classes.lst" \
   -XX:SharedArchiveFile="$image/lib/charline.jsa" >/dev/null
 

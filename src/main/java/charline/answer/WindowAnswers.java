@@ -100,7 +100,8 @@ record WindowAnswers(
                   Judged each =
                       new Judged(
                           s,
-                          window,
+                          FoundWindow.of(
+                              window.found()), // what it came from is as large as the log
                           recommender.applicability(s),
                           patches.after(s, window, asked.boards()));
                   progress.at("Finding windows", done.incrementAndGet(), subjects.size());
