@@ -34,6 +34,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
 
 /** Answers questions from the trials of a log, which are read once. */
 public final class Answers {
@@ -161,11 +162,16 @@ public final class Answers {
     return windows.all(question, progress);
   }
 
-  /** How much a window owes to the priors. Costs as much as the window did. */
-  public PriorSensitivity priorSensitivity(WindowAnswer window) {
-    TrialCase subject = window.subject();
-    return new PriorSensitivity(
-        subject.question().priors(), window.found(), recommender.halfAsSure(subject));
+  /** A window with how much it owes to the priors; both at once where there are two processors. */
+  public WeighedWindow weighedWindow(TrialQuestion question) {
+    TrialCase subject = cleared(question);
+    recommender.fitter(subject); // what is learned of boards, for both
+    CompletableFuture<PriorSensitivity.HalfAsSure> halfAsSure =
+        CompletableFuture.supplyAsync(() -> recommender.halfAsSure(subject));
+    WindowAnswer window =
+        windows.of(subject, recommender.window(subject), recommender.applicability(subject));
+    return new WeighedWindow(
+        window, new PriorSensitivity(question.priors(), window.found(), halfAsSure.join()));
   }
 
   /** The patches to burn next, or to begin with where nothing was burned with this light. */

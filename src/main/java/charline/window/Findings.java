@@ -132,7 +132,6 @@ record Findings(
         new Reason.PromisesKept(
             asked, box.orElseThrow().narrowFor(bench.speed()), piece.map(PieceEvidence::name)));
     boardsDiffer().ifPresent(parts::add);
-    hardlyTried().ifPresent(parts::add);
     if (!settled && controlsWanting() > 0) {
       parts.add(new Reason.Provisional(WindowFinder.LIMITS_MOVE));
     }
@@ -221,14 +220,12 @@ record Findings(
       parts.add(
           new Reason.FinishNotSeen(SupportingPatches.FEWEST_UNCLEARED, SupportingPatches.FEWEST));
     }
-    hardlyTried().ifPresent(parts::add);
+    if (shortfall.openWithFewerUnharmed()) {
+      parts.add(
+          new Reason.TooFewCameThrough(
+              witnesses.unharmedWanted(), witnesses.inSameWay(), evidence.patches()));
+    }
     return parts;
-  }
-
-  private Optional<Reason> hardlyTried() {
-    return witnesses
-        .hardlyTried()
-        .map(way -> new Reason.WayHardlyTried(way.own(), way.all(), SupportingPatches.FEWEST_OWN));
   }
 
   private Reason modelFails() {

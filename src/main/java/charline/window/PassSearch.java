@@ -48,8 +48,18 @@ final class PassSearch {
   }
 
   private BoxSearch search(double lnBack, Optional<Range> speeds) {
+    return search(lnBack, speeds, witnesses);
+  }
+
+  private BoxSearch search(double lnBack, Optional<Range> speeds, SupportingPatches borneOutBy) {
     return new BoxSearch(
-        bench, reach, speeds, witnesses, hottest.shifted(-lnBack), coldest.shifted(lnBack), passes);
+        bench,
+        reach,
+        speeds,
+        borneOutBy,
+        hottest.shifted(-lnBack),
+        coldest.shifted(lnBack),
+        passes);
   }
 
   int passes() {
@@ -69,6 +79,12 @@ final class PassSearch {
   /** True if there is a box where speeds that were not tried are allowed. */
   boolean openAtOtherSpeeds() {
     return box(search(0, Optional.empty())).isPresent();
+  }
+
+  /** True if there is a box where no patch of the way itself has to come through. */
+  boolean openWithFewerUnharmed() {
+    return box(search(0, knobs.speeds(bench.speed().kind()), witnesses.askingForNone()))
+        .isPresent();
   }
 
   /**

@@ -75,14 +75,13 @@ public sealed interface Reason {
   record FinishNotSeen(int uncleared, int cleared) implements Reason {}
 
   /**
-   * Most patches were burned in other ways: a window for this one reaches no hotter than so many
-   * patches of its own that came through.
+   * There would be a window at settings that too few patches came through.
    *
-   * @param own patches burned in this way
-   * @param all patches of the trials
    * @param unharmed patches that have to come through
+   * @param burned patches burned in this way
+   * @param all patches of the trials
    */
-  record WayHardlyTried(int own, int all, int unharmed) implements Reason {}
+  record TooFewCameThrough(int unharmed, int burned, int all) implements Reason {}
 
   /**
    * Control patches on the piece charred inside the window.

@@ -10,11 +10,13 @@ import java.util.Optional;
  *     promise; empty where none keeps the char promise
  * @param clearsSomewhere some setting keeps the clearing promise
  * @param openAtOtherSpeeds there is one at speeds that were not tried
+ * @param openWithFewerUnharmed there is one at settings that too few patches came through
  */
 record Shortfall(
     boolean anythingWithinReach,
     Optional<Forecast> best,
     boolean clearsSomewhere,
-    boolean openAtOtherSpeeds) {
-  static final Shortfall NONE = new Shortfall(true, Optional.empty(), true, false);
+    boolean openAtOtherSpeeds,
+    boolean openWithFewerUnharmed) {
+  static final Shortfall NONE = new Shortfall(true, Optional.empty(), true, false, false);
 }

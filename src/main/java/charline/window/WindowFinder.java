@@ -175,6 +175,7 @@ public record WindowFinder(Fitter fitter) {
         anythingWithinReach,
         best.map(PassSearch::bestUnderChar),
         searches.stream().anyMatch(PassSearch::clearsSomewhere),
-        searches.stream().anyMatch(PassSearch::openAtOtherSpeeds));
+        searches.stream().anyMatch(PassSearch::openAtOtherSpeeds),
+        searches.stream().anyMatch(PassSearch::openWithFewerUnharmed));
   }
 }

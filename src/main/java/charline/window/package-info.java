@@ -41,6 +41,13 @@
  * such windows broke their promise. Rejected: always one charred patch, which doubled the patches
  * to a window; three supporting patches.
  *
+ * <p>A window goes no hotter than four patches that were burned in its way and came through (one in
+ * five where fewer than 16 were), whatever the models promise: the largest box leans on its hottest
+ * corner, where they are least sure. In 280 simulated shops that served to choose, 20 broken
+ * promises of char became 8, and 163 windows 158. Rejected: three patches, which left nearly twice
+ * as many broken; the same of clearing, which left hardly a window where each patch is read once; a
+ * wider prior of the transitions, which closes windows everywhere.
+ *
  * <p>Windows are searched for every number of passes up to about forty between the fewest and most
  * tried, then in steps of 5 %, so that one mistyped number cannot make the search endless.
  * Rejected: tried numbers alone, which leave out good ones between; a fixed limit, which leaves out

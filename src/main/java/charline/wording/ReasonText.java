@@ -70,9 +70,9 @@ public final class ReasonText {
       return "Until %d patches have kept finish, a window includes only settings that at least %d cleared patches support, each at most as hot in every respect."
           .formatted(unseen.uncleared(), unseen.cleared());
     }
-    if (reason instanceof Reason.WayHardlyTried hardly) {
-      return "Only %d of %d patches were burned this way (the same rig, figure, place, rest and wetting), so a window goes no hotter than at least %d of them that came through without char."
-          .formatted(hardly.own(), hardly.all(), hardly.unharmed());
+    if (reason instanceof Reason.TooFewCameThrough few) {
+      return "A window goes no hotter than at least %d of the %s that came through without char, and so many have not."
+          .formatted(few.unharmed(), burned(few));
     }
     if (reason instanceof Reason.TooFewPatches few) {
       return "%s on %s %s not enough: a promise about a board not seen yet takes at least %d patches on %d boards."
@@ -99,6 +99,13 @@ public final class ReasonText {
               few.needed());
     }
     return fails((Reason.ModelFails) reason);
+  }
+
+  private static String burned(Reason.TooFewCameThrough few) {
+    return few.burned() == few.all()
+        ? Figures.patches(few.all())
+        : Figures.patches(few.burned())
+            + " burned this way (the same rig, figure, place, rest and wetting)";
   }
 
   private static String kept(Reason.PromisesKept kept) {

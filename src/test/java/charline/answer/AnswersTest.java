@@ -186,16 +186,18 @@ class AnswersTest {
 
   @Test
   void a_window_comes_with_all_that_goes_with_it() {
-    WindowAnswer window = answers.window(LATEX.with(new JobLimit(4.5, OptionalDouble.empty())));
+    WeighedWindow weighed =
+        answers.weighedWindow(LATEX.with(new JobLimit(4.5, OptionalDouble.empty())));
+    WindowAnswer window = weighed.window();
     TrialCase subject = window.subject();
+    WindowFinder finder =
+        new WindowFinder(
+            new LogFitter(Strata.of(log)).fitter(subject.trials(), Priors.USUAL, false));
 
     assertThat(window.isWindow()).isTrue();
     assertThat(window.found().chosen())
         .isEqualTo(
-            new WindowFinder(
-                    new LogFitter(Strata.of(log)).fitter(subject.trials(), Priors.USUAL, false))
-                .recommend(subject.trials(), subject.bench(), Requirements.USUAL)
-                .chosen());
+            finder.recommend(subject.trials(), subject.bench(), Requirements.USUAL).chosen());
     assertThat(window.job().orElseThrow().areaSquareMetres()).isEqualTo(4.5);
     assertThat(window.applicability().validity())
         .isEqualTo(Validity.of(subject.bench().rig(), subject.trials(), Fitter.withDefaults()));
@@ -205,9 +207,14 @@ class AnswersTest {
         .containsAll(log.reference().cautions(first.finish(), first.board(), Emission.PULSED));
     assertThat(window.offer()).as("24 patches are enough of its own").isEmpty();
 
-    PriorSensitivity priors = answers.priorSensitivity(window);
+    PriorSensitivity priors = weighed.priors();
     assertThat(priors.found()).isSameAs(window.found());
-    assertThat(priors.halfAsSure().verdict()).isEqualTo(Verdict.WINDOW);
+    assertThat(priors.halfAsSure())
+        .isEqualTo(
+            PriorSensitivity.HalfAsSure.of(
+                finder
+                    .halfAsSure()
+                    .recommend(subject.trials(), subject.bench(), Requirements.USUAL)));
     assertThat(priors.halfAsSure().start()).isPresent();
     assertThat(priors.halfAsSure().start())
         .isNotEqualTo(window.found().chosen().map(box -> box.start()));

@@ -18,6 +18,18 @@ final class Timing {
   private static final int WATCHED_MILLISECONDS = 5000;
   static final int READINGS = Integer.getInteger("charline.readings", 1_000_000);
 
+  /** What these sizes mean to a shop: plain arithmetic on an assumed bench, not a survey. */
+  private static final String SCALE =
+      """
+
+      ## How large a log gets
+
+      Assume a bench that burns thirty patches a day on four days of the week and reads each three times: in a year of 48 weeks that is some
+      17,000 readings, and a million readings are almost sixty years of it. So one file is enough, and nothing has to be moved out of it. A
+      shop with several benches serves one log to all of them (`charline bench --share`), or keeps a log for each bench and brings them
+      together with `charline merge`.
+      """;
+
   /**
    * One line of the report.
    *
@@ -131,6 +143,7 @@ final class Timing {
     text.append("\n## How `window --all` grows, over 200 strata\n\n");
     text.append("| readings | seconds | largest memory |\n| --- | --- | --- |\n");
     growth.forEach(row -> text.append(row).append('\n'));
+    text.append(SCALE);
     return text.toString();
   }
 }

@@ -39,14 +39,8 @@ import java.util.stream.IntStream;
 public final class WaysReport {
   private static final int SHOPS = 100;
 
-  /** No shop before this one may be judged here: they served to choose the prior. */
-  private static final int FIRST_SHOP = 10_000;
-
-  /**
-   * The same where circles are few: the shops before this one were seen when the rule for a way
-   * hardly tried was looked for.
-   */
-  private static final int FIRST_SHOP_OF_FEW = 20_000;
+  /** No shop before this one may be judged here: they served to choose the prior and the rules. */
+  private static final int FIRST_SHOP = 30_000;
 
   private static final double FACTOR = 1.8;
   private static final int PASSES = 2;
@@ -72,7 +66,7 @@ public final class WaysReport {
           new Told(
               kind,
               IntStream.range(0, alike(kind) ? 2 * shops : shops)
-                  .map(number -> number + (kind.every() > 2 ? FIRST_SHOP_OF_FEW : FIRST_SHOP))
+                  .map(number -> FIRST_SHOP + number)
                   .parallel()
                   .mapToObj(number -> shop(kind, number))
                   .toList()));

@@ -158,6 +158,12 @@ class FindingsTest {
                 + " Patches on the piece itself promise more than other boards can.");
   }
 
+  @Test
+  void a_window_that_too_few_patches_came_through_says_so() {
+    assertThat(why(3, new Shortfall(true, Optional.of(MAY_NOT_CLEAR), false, false, true)))
+        .contains("A window goes no hotter than at least 4 of the 18 patches");
+  }
+
   private static String why(int boards, Shortfall shortfall) {
     return ReasonText.of(
         findings(
@@ -174,15 +180,15 @@ class FindingsTest {
   /** A setting that may char is no best setting, and none is named where every promise breaks. */
   @Test
   void the_best_setting_keeps_the_char_limit_or_there_is_none() {
-    assertThat(why(3, new Shortfall(true, Optional.of(MAY_NOT_CLEAR), false, false)))
+    assertThat(why(3, new Shortfall(true, Optional.of(MAY_NOT_CLEAR), false, false, false)))
         .isEqualTo(
             "The best setting so far that keeps the char limit, 50 %, hand speed 20 mm/s, 2 passes,"
                 + " may clear as few as 61 % of patches (asked: at least 90 %).");
-    assertThat(why(3, new Shortfall(true, Optional.empty(), true, false)))
+    assertThat(why(3, new Shortfall(true, Optional.empty(), true, false, false)))
         .isEqualTo(
             "Every setting within what was tried may char more than 5 % of patches, so there is no"
                 + " best setting yet.");
-    assertThat(why(3, new Shortfall(true, Optional.empty(), false, false)))
+    assertThat(why(3, new Shortfall(true, Optional.empty(), false, false, false)))
         .isEqualTo(
             "No setting within what was tried keeps either limit (char at most 5 %, clearing at"
                 + " least 90 %), so there is no best setting yet.");
@@ -190,7 +196,7 @@ class FindingsTest {
 
   @Test
   void a_window_that_only_untried_speeds_would_open_says_so() {
-    assertThat(why(3, new Shortfall(true, Optional.of(MAY_NOT_CLEAR), false, true)))
+    assertThat(why(3, new Shortfall(true, Optional.of(MAY_NOT_CLEAR), false, true, false)))
         .contains("A window would need a hand speed outside ")
         .endsWith(" mm/s, the range of the trials.");
   }

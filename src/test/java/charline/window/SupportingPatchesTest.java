@@ -44,11 +44,12 @@ class SupportingPatchesTest {
   }
 
   @Test
-  void where_both_limits_were_crossed_nothing_is_held_back() {
+  void where_both_limits_were_crossed_only_patches_of_the_same_way_count() {
     SupportingPatches witnesses = new SupportingPatches(TRIALS);
     assertThat(witnesses.charSeen()).isTrue();
     assertThat(witnesses.finishSeen()).isTrue();
-    assertThat(witnesses.lnHottest(0, 1)).isEqualTo(Double.POSITIVE_INFINITY);
+    assertThat(witnesses.askingForNone().lnHottest(0, 1)).isEqualTo(Double.POSITIVE_INFINITY);
+    assertThat(witnesses.lnHottest(0, 1)).isFinite();
     assertThat(witnesses.lnColdest(0, 1)).isEqualTo(Double.NEGATIVE_INFINITY);
   }
 

@@ -5,19 +5,16 @@ import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.Month;
 import java.time.Year;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.IsoFields;
 import java.time.temporal.TemporalAdjusters;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Names of single stretches of time, by the calendar of a clock's zone. */
 final class CalendarWords {
@@ -379,28 +376,6 @@ final class CalendarWords {
   /** Whether a word is the name of a weekday or a month. */
   static boolean isName(String word) {
     return WEEKDAYS.containsKey(word) || DatedDays.isMonth(word);
-  }
-
-  static List<String> names() {
-    List<String> names =
-        new ArrayList<>(
-            List.of(
-                "today",
-                "yesterday",
-                "tonight",
-                "recently",
-                "morning",
-                "afternoon",
-                "evening",
-                "week",
-                "month",
-                "year",
-                "since",
-                "until",
-                "before"));
-    Stream.of(DayOfWeek.values()).map(d -> d.name().toLowerCase(Locale.ROOT)).forEach(names::add);
-    Stream.of(Month.values()).map(m -> m.name().toLowerCase(Locale.ROOT)).forEach(names::add);
-    return names;
   }
 
   /** Days, months and years with their dates. */

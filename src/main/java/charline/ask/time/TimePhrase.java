@@ -2,16 +2,20 @@ package charline.ask.time;
 
 import charline.ask.time.Span.Return;
 import java.time.Clock;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.Month;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Times in plain words with the word that relates them: {@code in march}, {@code since 2026-03-01},
@@ -209,7 +213,25 @@ public final class TimePhrase {
 
   /** Names of times in one word, to offer for a mistyped one. */
   public static List<String> names() {
-    return CalendarWords.names();
+    List<String> names =
+        new ArrayList<>(
+            List.of(
+                "today",
+                "yesterday",
+                "tonight",
+                "recently",
+                "morning",
+                "afternoon",
+                "evening",
+                "week",
+                "month",
+                "year",
+                "since",
+                "until",
+                "before"));
+    Stream.of(DayOfWeek.values()).map(d -> d.name().toLowerCase(Locale.ROOT)).forEach(names::add);
+    Stream.of(Month.values()).map(m -> m.name().toLowerCase(Locale.ROOT)).forEach(names::add);
+    return names;
   }
 
   /** True for a word that a time must follow. */

@@ -5,6 +5,7 @@ import charline.answer.Answers;
 import charline.answer.Precautions;
 import charline.answer.PriorSensitivity;
 import charline.answer.TrialQuestion;
+import charline.answer.WeighedWindow;
 import charline.answer.WindowAnswer;
 import charline.cli.command.Hints;
 import charline.cli.command.LogCommand;
@@ -73,8 +74,9 @@ public final class Window extends LogCommand {
     if (known.barred()) {
       return NoBeamReply.print(desk, reply, question, known);
     }
-    WindowAnswer window = answers.window(question);
-    PriorSensitivity priors = answers.priorSensitivity(window);
+    WeighedWindow weighed = answers.weighedWindow(question);
+    WindowAnswer window = weighed.window();
+    PriorSensitivity priors = weighed.priors();
     reply.print(
         desk.out(),
         () -> WindowJson.of(window).put("prior", PriorText.of(priors).json()),

@@ -8,6 +8,7 @@ import charline.stat.check.FalseDiscovery;
 import charline.stat.sampling.SmoothedLeaveOneOut;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One patch, and what the model fitted to all the others says of it.
@@ -34,20 +35,21 @@ record LeftOut(
       Trials trials,
       Event event,
       int draws) {
-    List<LeftOut> all = new ArrayList<>();
     boolean few = patches.size() <= REFIT_AMONG;
-    for (int i = 0; i < patches.size(); i++) {
-      SmoothedLeaveOneOut smoothed = SmoothedLeaveOneOut.of(replay.logLikelihood(i));
-      all.add(
-          !few || smoothed.kHat() <= SmoothedLeaveOneOut.kHatLimit(draws)
-              ? of(patches.get(i), replay, i, smoothed, false)
-              : refit(
-                  patches,
-                  i,
-                  fitter.fitWithout(trials, event, i).posterior().alike(draws),
-                  smoothed.kHat()));
-    }
-    return all;
+    return IntStream.range(0, patches.size())
+        .parallel() // a new fit takes as long as all the rest
+        .mapToObj(
+            i -> {
+              SmoothedLeaveOneOut smoothed = SmoothedLeaveOneOut.of(replay.logLikelihood(i));
+              return !few || smoothed.kHat() <= SmoothedLeaveOneOut.kHatLimit(draws)
+                  ? of(patches.get(i), replay, i, smoothed, false)
+                  : refit(
+                      patches,
+                      i,
+                      fitter.fitWithout(trials, event, i).posterior().alike(draws),
+                      smoothed.kHat());
+            })
+        .toList();
   }
 
   private static LeftOut refit(List<ObservedPatch> patches, int i, List<Draw> draws, double kHat) {

@@ -8,12 +8,8 @@ import charline.log.merge.Conflict;
 import charline.log.merge.Merge;
 import charline.log.merge.Merged;
 import charline.log.merge.Resolution;
-import charline.log.sheet.DateOrder;
-import charline.log.sheet.OtherColumns;
-import charline.log.sheet.OwnHeadings;
 import charline.log.sheet.RigSheetExporter;
 import charline.log.sheet.SampleSheet;
-import charline.log.sheet.SheetManner;
 import charline.log.sheet.TrialSheetExporter;
 import charline.quantity.Figures;
 import charline.record.SheetImport;
@@ -168,6 +164,7 @@ public final class LogPages {
 
   private void importing(Context ctx, boolean record) {
     boolean sure = "true".equals(ctx.formParam("sure"));
+    String query = String.valueOf(ctx.queryString());
     ImportView view;
     try {
       SheetImport.Files files =
@@ -184,49 +181,24 @@ public final class LogPages {
         throw Refusal.usage(
             "Power checks and upkeep come with the sheet of their rigs; choose it too.");
       }
-      OwnHeadings own = ownHeadings(ctx);
-      SheetImport.Sheets read = SheetImport.read(files, manner(ctx, own));
+      SheetForm form = new SheetForm(ctx, log.file());
+      SheetImport.Sheets read = SheetImport.read(files, form.manner());
       SheetImport sheets = new SheetImport(log, options.clock(), by(ctx), SURE, sure);
       List<SheetImport.Done> done = record ? sheets.add(read) : sheets.check(read);
-      if (record && !Asking.text(ctx, "map").isBlank()) {
-        own.keepBeside(log.file());
+      if (record) {
+        form.remember();
       }
-      view =
-          new ImportView(
-              done.stream().map(SheetImport.Done::sentence).toList(),
-              record,
-              Optional.empty(),
-              String.valueOf(ctx.queryString()));
+      List<String> lines = done.stream().map(SheetImport.Done::sentence).toList();
+      view = new ImportView(lines, record, Optional.empty(), query);
     } catch (Refusal e) {
       ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      view =
-          new ImportView(
-              List.of(), false, Optional.of(e.getMessage()), String.valueOf(ctx.queryString()));
+      view = new ImportView(List.of(), false, Optional.of(e.getMessage()), query);
     }
     pages.send(
         ctx,
         "import",
         pages.frame(ctx, record ? "Imported" : "Import", "", "work.css"),
         Map.of("view", view));
-  }
-
-  /** What a person said of sheets that they laid out themselves. */
-  private static SheetManner manner(Context ctx, OwnHeadings own) {
-    String others = Asking.text(ctx, "extra");
-    String dates = Asking.text(ctx, "dates");
-    return new SheetManner(
-        others.isEmpty() ? OtherColumns.REFUSE : OtherColumns.ofWord(others),
-        dates.isEmpty() ? DateOrder.UNKNOWN : DateOrder.ofWord(dates),
-        own);
-  }
-
-  /** Those beside the log, and those of the page, a line each. */
-  private OwnHeadings ownHeadings(Context ctx) {
-    OwnHeadings own = OwnHeadings.keptBeside(log.file());
-    for (String line : Asking.text(ctx, "map").split("\\R")) {
-      own = line.isBlank() ? own : own.with(line.strip());
-    }
-    return own;
   }
 
   private Optional<Path> sent(Context ctx, String name) {

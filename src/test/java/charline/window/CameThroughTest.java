@@ -1,0 +1,114 @@
+package charline.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import charline.exposure.Figure;
+import charline.model.Event;
+import charline.model.ReferenceStrata;
+import charline.model.Trials;
+import charline.shops.Scenario;
+import charline.shops.ShopBench;
+import charline.trial.Patch;
+import charline.trial.Reading;
+import charline.ways.TwoFigures;
+import charline.wording.ReasonText;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * A window goes no hotter than some patches of its own way that came through, whatever the models
+ * promise.
+ */
+class CameThroughTest {
+  private static final Trials LATEX = ReferenceStrata.trials("latex", "pine");
+
+  private static Trials circles(int shop) {
+    return TwoFigures.draw(
+            new TwoFigures.Kind("circles char at 1/1.8", -Math.log(1.8), 0, 3),
+            Scenario.usual(),
+            shop)
+        .asking(Figure.CIRCLE);
+  }
+
+  private static Recommendation recommend(Trials trials) {
+    RigSetup bench =
+        RigSetup.of(RigSetup.mostUsedRig(trials.patches()), trials.patches(), ShopBench.DAY);
+    return WindowFinder.withDefaults().recommend(trials, bench, Requirements.USUAL);
+  }
+
+  private static boolean cameThrough(Patch patch, Forecast corner) {
+    return patch.exposure().doseJoulesPerCm2() >= corner.doseJoulesPerCm2() * (1 - 1e-9)
+        && patch.exposure().intensity() >= corner.intensity() * 0.97
+        && patch.readings().stream()
+            .filter(r -> !Event.CHAR.shownBy(r.outcome(), false))
+            .mapToInt(Reading::passes)
+            .anyMatch(passes -> passes >= corner.passes());
+  }
+
+  private static long unharmed(Trials trials, Forecast corner) {
+    return trials.inSameWay().stream().filter(p -> cameThrough(p, corner)).count();
+  }
+
+  private static Stream<Box> boxes(Recommendation answer) {
+    return Stream.concat(answer.chosen().stream(), answer.alternatives().stream());
+  }
+
+  @Test
+  void four_patches_came_through_each_hot_corner() {
+    Recommendation answer = recommend(LATEX);
+    assertThat(boxes(answer)).isNotEmpty();
+    boxes(answer)
+        .forEach(
+            box ->
+                assertThat(unharmed(LATEX, box.hotCorner()))
+                    .as("%s", box.hotCorner())
+                    .isGreaterThanOrEqualTo(4));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {26, 27, 28})
+  void of_six_circles_beside_twelve_lines_two_came_through(int shop) {
+    Trials circles = circles(shop);
+    boxes(recommend(circles))
+        .forEach(
+            box ->
+                assertThat(unharmed(circles, box.hotCorner()))
+                    .as("%s", box.hotCorner())
+                    .isGreaterThanOrEqualTo(2));
+  }
+
+  @Test
+  void one_in_five_has_to_come_through_and_never_more_than_four() {
+    assertThat(List.of(circles(0), LATEX))
+        .extracting(trials -> new SupportingPatches(trials))
+        .extracting(SupportingPatches::inSameWay, SupportingPatches::unharmedWanted)
+        .containsExactly(tuple(6, 2), tuple(LATEX.patches().size(), 4));
+  }
+
+  @Test
+  void where_too_few_came_through_the_answer_says_so() {
+    assertThat(ReasonText.of(List.of(new Reason.TooFewCameThrough(4, 18, 18))))
+        .isEqualTo(
+            "A window goes no hotter than at least 4 of the 18 patches that came through without"
+                + " char, and so many have not.");
+    assertThat(ReasonText.of(List.of(new Reason.TooFewCameThrough(2, 6, 18))))
+        .contains(
+            "2 of the 6 patches burned this way (the same rig, figure, place, rest and wetting)");
+  }
+
+  /** What chars by the models is not called untried where hotter patches were burned. */
+  @Test
+  void the_map_keeps_what_may_char_and_calls_untried_what_only_the_models_promise() {
+    SupportingPatches unharmed = new SupportingPatches(LATEX);
+    double hot = unharmed.lnHottest(Math.log(LATEX.patches().get(0).exposure().intensity()), 1);
+    double lnIntensity = Math.log(LATEX.patches().get(0).exposure().intensity());
+    Strokes strokes = recommend(LATEX).bench().strokes();
+    assertThat(unharmed.bear(hot + 0.1, lnIntensity, 1, strokes, false)).isFalse();
+    assertThat(unharmed.bear(hot + 0.1, lnIntensity, 1, strokes, true)).isTrue();
+    assertThat(unharmed.bear(hot - 0.01, lnIntensity, 1, strokes, false)).isTrue();
+  }
+}
