@@ -74,6 +74,14 @@ class BenchLooksJourneyTest {
     return pages;
   }
 
+  /** Whether no part of a page is still under way. */
+  private static boolean computed(Browser browser) {
+    return (Boolean)
+        browser.script(
+            "return !document.querySelector('[data-again], #home-wait, .note[data-renewing],"
+                + " .trouble[data-renewing]')");
+  }
+
   @Test
   void every_page_can_be_read_and_used_by_anyone() throws IOException {
     Path shots = Files.createDirectories(Path.of("target", "bench"));
@@ -85,6 +93,7 @@ class BenchLooksJourneyTest {
             browser.size(width, width == 360 ? 740 : 1180);
             browser.open(bench.address() + page.getValue());
             String what = "%s, %d px, %s".formatted(page.getKey(), width, dark ? "dark" : "light");
+            browser.until("the answer of " + what, () -> computed(browser) ? true : null);
             if (!browser.all("#live").isEmpty()) {
               browser.untilSays("#live", "at most");
             }

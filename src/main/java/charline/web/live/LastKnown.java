@@ -62,10 +62,15 @@ public final class LastKnown<K, V> {
    *
    * @param state of the log that it was asked in
    * @param begun whether it is under way
+   * @param task computes it, unless it is under way already
    * @param before the answer before it, as far as it is known, else the one under way
    */
   private record Slot<V>(
-      String state, AtomicBoolean begun, CompletableFuture<V> now, Supplier<Optional<V>> before) {
+      String state,
+      AtomicBoolean begun,
+      Runnable task,
+      CompletableFuture<V> now,
+      Supplier<Optional<V>> before) {
     Optional<V> newest() {
       return now.isDone() && !now.isCompletedExceptionally()
           ? Optional.of(now.join())
@@ -106,18 +111,22 @@ public final class LastKnown<K, V> {
     String now = state.get();
     Slot<V> known = slots.get(key);
     if (known != null && known.state().equals(now)) {
+      if (!known.begun().get()) {
+        worker.execute(known.task()); // whoever asks again is not behind those who asked since
+      }
       return known;
     }
     AtomicBoolean begun = new AtomicBoolean();
-    CompletableFuture<V> answer =
-        CompletableFuture.supplyAsync(
-            () -> {
-              begun.set(true);
-              return work.apply(key);
-            },
-            worker);
-    Slot<V> fresh = new Slot<>(now, begun, answer, before(known));
+    CompletableFuture<V> answer = new CompletableFuture<>();
+    Runnable task =
+        () -> {
+          if (begun.compareAndSet(false, true)) {
+            answer.completeAsync(() -> work.apply(key), Runnable::run);
+          }
+        };
+    Slot<V> fresh = new Slot<>(now, begun, task, answer, before(known));
     slots.put(key, fresh);
+    worker.execute(task);
     if (known != null && !known.begun().get()) {
       known.now().cancel(false);
     }
