@@ -8,6 +8,7 @@ public enum CellState {
   CHARS("chars", "may char", "may char"),
   LEAVES("leaves", "may not clear", "not clear"),
   BOTH("both", "may char, may not clear", "both fail"),
+  TOO_FEW("too-few", "too few patches came through", "too few"),
   UNTRIED("untried", "not tried", "not tried");
 
   private final String style;
@@ -21,14 +22,17 @@ public enum CellState {
   }
 
   /** The state of a cell. */
-  static CellState of(MapCell cell) {
+  public static CellState of(MapCell cell) {
     if (!cell.tried()) {
       return UNTRIED;
     }
     if (!cell.keepsChar()) {
       return cell.keepsClearing() ? CHARS : BOTH;
     }
-    return cell.keepsClearing() ? KEPT : LEAVES;
+    if (!cell.keepsClearing()) {
+      return LEAVES;
+    }
+    return cell.borneOut() ? KEPT : TOO_FEW;
   }
 
   /** Name of the style and of the texture. */

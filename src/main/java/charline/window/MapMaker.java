@@ -53,7 +53,8 @@ final class MapMaker {
                 speed,
                 tried.map(range -> range.contains(speed)).orElse(true)
                     && reach.holds(lnDose, lnIntensity, passes)
-                    && witnesses.bear(lnDose, lnIntensity, passes, bench.strokes(), lnDose > hot),
+                    && witnesses.bear(lnDose, lnIntensity, passes, bench.strokes()),
+                witnesses.bearOut(lnDose, lnIntensity, passes, bench.strokes()),
                 lnDose <= hot,
                 lnDose >= cold));
       }

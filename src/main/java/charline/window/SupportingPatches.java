@@ -173,14 +173,14 @@ final class SupportingPatches {
     return sorted.skip(fewest - 1).findFirst().orElse(Double.POSITIVE_INFINITY);
   }
 
-  /**
-   * Whether patches bear out what the models say of a setting.
-   *
-   * @param mayChar they say that it may char, which takes no patch that came through
-   */
-  boolean bear(double lnDose, double lnIntensity, int passes, Strokes strokes, boolean mayChar) {
-    int most = strokes.mostPasses(passes);
-    double hottest = mayChar ? lnHottestUncharred(lnIntensity, most) : lnHottest(lnIntensity, most);
-    return lnDose <= hottest && lnDose >= lnColdest(lnIntensity, passes);
+  /** Whether limits that no patch crossed are borne out at a setting. */
+  boolean bear(double lnDose, double lnIntensity, int passes, Strokes strokes) {
+    return lnDose <= lnHottestUncharred(lnIntensity, strokes.mostPasses(passes))
+        && lnDose >= lnColdest(lnIntensity, passes);
+  }
+
+  /** Whether as many patches came through a setting as a window asks for. */
+  boolean bearOut(double lnDose, double lnIntensity, int passes, Strokes strokes) {
+    return lnDose <= lnHottest(lnIntensity, strokes.mostPasses(passes));
   }
 }

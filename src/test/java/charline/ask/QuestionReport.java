@@ -65,7 +65,8 @@ public final class QuestionReport {
               "questions-unseen.txt",
               "questions-third.txt",
               "questions-fourth.txt",
-              "questions-fifth.txt")) {
+              "questions-fifth.txt",
+              "questions-sixth.txt")) {
         List<Outcome> outcomes = Corpus.ask(table, log);
         Map<String, List<Outcome>> manners =
             outcomes.stream()

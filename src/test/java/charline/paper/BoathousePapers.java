@@ -286,6 +286,7 @@ final class BoathousePapers {
         power,
         speed,
         dose > 3.2 && dose < 42 && power > 19 && power < 82,
+        true,
         charRisk(power, speed, passes, gap, 0.2) <= Requirements.USUAL.charRisk(),
         clearing(power, speed, passes, 0.2) >= Requirements.USUAL.clearChance());
   }

@@ -175,7 +175,7 @@ class MapPictureTest {
   }
 
   private static CellState state(boolean tried, boolean keepsChar, boolean keepsClearing) {
-    return CellState.of(new MapCell(40, 16, tried, keepsChar, keepsClearing));
+    return CellState.of(new MapCell(40, 16, tried, true, keepsChar, keepsClearing));
   }
 
   private static charline.window.RigSetup bench() {

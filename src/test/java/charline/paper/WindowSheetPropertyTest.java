@@ -115,11 +115,11 @@ class WindowSheetPropertyTest {
             List.of(10.0, 20.0),
             List.of(
                 List.of(
-                    new MapCell(20, 10, true, false, false),
-                    new MapCell(20, 20, true, true, false)),
+                    new MapCell(20, 10, true, true, false, false),
+                    new MapCell(20, 20, true, true, true, false)),
                 List.of(
-                    new MapCell(40, 10, true, false, true),
-                    new MapCell(40, 20, false, false, false))));
+                    new MapCell(40, 10, true, true, false, true),
+                    new MapCell(40, 20, false, true, false, false))));
 
     assertThat(sheet(with(window, Optional.of(blanked), Optional.of(map))))
         .doesNotContain("NaN", "Infinity")

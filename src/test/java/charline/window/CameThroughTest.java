@@ -7,6 +7,7 @@ import charline.exposure.Figure;
 import charline.model.Event;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
+import charline.paper.CellState;
 import charline.shops.Scenario;
 import charline.shops.ShopBench;
 import charline.trial.Patch;
@@ -100,15 +101,18 @@ class CameThroughTest {
             "2 of the 6 patches burned this way (the same rig, figure, place, rest and wetting)");
   }
 
-  /** What chars by the models is not called untried where hotter patches were burned. */
+  /** What may char or was never tried stays so; what only the models promise has a state. */
   @Test
-  void the_map_keeps_what_may_char_and_calls_untried_what_only_the_models_promise() {
-    SupportingPatches unharmed = new SupportingPatches(LATEX);
-    double hot = unharmed.lnHottest(Math.log(LATEX.patches().get(0).exposure().intensity()), 1);
-    double lnIntensity = Math.log(LATEX.patches().get(0).exposure().intensity());
-    Strokes strokes = recommend(LATEX).bench().strokes();
-    assertThat(unharmed.bear(hot + 0.1, lnIntensity, 1, strokes, false)).isFalse();
-    assertThat(unharmed.bear(hot + 0.1, lnIntensity, 1, strokes, true)).isTrue();
-    assertThat(unharmed.bear(hot - 0.01, lnIntensity, 1, strokes, false)).isTrue();
+  void the_map_tells_what_too_few_patches_came_through_from_what_was_not_tried() {
+    WindowMap map = recommend(LATEX).map().orElseThrow();
+    List<MapCell> cells = map.rows().stream().flatMap(List::stream).toList();
+    List<MapCell> promised =
+        cells.stream().filter(c -> c.tried() && c.keepsChar() && c.keepsClearing()).toList();
+    assertThat(promised).anyMatch(MapCell::borneOut).anyMatch(c -> !c.borneOut());
+    assertThat(cells).anyMatch(c -> c.tried() && !c.keepsChar());
+    assertThat(CellState.of(new MapCell(40, 16, true, false, true, true)))
+        .isEqualTo(CellState.TOO_FEW);
+    assertThat(CellState.of(new MapCell(40, 16, true, false, false, true)))
+        .isEqualTo(CellState.CHARS);
   }
 }
