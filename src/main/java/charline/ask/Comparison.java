@@ -17,7 +17,8 @@ enum Comparison {
               Comparison.OVER,
               "more than, over, above, greater than, higher than, bigger than, larger than,"
                   + " exceeding, beyond, >, longer than, better than, in excess of, stronger than,"
-                  + " hotter than, upwards than, not only, bigger then, more then, higher then",
+                  + " hotter than, upwards than, not only, bigger then, more then, higher then,"
+                  + " superior to",
               Comparison.AT_LEAST,
               "at least, at or above, at or over, equal or above, equal or over, equal or more"
                   + " than, no less than, not less than, minimum, min, >=, =>, no fewer than, not"
@@ -25,7 +26,8 @@ enum Comparison {
                   + " minimum of, from at least, no lower than, not lower than",
               Comparison.UNDER,
               "less than, under, below, fewer than, lower than, smaller than, <, shorter than,"
-                  + " beneath, less then, lower then, fewer then, short of, inside of",
+                  + " beneath, less then, lower then, fewer then, short of, inside of,"
+                  + " inferior to",
               Comparison.AT_MOST,
               "at most, at or below, at or under, equal or below, equal or under, equal or less"
                   + " than, no more than, not more than, up to, maximum, max, <=, =<, not over, not"

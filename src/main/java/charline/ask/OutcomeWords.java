@@ -197,8 +197,9 @@ final class OutcomeWords {
                 || reader.timeAt(at + 1));
     boolean made =
         Set.of("was", "were", "been").contains(reader.word(at - 1))
-            && Set.of("that", "which").contains(reader.word(at - 2))
-            && Filler.isPatches(reader.word(at - 3))
+            && (Filler.isPatches(reader.word(at - 2))
+                || Set.of("that", "which").contains(reader.word(at - 2))
+                    && Filler.isPatches(reader.word(at - 3)))
             && Set.of("on", "in", "into").contains(next);
     if (patches && !itself || person || how || made) {
       return 1;

@@ -60,7 +60,33 @@ public record Question(
               .formatted(LONGEST, text.length()));
     }
     vocabulary.meetNames(text);
-    return new QuestionReader(Splitting.of(text), vocabulary, asker, clock).read();
+    Optional<Preamble> spoken = Preamble.of(text);
+    if (spoken.isEmpty()) {
+      return new QuestionReader(Splitting.of(text), vocabulary, asker, clock).read();
+    }
+    return parse(text, spoken.get(), vocabulary, asker, clock);
+  }
+
+  /**
+   * A question after a sentence of speech, which is passed over and said so. Where that sentence
+   * names what the question does not, nobody can tell whether it narrows the question.
+   */
+  private static Question parse(
+      String text, Preamble spoken, Vocabulary vocabulary, Optional<String> asker, Clock clock) {
+    Optional<String> named =
+        new QuestionReader(Splitting.of(spoken.told()), vocabulary, asker, clock)
+            .namedBeside(spoken.asked());
+    if (named.isPresent() && spoken.plainly()) {
+      throw Refusal.usage(
+          "I cannot tell whether \"%s\" narrows the question; ask for the patches alone."
+              .formatted(named.get()));
+    }
+    if (named.isPresent()) {
+      return new QuestionReader(Splitting.of(text), vocabulary, asker, clock).read();
+    }
+    Question asked =
+        new QuestionReader(Splitting.of(spoken.asked()), vocabulary, asker, clock).read();
+    return asked.about(asked.condition(), "Passed over: \"%s\".".formatted(spoken.told().strip()));
   }
 
   /** The same, narrowed by another condition. */

@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -79,6 +80,20 @@ final class QuestionReader {
       remarks.add("The best are looked for among patches that came out clean.");
     }
     return new Question(condition, wish.ranking(), wish.purpose, remarks);
+  }
+
+  /** The first name or time among these words that another text has not. */
+  Optional<String> namedBeside(String other) {
+    String there = other.toLowerCase(Locale.ROOT);
+    for (int at = 0; at < words.size(); at++) {
+      int name = names.name(at, 1);
+      int time = times.at(lower, at).map(TimePhrase.Found::length).orElse(0);
+      int length = Math.max(name, time);
+      if (length > 0 && !there.contains(phrase(at, length))) {
+        return Optional.of(phrase(at, length));
+      }
+    }
+    return Optional.empty();
   }
 
   /** One list is given, not one for each board. */

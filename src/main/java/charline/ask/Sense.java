@@ -109,9 +109,9 @@ enum Sense {
           + " void too, with void ones, also the void, also the void ones, also void ones, even"
           + " void ones, void included"),
   IDLE(
-      "so good as to, so kind as to, good enough to, kind enough to, the deal, by the way, at all,"
-          + " of course, in general, up to now, until now, for sure, no matter, so far, as well,"
-          + " each other, whether or not, no idea"),
+      "line up, lines up, lined up, so good as to, so kind as to, good enough to, kind enough to,"
+          + " the deal, by the way, at all, of course, in general, up to now, until now, for sure,"
+          + " no matter, so far, as well, each other, whether or not, no idea"),
   NOTHING_BUT("nothing but, nothing else than, nothing other than"),
   FREE("free"),
   NOTE(
@@ -201,8 +201,8 @@ enum Sense {
           + " first try, single pass, in a single pass, immediately, instantly"),
   TWICE("twice"),
   TOOK(
-      "took, takes, take, taking, needed, needs, need, needing, required, requires, require, only"
-          + " after, not before"),
+      "for the first time, took, takes, take, taking, needed, needs, need, needing, required,"
+          + " requires, require, only after, not before"),
   HALF_POWER("half power"),
   FULL_POWER("full power"),
   MEASURED_DEPTH(

@@ -86,6 +86,15 @@ class QuestionCorpusTest {
     assertThat(Corpus.share(another, Kind.WRONG)).isLessThanOrEqualTo(0.01);
   }
 
+  /** A quarter of these have a sentence of speech before the question. */
+  @Test
+  void questions_of_a_third_stranger_are_right_but_for_one_in_twelve() {
+    List<Outcome> third = Corpus.ask("questions-sixth.txt", log);
+    assertThat(third).hasSize(100);
+    assertThat(Corpus.share(third, Kind.RIGHT)).isGreaterThanOrEqualTo(0.92);
+    assertThat(Corpus.share(third, Kind.WRONG)).isLessThanOrEqualTo(0.02);
+  }
+
   @Test
   void of_questions_written_down_before_they_were_tried_most_are_right_and_few_wrong() {
     assertThat(unseen).hasSizeGreaterThanOrEqualTo(200);

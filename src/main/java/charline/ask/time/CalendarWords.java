@@ -138,6 +138,9 @@ final class CalendarWords {
   /** "early october", "the end of last week", "mid november". */
   private Optional<Span> partOf(List<String> words, int at) {
     String first = word(words, at);
+    if (word(words, at + 1).equals("half")) {
+      return halfOf(words, at);
+    }
     int third =
         EARLY.contains(first) ? 0 : MIDDLE.contains(first) ? 1 : LATE.contains(first) ? 2 : -1;
     if (third < 0) {
@@ -147,6 +150,27 @@ final class CalendarWords {
     return unitPhrase(words, at + more)
         .filter(span -> !span.isOneDay())
         .map(span -> third(span, third).longer(more));
+  }
+
+  /** "The first half of october": a month is parted after its fifteenth day. */
+  private Optional<Span> halfOf(List<String> words, int at) {
+    String which = word(words, at);
+    boolean early = Set.of("first", "1st", "early").contains(which);
+    if (!early && !Set.of("second", "2nd", "last", "latter").contains(which)) {
+      return Optional.empty();
+    }
+    int more = word(words, at + 2).equals("of") ? 3 : 2;
+    return unitPhrase(words, at + more)
+        .filter(span -> !span.isOneDay())
+        .map(span -> half(span, early).longer(more));
+  }
+
+  private static Span half(Span whole, boolean early) {
+    LocalDate from = whole.from().toLocalDate();
+    LocalDate to = whole.to().toLocalDate();
+    LocalDate middle = from.plusDays((from.until(to, ChronoUnit.DAYS)) / 2);
+    return Span.days(whole.length(), early ? from : middle, early ? middle : to)
+        .comingBack(whole.comesBack());
   }
 
   /** A third of a month is ten days; of all else, a third of its days. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -28,10 +29,45 @@ final class DayParts {
     if (part.isPresent()) {
       return part.get();
     }
+    Optional<Span> side = beforeOrAfter(words, next, day);
+    if (side.isPresent()) {
+      return side.get();
+    }
     int preposition = CalendarWords.word(words, next).equals("at") ? 1 : 0;
     return timeOfDay(CalendarWords.word(words, next + preposition), day.from().toLocalDate())
-        .map(time -> Span.of(day.length() + preposition + 1, time, time.plusMinutes(1)))
+        .map(
+            time ->
+                Span.of(
+                    day.length() + preposition + 1 + afterTime(words, next + preposition + 1),
+                    time,
+                    time.plusMinutes(1)))
         .orElse(day);
+  }
+
+  /** "Before 9:15" and "after noon" of that day. */
+  private static Optional<Span> beforeOrAfter(List<String> words, int at, Span day) {
+    boolean before = Set.of("before", "until", "till").contains(CalendarWords.word(words, at));
+    boolean after = Set.of("after", "since", "from").contains(CalendarWords.word(words, at));
+    if (!before && !after) {
+      return Optional.empty();
+    }
+    LocalDate date = day.from().toLocalDate();
+    return clockTime(words, at + 1, date)
+        .map(
+            clock ->
+                Span.of(
+                    day.length() + 1 + clock.length(),
+                    before ? date.atStartOfDay() : clock.from(),
+                    before ? clock.from() : date.plusDays(1).atStartOfDay()));
+  }
+
+  /** "9:15 in the morning" is no other time than 9:15. */
+  private static int afterTime(List<String> words, int at) {
+    boolean morning =
+        CalendarWords.word(words, at).equals("in")
+            && CalendarWords.word(words, at + 1).equals("the")
+            && CalendarWords.word(words, at + 2).equals("morning");
+    return morning ? 3 : 0;
   }
 
   static Optional<Span> part(String word, Span day) {
@@ -59,7 +95,8 @@ final class DayParts {
                     () ->
                         timeOfDay(first + CalendarWords.word(words, at + 1), today)
                             .filter(t -> first.matches("\\d+")));
-    int length = time.isPresent() && first.matches("\\d+") ? 2 : 1;
+    int told = time.isPresent() && first.matches("\\d+") ? 2 : 1;
+    int length = told + afterTime(words, at + told);
     return time.map(t -> Span.of(length, t, t.plusMinutes(1)));
   }
 
