@@ -59,7 +59,7 @@ class BenchServerTest {
   private static final String SHEET = "/sheet?family=latex&wood=pine";
   private static final Pattern FILE = Pattern.compile("(?:href|src)=\"(/[0-9a-f]{8}/([^\"]+))\"");
   private static final Pattern STYLE = Pattern.compile("(?s)<style>(.*?)</style>");
-  private static final Pattern IMPORTED = Pattern.compile("from \"([^\"]+)\"");
+  private static final Pattern IMPORTED = Pattern.compile("(?:from|import) \"([^\"]+)\"");
 
   @TempDir Path folder;
 
