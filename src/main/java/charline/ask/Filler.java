@@ -108,7 +108,7 @@ final class Filler {
               + " conclude decide define describe determine discover examine explore identify"
               + " indicate judge locate observe organise organize proceed prefer propose regard"
               + " require resolve reveal serve settle solve specify state study succeed support"
-              + " surprise target trust turn verify declare appreciate");
+              + " surprise target trust turn verify declare appreciate speak");
 
   private static final Set<String> IRREGULAR =
       words(
@@ -125,8 +125,8 @@ final class Filler {
   /** Words that are passed over unless the log has something that is called so. */
   private static final Set<String> UNLESS_NAMES =
       words(
-          "bench shop workshop team client clients front back left right top bottom middle house"
-              + " room inside outside yard garage studio");
+          "hand hands bench shop workshop team client clients front back left right top bottom"
+              + " middle house room inside outside yard garage studio");
 
   private static final Set<String> ALL = all();
 

@@ -193,7 +193,8 @@ final class OutcomeWords {
     boolean how =
         reader.word(at).equals("burned")
             && !itself
-            && (Set.of("by", "with", "using", "under", "at", "since", "from").contains(next)
+            && (Set.of("by", "with", "using", "under", "at", "since", "from", "when", "where")
+                    .contains(next)
                 || reader.timeAt(at + 1));
     boolean made =
         Set.of("was", "were", "been").contains(reader.word(at - 1))

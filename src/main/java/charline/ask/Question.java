@@ -86,6 +86,9 @@ public record Question(
     }
     Question asked =
         new QuestionReader(Splitting.of(spoken.asked()), vocabulary, asker, clock).read();
+    if (asked.condition().equals(Condition.EVERY)) {
+      return new QuestionReader(Splitting.of(text), vocabulary, asker, clock).read();
+    }
     return asked.about(asked.condition(), "Passed over: \"%s\".".formatted(spoken.told().strip()));
   }
 

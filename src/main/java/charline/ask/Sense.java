@@ -120,9 +120,9 @@ enum Sense {
       "wrote that, write that, writes that, written that, writing that, wrote down that, write down"
           + " that, written down that, put down that, jotted down that"),
   MENTIONING(
-      "mention, mentions, mentioning, mentioned, saying, says, said, reading, that say, that says,"
-          + " about, like, contains, containing, of, with, has, have, is, was, includes, including,"
-          + " the word, the words, word, words"),
+      "speak of, speaks of, speaking of, mention, mentions, mentioning, mentioned, saying, says,"
+          + " said, reading, that say, that says, about, like, contains, containing, of, with, has,"
+          + " have, is, was, includes, including, the word, the words, word, words"),
   WETTED("wet, wetted, wetting, damp, dampened, moistened"),
   DRY("dry"),
   AIR(

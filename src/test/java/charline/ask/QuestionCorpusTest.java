@@ -96,6 +96,14 @@ class QuestionCorpusTest {
   }
 
   @Test
+  void questions_of_a_fourth_stranger_are_right_but_for_three_in_a_hundred() {
+    List<Outcome> fourth = Corpus.ask("questions-seventh.txt", log);
+    assertThat(fourth).hasSize(100);
+    assertThat(Corpus.share(fourth, Kind.RIGHT)).isGreaterThanOrEqualTo(0.97);
+    assertThat(Corpus.share(fourth, Kind.WRONG)).isLessThanOrEqualTo(0.01);
+  }
+
+  @Test
   void of_questions_written_down_before_they_were_tried_most_are_right_and_few_wrong() {
     assertThat(unseen).hasSizeGreaterThanOrEqualTo(200);
     assertThat(Corpus.share(unseen, Kind.RIGHT)).isGreaterThanOrEqualTo(0.98);

@@ -81,7 +81,7 @@ class CompareCommandsTest {
                 + " between clearing and charring\\.")
         .contains("3 boards carry patches of both.")
         .contains("Counted: 9 patches with circle, 9 patches with line.")
-        .containsPattern("room: char dose over clearing dose")
+        .containsPattern("room: char dose over clearing")
         .contains("Caution");
   }
 

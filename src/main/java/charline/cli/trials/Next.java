@@ -44,7 +44,7 @@ import picocli.CommandLine.Option;
       "  charline next latex pine",
       "  charline next latex pine --count 3 --on piece",
       "  charline next latex pine --to bench-list.html",
-      "  charline next latex pine --figure circle --compare figure=line --count 3 --to pairs.html",
+      "  charline next latex pine --figure circle --compare figure=line --to pairs.html",
       "  charline next shellac oak --rig Heron --board boathouse-1 --board boathouse-2"
     })
 public final class Next extends LogCommand {
