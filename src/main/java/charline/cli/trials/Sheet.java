@@ -75,7 +75,7 @@ public final class Sheet extends LogCommand {
       WindowAnswer window = answers.window(asked);
       SheetStamp stamp = PageFile.stamp(desk, by);
       PageFile.write(WindowSheet.of(window, SheetCautions.of(window), stamp).html(size), to);
-      reply.say(
+      reply.print(
           desk.out(),
           () ->
               new Json()
@@ -83,8 +83,9 @@ public final class Sheet extends LogCommand {
                   .put("family", window.found().stratum().family())
                   .put("wood", window.found().stratum().wood())
                   .put("verdict", window.found().verdict().word()),
-          "%s written: %s, verdict %s."
-              .formatted(to, window.found().stratum().words(), VerdictText.of(window.found())));
+          () ->
+              "%s written: %s, verdict %s.%n"
+                  .formatted(to, window.found().stratum().words(), VerdictText.of(window.found())));
     }
     return DONE;
   }
