@@ -13,6 +13,7 @@ import charline.trial.Rig;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What the models expect of any one setting before it is fired. The posteriors are fitted once;
@@ -23,6 +24,7 @@ public final class LiveForecast {
   private final CheckedModels models;
   private final TriedRegion reach;
   private final TriedKnobs knobs;
+  private final SupportingPatches witnesses;
 
   /**
    * From models that were checked before.
@@ -34,6 +36,7 @@ public final class LiveForecast {
     this.models = models;
     reach = new TriedRegion(models.trials().patches());
     knobs = TriedKnobs.of(models.trials().patches());
+    witnesses = new SupportingPatches(models.trials());
   }
 
   /** Fits both models and checks them against their own trials. */
@@ -64,6 +67,8 @@ public final class LiveForecast {
    * @param clearChanceLower one-sided lower bound of that chance at the asked confidence
    * @param beyond in what the setting lies outside the trials; empty inside them
    * @param untried knobs that stand where no trial had them
+   * @param unharmedWanted how many patches a window takes that came through so much, where fewer
+   *     did; else empty
    */
   public record Expected(
       double charRiskMean,
@@ -71,7 +76,8 @@ public final class LiveForecast {
       double clearChanceMean,
       double clearChanceLower,
       List<Beyond> beyond,
-      List<UntriedKnob> untried) {
+      List<UntriedKnob> untried,
+      OptionalInt unharmedWanted) {
     public Expected {
       beyond = List.copyOf(beyond);
       untried = List.copyOf(untried);
@@ -145,7 +151,10 @@ public final class LiveForecast {
         chance.mean(),
         chance.lower(confidence),
         beyond(Math.log(dose), Math.log(exposure.intensity()), passes),
-        knobs.untried(settings, rig.scanWidthMillimetres()));
+        knobs.untried(settings, rig.scanWidthMillimetres()),
+        witnesses.bearOut(Math.log(dose), Math.log(exposure.intensity()), passes, strokes)
+            ? OptionalInt.empty()
+            : OptionalInt.of(witnesses.unharmedWanted()));
   }
 
   /** Charred spots per m², a spot being an area as large as the middle one of the patches. */

@@ -16,6 +16,7 @@ import charline.window.LiveForecast;
 import charline.window.Strokes;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -137,7 +138,18 @@ public final class RiskText {
   private static String tried(RiskAnswer risk) {
     return risk.expected().tried()
         ? "This setting lies inside what was tried."
+            + tooFewCameThrough(risk).map(words -> " " + words).orElse("")
         : "UNTRIED: %s. Beyond the trials these figures are a guess.".formatted(notTried(risk));
+  }
+
+  /** That a window would not reach a setting which the models promise, where that is so. */
+  public static Optional<String> tooFewCameThrough(RiskAnswer risk) {
+    OptionalInt wanted = risk.expected().unharmedWanted();
+    return risk.keepsChar() && wanted.isPresent()
+        ? Optional.of(
+            "The models alone promise this: fewer than %s came through as much without char."
+                .formatted(Figures.patches(wanted.getAsInt())))
+        : Optional.empty();
   }
 
   /** In what a setting lies outside the trials. */
@@ -265,6 +277,7 @@ public final class RiskText {
         .put("keeps_char_risk", known.map(e -> risk.keepsChar()))
         .put("keeps_clear_chance", known.map(e -> risk.keepsClearing()))
         .put("tried", risk.expected().tried())
+        .put("too_few_came_through", risk.expected().unharmedWanted().isPresent())
         .put(
             "beyond",
             risk.expected().beyond().stream()

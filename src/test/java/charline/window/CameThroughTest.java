@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import charline.exposure.Figure;
 import charline.model.Event;
+import charline.model.Fitter;
 import charline.model.ReferenceStrata;
 import charline.model.Trials;
 import charline.paper.CellState;
@@ -15,6 +16,7 @@ import charline.trial.Reading;
 import charline.ways.TwoFigures;
 import charline.wording.ReasonText;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -99,6 +101,29 @@ class CameThroughTest {
     assertThat(ReasonText.of(List.of(new Reason.TooFewCameThrough(2, 6, 18))))
         .contains(
             "2 of the 6 patches burned this way (the same rig, figure, place, rest and wetting)");
+  }
+
+  @Test
+  void the_risk_of_a_setting_says_that_the_models_alone_promise_it() {
+    LiveForecast live = LiveForecast.fitted(Fitter.withDefaults(), LATEX);
+    Recommendation answer = recommend(LATEX);
+    RigSetup bench = answer.bench();
+    Forecast hot = answer.chosen().orElseThrow().hotCorner();
+    double speed = hot.speedMillimetresPerSecond();
+    assertThat(wanted(live, bench, hot.powerPercent(), speed, hot.passes())).isEmpty();
+    assertThat(wanted(live, bench, hot.powerPercent(), speed / 1.2, hot.passes())).hasValue(4);
+  }
+
+  private static OptionalInt wanted(
+      LiveForecast live, RigSetup bench, double power, double speed, int passes) {
+    return live.at(
+            bench.rig(),
+            bench.settings(power, speed),
+            bench.exposure(power, speed),
+            passes,
+            bench.strokes(),
+            0.9)
+        .unharmedWanted();
   }
 
   /** What may char or was never tried stays so; what only the models promise has a state. */

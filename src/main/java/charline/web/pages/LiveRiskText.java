@@ -94,7 +94,9 @@ final class LiveRiskText {
             RiskText.clearWord(risk)));
     words.put("spots", onPiece(risk) + RiskText.spots(risk));
     if (expected.tried()) {
-      String worst = RiskText.atWorst(expected);
+      String worst =
+          RiskText.atWorst(expected)
+              + RiskText.tooFewCameThrough(risk).map(few -> " " + few).orElse("");
       boolean exploring = !risk.keepsChar() && risk.piece().isEmpty();
       say(
           words,
