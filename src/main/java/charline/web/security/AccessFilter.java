@@ -38,7 +38,7 @@ public final class AccessFilter {
       Set.of(
           """
           icon.svg tokens.css bench.css controls.css
-          bench.js connection.js identity.js link.js navigate.js numbers.js page.js photo-store.js
+          bench.js choose.js connection.js identity.js link.js navigate.js numbers.js page.js photo-store.js
           queue.js requests.js sending.js steps.js storage.js visited.js
           """
               .split("\\s+"));
