@@ -71,7 +71,7 @@ public final class ReasonText {
           .formatted(unseen.uncleared(), unseen.cleared());
     }
     if (reason instanceof Reason.TooFewCameThrough few) {
-      return "A window goes no hotter than at least %d of the %s that came through without char, and so many have not."
+      return "The models alone promise a window: fewer than %d of the %s came through its settings without char."
           .formatted(few.unharmed(), burned(few));
     }
     if (reason instanceof Reason.TooFewPatches few) {

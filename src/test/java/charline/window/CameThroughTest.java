@@ -96,11 +96,12 @@ class CameThroughTest {
   void where_too_few_came_through_the_answer_says_so() {
     assertThat(ReasonText.of(List.of(new Reason.TooFewCameThrough(4, 18, 18))))
         .isEqualTo(
-            "A window goes no hotter than at least 4 of the 18 patches that came through without"
-                + " char, and so many have not.");
+            "The models alone promise a window: fewer than 4 of the 18 patches came through its"
+                + " settings without char.");
     assertThat(ReasonText.of(List.of(new Reason.TooFewCameThrough(2, 6, 18))))
         .contains(
-            "2 of the 6 patches burned this way (the same rig, figure, place, rest and wetting)");
+            "fewer than 2 of the 6 patches burned this way (the same rig, figure, place, rest and"
+                + " wetting)");
   }
 
   @Test

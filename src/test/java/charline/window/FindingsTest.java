@@ -161,7 +161,7 @@ class FindingsTest {
   @Test
   void a_window_that_too_few_patches_came_through_says_so() {
     assertThat(why(3, new Shortfall(true, Optional.of(MAY_NOT_CLEAR), false, false, true)))
-        .contains("A window goes no hotter than at least 4 of the 18 patches");
+        .contains("The models alone promise a window: fewer than 4 of the 18 patches");
   }
 
   private static String why(int boards, Shortfall shortfall) {
