@@ -23,6 +23,13 @@ import java.util.OptionalDouble;
  * <p>Each number has two ranges. Usual is what hand-held units are run at. Doubtful is outside the
  * widest range that an entry passes unasked: there a point or a unit has probably slipped. Source
  * of both: common practice, no published source.
+ *
+ * <p>One more thing to note of a pass takes a constant here with its column, unit, limits or
+ * answers, in the list {@code CIRCUMSTANCES}; a component of {@code Conditions} or {@code Head} and
+ * its two lines in {@code Circumstances}; a column of {@code patch} in a migration, in the trigger
+ * of its changes and in {@code ColumnWords}; an option in {@code KnobOptions}; a {@code Column} of
+ * the sheet; and its words in {@code CircumstancesText}. Log, sheet, merge, JSON and page follow
+ * the list.
  */
 public enum Knob {
   POWER_PCT("power", "power_pct", "Power", Quantity.SHARE, "5", Limit.PERCENT),
