@@ -53,7 +53,10 @@ public final class AllPages implements AutoCloseable {
     new PatchAmendPages(log, models, person, pages).add(routes);
     new BoardPages(log, models, pages).add(routes);
     new RigPages(log, answers, options, pages).add(routes);
-    new LogPages(log, models, uploads, options, pages).add(routes);
+    new LogPages(log, models, uploads, pages).add(routes);
+    new ImportPages(log, uploads, options, pages).add(routes);
+    new ExportPages(log, uploads, options).add(routes);
+    new MergePages(log, uploads, options, pages).add(routes);
     AnswerPages before = new AnswerPages(models, answers, options, asking, pages);
     new WindowPages(before, models, answers, options, asking, pages).add(routes);
     new SheetPages(log, before, options, asking, pages).add(routes);

@@ -16,6 +16,7 @@ import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Fills templates and sends what comes out. */
 record Pages(boolean shared) {
@@ -32,6 +33,13 @@ record Pages(boolean shared) {
         .filter(client -> !client.here())
         .map(Client::name)
         .orElse(person);
+  }
+
+  /** Who a form says that it is from; else what its sender is called. */
+  static String by(Context ctx, String person) {
+    return Optional.ofNullable(ctx.formParam("by"))
+        .filter(by -> !by.isBlank())
+        .orElseGet(() -> recorder(ctx, person));
   }
 
   /** Sends a page made from a template. */

@@ -95,9 +95,7 @@ record PlanTaps(Logbook log, PageOptions options) {
 
   /** Who plans. */
   String by(Context ctx) {
-    return Optional.ofNullable(ctx.formParam("by"))
-        .filter(by -> !by.isBlank())
-        .orElseGet(() -> Pages.recorder(ctx, options.person()));
+    return Pages.by(ctx, options.person());
   }
 
   /** Plans of a coat on a wood that are not burned yet. */
