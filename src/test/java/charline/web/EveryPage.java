@@ -1,15 +1,11 @@
 package charline.web;
 
-import charline.log.Logbook;
-import charline.log.PatchEntry;
 import charline.trial.Rig;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
 
 /** Every page of a log in which everything happens that a page can show, in its states. */
@@ -144,31 +140,15 @@ final class EveryPage {
     add("/log/check", "check", "log/check");
     add("/log/import", "import", "log/import?" + sheet);
     add("/log/import", "import, refused", "log/import?trials=" + served.file(odd), 422);
-    add("/log/merge", "merge, conflicts", "log/merge?file=" + served.file(otherBench()));
+    add(
+        "/log/merge",
+        "merge, conflicts",
+        "log/merge?file=" + served.file(served.otherBench(folder)));
     add(
         "/log/merge",
         "merge, refused",
         "log/merge?file=" + served.file(TRIALS.resolve("rigs.csv")),
         422);
-  }
-
-  private Path otherBench() throws Exception {
-    Path other = folder.resolve("slipway.db");
-    Files.write(other, served.download("log/backup"));
-    try (Logbook there = Logbook.openExisting(other, Clock.systemUTC())) {
-      PatchEntry entry = there.patch("LP-01");
-      there.amend(
-          new PatchEntry(
-              entry.patch(),
-              entry.typed(),
-              entry.by(),
-              Optional.of("by the slipway"),
-              entry.voided()),
-          "Ansa",
-          "seen there");
-    }
-    served.charline("patch amend LP-01 --note here --why seen");
-    return other;
   }
 
   private void pagesToPutRight() {

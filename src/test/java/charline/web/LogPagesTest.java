@@ -4,13 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.log.Filter;
 import charline.log.Logbook;
-import charline.log.PatchEntry;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -113,28 +111,9 @@ class LogPagesTest {
     }
   }
 
-  private Path otherBench() throws Exception {
-    Path other = folder.resolve("slipway.db");
-    Files.write(other, served.download("log/backup"));
-    try (Logbook there = Logbook.openExisting(other, Clock.systemUTC())) {
-      var entry = there.patch("LP-01");
-      there.amend(
-          new PatchEntry(
-              entry.patch(),
-              entry.typed(),
-              entry.by(),
-              Optional.of("by the slipway"),
-              entry.voided()),
-          "Ansa",
-          "seen there");
-    }
-    served.charline("patch amend LP-01 --note here --why seen");
-    return other;
-  }
-
   @Test
   void a_merge_shows_both_sides_before_it_is_made_and_takes_the_one_chosen() throws Exception {
-    String file = "file=" + served.file(otherBench());
+    String file = "file=" + served.file(served.otherBench(folder));
     assertThat(served.page("log/merge?" + file))
         .contains("This would be merged", "One record was amended in both logs", "<h3>LP-01</h3>")
         .contains("<b>here</b>here", "<b>in slipway.db</b>by the slipway");

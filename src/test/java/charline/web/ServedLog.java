@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import charline.cli.Main;
 import charline.fault.FaultFiles;
 import charline.log.Logbook;
+import charline.log.PatchEntry;
 import charline.web.pages.PageOptions;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -25,6 +26,7 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -224,5 +226,25 @@ final class ServedLog implements AutoCloseable {
   public void close() {
     server.close();
     log.close();
+  }
+
+  /** A copy of this log in which another bench noted something else of one patch. */
+  Path otherBench(Path folder) throws IOException, InterruptedException {
+    Path other = folder.resolve("slipway.db");
+    Files.write(other, download("log/backup"));
+    try (Logbook there = Logbook.openExisting(other, Clock.systemUTC())) {
+      PatchEntry entry = there.patch("LP-01");
+      there.amend(
+          new PatchEntry(
+              entry.patch(),
+              entry.typed(),
+              entry.by(),
+              Optional.of("by the slipway"),
+              entry.voided()),
+          "Ansa",
+          "seen there");
+    }
+    charline("patch amend LP-01 --note here --why seen");
+    return other;
   }
 }
