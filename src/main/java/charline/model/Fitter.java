@@ -40,7 +40,6 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
 
   private static final int PILOT_DRAWS = 4096;
   private static final int DRAWS = 8192;
-  private static final int FEWER = 4;
   private static final long MULTIPLIER = 0x9E3779B97F4A7C15L;
   private static final double AGREED = 1.02;
 
@@ -91,15 +90,16 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
 
   /** The posterior of one event from some of the patches, with F0 and the shifts of all. */
   ModelFit fit(Trials trials, Event event, Predicate<Patch> chosen) {
-    return fit(trials, trials.censored(event, chosen), event, 1);
+    return fit(trials, trials.censored(event, chosen), event, SampleSize.of(trials));
   }
 
   /** The posterior of one event from a quarter of the usual draws, where only its gist is asked. */
   public ModelFit sketch(Trials trials, Event event) {
-    return fit(trials, trials.censored(event), event, FEWER);
+    return fit(trials, trials.censored(event), event, SampleSize.of(trials).sketched());
   }
 
-  private ModelFit fit(Trials trials, List<CensoredPasses> seen, Event event, int thinning) {
+  /** The posterior of one event from what patches say of it, and so many draws. */
+  ModelFit fit(Trials trials, List<CensoredPasses> seen, Event event, SampleSize size) {
     return seededFor(trials.stratum(), event)
         .fit(
             seen,
@@ -107,7 +107,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
             event,
             given(trials, event),
             trials.ways(event),
-            thinning);
+            size);
   }
 
   /**
@@ -130,7 +130,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
   public ModelFit fitWithout(Trials trials, Event event, int leftOut) {
     List<CensoredPasses> others = new ArrayList<>(trials.censored(event));
     others.remove(leftOut);
-    return fit(trials, others, event, FEWER);
+    return fit(trials, others, event, SampleSize.of(trials).sketched());
   }
 
   /**
@@ -144,7 +144,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
   }
 
   public ModelFit fit(List<CensoredPasses> data, double lnReference, Event event, Prior prior) {
-    return fit(data, lnReference, event, prior, WayDesign.ALIKE, 1);
+    return fit(data, lnReference, event, prior, WayDesign.ALIKE, new SampleSize(1));
   }
 
   private ModelFit fit(
@@ -153,9 +153,9 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
       Event event,
       Prior prior,
       WayDesign ways,
-      int thinning) {
+      SampleSize size) {
     Prior own = startingFrom(prior, ways);
-    Sampled alone = sample(data, lnReference, own, ways, thinning);
+    Sampled alone = sample(data, lnReference, own, ways, size);
     Optional<BorrowedPrior> loan = Optional.ofNullable(loans.get(event));
     if (loan.isEmpty()) {
       return alone.fit(event, lnReference, ways, Optional.empty());
@@ -165,7 +165,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
       throw new IllegalArgumentException(
           "A loan must cut the weight of intensity off as the prior does.");
     }
-    Sampled borrowed = sample(data, lnReference, lent, ways, thinning);
+    Sampled borrowed = sample(data, lnReference, lent, ways, size);
     double weight = weight(alone, borrowed, loan.get().share());
     Sampled mixed = weight == 0 ? alone : alone.mixedWith(borrowed, weight);
     return mixed.fit(
@@ -176,10 +176,10 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
   }
 
   private Sampled sample(
-      List<CensoredPasses> data, double lnReference, Prior prior, WayDesign ways, int thinning) {
+      List<CensoredPasses> data, double lnReference, Prior prior, WayDesign ways, SampleSize size) {
     double thicker = prior.lnThicker(ways.lnReferenceThickness());
     return sample(
-        new PassesToEvent(data, lnReference, prior, ways.factors(), thicker), prior, thinning);
+        new PassesToEvent(data, lnReference, prior, ways.factors(), thicker), prior, size);
   }
 
   /** Weight that the trials leave to a borrowed prior: prior odds times the Bayes factor. */
@@ -216,12 +216,12 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
     }
   }
 
-  private Sampled sample(PassesToEvent target, Prior prior, int thinning) {
+  private Sampled sample(PassesToEvent target, Prior prior, SampleSize size) {
     Proposal around = proposal(target);
     ImportanceSampler.Sample pilot =
-        new ImportanceSampler(PILOT_DRAWS / thinning, HALF_DEGREES, 1.3, seed)
+        new ImportanceSampler(size.draws(PILOT_DRAWS), HALF_DEGREES, 1.3, seed)
             .sample(target::value, around.centre(), around.covariance());
-    ImportanceSampler sampler = new ImportanceSampler(DRAWS / thinning, HALF_DEGREES, 1.15, seed);
+    ImportanceSampler sampler = new ImportanceSampler(size.draws(DRAWS), HALF_DEGREES, 1.15, seed);
     ImportanceSampler.Sample sample = sampler.resample(target::value, pilot);
     if (sample.kHat() > ModelFit.PARETO_K_LIMIT) {
       sample = sampler.resample(target::value, sample);

@@ -4,6 +4,7 @@ import charline.stat.distribution.Logistic;
 import charline.stat.quadrature.GaussHermite;
 import charline.stat.sampling.WeightedDraws;
 import charline.trial.Patch;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -29,8 +30,13 @@ public final class Lookahead {
 
   private final Posterior draws;
   private final double[] weights;
+  private final Map<UUID, List<Seen>> burned = new HashMap<>();
   private final Map<UUID, double[][]> boards = new HashMap<>();
   private final double[][] anyBoard;
+
+  /** A patch on a board, its passes as logarithms. */
+  private record Seen(
+      double lnDose, double lnIntensity, double[] wayStep, double lnWithout, double lnWith) {}
 
   private Lookahead(Posterior draws) {
     this.draws = draws;
@@ -49,11 +55,11 @@ public final class Lookahead {
    */
   public static Lookahead of(ModelFit fit, Optional<Trials> trials, int count) {
     Lookahead ahead = new Lookahead(fit.posterior().thinned(count));
-    trials.ifPresent(known -> ahead.learnBoards(known, fit.event()));
+    trials.ifPresent(known -> ahead.sortByBoard(known, fit.event()));
     return ahead;
   }
 
-  private void learnBoards(Trials trials, Event event) {
+  private void sortByBoard(Trials trials, Event event) {
     List<CensoredPasses> data = trials.censored(event);
     List<double[]> waySteps = trials.waySteps(event);
     for (int p = 0; p < data.size(); p++) {
@@ -61,26 +67,34 @@ public final class Lookahead {
       CensoredPasses d = data.get(p);
       double with = d.seen() ? Math.log(d.passesWith()) : Double.POSITIVE_INFINITY;
       double without = Math.log(d.passesWithout()); // -infinity where the first reading shows it
-      learn(patch.board().id(), d.lnDose(), d.lnIntensity(), waySteps.get(p), without, with);
+      burned
+          .computeIfAbsent(patch.board().id(), board -> new ArrayList<>())
+          .add(new Seen(d.lnDose(), d.lnIntensity(), waySteps.get(p), without, with));
     }
   }
 
-  /** Sharpens every draw's knowledge of a board by one censored patch. */
-  private void learn(
-      UUID board,
-      double lnDose,
-      double lnIntensity,
-      double[] wayStep,
-      double without,
-      double with) {
-    double[][] known = shift(Optional.of(board));
+  /** What every draw knows of a board; of many boards few are ever asked about. */
+  private double[][] shift(Optional<UUID> board) {
+    return board.map(b -> boards.computeIfAbsent(b, this::learned)).orElse(anyBoard);
+  }
+
+  private double[][] learned(UUID board) {
+    double[][] known = anyBoard;
+    for (Seen seen : burned.getOrDefault(board, List.of())) {
+      known = sharpened(known, seen);
+    }
+    return known;
+  }
+
+  private double[][] sharpened(double[][] known, Seen seen) {
     double[][] sharper = new double[known.length][BOARD_RULE.points()];
     for (int i = 0; i < known.length; i++) {
       double sum = 0;
-      double likeDose = lnDose - draws.wayShift(i, wayStep);
+      double likeDose = seen.lnDose - draws.wayShift(i, seen.wayStep);
       for (int q = 0; q < sharper[i].length; q++) {
         double cell =
-            cdf(i, q, likeDose, lnIntensity, with) - cdf(i, q, likeDose, lnIntensity, without);
+            cdf(i, q, likeDose, seen.lnIntensity, seen.lnWith)
+                - cdf(i, q, likeDose, seen.lnIntensity, seen.lnWithout);
         sharper[i][q] = known[i][q] * Math.max(cell, Double.MIN_NORMAL);
         sum += sharper[i][q];
       }
@@ -88,11 +102,7 @@ public final class Lookahead {
         sharper[i][q] /= sum;
       }
     }
-    boards.put(board, sharper);
-  }
-
-  private double[][] shift(Optional<UUID> board) {
-    return board.map(boards::get).orElse(anyBoard);
+    return sharper;
   }
 
   private double cdf(int draw, int node, double lnDose, double lnIntensity, double lnPasses) {
@@ -235,7 +245,8 @@ public final class Lookahead {
         weights[i] /= total;
       }
       double with = outcome == cells.length ? Double.POSITIVE_INFINITY : Math.log(outcome);
-      board.ifPresent(b -> learn(b, lnDose, lnIntensity, AS_ASKED, Math.log(outcome - 1.0), with));
+      Seen seen = new Seen(lnDose, lnIntensity, AS_ASKED, Math.log(outcome - 1.0), with);
+      board.ifPresent(b -> boards.put(b, sharpened(shift(board), seen)));
     }
   }
 }

@@ -5,7 +5,10 @@ import charline.model.way.Trait;
 import charline.stat.distribution.Logistic;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.stat.quadrature.NormalTrapezoid;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -49,6 +52,13 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   /** One success (+1) or failure (-1) of a logistic regression. */
   private record Trial(double lnDose, double lnIntensity, double lnPasses, double[] way, int sign) {
+    /** Equal for trials that are alike to the last bit. */
+    List<Object> setting() {
+      List<Object> all = new ArrayList<>(List.of(lnDose, lnIntensity, lnPasses, sign));
+      Arrays.stream(way).forEach(all::add);
+      return all;
+    }
+
     double margin(double[] p) {
       double margin = lnDose + p[PHI] * lnIntensity + p[PSI] * lnPasses - p[TAU];
       for (int k = 0; k < way.length; k++) {
@@ -66,7 +76,16 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
   private final double[] tauSlope;
 
   private final int size;
-  private final Trial[][] boards;
+
+  /** Trials of different settings or outcome: people dial the same ones again and again. */
+  private final Trial[] distinct;
+
+  /** Of each board that is unlike the ones before it, which of them it had, in rising order. */
+  private final int[][] boards;
+
+  /** How many boards had the very same trials, as those of one control patch often do. */
+  private final int[] alike;
+
   private final int mostTrials;
 
   /** ln(h/l) of the patches whose event came between two readings, and how many have it. */
@@ -99,16 +118,27 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
                 })
             .toArray();
     size = WAY + tauSlope.length;
-    int count = data.stream().mapToInt(CensoredPasses::board).max().orElse(-1) + 1;
-    boards = new Trial[count][];
-    for (int b = 0; b < count; b++) {
-      int board = b;
-      boards[b] =
-          data.stream()
-              .filter(d -> d.board() == board)
-              .flatMap(d -> trials(d, lnReference).stream())
-              .toArray(Trial[]::new);
+    Map<List<Object>, Integer> numbers = new HashMap<>();
+    List<Trial> different = new ArrayList<>();
+    Map<Integer, List<Integer>> byBoard = new TreeMap<>();
+    for (CensoredPasses patch : data) {
+      List<Integer> had = byBoard.computeIfAbsent(patch.board(), b -> new ArrayList<>());
+      for (Trial trial : trials(patch, lnReference)) {
+        int number = numbers.computeIfAbsent(trial.setting(), t -> different.size());
+        if (number == different.size()) {
+          different.add(trial);
+        }
+        had.add(number);
+      }
     }
+    distinct = different.toArray(Trial[]::new);
+    Map<List<Integer>, Integer> counts = new LinkedHashMap<>();
+    byBoard.values().forEach(had -> counts.merge(had.stream().sorted().toList(), 1, Integer::sum));
+    boards =
+        counts.keySet().stream()
+            .map(had -> had.stream().mapToInt(number -> number).toArray())
+            .toArray(int[][]::new);
+    alike = counts.values().stream().mapToInt(count -> count).toArray();
     mostTrials = Arrays.stream(boards).mapToInt(board -> board.length).max().orElse(0);
     Map<Double, Integer> ratios = new TreeMap<>();
     data.stream()
@@ -191,27 +221,30 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     }
     double furthest = Math.max(largest(shift), 1);
     double value = logPrior(x, p);
+    // -ln Λ(±z) = ln(1 + e^∓z): one exponential a setting, then products over the nodes.
+    double[] odds = new double[distinct.length];
+    for (int t = 0; t < odds.length; t++) {
+      odds[t] = Math.exp(cap(-distinct[t].sign * perSigma * distinct[t].margin(p)));
+    }
     double[] product = new double[points];
     double[] logLikelihood = new double[points];
-    for (Trial[] board : boards) {
+    for (int b = 0; b < boards.length; b++) {
       Arrays.fill(product, 1);
       Arrays.fill(logLikelihood, 0);
       double bound = 1;
-      for (Trial t : board) {
-        // -ln Λ(±z) = ln(1 + e^∓z): one exponential a trial, then products over the nodes.
-        double odds = Math.exp(cap(-t.sign * perSigma * t.margin(p)));
-        double most = 1 + odds * furthest;
+      for (int t : boards[b]) {
+        double most = 1 + odds[t] * furthest;
         bound *= most;
         if (bound > LARGE) {
           takeLogs(product, logLikelihood);
           bound = most;
         }
-        double[] shifted = t.sign > 0 ? shift : back;
+        double[] shifted = distinct[t].sign > 0 ? shift : back;
         for (int q = 0; q < points; q++) {
-          product[q] *= 1 + odds * shifted[q];
+          product[q] *= 1 + odds[t] * shifted[q];
         }
       }
-      value += logMixture(rule, logLikelihood, product);
+      value += alike[b] * logMixture(rule, logLikelihood, product);
     }
     for (int k = 0; k < lnPassRatios.length; k++) {
       value += withRatio[k] * Math.log(-Math.expm1(-p[PSI] * perSigma * lnPassRatios[k]));
@@ -293,8 +326,8 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     double[] p = parameters(x, prior);
     Derivatives total = new Derivatives(size);
     NormalTrapezoid rule = boardRule(p);
-    for (Trial[] board : boards) {
-      expandBoard(board, p, rule, total);
+    for (int b = 0; b < boards.length; b++) {
+      expandBoard(b, p, rule, total);
     }
     expandPassRatios(p, total);
     expandPrior(x[SIGMA], p, total);
@@ -358,26 +391,25 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
   }
 
   /** Adds one board: the mixture over its shift, by the derivatives of ln Σ w exp(l). */
-  private static void expandBoard(
-      Trial[] board, double[] p, NormalTrapezoid rule, Derivatives total) {
+  private void expandBoard(int board, double[] p, NormalTrapezoid rule, Derivatives total) {
     int points = rule.points();
     int size = p.length;
     Derivatives[] node = new Derivatives[points];
     double[] logLikelihood = new double[points];
     for (int q = 0; q < points; q++) {
       node[q] = new Derivatives(size);
-      for (Trial t : board) {
-        expandTrial(t, rule.node(q), p, node[q]);
+      for (int t : boards[board]) {
+        expandTrial(distinct[t], rule.node(q), p, node[q]);
       }
       logLikelihood[q] = node[q].value;
     }
     double[] ones = new double[points];
     Arrays.fill(ones, 1);
     double mixture = logMixture(rule, logLikelihood, ones);
-    total.value += mixture;
+    total.value += alike[board] * mixture;
     double[] mean = new double[size];
     for (int q = 0; q < points; q++) {
-      double share = rule.weight(q) * Math.exp(logLikelihood[q] - mixture);
+      double share = alike[board] * rule.weight(q) * Math.exp(logLikelihood[q] - mixture);
       for (int r = 0; r < size; r++) {
         mean[r] += share * node[q].gradient[r];
         for (int c = 0; c < size; c++) {
@@ -389,7 +421,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     for (int r = 0; r < size; r++) {
       total.gradient[r] += mean[r];
       for (int c = 0; c < size; c++) {
-        total.hessian[r][c] -= mean[r] * mean[c];
+        total.hessian[r][c] -= mean[r] * mean[c] / alike[board];
       }
     }
   }

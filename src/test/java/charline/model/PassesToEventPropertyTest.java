@@ -70,6 +70,48 @@ class PassesToEventPropertyTest {
     }
   }
 
+  /** Boards whose patches were all the same, and patches burned again at the same settings. */
+  @ParameterizedTest
+  @ValueSource(longs = {31, 32, 33, 34})
+  void boards_and_settings_that_are_alike_count_as_often_as_they_came(long seed) {
+    Random random = new Random(seed);
+    Prior prior = Prior.usual(Event.CHAR, Emission.PULSED);
+    List<CensoredPasses> patches = randomPatches(random, 9);
+    patches.addAll(patches.subList(0, 6)); // again, on the same three boards
+    int copies = 4;
+    List<CensoredPasses> copied = new ArrayList<>();
+    for (int copy = 0; copy < copies; copy++) {
+      for (CensoredPasses d : patches) {
+        copied.add(onBoard(d, 3 * copy + d.board()));
+      }
+    }
+    Collections.shuffle(copied, random);
+    double[] x = randomPoint(random);
+    PassesToEvent none = new PassesToEvent(List.of(), 0.1, prior);
+    double once = new PassesToEvent(patches, 0.1, prior).value(x) - none.value(x);
+    PassesToEvent often = new PassesToEvent(copied, 0.1, prior);
+
+    assertThat(often.value(x) - none.value(x))
+        .isCloseTo(copies * once, within(1e-10 * Math.abs(copies * once)));
+    assertThat(often.local(x).value()).isCloseTo(often.value(x), within(1e-9 * Math.abs(once)));
+    double h = 1e-5;
+    double[] up = x.clone();
+    double[] down = x.clone();
+    up[PassesToEvent.OMEGA] += h;
+    down[PassesToEvent.OMEGA] -= h;
+    double bend =
+        (often.local(up).gradient()[PassesToEvent.OMEGA]
+                - often.local(down).gradient()[PassesToEvent.OMEGA])
+            / (2 * h);
+    assertThat(often.local(x).hessian()[PassesToEvent.OMEGA][PassesToEvent.OMEGA])
+        .isCloseTo(bend, within(1e-4 * Math.max(1, Math.abs(bend))));
+  }
+
+  private static CensoredPasses onBoard(CensoredPasses d, int board) {
+    return new CensoredPasses(
+        d.lnDose(), d.lnIntensity(), board, d.passesWithout(), d.passesWith());
+  }
+
   /** The identity that the likelihood rests on: Λ(h) - Λ(l) = Λ(h) Λ(-l) (1 - e^-(h - l)). */
   @ParameterizedTest
   @ValueSource(doubles = {-30, -3, -0.1, 0, 2, 30})

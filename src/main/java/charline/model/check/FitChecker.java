@@ -5,6 +5,7 @@ import charline.model.Draw;
 import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
+import charline.model.SampleSize;
 import charline.model.Trials;
 import charline.model.way.Way;
 import charline.trial.Board;
@@ -20,30 +21,31 @@ import java.util.UUID;
  * @param fitter fitted the model, and fits it anew where a patch left out moves it too far
  */
 public record FitChecker(Fitter fitter) {
-  /** A thousand of the posterior's draws: tails need no more, and a window stays quick. */
-  private static final int DRAWS = 2000;
+  /** Of the posterior's draws: tails need no more, and a window stays quick. */
+  private static final int USUAL_DRAWS = 2000;
 
   /** All checks of one event. */
   public FitChecks check(Trials trials, ModelFit fit) {
     Event event = fit.event();
     List<ObservedPatch> patches = ObservedPatch.all(trials, event);
-    List<Draw> draws = fit.posterior().alike(DRAWS);
+    int count = SampleSize.of(trials).draws(USUAL_DRAWS);
+    List<Draw> draws = fit.posterior().alike(count);
     List<String> boardNames = boardNames(trials);
     PatchPredictions replay = new PatchPredictions(patches, draws, fitter.seed());
-    List<LeftOut> leftOut = LeftOut.all(patches, replay, fitter, trials, event, DRAWS);
+    List<LeftOut> leftOut = LeftOut.all(patches, replay, fitter, trials, event, count);
     FitChecks checks =
         new FitChecks(
             event,
             List.of(),
             LeftOut.checks(leftOut),
-            CountCheck.byDose(patches, replay, DRAWS),
-            CountCheck.byBoard(boardNames, patches, replay, DRAWS),
+            CountCheck.byDose(patches, replay, count),
+            CountCheck.byBoard(boardNames, patches, replay, count),
             CountCheck.byWay(
                 fit.ways(),
                 trials.patches().stream().map(Way::of).toList(),
                 patches,
                 replay,
-                DRAWS),
+                count),
             CalibrationBin.of(leftOut),
             BoardCheck.of(
                 boardNames, replay, draws, fitter.prior(trials, event).omega().rootMeanSquare()),
