@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import java.util.regex.Pattern;
 
 /**
  * A plain table of at most 80 columns. Columns are as wide as they need to be; if that is too much,
@@ -16,6 +17,7 @@ public final class Table {
 
   private static final int LEAST = 8;
   private static final String GAP = "  ";
+  private static final Pattern CONTROLS = Pattern.compile("\\p{Cntrl}+");
 
   private final String[] heads;
   private final boolean[] right;
@@ -120,7 +122,7 @@ public final class Table {
 
   /** A text without line breaks or anything else that would move a terminal's cursor. */
   private static String oneLine(String text) {
-    return text.replaceAll("\\p{Cntrl}+", " ");
+    return CONTROLS.matcher(text).replaceAll(" ");
   }
 
   /**

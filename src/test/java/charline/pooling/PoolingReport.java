@@ -25,7 +25,7 @@ import java.util.stream.IntStream;
  */
 public final class PoolingReport {
   /** Worlds below this one served to choose rules, so they prove nothing. */
-  static final int FIRST_WORLD = 10_000;
+  static final int FIRST_WORLD = 20_000;
 
   private static final List<String> MAKERS =
       List.of(

@@ -112,7 +112,7 @@ final class LogTiming {
             String.format(
                 Locale.ROOT, "sqlite3 shell into the same tables (%.0f MB)", theirs.megabytes()),
             imported[1],
-            "at most 3",
+            Timing.Goal.atMost(2, 4),
             "the same inserts; before them, reading and checking every cell, while the shell gets"
                 + " finished rows"),
         new Timing.Line(
@@ -121,7 +121,7 @@ final class LogTiming {
             found[0] - found[1],
             "the same SQL in the shell",
             found[2],
-            "at most 2",
+            Timing.Goal.atMost(2, 10),
             "searching the names of all boards for those in the question; an index finds the"
                 + " patches of the board"));
   }
@@ -192,6 +192,36 @@ final class LogTiming {
               .formatted(table, columns));
     }
     return sql.append("COMMIT;\n").toString();
+  }
+
+  /** What is done with a large log now and then, one row each. */
+  List<String> costs() throws Exception {
+    Path log = folder.resolve("big.db");
+    Path backups = Files.createDirectories(folder.resolve("backups"));
+    List<String> rows = new ArrayList<>();
+    rows.add(cost("`find clean latex over pine`", log, "find", "clean", "latex", "over", "pine"));
+    rows.add(cost("`check`", log, "check"));
+    rows.add(cost("`backup`", log, "backup", backups.resolve("big.db").toString()));
+    rows.add(
+        cost("`export`, all of it", log, "export", "--to", backups.resolve("big.csv").toString()));
+    Path other = Files.copy(folder.resolve("1000.db"), folder.resolve("other.db"));
+    rows.add(
+        cost(
+            "`merge` into a log of 1,000 others, every patch under a new code",
+            other,
+            "merge",
+            "--join",
+            "--sure",
+            log.toString()));
+    return rows;
+  }
+
+  private String cost(String what, Path log, String... words) throws Exception {
+    List<String> all = new ArrayList<>(List.of(charline, "--log", log.toString()));
+    all.addAll(List.of(words));
+    Run run = Run.of(folder, all.toArray(String[]::new));
+    return String.format(
+        Locale.ROOT, "| %s | %.3g | %.0f MB |", what, run.seconds(), run.megabytes());
   }
 
   /** One row of the table of growth: every window of a log of so many readings. */

@@ -64,7 +64,7 @@ final class StartTiming {
             medians[0],
             "a Java \"hello\"",
             medians[1],
-            "at most 2.5",
+            Timing.Goal.atMost(3.5, 6),
             String.format(
                 Locale.ROOT,
                 "SQLite's driver, which alone (classes archived too) makes it %.2g times (%s for"

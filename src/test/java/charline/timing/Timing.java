@@ -31,24 +31,50 @@ final class Timing {
       """;
 
   /**
+   * How long something may take, as a share of what a person could use instead.
+   *
+   * @param words what is aimed at
+   * @param fails ratio above which this command ends with an error: something got slower
+   */
+  record Goal(String words, double fails) {
+    static Goal atMost(double ratio, double fails) {
+      return new Goal(String.format(Locale.ROOT, "at most %.3g times as long", ratio), fails);
+    }
+
+    static Goal faster(double times, double failsBelow) {
+      return new Goal(String.format(Locale.ROOT, "%.3g times faster", times), 1 / failsBelow);
+    }
+
+    static Goal none(double fails) {
+      return new Goal("none", fails);
+    }
+  }
+
+  /**
    * One line of the report.
    *
    * @param what is done
    * @param ours seconds
    * @param rival what a person could use instead
    * @param theirs seconds, by the rival in the same run
-   * @param goal in words
    * @param bound what bounds our figure, or else was found
    */
-  record Line(String what, double ours, String rival, double theirs, String goal, String bound) {
+  record Line(String what, double ours, String rival, double theirs, Goal goal, String bound) {
+    private double ratio() {
+      return ours / theirs;
+    }
+
+    boolean tooSlow() {
+      return ratio() > goal.fails;
+    }
+
     String row() {
-      double ratio = ours / theirs;
       String times =
           ours <= 0
               ? "too little to measure"
-              : ratio >= 1
-                  ? String.format(Locale.ROOT, "%.2g times as long", ratio)
-                  : String.format(Locale.ROOT, "%.3g times faster", 1 / ratio);
+              : ratio() >= 0.995
+                  ? String.format(Locale.ROOT, "%.2g times as long", ratio())
+                  : String.format(Locale.ROOT, "%.3g times faster", 1 / ratio());
       return String.format(
           Locale.ROOT,
           "| %s | %s | %s: %s | %s | %s | %s |",
@@ -57,7 +83,7 @@ final class Timing {
           rival,
           shown(theirs),
           times,
-          goal,
+          goal.words,
           bound);
     }
   }
@@ -80,6 +106,7 @@ final class Timing {
     Path folder = Files.createTempDirectory("charline-timing");
     double busy = busy();
     List<Line> lines = new ArrayList<>();
+    say(lines, AnswerTiming.lines(charline, folder));
     say(lines, StartTiming.lines(charline, folder));
     say(lines, FitTiming.lines(folder));
     LogTiming log = new LogTiming(charline, folder);
@@ -89,7 +116,13 @@ final class Timing {
       growth.add(log.allWindows(readings));
       System.out.println("window --all: " + growth.get(growth.size() - 1));
     }
-    Files.writeString(Path.of(args[1]), report(lines, growth, Math.max(busy, busy())));
+    List<String> costs = log.costs();
+    Files.writeString(Path.of(args[1]), report(lines, growth, costs, Math.max(busy, busy())));
+    List<Line> slow = lines.stream().filter(Line::tooSlow).toList();
+    slow.forEach(line -> System.out.println("Slower than it was: " + line.row()));
+    if (!slow.isEmpty()) {
+      System.exit(1);
+    }
   }
 
   private static void say(List<Line> lines, List<Line> more) {
@@ -115,14 +148,16 @@ final class Timing {
     return new long[] {Long.parseLong(words[4]) + Long.parseLong(words[5]), all};
   }
 
-  private static String report(List<Line> lines, List<String> growth, double busy) {
+  private static String report(
+      List<Line> lines, List<String> growth, List<String> costs, double busy) {
     StringBuilder text = new StringBuilder();
     text.append("# Speed\n\n");
     text.append(
         """
         Each ratio compares charline with something you could use instead, in the same run; short tasks alternate. To measure again,
         run `mvn -Pdist,benchmarks -DskipTests verify`, which writes this page; it needs the sqlite3 shell and R with lme4. Ratios
-        carry over to other machines, seconds do not. Neither can be trusted on a busy machine.
+        carry over to other machines, seconds do not. Neither can be trusted on a busy machine. The command ends with an error where a
+        ratio is well above what it was when this page was last looked at.
 
         """);
     text.append(
@@ -143,6 +178,13 @@ final class Timing {
     text.append("\n## How `window --all` grows, over 200 strata\n\n");
     text.append("| readings | seconds | largest memory |\n| --- | --- | --- |\n");
     growth.forEach(row -> text.append(row).append('\n'));
+    text.append(
+        String.format(
+            Locale.ROOT,
+            "%n## What else a log of %,d readings costs%n%n"
+                + "| what | seconds | largest memory |%n| --- | --- | --- |%n",
+            READINGS));
+    costs.forEach(row -> text.append(row).append('\n'));
     text.append(SCALE);
     return text.toString();
   }

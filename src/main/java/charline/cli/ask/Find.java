@@ -83,7 +83,7 @@ public final class Find extends LogCommand {
     String sentence = FindReport.nothing(question, log.patches(Filter.ALL), log.hasPatches());
     (reply.forPerson() ? desk.out() : desk.err()).print(sentence);
     if (!reply.forPerson()) {
-      reply.print(desk.out(), List.of(), () -> "");
+      reply.print(desk.out(), List::of, () -> "");
     }
     return NO;
   }
@@ -104,7 +104,7 @@ public final class Find extends LogCommand {
             : List.of();
     reply.print(
         desk.out(),
-        rows(found),
+        () -> rows(found),
         () ->
             FindReport.text(question, found)
                 + (settings

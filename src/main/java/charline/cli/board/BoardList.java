@@ -23,7 +23,8 @@ public final class BoardList extends LogCommand {
     reply.check();
     try (Logbook log = desk.logToRead()) {
       List<Board> boards = log.boards();
-      reply.print(desk.out(), boards.stream().map(BoardView::json).toList(), () -> table(boards));
+      reply.print(
+          desk.out(), () -> boards.stream().map(BoardView::json).toList(), () -> table(boards));
       return boards.isEmpty() ? NO : DONE;
     }
   }

@@ -25,7 +25,7 @@ public final class FinishList extends LogCommand {
       List<Finish> finishes = log.finishes();
       reply.print(
           desk.out(),
-          finishes.stream().map(reply.csv() ? FinishView::flat : FinishView::json).toList(),
+          () -> finishes.stream().map(reply.csv() ? FinishView::flat : FinishView::json).toList(),
           () -> table(finishes));
       return finishes.isEmpty() ? NO : DONE;
     }

@@ -37,7 +37,7 @@ public final class PlanList extends LogCommand {
     reply.check();
     try (Logbook log = desk.logToRead()) {
       List<PlannedPatch> plans = all ? log.planned().all() : log.planned().open();
-      reply.print(desk.out(), plans.stream().map(PlanList::json).toList(), () -> text(plans));
+      reply.print(desk.out(), () -> plans.stream().map(PlanList::json).toList(), () -> text(plans));
       return plans.isEmpty() ? NO : DONE;
     }
   }

@@ -36,14 +36,14 @@ public final class ListReply {
   /**
    * Prints the answer in the form that was chosen.
    *
-   * @param rows one flat object each
+   * @param rows one flat object each, for a program
    * @param person the answer for a person, ended by a line feed
    */
-  public void print(PrintStream out, List<Json> rows, Supplier<String> person) {
+  public void print(PrintStream out, Supplier<List<Json>> rows, Supplier<String> person) {
     if (json) {
-      out.println(Json.text(rows));
+      out.println(Json.text(rows.get()));
     } else {
-      out.print(csv ? Csv.text(rows) : person.get());
+      out.print(csv ? Csv.text(rows.get()) : person.get());
     }
   }
 }

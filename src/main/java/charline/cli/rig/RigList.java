@@ -24,7 +24,7 @@ public final class RigList extends LogCommand {
     reply.check();
     try (Logbook log = desk.logToRead()) {
       List<Rig> rigs = log.rigs();
-      reply.print(desk.out(), rigs.stream().map(RigView::json).toList(), () -> table(rigs));
+      reply.print(desk.out(), () -> rigs.stream().map(RigView::json).toList(), () -> table(rigs));
       return rigs.isEmpty() ? NO : DONE;
     }
   }

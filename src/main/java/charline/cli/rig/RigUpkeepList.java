@@ -43,7 +43,7 @@ public final class RigUpkeepList extends LogCommand {
                   rig.upkeep().stream().map(u -> UpkeepText.json(u).put("void", null)),
                   voided.stream().map(v -> UpkeepText.json(v.upkeep()).put("void", v.why())))
               .toList();
-      reply.print(desk.out(), rows, () -> table(rig, voided));
+      reply.print(desk.out(), () -> rows, () -> table(rig, voided));
       return rows.isEmpty() ? NO : DONE;
     }
   }

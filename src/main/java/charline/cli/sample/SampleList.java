@@ -50,7 +50,7 @@ public final class SampleList extends LogCommand {
                   .toList();
       reply.print(
           desk.out(),
-          samples.stream().map(SampleText::json).toList(),
+          () -> samples.stream().map(SampleText::json).toList(),
           () ->
               samples.isEmpty()
                   ? "No sample result is recorded; `charline sample add --help` shows how.\n"

@@ -37,7 +37,7 @@ public final class FamilyList extends LogCommand {
           families.stream()
               .map(f -> FamilyView.json(log, f, reply.csv(), people.get(f.name())))
               .toList();
-      reply.print(desk.out(), rows, () -> FamilyView.table(log, families));
+      reply.print(desk.out(), () -> rows, () -> FamilyView.table(log, families));
       return families.isEmpty() ? NO : DONE;
     }
   }

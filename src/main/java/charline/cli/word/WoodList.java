@@ -57,7 +57,7 @@ public final class WoodList extends LogCommand {
       Map<String, String> people = log.ownWords().people(OwnWords.Sort.WOOD);
       List<Json> rows =
           woods.stream().map(w -> WoodView.json(w, reply.csv(), people.get(w.name()))).toList();
-      reply.print(desk.out(), rows, () -> WoodView.table(woods));
+      reply.print(desk.out(), () -> rows, () -> WoodView.table(woods));
       return woods.isEmpty() ? NO : DONE;
     }
   }
