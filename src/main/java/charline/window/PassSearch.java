@@ -48,18 +48,12 @@ final class PassSearch {
   }
 
   private BoxSearch search(double lnBack, Optional<Range> speeds) {
-    return search(lnBack, speeds, witnesses);
+    return search(speeds, witnesses, hottest.shifted(-lnBack), coldest.shifted(lnBack));
   }
 
-  private BoxSearch search(double lnBack, Optional<Range> speeds, SupportingPatches borneOutBy) {
-    return new BoxSearch(
-        bench,
-        reach,
-        speeds,
-        borneOutBy,
-        hottest.shifted(-lnBack),
-        coldest.shifted(lnBack),
-        passes);
+  private BoxSearch search(
+      Optional<Range> speeds, SupportingPatches borneOutBy, Frontier hot, Frontier cold) {
+    return new BoxSearch(bench, reach, speeds, borneOutBy, hot, cold, passes);
   }
 
   int passes() {
@@ -69,6 +63,16 @@ final class PassSearch {
   /** The largest box. */
   Optional<Box> box() {
     return box(search);
+  }
+
+  /**
+   * The largest box that clears with half of the doubt that was asked for; empty where it leaves a
+   * hand no room.
+   */
+  Optional<Box> surerBox() {
+    Frontier cold = promises.coldestOfHalfTheDoubt(reach, passes);
+    BoxSearch within = search(knobs.speeds(bench.speed().kind()), witnesses, hottest, cold);
+    return box(within, promises.halfTheDoubt()).filter(box -> !box.narrowFor(bench.speed()));
   }
 
   /** True if there is still a box once both limits move towards each other by so much ln dose. */
@@ -83,8 +87,8 @@ final class PassSearch {
 
   /** True if there is a box where no patch of the way itself has to come through. */
   boolean openWithFewerUnharmed() {
-    return box(search(0, knobs.speeds(bench.speed().kind()), witnesses.askingForNone()))
-        .isPresent();
+    Optional<Range> speeds = knobs.speeds(bench.speed().kind());
+    return box(search(speeds, witnesses.askingForNone(), hottest, coldest)).isPresent();
   }
 
   /**
@@ -133,10 +137,14 @@ final class PassSearch {
   }
 
   private Optional<Box> box(BoxSearch in) {
-    return in.largest().flatMap(found -> box(in, found));
+    return box(in, promises.asked().confidence());
   }
 
-  private Optional<Box> box(BoxSearch in, BoxSearch.Found found) {
+  private Optional<Box> box(BoxSearch in, double clearingConfidence) {
+    return in.largest().flatMap(found -> box(in, found, clearingConfidence));
+  }
+
+  private Optional<Box> box(BoxSearch in, BoxSearch.Found found, double clearingConfidence) {
     double low = round(Math.exp(found.lnLowSpeed() - ROUNDING), RoundingMode.CEILING);
     double high = round(Math.exp(found.lnHighSpeed() + ROUNDING), RoundingMode.FLOOR);
     // Between its knots a frontier may err by a digit of speed; the corners themselves decide.
@@ -145,10 +153,9 @@ final class PassSearch {
       low = next(low, RoundingMode.CEILING);
       hot = promises.forecast(bench, found.highPower(), low, passes);
     }
-    Forecast cold = promises.forecast(bench, found.lowPower(), high, passes);
-    while (low <= high && cold.clearChanceLower() < promises.asked().clearChance()) {
+    while (low <= high
+        && !promises.clears(bench, found.lowPower(), high, passes, clearingConfidence)) {
       high = next(high, RoundingMode.FLOOR);
-      cold = promises.forecast(bench, found.lowPower(), high, passes);
     }
     if (low > high) {
       return Optional.empty(); // narrower than a speed can be read
@@ -163,7 +170,7 @@ final class PassSearch {
             new Range(low, high),
             promises.forecast(bench, start.power(), speed, passes),
             hot,
-            cold));
+            promises.forecast(bench, found.lowPower(), high, passes)));
   }
 
   /** The next speed that can be told, up or down. */

@@ -46,12 +46,31 @@ final class RiskBounds {
 
   /** Lowest dose at which the clearing promise holds with the asked confidence. */
   Frontier coldest(TriedRegion reach, int passes) {
+    return coldest(reach, passes, asked.confidence());
+  }
+
+  /** Lowest dose at which it holds with half of the doubt that was asked for. */
+  Frontier coldestOfHalfTheDoubt(TriedRegion reach, int passes) {
+    return coldest(reach, passes, halfTheDoubt());
+  }
+
+  /** The confidence that leaves half of the doubt that was asked for. */
+  double halfTheDoubt() {
+    return (1 + asked.confidence()) / 2;
+  }
+
+  private Frontier coldest(TriedRegion reach, int passes, double confidence) {
     return Frontier.of(
-        clearingLimit,
-        asked.confidence(),
-        reach.lnLowestIntensity(),
-        reach.lnHighestIntensity(),
-        passes);
+        clearingLimit, confidence, reach.lnLowestIntensity(), reach.lnHighestIntensity(), passes);
+  }
+
+  /** True if a setting keeps the clearing promise with some confidence. */
+  boolean clears(RigSetup bench, double powerPercent, double speed, int passes, double confidence) {
+    Exposure exposure = bench.exposure(powerPercent, speed);
+    return new PredictedChance(
+                clearing, exposure.doseJoulesPerCm2(), exposure.intensity(), passes, 0)
+            .lower(confidence)
+        >= asked.clearChance();
   }
 
   /** What the models expect of one setting. */

@@ -95,14 +95,19 @@ public record WindowFinder(Fitter fitter) {
         PassNumbers.between(reach.passesTried()).stream()
             .map(passes -> new PassSearch(bench, reach, knobs, witnesses, promises, passes))
             .toList();
-    List<Box> boxes =
-        bench.linesApart() ? List.of() : searches.stream().flatMap(s -> s.box().stream()).toList();
+    List<Candidate> candidates =
+        bench.linesApart()
+            ? List.of()
+            : searches.stream().flatMap(s -> Candidate.of(s).stream()).toList();
+    List<Box> boxes = candidates.stream().map(Candidate::box).toList();
     Optional<Box> fastest =
-        boxes.stream()
+        candidates.stream()
             .max(
-                Comparator.comparingInt((Box b) -> confirming(b, counted, piece))
-                    .thenComparing(b -> !b.narrowFor(bench.speed()))
-                    .thenComparing(b -> b.start().netAreaRateSquareCentimetresPerMinute()));
+                Comparator.comparingInt((Candidate c) -> confirming(c.box(), counted, piece))
+                    .thenComparing(c -> !c.box().narrowFor(bench.speed()))
+                    .thenComparing(Candidate::surer)
+                    .thenComparing(c -> c.box().start().netAreaRateSquareCentimetresPerMinute()))
+            .map(Candidate::box);
     boolean settled = searches.stream().anyMatch(s -> s.survives(LIMITS_MOVE));
     double chance = promises.chanceAnyWindow(reach);
     Optional<PassSearch> hope =
@@ -154,6 +159,20 @@ public record WindowFinder(Fitter fitter) {
         Optional.of(clearing),
         onPiece,
         counted.patches());
+  }
+
+  /**
+   * The box of one number of passes.
+   *
+   * @param surer whether it clears with half of the doubt that was asked for
+   */
+  private record Candidate(Box box, boolean surer) {
+    static Optional<Candidate> of(PassSearch search) {
+      return search
+          .surerBox()
+          .map(box -> new Candidate(box, true))
+          .or(() -> search.box().map(box -> new Candidate(box, false)));
+    }
   }
 
   /** On a piece the window that is nearest to being confirmed goes before a faster one. */

@@ -48,6 +48,14 @@
  * as many broken; the same of clearing, which left hardly a window where each patch is read once; a
  * wider prior of the transitions, which closes windows everywhere.
  *
+ * <p>A window clears with half of the doubt that was asked for (95 % for 90 %) wherever that leaves
+ * room for a hand, and goes before faster ones that do not: of many boxes and passes the largest
+ * and fastest is the one whose clearing is most likely overrated. In 690 simulated shops that
+ * served to choose, 37 broken promises to clear became 15 (of 344 windows for a piece, 45 became
+ * 28), broken promises of char 31 instead of 27, no window was lost, and windows took 7 % more
+ * passes. Rejected: 97.5 % where there is room for that, which took as many passes again; 95 %
+ * always, which lost nearly one window in five.
+ *
  * <p>Windows are searched for every number of passes up to about forty between the fewest and most
  * tried, then in steps of 5 %, so that one mistyped number cannot make the search endless.
  * Rejected: tried numbers alone, which leave out good ones between; a fixed limit, which leaves out

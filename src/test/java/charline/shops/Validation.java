@@ -20,7 +20,7 @@ public final class Validation {
   private static final int SHOPS_PER_SCENARIO = 100;
 
   /** No shop before this one may be judged here: they served to choose priors and rules. */
-  private static final int FIRST_SHOP = 20_000;
+  private static final int FIRST_SHOP = 60_000;
 
   /** The scenario that most is said of has twice as many. */
   private static final int TWICE = 2;
