@@ -70,6 +70,11 @@ public final class Setup {
     }
   }
 
+  /** Lets void upkeep count again. */
+  public void bringBack(Rig rig, Upkeep upkeep, String why) {
+    log.rigEntries().bringBack(rig, upkeep, by, why);
+  }
+
   /** Replaces the record of a rig, not its checks; only new values are doubted. */
   public void amend(Rig old, Rig amended, String why) {
     requireChange(old, amended, old.name());

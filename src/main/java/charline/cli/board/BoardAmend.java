@@ -1,9 +1,8 @@
 package charline.cli.board;
 
 import charline.cli.command.LogCommand;
-import charline.cli.command.SureOption;
-import charline.cli.command.WhyOption;
-import charline.cli.render.JsonReply;
+import charline.cli.render.AmendOptions;
+import charline.cli.render.AmendOptions.Amended;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.quantity.Figures;
@@ -48,38 +47,34 @@ public final class BoardAmend extends LogCommand {
   @Option(names = "--bring-back", description = "Let a void board and its patches count again.")
   private boolean bringBack;
 
-  @Mixin private WhyOption why;
-  @Mixin private SureOption sure;
-  @Mixin private JsonReply reply;
+  @Mixin private AmendOptions options;
 
   @Override
   public Integer call() {
-    String reason = why.reasonIfAny();
+    return options.amend(desk, this::amended);
+  }
+
+  private Amended amended(Logbook log, Setup setup, String reason) {
     OptionalDouble percent = more.moisturePercent();
-    try (Logbook log = desk.logToRead()) {
-      Board old = log.board(name);
-      Board amended =
-          new Board(
-              old.id(),
-              newName == null ? old.name() : newName.strip(),
-              wood == null ? old.wood() : log.reference().wood(wood),
-              form == null ? old.form() : WoodForm.ofWord(form),
-              more.condition().or(old::condition),
-              percent.isPresent() ? percent : old.moisturePercent(),
-              more.job().or(old::job));
-      Setup setup = new Setup(log, sure, why.person(desk));
-      if (bringBack) {
-        setup.bringBack(old, reason);
-      }
-      if (!bringBack || !amended.equals(old)) {
-        setup.amend(old, amended, reason);
-      }
-      reply.say(
-          desk.out(),
-          () -> BoardView.json(amended).put("void", log.voided(amended)),
-          sentence(amended, log.patches(Filter.onBoard(amended.name())).size()));
+    Board old = log.board(name);
+    Board amended =
+        new Board(
+            old.id(),
+            newName == null ? old.name() : newName.strip(),
+            wood == null ? old.wood() : log.reference().wood(wood),
+            form == null ? old.form() : WoodForm.ofWord(form),
+            more.condition().or(old::condition),
+            percent.isPresent() ? percent : old.moisturePercent(),
+            more.job().or(old::job));
+    if (bringBack) {
+      setup.bringBack(old, reason);
     }
-    return DONE;
+    if (!bringBack || !amended.equals(old)) {
+      setup.amend(old, amended, reason);
+    }
+    return new Amended(
+        () -> BoardView.json(amended).put("void", log.voided(amended)),
+        sentence(amended, log.patches(Filter.onBoard(amended.name())).size()));
   }
 
   private static String sentence(Board board, int patches) {

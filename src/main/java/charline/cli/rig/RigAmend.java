@@ -1,10 +1,9 @@
 package charline.cli.rig;
 
 import charline.cli.command.LogCommand;
-import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
-import charline.cli.command.WhyOption;
-import charline.cli.render.JsonReply;
+import charline.cli.render.AmendOptions;
+import charline.cli.render.AmendOptions.Amended;
 import charline.exposure.Emission;
 import charline.exposure.SpotDefinition;
 import charline.log.Logbook;
@@ -57,44 +56,41 @@ public final class RigAmend extends LogCommand {
   private String spotMeans;
 
   @Mixin private RigOptions usual;
-  @Mixin private WhyOption why;
-  @Mixin private SureOption sure;
-  @Mixin private JsonReply reply;
+  @Mixin private AmendOptions options;
 
   @Override
   public Integer call() {
-    String reason = why.reasonIfAny();
-    try (Logbook log = desk.logToRead()) {
-      Rig old = log.rig(name);
-      Rig amended =
-          new Rig(
-              old.id(),
-              newName == null ? old.name() : newName.strip(),
-              kind == null ? old.emission() : Emission.ofWord(kind),
-              rated == null
-                  ? old.ratedWatts()
-                  : TypedValues.measure("--rated", rated, Quantity.POWER),
-              wavelength == null
-                  ? old.wavelengthNanometres()
-                  : TypedValues.measure("--wavelength", wavelength, Quantity.WAVELENGTH),
-              spotMeans == null ? old.spotDefinition() : SpotDefinition.ofWord(spotMeans),
-              usual.spot(old.spotMillimetres()),
-              usual.repetition(old.repetitionKilohertz()),
-              usual.pulse(old.pulseNanoseconds()),
-              usual.width(old.scanWidthMillimetres()),
-              usual.largestPulse(old.largestPulseMillijoules()),
-              usual.lens(old.lens()),
-              usual.usual(old.usual()),
-              usual.optics(old.optics()),
-              old.checks(),
-              old.upkeep());
-      new Setup(log, sure, why.person(desk)).amend(old, amended, reason);
-      reply.say(
-          desk.out(),
-          () -> RigView.json(amended),
-          "Rig %s now reads: %s. %s affected."
-              .formatted(amended.name(), RigView.inFull(amended), RigView.patches(log, amended)));
-    }
-    return DONE;
+    return options.amend(desk, this::amended);
+  }
+
+  private Amended amended(Logbook log, Setup setup, String reason) {
+    Rig old = log.rig(name);
+    Rig amended =
+        new Rig(
+            old.id(),
+            newName == null ? old.name() : newName.strip(),
+            kind == null ? old.emission() : Emission.ofWord(kind),
+            rated == null
+                ? old.ratedWatts()
+                : TypedValues.measure("--rated", rated, Quantity.POWER),
+            wavelength == null
+                ? old.wavelengthNanometres()
+                : TypedValues.measure("--wavelength", wavelength, Quantity.WAVELENGTH),
+            spotMeans == null ? old.spotDefinition() : SpotDefinition.ofWord(spotMeans),
+            usual.spot(old.spotMillimetres()),
+            usual.repetition(old.repetitionKilohertz()),
+            usual.pulse(old.pulseNanoseconds()),
+            usual.width(old.scanWidthMillimetres()),
+            usual.largestPulse(old.largestPulseMillijoules()),
+            usual.lens(old.lens()),
+            usual.usual(old.usual()),
+            usual.optics(old.optics()),
+            old.checks(),
+            old.upkeep());
+    setup.amend(old, amended, reason);
+    return new Amended(
+        () -> RigView.json(amended),
+        "Rig %s now reads: %s. %s affected."
+            .formatted(amended.name(), RigView.inFull(amended), RigView.patches(log, amended)));
   }
 }

@@ -1,10 +1,9 @@
 package charline.cli.rig;
 
 import charline.cli.command.LogCommand;
-import charline.cli.command.SureOption;
 import charline.cli.command.TypedValues;
-import charline.cli.command.WhyOption;
-import charline.cli.render.JsonReply;
+import charline.cli.render.AmendOptions;
+import charline.cli.render.AmendOptions.Amended;
 import charline.log.Logbook;
 import charline.quantity.Measure.Quantity;
 import charline.record.Setup;
@@ -56,45 +55,41 @@ public final class RigCheckAmend extends LogCommand {
   @Option(names = "--bring-back", description = "Let a void check count again.")
   private boolean bringBack;
 
-  @Mixin private WhyOption why;
-  @Mixin private SureOption sure;
-  @Mixin private JsonReply reply;
+  @Mixin private AmendOptions options;
 
   @Override
   public Integer call() {
-    String reason = why.reasonIfAny();
-    try (Logbook log = desk.logToRead()) {
-      Rig rig = log.rig(which.name);
-      PowerCheck old =
-          (bringBack
-                  ? ChecksOfRig.out(rig, log.rigEntries().voidChecks(rig))
-                  : ChecksOfRig.counting(rig))
-              .of(which.which, desk);
-      PowerCheck amended =
-          new PowerCheck(
-              old.id(),
-              at == null ? old.at() : desk.past("--at", at),
-              power == null ? old.percent() : TypedValues.percentage("--power", power),
-              metered == null
-                  ? old.meteredWatts()
-                  : TypedValues.measure("--metered", metered, Quantity.POWER),
-              RigOptions.value("--rep", rep, Quantity.RATE, old.repetitionKilohertz()),
-              RigOptions.value("--pulse", pulse, Quantity.PULSE_DURATION, old.pulseNanoseconds()));
-      Setup setup = new Setup(log, sure, why.person(desk));
-      if (bringBack && amended.equals(old)) {
-        setup.bringBack(rig, old, reason);
-      } else if (bringBack) {
-        throw Refusal.usage("Bring a void check back first, then amend it.");
-      } else {
-        setup.amend(rig, old, amended, reason);
-      }
-      reply.say(
-          desk.out(),
-          () -> RigView.jsonOfCheck(rig, amended),
-          "The power check of rig %s now reads: %s.%s"
-              .formatted(
-                  rig.name(), RigView.check(rig, amended), bringBack ? " It counts again." : ""));
+    return options.amend(desk, this::amended);
+  }
+
+  private Amended amended(Logbook log, Setup setup, String reason) {
+    Rig rig = log.rig(which.name);
+    PowerCheck old =
+        (bringBack
+                ? ChecksOfRig.out(rig, log.rigEntries().voidChecks(rig))
+                : ChecksOfRig.counting(rig))
+            .of(which.which, desk);
+    PowerCheck amended =
+        new PowerCheck(
+            old.id(),
+            at == null ? old.at() : desk.past("--at", at),
+            power == null ? old.percent() : TypedValues.percentage("--power", power),
+            metered == null
+                ? old.meteredWatts()
+                : TypedValues.measure("--metered", metered, Quantity.POWER),
+            RigOptions.value("--rep", rep, Quantity.RATE, old.repetitionKilohertz()),
+            RigOptions.value("--pulse", pulse, Quantity.PULSE_DURATION, old.pulseNanoseconds()));
+    if (bringBack && amended.equals(old)) {
+      setup.bringBack(rig, old, reason);
+    } else if (bringBack) {
+      throw Refusal.usage("Bring a void check back first, then amend it.");
+    } else {
+      setup.amend(rig, old, amended, reason);
     }
-    return DONE;
+    return new Amended(
+        () -> RigView.jsonOfCheck(rig, amended),
+        "The power check of rig %s now reads: %s.%s"
+            .formatted(
+                rig.name(), RigView.check(rig, amended), bringBack ? " It counts again." : ""));
   }
 }

@@ -1,9 +1,8 @@
 package charline.cli.rig;
 
 import charline.cli.command.LogCommand;
-import charline.cli.command.SureOption;
-import charline.cli.command.WhyOption;
-import charline.cli.render.JsonReply;
+import charline.cli.render.AmendOptions;
+import charline.cli.render.AmendOptions.Amended;
 import charline.log.Logbook;
 import charline.log.VoidUpkeep;
 import charline.record.Setup;
@@ -16,7 +15,6 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code rig upkeep amend}. */
 @Command(
@@ -29,14 +27,7 @@ import picocli.CommandLine.Parameters;
       "  charline rig upkeep amend Heron last --hours 421 --why \"misread\""
     })
 public final class RigUpkeepAmend extends LogCommand {
-  @Parameters(index = "0", paramLabel = "NAME", description = "The rig.")
-  private String name;
-
-  @Parameters(
-      index = "1",
-      paramLabel = "UPKEEP",
-      description = "The upkeep: last, its day, or its day and work, such as \"2026-06-01 lens\".")
-  private String which;
+  @Mixin private UpkeepOfRig which;
 
   @Option(names = "--what", paramLabel = "WORD", description = "What was done.")
   private String what;
@@ -56,44 +47,41 @@ public final class RigUpkeepAmend extends LogCommand {
   @Option(names = "--bring-back", description = "Let void upkeep count again.")
   private boolean bringBack;
 
-  @Mixin private WhyOption why;
-  @Mixin private SureOption sure;
-  @Mixin private JsonReply reply;
+  @Mixin private AmendOptions options;
 
   @Override
   public Integer call() {
-    String reason = why.reasonIfAny();
-    try (Logbook log = desk.logToRead()) {
-      Rig rig = log.rig(name);
-      List<Upkeep> all =
-          bringBack
-              ? log.rigEntries().voidUpkeep(rig).stream().map(VoidUpkeep::upkeep).toList()
-              : rig.upkeep();
-      Upkeep old = UpkeepOfRig.of(rig.name(), all, which, desk);
-      Upkeep amended =
-          new Upkeep(
-              old.id(),
-              at == null ? old.at() : desk.past("--at", at),
-              what == null ? old.work() : what,
-              RigUpkeep.hours(hours, old.hours()),
-              note == null
-                  ? old.note()
-                  : Optional.of(note).filter(text -> !text.strip().equalsIgnoreCase("none")));
-      if (bringBack && !amended.equals(old)) {
-        throw Refusal.usage("Bring void upkeep back first, then amend it.");
-      }
-      if (bringBack) {
-        log.rigEntries().bringBack(rig, old, why.person(desk), reason);
-      } else {
-        new Setup(log, sure, why.person(desk)).amend(rig, old, amended, reason);
-      }
-      reply.say(
-          desk.out(),
-          () -> RigView.jsonOfUpkeep(rig, amended),
-          "The upkeep of rig %s now reads: %s.%s"
-              .formatted(
-                  rig.name(), UpkeepText.words(amended), bringBack ? " It counts again." : ""));
+    return options.amend(desk, this::amended);
+  }
+
+  private Amended amended(Logbook log, Setup setup, String reason) {
+    Rig rig = which.rig(log);
+    List<Upkeep> all =
+        bringBack
+            ? log.rigEntries().voidUpkeep(rig).stream().map(VoidUpkeep::upkeep).toList()
+            : rig.upkeep();
+    Upkeep old = which.of(rig, all, desk);
+    Upkeep amended =
+        new Upkeep(
+            old.id(),
+            at == null ? old.at() : desk.past("--at", at),
+            what == null ? old.work() : what,
+            RigUpkeep.hours(hours, old.hours()),
+            note == null
+                ? old.note()
+                : Optional.of(note).filter(text -> !text.strip().equalsIgnoreCase("none")));
+    if (bringBack && !amended.equals(old)) {
+      throw Refusal.usage("Bring void upkeep back first, then amend it.");
     }
-    return DONE;
+    if (bringBack) {
+      setup.bringBack(rig, old, reason);
+    } else {
+      setup.amend(rig, old, amended, reason);
+    }
+    return new Amended(
+        () -> RigView.jsonOfUpkeep(rig, amended),
+        "The upkeep of rig %s now reads: %s.%s"
+            .formatted(
+                rig.name(), UpkeepText.words(amended), bringBack ? " It counts again." : ""));
   }
 }

@@ -9,7 +9,6 @@ import charline.trial.Upkeep;
 import charline.wording.UpkeepText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** {@code rig upkeep void}. */
 @Command(
@@ -23,14 +22,7 @@ import picocli.CommandLine.Parameters;
       "  charline rig upkeep void Heron last --why \"it was the other rig\""
     })
 public final class RigUpkeepVoid extends LogCommand {
-  @Parameters(index = "0", paramLabel = "NAME", description = "The rig.")
-  private String name;
-
-  @Parameters(
-      index = "1",
-      paramLabel = "UPKEEP",
-      description = "The upkeep: last, its day, or its day and work, such as \"2026-06-01 lens\".")
-  private String which;
+  @Mixin private UpkeepOfRig which;
 
   @Mixin private WhyOption why;
   @Mixin private JsonReply reply;
@@ -38,8 +30,8 @@ public final class RigUpkeepVoid extends LogCommand {
   @Override
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
-      Rig rig = log.rig(name);
-      Upkeep upkeep = UpkeepOfRig.of(rig.name(), rig.upkeep(), which, desk);
+      Rig rig = which.rig(log);
+      Upkeep upkeep = which.of(rig, rig.upkeep(), desk);
       String reason = why.reason("upkeep is void", () -> log.isFresh(upkeep.id()));
       log.rigEntries().voidUpkeep(rig, upkeep, why.person(desk), reason);
       reply.say(

@@ -1,11 +1,9 @@
 package charline.cli.word;
 
 import charline.cli.command.LogCommand;
-import charline.cli.command.WhyOption;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.log.OwnWords;
-import charline.record.Setup;
 import charline.trial.OwnWord;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,23 +31,13 @@ public final class FamilyAmend extends LogCommand {
       description = "The known family that it is most like.")
   private String like;
 
-  @Mixin private WhyOption why;
+  @Mixin private AmendedWord word;
   @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
-      String reason =
-          why.reason(
-              "a record is amended",
-              () ->
-                  log.ownWords()
-                      .find(OwnWords.Sort.FAMILY, name)
-                      .filter(added -> log.isFresh(added.word().id()))
-                      .isPresent());
-      OwnWord amended =
-          new Setup(log, doubts -> {}, why.person(desk))
-              .amendWord(OwnWords.Sort.FAMILY, name, like, reason);
+      OwnWord amended = word.amend(desk, log, OwnWords.Sort.FAMILY, name, like);
       reply.say(
           desk.out(),
           () -> FamilyView.json(log, amended.name()),

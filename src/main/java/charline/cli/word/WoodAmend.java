@@ -1,11 +1,9 @@
 package charline.cli.word;
 
 import charline.cli.command.LogCommand;
-import charline.cli.command.WhyOption;
 import charline.cli.render.JsonReply;
 import charline.log.Logbook;
 import charline.log.OwnWords;
-import charline.record.Setup;
 import charline.trial.OwnWord;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,23 +33,13 @@ public final class WoodAmend extends LogCommand {
       description = "The known wood that it is most like.")
   private String like;
 
-  @Mixin private WhyOption why;
+  @Mixin private AmendedWord word;
   @Mixin private JsonReply reply;
 
   @Override
   public Integer call() {
     try (Logbook log = desk.logToRead()) {
-      String reason =
-          why.reason(
-              "a record is amended",
-              () ->
-                  log.ownWords()
-                      .find(OwnWords.Sort.WOOD, name)
-                      .filter(added -> log.isFresh(added.word().id()))
-                      .isPresent());
-      OwnWord amended =
-          new Setup(log, doubts -> {}, why.person(desk))
-              .amendWord(OwnWords.Sort.WOOD, name, like, reason);
+      OwnWord amended = word.amend(desk, log, OwnWords.Sort.WOOD, name, like);
       reply.say(
           desk.out(),
           () -> WoodView.json(log, amended.name()),
