@@ -2,9 +2,13 @@ package charline.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.log.Filter;
+import charline.log.PatchEntry;
 import charline.log.PlannedPatch;
+import charline.trial.Patch;
 import charline.wording.PlanText;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -94,6 +98,30 @@ class NextPageTest {
     assertThat(open()).extracting(PlannedPatch::code).containsExactly(code);
     assertThat(served.post("home/burn" + LATEX, "said=99+%25+on+the+moon"))
         .contains("The list has changed since, and 99 % on the moon is not on it; choose again.");
+  }
+
+  private Patch lastBurned() {
+    return served.log().patches(Filter.ALL).stream()
+        .map(PatchEntry::patch)
+        .max(Comparator.comparing(Patch::burnedAt))
+        .orElseThrow();
+  }
+
+  @Test
+  void boards_at_hand_are_ticked_and_others_typed() throws Exception {
+    for (int door = 1; door <= 3; door++) {
+      served.charline("board add door-%d --wood pine".formatted(door));
+    }
+    List<String> offered = all("name=\"board\" value=\"([^\"]+)\"", served.page("next" + LATEX));
+    assertThat(offered).startsWith("door-1", "door-2", "door-3").hasSize(7);
+    assertThat(offered.get(3)).isEqualTo(lastBurned().board().name());
+
+    String ticked = served.page("next" + LATEX + "&board=door-2&board=door-3&boards=door-1");
+    assertThat(all("name=\"board\" value=\"([^\"]+)\" checked", ticked))
+        .containsExactly("door-2", "door-3");
+    assertThat(all("</h3>\\s*<p>1 pass on ([^,]+),", ticked))
+        .contains("door-1", "door-2", "door-3");
+    assertThat(ticked).contains("&amp;boards=door-1&amp;board=door-2&amp;board=door-3");
   }
 
   @Test

@@ -14,6 +14,7 @@ import charline.record.Plans;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.FamilyFacts;
+import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.trial.WoodFacts;
 import charline.web.live.LastKnown;
@@ -26,13 +27,19 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** The pages of the patches to burn next, and of those that are planned. */
 public final class NextPages {
   private static final List<String> COUNTS = List.of("3", "6", "12", "24");
+
+  /** More than these are typed. */
+  private static final int MOST_OFFERED = 12;
 
   private final Logbook log;
   private final LiveModels models;
@@ -73,14 +80,19 @@ public final class NextPages {
    * How the list is asked for.
    *
    * @param on offcut, piece or spare
-   * @param boards at hand, with commas between
+   * @param offered boards of the wood
+   * @param boards others at hand, with commas between
    */
-  public record Wanted(LimitFields limits, String count, String on, String boards) {
+  public record Wanted(
+      LimitFields limits, String count, String on, List<Offered> offered, String boards) {
     /** How many may be asked for. */
     public List<String> counts() {
       return COUNTS;
     }
   }
+
+  /** A board that may be at hand. */
+  public record Offered(String name, boolean chosen) {}
 
   /** A kind of trials to choose. */
   public record Choice(String link, String words, int patches) {}
@@ -148,7 +160,9 @@ public final class NextPages {
       throw Refusal.usage("A piece that may not brown must be named; choose the piece.");
     }
     List<Board> boards =
-        Arrays.stream(Asking.text(ctx, "boards").split(","))
+        Stream.concat(
+                ctx.queryParams("board").stream(),
+                Arrays.stream(Asking.text(ctx, "boards").split(",")))
             .map(String::strip)
             .filter(name -> !name.isEmpty())
             .map(log::board)
@@ -190,9 +204,29 @@ public final class NextPages {
             before.limits(question, before.patches(next.stratum())),
             String.valueOf(asked.get().wanted().count()),
             Asking.text(ctx, "on"),
+            offered(next.stratum(), ctx.queryParams("board")),
             Asking.text(ctx, "boards")));
     values.put("trouble", trouble);
     pages.send(ctx, "next", frame, values);
+  }
+
+  /** Boards of the wood: some not burned yet, those burned last, and those that were chosen. */
+  private List<Offered> offered(Stratum stratum, List<String> chosen) {
+    List<Patch> burned = models.shelf().strata().getOrDefault(stratum, List.of());
+    Set<Board> used = new LinkedHashSet<>();
+    for (int i = burned.size() - 1; i >= 0; i--) {
+      used.add(burned.get(i).board());
+    }
+    Stream<Board> unused =
+        log.boards().stream()
+            .filter(board -> stratum.covers(board.wood()) && !used.contains(board))
+            .limit(MOST_OFFERED / 2);
+    return Stream.concat(
+            Stream.concat(unused, used.stream()).map(Board::name).limit(MOST_OFFERED),
+            chosen.stream())
+        .distinct()
+        .map(name -> new Offered(name, chosen.contains(name)))
+        .toList();
   }
 
   private static String query(Context ctx, NextAnswer next) {
@@ -203,6 +237,7 @@ public final class NextPages {
         query.append('&').append(name).append('=').append(Links.escaped(value));
       }
     }
+    ctx.queryParams("board").forEach(name -> query.append("&board=").append(Links.escaped(name)));
     return query.toString();
   }
 
