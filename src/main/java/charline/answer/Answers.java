@@ -24,6 +24,7 @@ import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Rig;
 import charline.trial.Stratum;
+import charline.window.CheckedModels;
 import charline.window.JobRisk;
 import charline.window.LiveForecast;
 import charline.window.Recommendation;
@@ -162,14 +163,15 @@ public final class Answers {
     return windows.all(question, progress);
   }
 
-  /** A window with how much it owes to the priors; both at once where there are two processors. */
+  /** A window with how much it owes to the priors. */
   public WeighedWindow weighedWindow(TrialQuestion question) {
     TrialCase subject = cleared(question);
-    recommender.fitter(subject); // what is learned of boards, for both
+    CheckedModels models = recommender.models(subject);
     CompletableFuture<PriorSensitivity.HalfAsSure> halfAsSure =
-        CompletableFuture.supplyAsync(() -> recommender.halfAsSure(subject));
+        CompletableFuture.supplyAsync(() -> recommender.halfAsSure(subject, models));
     WindowAnswer window =
-        windows.of(subject, recommender.window(subject), recommender.applicability(subject));
+        windows.of(
+            subject, recommender.window(subject, models), recommender.applicability(subject));
     return new WeighedWindow(
         window, new PriorSensitivity(question.priors(), window.found(), halfAsSure.join()));
   }

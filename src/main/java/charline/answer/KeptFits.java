@@ -117,7 +117,11 @@ public final class KeptFits implements AutoCloseable {
 
   /** The window of both models. */
   FoundWindow window(Job job, RigSetup bench, Requirements asked) {
-    CheckedModels models = models(job);
+    return window(job, models(job), bench, asked);
+  }
+
+  /** The same where the models of the job are at hand. */
+  FoundWindow window(Job job, CheckedModels models, RigSetup bench, Requirements asked) {
     Basis basis = known(about(job, bench, asked), models);
     Recommendation found =
         cache.get(
@@ -150,20 +154,21 @@ public final class KeptFits implements AutoCloseable {
         .orElse(fits);
   }
 
-  /** What is left of a window when all priors say half as much. */
-  PriorSensitivity.HalfAsSure halfAsSure(Job job, RigSetup bench, Requirements asked) {
+  /**
+   * What is left of a window when all priors say half as much.
+   *
+   * @param models of the job; what was found of them is not looked for again
+   */
+  PriorSensitivity.HalfAsSure halfAsSure(
+      Job job, CheckedModels models, RigSetup bench, Requirements asked) {
     return cache.get(
         "half",
         about(job, bench, asked),
         PriorSensitivity.HalfAsSure.class,
         () -> {
           WindowFinder finder = new WindowFinder(job.fitter()).halfAsSure();
-          CheckedModels models =
-              CheckedModels.of(
-                  job.trials(),
-                  job.piece(),
-                  event -> CheckedFit.of(finder.fitter(), job.trials(), event, job.piece()));
-          return PriorSensitivity.HalfAsSure.of(finder.recommend(models, bench, asked));
+          return PriorSensitivity.HalfAsSure.of(
+              finder.recommend(models.refitted(finder.fitter()), bench, asked));
         });
   }
 

@@ -14,7 +14,8 @@ import java.util.Optional;
  */
 public record PriorSensitivity(Priors priors, Recommendation found, HalfAsSure halfAsSure) {
   /**
-   * What is left of an answer when the priors say half as much.
+   * What is left of an answer when the priors say half as much. What was found when the models were
+   * checked is taken to hold for both.
    *
    * @param start the start setting, where there is a window
    */

@@ -1,6 +1,7 @@
 package charline.answer;
 
 import charline.model.Fitter;
+import charline.window.CheckedModels;
 import charline.window.Recommendation;
 import java.util.Optional;
 
@@ -29,6 +30,16 @@ record Recommender(LogFitter fitting) {
     return fitting.kept().window(job(subject), subject.bench(), subject.asked());
   }
 
+  /** Both models of a case, checked. */
+  CheckedModels models(TrialCase subject) {
+    return fitting.kept().models(job(subject));
+  }
+
+  /** The window of a case whose models are at hand. */
+  FoundWindow window(TrialCase subject, CheckedModels models) {
+    return fitting.kept().window(job(subject), models, subject.bench(), subject.asked());
+  }
+
   /** What the patches of the piece changed. */
   Optional<PieceAnswer> piece(TrialCase subject, FoundWindow window) {
     return window.found().piece().map(known -> new PieceAnswer(known, general(subject, window)));
@@ -42,8 +53,8 @@ record Recommender(LogFitter fitting) {
   }
 
   /** What is left of it with every prior saying half as much. */
-  PriorSensitivity.HalfAsSure halfAsSure(TrialCase subject) {
-    return fitting.kept().halfAsSure(job(subject), subject.bench(), subject.asked());
+  PriorSensitivity.HalfAsSure halfAsSure(TrialCase subject, CheckedModels models) {
+    return fitting.kept().halfAsSure(job(subject), models, subject.bench(), subject.asked());
   }
 
   /** Whether a window applies to the rig as it is now. */

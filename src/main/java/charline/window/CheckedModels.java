@@ -104,6 +104,21 @@ public record CheckedModels(
         });
   }
 
+  /** The same trials fitted with other priors; what was found of these models stays. */
+  public CheckedModels refitted(Fitter fitter) {
+    Optional<Board> board = piece.map(PieceFits::board);
+    return of(
+        trials,
+        board,
+        event ->
+            CheckedFit.of(
+                fitter,
+                trials,
+                event,
+                board,
+                fit -> event == Event.CHAR ? charChecks : clearingChecks));
+  }
+
   /** The same models seen for another way of working; what was found of them stays. */
   CheckedModels asking(Way asked) {
     Trials others = trials.asking(asked);

@@ -7,6 +7,7 @@ import charline.model.PieceFit;
 import charline.model.Trials;
 import charline.trial.Board;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * One event's model with what checking it against its own trials found.
@@ -22,8 +23,22 @@ public record CheckedFit(ModelFit fit, FitChecks checks, Optional<PieceFit> piec
    * @param piece on which one of the trials or more was burned; empty for a board not seen yet
    */
   public static CheckedFit of(Fitter fitter, Trials trials, Event event, Optional<Board> piece) {
+    return of(fitter, trials, event, piece, fit -> new FitChecker(fitter).check(trials, fit));
+  }
+
+  /**
+   * Fits one event.
+   *
+   * @param checks what is found of the fit
+   */
+  public static CheckedFit of(
+      Fitter fitter,
+      Trials trials,
+      Event event,
+      Optional<Board> piece,
+      Function<ModelFit, FitChecks> checks) {
     Optional<PieceFit> known = piece.map(board -> PieceFit.of(fitter, trials, event, board.id()));
     ModelFit fit = known.map(PieceFit::piece).orElseGet(() -> fitter.fit(trials, event));
-    return new CheckedFit(fit, new FitChecker(fitter).check(trials, fit), known);
+    return new CheckedFit(fit, checks.apply(fit), known);
   }
 }
