@@ -5,13 +5,8 @@ import charline.model.way.Trait;
 import charline.stat.distribution.Logistic;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.stat.quadrature.NormalTrapezoid;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 
@@ -50,24 +45,6 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   private static final double LARGE = 1e100;
 
-  /** One success (+1) or failure (-1) of a logistic regression. */
-  private record Trial(double lnDose, double lnIntensity, double lnPasses, double[] way, int sign) {
-    /** Equal for trials that are alike to the last bit. */
-    List<Object> setting() {
-      List<Object> all = new ArrayList<>(List.of(lnDose, lnIntensity, lnPasses, sign));
-      Arrays.stream(way).forEach(all::add);
-      return all;
-    }
-
-    double margin(double[] p) {
-      double margin = lnDose + p[PHI] * lnIntensity + p[PSI] * lnPasses - p[TAU];
-      for (int k = 0; k < way.length; k++) {
-        margin -= p[WAY + k] * way[k];
-      }
-      return margin;
-    }
-  }
-
   private final Prior prior;
   private final DoubleUnaryOperator spread;
   private final List<Factor> factors;
@@ -77,21 +54,8 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   private final int size;
 
-  /** Trials of different settings or outcome: people dial the same ones again and again. */
-  private final Trial[] distinct;
-
-  /** Of each board that is unlike the ones before it, which of them it had, in rising order. */
-  private final int[][] boards;
-
-  /** How many boards had the very same trials, as those of one control patch often do. */
-  private final int[] alike;
-
-  private final int mostTrials;
-
-  /** ln(h/l) of the patches whose event came between two readings, and how many have it. */
-  private final double[] lnPassRatios;
-
-  private final int[] withRatio;
+  private final CountedTrials trials;
+  private final int mostOnABoard;
 
   /**
    * @param data one per patch; boards numbered from 0
@@ -118,56 +82,13 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
                 })
             .toArray();
     size = WAY + tauSlope.length;
-    Map<List<Object>, Integer> numbers = new HashMap<>();
-    List<Trial> different = new ArrayList<>();
-    Map<Integer, List<Integer>> byBoard = new TreeMap<>();
-    for (CensoredPasses patch : data) {
-      List<Integer> had = byBoard.computeIfAbsent(patch.board(), b -> new ArrayList<>());
-      for (Trial trial : trials(patch, lnReference)) {
-        int number = numbers.computeIfAbsent(trial.setting(), t -> different.size());
-        if (number == different.size()) {
-          different.add(trial);
-        }
-        had.add(number);
-      }
-    }
-    distinct = different.toArray(Trial[]::new);
-    Map<List<Integer>, Integer> counts = new LinkedHashMap<>();
-    byBoard.values().forEach(had -> counts.merge(had.stream().sorted().toList(), 1, Integer::sum));
-    boards =
-        counts.keySet().stream()
-            .map(had -> had.stream().mapToInt(number -> number).toArray())
-            .toArray(int[][]::new);
-    alike = counts.values().stream().mapToInt(count -> count).toArray();
-    mostTrials = Arrays.stream(boards).mapToInt(board -> board.length).max().orElse(0);
-    Map<Double, Integer> ratios = new TreeMap<>();
-    data.stream()
-        .filter(d -> d.seen() && d.passesWithout() > 0)
-        .forEach(
-            d ->
-                ratios.merge(
-                    Math.log((double) d.passesWith() / d.passesWithout()), 1, Integer::sum));
-    lnPassRatios = ratios.keySet().stream().mapToDouble(r -> r).toArray();
-    withRatio = ratios.values().stream().mapToInt(n -> n).toArray();
+    trials = CountedTrials.of(data, lnReference);
+    mostOnABoard = trials.mostOnABoard();
   }
 
   /** The model where all patches are made in one way. */
   PassesToEvent(List<CensoredPasses> data, double lnReference, Prior prior) {
     this(data, lnReference, prior, List.of(), 0);
-  }
-
-  private static List<Trial> trials(CensoredPasses d, double lnReference) {
-    double f = d.lnIntensity() - lnReference;
-    Trial failure =
-        d.passesWithout() > 0
-            ? new Trial(d.lnDose(), f, Math.log(d.passesWithout()), d.way(), -1)
-            : null;
-    Trial success =
-        d.seen() ? new Trial(d.lnDose(), f, Math.log(d.passesWith()), d.way(), 1) : null;
-    if (failure == null) {
-      return success == null ? List.of() : List.of(success);
-    }
-    return success == null ? List.of(failure) : List.of(failure, success);
   }
 
   /** Where the search for the mode begins: the prior's centre. */
@@ -204,7 +125,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   /** The rule over the boards' shifts, in units of ω. */
   private NormalTrapezoid boardRule(double[] p) {
-    return NormalTrapezoid.forLogistic(mostTrials, p[OMEGA] / p[SIGMA]);
+    return NormalTrapezoid.forLogistic(mostOnABoard, p[OMEGA] / p[SIGMA]);
   }
 
   @Override
@@ -222,32 +143,35 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     double furthest = Math.max(largest(shift), 1);
     double value = logPrior(x, p);
     // -ln Λ(±z) = ln(1 + e^∓z): one exponential a setting, then products over the nodes.
+    CountedTrials.Trial[] distinct = trials.distinct();
     double[] odds = new double[distinct.length];
     for (int t = 0; t < odds.length; t++) {
-      odds[t] = Math.exp(cap(-distinct[t].sign * perSigma * distinct[t].margin(p)));
+      odds[t] = Math.exp(cap(-distinct[t].sign() * perSigma * distinct[t].margin(p)));
     }
     double[] product = new double[points];
     double[] logLikelihood = new double[points];
-    for (int b = 0; b < boards.length; b++) {
+    for (int b = 0; b < trials.boards().length; b++) {
       Arrays.fill(product, 1);
       Arrays.fill(logLikelihood, 0);
       double bound = 1;
-      for (int t : boards[b]) {
+      for (int t : trials.boards()[b]) {
         double most = 1 + odds[t] * furthest;
         bound *= most;
         if (bound > LARGE) {
           takeLogs(product, logLikelihood);
           bound = most;
         }
-        double[] shifted = distinct[t].sign > 0 ? shift : back;
+        double[] shifted = distinct[t].sign() > 0 ? shift : back;
         for (int q = 0; q < points; q++) {
           product[q] *= 1 + odds[t] * shifted[q];
         }
       }
-      value += alike[b] * logMixture(rule, logLikelihood, product);
+      value += trials.alike()[b] * logMixture(rule, logLikelihood, product);
     }
-    for (int k = 0; k < lnPassRatios.length; k++) {
-      value += withRatio[k] * Math.log(-Math.expm1(-p[PSI] * perSigma * lnPassRatios[k]));
+    for (int k = 0; k < trials.lnPassRatios().length; k++) {
+      value +=
+          trials.withRatio()[k]
+              * Math.log(-Math.expm1(-p[PSI] * perSigma * trials.lnPassRatios()[k]));
     }
     return value;
   }
@@ -326,7 +250,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     double[] p = parameters(x, prior);
     Derivatives total = new Derivatives(size);
     NormalTrapezoid rule = boardRule(p);
-    for (int b = 0; b < boards.length; b++) {
+    for (int b = 0; b < trials.boards().length; b++) {
       expandBoard(b, p, rule, total);
     }
     expandPassRatios(p, total);
@@ -398,18 +322,18 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     double[] logLikelihood = new double[points];
     for (int q = 0; q < points; q++) {
       node[q] = new Derivatives(size);
-      for (int t : boards[board]) {
-        expandTrial(distinct[t], rule.node(q), p, node[q]);
+      for (int t : trials.boards()[board]) {
+        expandTrial(trials.distinct()[t], rule.node(q), p, node[q]);
       }
       logLikelihood[q] = node[q].value;
     }
     double[] ones = new double[points];
     Arrays.fill(ones, 1);
     double mixture = logMixture(rule, logLikelihood, ones);
-    total.value += alike[board] * mixture;
+    total.value += trials.alike()[board] * mixture;
     double[] mean = new double[size];
     for (int q = 0; q < points; q++) {
-      double share = alike[board] * rule.weight(q) * Math.exp(logLikelihood[q] - mixture);
+      double share = trials.alike()[board] * rule.weight(q) * Math.exp(logLikelihood[q] - mixture);
       for (int r = 0; r < size; r++) {
         mean[r] += share * node[q].gradient[r];
         for (int c = 0; c < size; c++) {
@@ -421,27 +345,27 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     for (int r = 0; r < size; r++) {
       total.gradient[r] += mean[r];
       for (int c = 0; c < size; c++) {
-        total.hessian[r][c] -= mean[r] * mean[c] / alike[board];
+        total.hessian[r][c] -= mean[r] * mean[c] / trials.alike()[board];
       }
     }
   }
 
   /** Adds ln Λ(±z) for a board shift of {@code node} standard deviations. */
-  private static void expandTrial(Trial t, double node, double[] p, Derivatives sum) {
+  private static void expandTrial(CountedTrials.Trial t, double node, double[] p, Derivatives sum) {
     double perSigma = 1 / p[SIGMA];
     double z = (t.margin(p) - p[OMEGA] * node) * perSigma;
     double[] dz = new double[p.length];
     dz[TAU] = -perSigma;
-    dz[PHI] = perSigma * t.lnIntensity;
-    dz[PSI] = perSigma * t.lnPasses;
+    dz[PHI] = perSigma * t.lnIntensity();
+    dz[PSI] = perSigma * t.lnPasses();
     dz[SIGMA] = -z;
     dz[OMEGA] = -perSigma * node;
-    for (int k = 0; k < t.way.length; k++) {
-      dz[WAY + k] = -perSigma * t.way[k];
+    for (int k = 0; k < t.way().length; k++) {
+      dz[WAY + k] = -perSigma * t.way()[k];
     }
-    double slope = t.sign * Logistic.cdf(-t.sign * z);
+    double slope = t.sign() * Logistic.cdf(-t.sign() * z);
     double bend = -Logistic.cdf(z) * Logistic.cdf(-z);
-    sum.value += Logistic.logCdf(t.sign * z);
+    sum.value += Logistic.logCdf(t.sign() * z);
     for (int r = 0; r < dz.length; r++) {
       sum.gradient[r] += slope * dz[r];
       for (int c = 0; c < dz.length; c++) {
@@ -457,13 +381,13 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   /** Adds ln(1 - e^-g), g = ψ ln(h/l) / σ. */
   private void expandPassRatios(double[] p, Derivatives total) {
-    for (int k = 0; k < lnPassRatios.length; k++) {
-      double perPsi = lnPassRatios[k] / p[SIGMA];
+    for (int k = 0; k < trials.lnPassRatios().length; k++) {
+      double perPsi = trials.lnPassRatios()[k] / p[SIGMA];
       double g = p[PSI] * perPsi;
       double once = 1 / Math.expm1(g);
-      double slope = withRatio[k] * once;
+      double slope = trials.withRatio()[k] * once;
       double bend = -slope * (1 + once);
-      total.value += withRatio[k] * Math.log(-Math.expm1(-g));
+      total.value += trials.withRatio()[k] * Math.log(-Math.expm1(-g));
       total.gradient[PSI] += slope * perPsi;
       total.gradient[SIGMA] -= slope * g;
       total.hessian[PSI][PSI] += bend * perPsi * perPsi;
