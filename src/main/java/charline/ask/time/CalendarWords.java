@@ -1,6 +1,5 @@
 package charline.ask.time;
 
-import charline.ask.time.Span.Return;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -11,7 +10,6 @@ import java.time.temporal.IsoFields;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -19,29 +17,9 @@ import java.util.Set;
 /** Names of single stretches of time, by the calendar of a clock's zone. */
 final class CalendarWords {
 
-  private static final Map<String, DayOfWeek> WEEKDAYS =
-      Map.ofEntries(
-          Map.entry("monday", DayOfWeek.MONDAY),
-          Map.entry("mon", DayOfWeek.MONDAY),
-          Map.entry("tuesday", DayOfWeek.TUESDAY),
-          Map.entry("tue", DayOfWeek.TUESDAY),
-          Map.entry("tues", DayOfWeek.TUESDAY),
-          Map.entry("wednesday", DayOfWeek.WEDNESDAY),
-          Map.entry("wed", DayOfWeek.WEDNESDAY),
-          Map.entry("thursday", DayOfWeek.THURSDAY),
-          Map.entry("thu", DayOfWeek.THURSDAY),
-          Map.entry("thur", DayOfWeek.THURSDAY),
-          Map.entry("thurs", DayOfWeek.THURSDAY),
-          Map.entry("friday", DayOfWeek.FRIDAY),
-          Map.entry("fri", DayOfWeek.FRIDAY),
-          Map.entry("saturday", DayOfWeek.SATURDAY),
-          Map.entry("sat", DayOfWeek.SATURDAY),
-          Map.entry("sunday", DayOfWeek.SUNDAY),
-          Map.entry("sun", DayOfWeek.SUNDAY));
-
-  private static final Set<String> LAST = Set.of("last", "previous", "prior");
+  static final Set<String> LAST = Set.of("last", "previous", "prior");
   private static final Set<String> PAST = Set.of("past", "preceding");
-  private static final Set<String> THIS = Set.of("this", "current", "the");
+  static final Set<String> THIS = Set.of("this", "current", "the");
   private static final Set<String> EARLY = Set.of("early", "beginning", "start");
   private static final Set<String> MIDDLE = Set.of("mid", "middle");
   private static final Set<String> LATE = Set.of("late", "end");
@@ -50,11 +28,13 @@ final class CalendarWords {
   private final LocalDateTime now;
   private final LocalDate today;
   private final DatedDays dated;
+  private final Weekdays weekdays;
 
   CalendarWords(Clock clock) {
     now = LocalDateTime.now(clock);
     today = now.toLocalDate();
     dated = new DatedDays(today);
+    weekdays = new Weekdays(today, dated);
   }
 
   /** A stretch whose name cannot mean anything else. */
@@ -66,7 +46,7 @@ final class CalendarWords {
     return relative(words, at)
         .or(() -> partOf(words, at))
         .or(() -> weekOf(words, at))
-        .or(() -> weekday(words, at))
+        .or(() -> weekdays.day(words, at))
         .or(() -> dated.day(words, at).map(span -> DayParts.withPart(words, at, span)))
         .or(() -> ago(words, at));
   }
@@ -244,63 +224,6 @@ final class CalendarWords {
             });
   }
 
-  private Optional<Span> weekday(List<String> words, int at) {
-    int more = 0;
-    boolean before = LAST.contains(word(words, at));
-    boolean running = THIS.contains(word(words, at));
-    if (before || running) {
-      more = 1;
-    }
-    DayOfWeek named = WEEKDAYS.get(word(words, at + more));
-    if (named == null) {
-      return lastWeekOn(words, at);
-    }
-    LocalDate monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-    int of = word(words, at + more + 1).equals("of") ? 1 : 0;
-    if (!before
-        && word(words, at + more + 1 + of).equals("last")
-        && word(words, at + more + 2 + of).equals("week")) {
-      LocalDate day = monday.minusWeeks(1).with(TemporalAdjusters.nextOrSame(named));
-      return Optional.of(DayParts.withPart(words, at, Span.day(more + 3 + of, day)));
-    }
-    if (!before
-        && word(words, at + more + 1 + of).equals("this")
-        && word(words, at + more + 2 + of).equals("week")) {
-      LocalDate day = monday.with(TemporalAdjusters.nextOrSame(named));
-      return Optional.of(DayParts.withPart(words, at, Span.day(more + 3 + of, day)));
-    }
-    LocalDate day =
-        running && !word(words, at).equals("the")
-            ? monday.with(TemporalAdjusters.nextOrSame(named))
-            : today.with(
-                before
-                    ? TemporalAdjusters.previous(named)
-                    : TemporalAdjusters.previousOrSame(named));
-    // "monday 5 october" is that day, if it was a Monday
-    Optional<Span> onDate = dated.day(words, at + more + 1).filter(Span::isOneDay);
-    if (onDate.isPresent() && onDate.get().from().getDayOfWeek() == named) {
-      return Optional.of(DayParts.withPart(words, at, onDate.get().longer(more + 1)));
-    }
-    return Optional.of(
-        DayParts.withPart(words, at, Span.day(more + 1, day))
-            .comingBack(before ? Return.NEVER : Return.WEEKLY));
-  }
-
-  /** "last week monday", "last week on monday". */
-  private Optional<Span> lastWeekOn(List<String> words, int at) {
-    if (!LAST.contains(word(words, at)) || !word(words, at + 1).equals("week")) {
-      return Optional.empty();
-    }
-    int on = word(words, at + 2).equals("on") ? 1 : 0;
-    DayOfWeek named = WEEKDAYS.get(word(words, at + 2 + on));
-    if (named == null) {
-      return Optional.empty();
-    }
-    LocalDate monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-    LocalDate day = monday.minusWeeks(1).with(TemporalAdjusters.nextOrSame(named));
-    return Optional.of(DayParts.withPart(words, at, Span.day(3 + on, day)));
-  }
-
   /** "3 days ago", "a week ago". */
   private Optional<Span> ago(List<String> words, int at) {
     String first = word(words, at);
@@ -399,7 +322,7 @@ final class CalendarWords {
 
   /** Whether a word is the name of a weekday or a month. */
   static boolean isName(String word) {
-    return WEEKDAYS.containsKey(word) || DatedDays.isMonth(word);
+    return Weekdays.isWeekday(word) || DatedDays.isMonth(word);
   }
 
   /** Days, months and years with their dates. */
