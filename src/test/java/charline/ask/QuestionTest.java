@@ -319,6 +319,23 @@ class QuestionTest {
         .hasMessage(sentence);
   }
 
+  /** What is done to a shop, or with money, is in no log of patches. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "who swept the shop on monday",
+        "who bought the pine",
+        "what was paid for latex in october",
+        "who ate lunch on pine",
+        "which pine boards were sold",
+        "which rig was lent out in october"
+      })
+  void what_no_log_of_patches_knows_is_refused(String question) {
+    assertThatThrownBy(() -> ask(question))
+        .isInstanceOfSatisfying(
+            Refusal.class, r -> assertThat(r.kind()).isEqualTo(Refusal.Kind.USAGE));
+  }
+
   /** The program itself says of every patch when it was burned. */
   @ParameterizedTest
   @ValueSource(
