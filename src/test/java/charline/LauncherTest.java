@@ -1,0 +1,135 @@
+package charline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the installed program's launcher hands to Java, seen by a stand-in that writes it down. */
+class LauncherTest {
+  private static final String FIRST_COMPILER = "-XX:TieredStopAtLevel=1";
+  private static final String BOTH_COMPILERS = "-XX:TieredStopAtLevel=4";
+  private static final long LARGE_BYTES = 33L << 20;
+
+  @TempDir Path folder;
+  private Path program;
+
+  @BeforeEach
+  void install() throws IOException {
+    assumeTrue(Files.exists(Path.of("/bin/sh")), "The launcher is a script for sh.");
+    Path home = folder.resolve("a folder with spaces");
+    program = home.resolve("bin/charline");
+    Path java = home.resolve("runtime/bin/java");
+    Files.createDirectories(program.getParent());
+    Files.createDirectories(java.getParent());
+    Files.createDirectories(home.resolve("lib"));
+    Files.createFile(home.resolve("lib/charline.jar"));
+    Files.copy(Path.of("src/dist/charline"), program, StandardCopyOption.COPY_ATTRIBUTES);
+    Files.writeString(java, "#!/bin/sh\nprintf '%s\\n' \"$@\"\n");
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+    assertThat(program.toFile().setExecutable(true)).isTrue();
+  }
+
+  private List<String> handed(Map<String, String> environment, String... words) throws Exception {
+    List<String> line = new ArrayList<>(List.of(program.toString()));
+    line.addAll(List.of(words));
+    ProcessBuilder builder = new ProcessBuilder(line).redirectErrorStream(true);
+    builder.environment().remove("CHARLINE_LOG");
+    builder.environment().remove("XDG_DATA_HOME");
+    builder.environment().put("HOME", folder.toString());
+    builder.environment().putAll(environment);
+    Process process = builder.start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).as(said).isZero();
+    return said.lines().toList();
+  }
+
+  private Path log(String name, long bytes) throws IOException {
+    Path log = folder.resolve(name);
+    Files.createDirectories(log.getParent());
+    try (RandomAccessFile file = new RandomAccessFile(log.toFile(), "rw")) {
+      file.setLength(bytes);
+    }
+    return log;
+  }
+
+  @Test
+  void what_was_typed_comes_last_and_as_it_was_typed() throws Exception {
+    List<String> handed =
+        handed(Map.of(), "patch", "add", "--note", "two  spaces, a \"quote\" and $HOME", "");
+    assertThat(handed)
+        .endsWith(
+            "charline.cli.Main",
+            "patch",
+            "add",
+            "--note",
+            "two  spaces, a \"quote\" and $HOME",
+            "");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"patch", "p", "find", "window", "next", "check"})
+  void a_small_log_is_answered_by_the_first_compiler(String command) throws Exception {
+    Path small = log("small.db", 1 << 20);
+    assertThat(handed(Map.of(), "--log", small.toString(), command))
+        .contains(FIRST_COMPILER)
+        .doesNotContain(BOTH_COMPILERS);
+  }
+
+  @Test
+  void a_log_that_is_not_there_is_a_small_one() throws Exception {
+    assertThat(handed(Map.of(), "window", "latex", "pine")).contains(FIRST_COMPILER);
+    assertThat(handed(Map.of())).contains(FIRST_COMPILER);
+  }
+
+  @Test
+  void a_large_log_pays_for_both_compilers_however_it_is_named() throws Exception {
+    Path large = log("large log.db", LARGE_BYTES);
+    assertThat(handed(Map.of(), "--log", large.toString(), "window", "latex"))
+        .contains(BOTH_COMPILERS);
+    assertThat(handed(Map.of(), "--log=" + large, "window", "latex")).contains(BOTH_COMPILERS);
+    assertThat(handed(Map.of("CHARLINE_LOG", large.toString()), "window", "latex"))
+        .contains(BOTH_COMPILERS);
+  }
+
+  @Test
+  void a_large_log_in_its_usual_place_is_found() throws Exception {
+    log(".local/share/charline/log.db", LARGE_BYTES);
+    assertThat(handed(Map.of(), "find", "clean")).contains(BOTH_COMPILERS);
+    log("data/charline/log.db", 1);
+    assertThat(handed(Map.of("XDG_DATA_HOME", folder.resolve("data").toString()), "find", "clean"))
+        .contains(FIRST_COMPILER);
+  }
+
+  @Test
+  void a_record_waits_for_no_second_compiler_in_a_large_log_either() throws Exception {
+    Path large = log("large.db", LARGE_BYTES);
+    assertThat(handed(Map.of(), "--log", large.toString(), "patch", "add"))
+        .contains(FIRST_COMPILER);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"import", "merge", "bench"})
+  void long_work_has_both_compilers(String command) throws Exception {
+    assertThat(handed(Map.of(), command)).contains(BOTH_COMPILERS);
+  }
+
+  @Test
+  void the_page_alone_has_its_memory_bound() throws Exception {
+    assertThat(handed(Map.of(), "bench")).contains("-Xmx512m");
+    assertThat(handed(Map.of(), "window")).noneMatch(word -> word.startsWith("-Xmx"));
+  }
+}
