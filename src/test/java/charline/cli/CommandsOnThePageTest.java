@@ -119,6 +119,6 @@ class CommandsOnThePageTest {
     PLACES.forEach((command, place) -> every.assertThat(pages).as(command).contains(place));
     every.assertThat(Commands.all()).containsAll(alone).containsAll(PLACES.keySet());
     every.assertAll();
-    assertThat(alone).contains("demo", "bench", "prior");
+    assertThat(alone).contains("demo", "bench", "prior").doesNotHaveDuplicates();
   }
 }

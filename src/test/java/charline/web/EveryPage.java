@@ -1,5 +1,6 @@
 package charline.web;
 
+import charline.log.sheet.OwnHeadings;
 import charline.trial.Rig;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -136,6 +137,7 @@ final class EveryPage {
     Path odd = folder.resolve("odd.csv");
     Files.writeString(
         odd, Files.readString(TRIALS.resolve("varnish-on-ash.csv")).replace(",0.5,", ",50,"));
+    OwnHeadings.NONE.with("pace=hand_mm_s in/s").keepBeside(served.log().file());
     add("/log", "log", "log");
     add("/log/check", "check", "log/check");
     add("/log/import", "import", "log/import?" + sheet);

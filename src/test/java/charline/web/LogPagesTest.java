@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import charline.log.Filter;
 import charline.log.Logbook;
+import charline.log.sheet.OwnHeadings;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,6 +63,40 @@ class LogPagesTest {
     assertThat(served.post("log/import?" + said + "&dates=day-first", "")).contains("Imported");
     assertThat(served.charline("patch show S-1")).contains("2026-05-03", "helper: Bo");
     assertThat(served.charline("import --headings")).contains("\"date\" is read as burned_at");
+  }
+
+  @Test
+  void headings_that_are_remembered_are_shown_and_forgotten_one_by_one() throws Exception {
+    assertThat(served.page("log")).doesNotContain("Headings that are remembered");
+    OwnHeadings.NONE
+        .with("<pace>=hand_mm_s in/s")
+        .with("mood=skip")
+        .keepBeside(served.log().file());
+    assertThat(served.page("log"))
+        .contains("Headings that are remembered (2)")
+        .contains("\"&lt;pace&gt;\" is read as hand_mm_s, numbers in in/s")
+        .contains("\"mood\" is left out");
+    assertThat(served.led("log/headings/forget", "heading=%3Cpace%3E"))
+        .contains("Headings that are remembered (1)", "\"mood\" is left out")
+        .doesNotContain("is read as hand_mm_s");
+    assertThat(served.charline("import --headings"))
+        .contains("\"mood\" is left out")
+        .doesNotContain("pace");
+    assertThat(served.post("log/headings/forget", "heading=%3Cpace%3E"))
+        .contains("is not remembered; remembered are");
+    assertThat(served.led("log/headings/forget", "heading=mood"))
+        .doesNotContain("Headings that are remembered");
+  }
+
+  @Test
+  void remembered_headings_that_cannot_be_read_leave_the_page_of_the_log_standing()
+      throws Exception {
+    Files.writeString(OwnHeadings.file(served.log().file()), "heading,column\nmood,nowhere\n");
+    assertThat(served.page("log"))
+        .contains(
+            "There is no column \"nowhere\"",
+            OwnHeadings.file(served.log().file()).getFileName().toString())
+        .contains("/log/backup");
   }
 
   @Test

@@ -2,13 +2,16 @@ package charline.web.pages;
 
 import charline.log.Finding;
 import charline.log.Logbook;
+import charline.log.sheet.OwnHeadings;
 import charline.quantity.Figures;
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.web.entry.Uploads;
 import charline.web.live.LiveModels;
 import charline.web.security.HttpRefusal;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
@@ -41,6 +44,7 @@ public final class LogPages {
   void add(RoutesConfig routes) {
     routes.get(OF_LOG, this::show);
     routes.post("/log/file", this::file);
+    routes.post("/log/headings/forget", this::forget);
     routes.get("/log/check", this::check);
     routes.get("/log/check/found", this::found);
   }
@@ -53,12 +57,44 @@ public final class LogPages {
    */
   public record Found(String verdict, boolean broken, List<Finding> findings) {}
 
+  /**
+   * The headings of a person's own that the next import takes for columns.
+   *
+   * @param trouble why they cannot be read, if so
+   */
+  public record Remembered(List<OwnHeadings.Meaning> headings, Optional<String> trouble) {}
+
   private void show(Context ctx) {
     pages.send(
         ctx,
         "log",
         pages.frame(ctx, "The log", "", "work.css", "upload.js"),
-        Map.of("name", String.valueOf(log.file().getFileName()), "holds", holds()));
+        Map.of(
+            "name",
+            String.valueOf(log.file().getFileName()),
+            "holds",
+            holds(),
+            "remembered",
+            remembered()));
+  }
+
+  /** The rest of the page is there even where their file is damaged. */
+  private Remembered remembered() {
+    try {
+      return new Remembered(OwnHeadings.keptBeside(log.file()).all(), Optional.empty());
+    } catch (Refusal e) {
+      return new Remembered(
+          List.of(),
+          Optional.of(
+              "The headings in %s cannot be read. %s"
+                  .formatted(OwnHeadings.file(log.file()).getFileName(), e.getMessage())));
+    }
+  }
+
+  private void forget(Context ctx) {
+    String heading = Optional.ofNullable(ctx.formParam("heading")).orElse("");
+    OwnHeadings.keptBeside(log.file()).without(heading).keepBeside(log.file());
+    ctx.redirect(OF_LOG, HttpStatus.SEE_OTHER);
   }
 
   private String holds() {
