@@ -201,6 +201,11 @@ final class Filler {
             .contains(word);
   }
 
+  /** Whether a word names a thing of the shop in general: board, woods, person. */
+  static boolean isNoun(String word) {
+    return NOUNS.contains(word);
+  }
+
   /** Whether a word may be passed over where no name of the log has it. */
   static boolean isUnlessNamed(String word) {
     return UNLESS_NAMES.contains(word);

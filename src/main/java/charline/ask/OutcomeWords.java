@@ -64,6 +64,10 @@ final class OutcomeWords {
           "nobody",
           "everybody");
 
+  /** After these, "only" is about what they say. */
+  private static final Set<String> ONLY_THEN =
+      Set.of("after", "at", "with", "from", "above", "below", "over", "under", "in", "when", "if");
+
   private final QuestionReader reader;
 
   OutcomeWords(QuestionReader reader) {
@@ -234,9 +238,17 @@ final class OutcomeWords {
             .filter(m -> m != Mark.CLEAN)
             .filter(m -> m.word().equals(reader.word(at)) || m.others().contains(reader.word(at)))
             .findFirst();
-    boolean after = Set.of("only", "alone").contains(reader.word(at + 1));
+    boolean after =
+        Set.of("only", "alone").contains(reader.word(at + 1))
+            && !ONLY_THEN.contains(reader.word(at + 2));
+    boolean just =
+        Set.of("only", "just").contains(reader.word(at - 1))
+            && mark.filter(m -> m.word().equals(reader.word(at))).isPresent()
+            && !reader.word(at - 2).equals("not")
+            && !Filler.isPatches(reader.word(at + 1));
     boolean before =
-        Sense.of(reader.phrase(at - 2, 2)).filter(s -> s == Sense.NOTHING_BUT).isPresent()
+        just
+            || Sense.of(reader.phrase(at - 2, 2)).filter(s -> s == Sense.NOTHING_BUT).isPresent()
             || Sense.of(reader.phrase(at - 3, 3)).filter(s -> s == Sense.NOTHING_BUT).isPresent();
     if (mark.isEmpty() || !after && !before) {
       return 0;
@@ -270,6 +282,16 @@ final class OutcomeWords {
       reader.add(Piece.Once.EVER);
     }
     return length;
+  }
+
+  /** Words of the longest phrase at a place that means an outcome, 0 where none does. */
+  static int length(QuestionReader reader, int at) {
+    for (int length = Math.min(Sense.longest(), reader.size() - at); length > 0; length--) {
+      if (isOutcome(reader.phrase(at, length))) {
+        return length;
+      }
+    }
+    return 0;
   }
 
   /** Whether a word means an outcome. */

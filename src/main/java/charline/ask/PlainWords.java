@@ -40,6 +40,7 @@ final class PlainWords {
   private final NoteWords notes;
   private final WoodWords woods;
   private final DenialWords denials;
+  private final ExclusionWords exclusions;
 
   PlainWords(QuestionReader reader) {
     this.reader = reader;
@@ -50,6 +51,7 @@ final class PlainWords {
     notes = new NoteWords(reader);
     woods = new WoodWords(reader);
     denials = new DenialWords(reader);
+    exclusions = new ExclusionWords(reader);
   }
 
   /** Words of the longest phrase with a meaning from a word on. */
@@ -70,6 +72,10 @@ final class PlainWords {
     }
     if (reader.word(at - 1).equals("how") && DEGREES.contains(reader.word(at))) {
       return 1; // "how hot can I go" asks to see doses
+    }
+    int excluding = exclusions.read(at);
+    if (excluding > 0) {
+      return excluding;
     }
     int recorded = RecordedWords.read(reader, at);
     if (recorded > 0) {
@@ -108,7 +114,7 @@ final class PlainWords {
         return outcomes.ever(at, length);
       }
       case EXCEPT -> reader.add(Denial.EXCEPT);
-      case BUT -> reader.add(Joint.AND);
+      case BUT -> reader.add(exclusions.leavesOut(at) ? Denial.EXCEPT : Joint.AND);
       case MINE -> reader.names().addAsker(people.judgingFollows(at), reader.word(at));
       case BY -> {
         return people.by(at, length);

@@ -47,6 +47,7 @@ final class QuestionReader {
   private final TimePhrase times;
   private final NumberPhrase numbers;
   private final PlainWords plain;
+  private final VagueWords vague;
   private final UnknownWord unknown;
   private final List<Piece> pieces = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
@@ -60,10 +61,12 @@ final class QuestionReader {
     times = new TimePhrase(clock);
     numbers = new NumberPhrase(words);
     plain = new PlainWords(this);
+    vague = new VagueWords(this);
     unknown = new UnknownWord(vocabulary);
   }
 
   Question read() {
+    vague.refuseSpread();
     int at = 0;
     while (at < words.size()) {
       if (words.get(at).comma()) {
@@ -72,6 +75,7 @@ final class QuestionReader {
       at += understood(at);
     }
     requireOneList();
+    requireDenied("the end");
     Condition condition = Clauses.joined(pieces);
     Clauses.requirePossible(condition);
     if (wish.purpose == Purpose.BEST
@@ -94,6 +98,19 @@ final class QuestionReader {
       }
     }
     return Optional.empty();
+  }
+
+  /** Refuses a not or except that would deny what comes further on, or nothing. */
+  void requireDenied(String by) {
+    int last = pieces.size() - 1;
+    while (last >= 0 && pieces.get(last) instanceof Joint) {
+      last--;
+    }
+    if (last >= 0 && pieces.get(last) instanceof Denial) {
+      throw Refusal.usage(
+          "I cannot leave out %s; name what is to be left out, such as \"except oak\"."
+              .formatted(by));
+    }
   }
 
   /** One list is given, not one for each board. */
@@ -178,6 +195,7 @@ final class QuestionReader {
       slash(at);
       return 1;
     }
+    vague.refuse(at);
     int name = names.name(at, 2);
     int sense = plain.lengthOfPhrase(at);
     if (name > 1 && name >= sense) {
@@ -196,7 +214,8 @@ final class QuestionReader {
         .contains(word(outcome))) {
       outcome++;
     }
-    if (TimePhrase.needsTime(word(at)) && OutcomeWords.isOutcome(word(outcome))) {
+    if (Set.of("until", "till", "before").contains(word(at))
+        && OutcomeWords.isOutcome(word(outcome))) {
       return 1; // "until it is clean"
     }
     if (TimePhrase.needsTime(word(at))) {

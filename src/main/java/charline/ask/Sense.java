@@ -70,7 +70,8 @@ enum Sense {
   EVER("ever, at some point, at any point, at one point"),
   EXCEPT(
       "except, except for, excluding, excl, besides, apart from, other than, but not, anything but,"
-          + " all but, aside from, leave out, leaving out, ignore, ignoring, skip"),
+          + " all but, aside from, save for, rather than, instead of, in place of, leave out,"
+          + " leaving out, ignore, ignoring, skip"),
   BUT("but"),
 
   // stacks

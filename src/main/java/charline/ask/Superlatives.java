@@ -21,6 +21,9 @@ final class Superlatives {
       return length; // "from the hottest to the coolest"
     }
     int taken = ranking(sense, at, length);
+    if (reader.wish().ranking.isPresent()) {
+      reader.requireDenied("\"%s\"".formatted(reader.phrase(at, length)));
+    }
     if (first && reader.word(before).equals("from")) {
       reader.wish().ranking = reader.wish().ranking.map(r -> r.limitedTo(0));
     }
