@@ -57,6 +57,7 @@ record PlanningReport(Campaigns campaigns, int few, int cores) {
             .replace("{borrow saves}", saved(Manner.BORROW, Manner.LOG).words())
             .replace("{next in others}", found(PlanningStudy.others(), Manner.NEXT))
             .replace("{ladder in others}", found(PlanningStudy.others(), Manner.LADDER)));
+    section(text, "What came out otherwise", said("surprises.md"));
     section(text, "What a log and `--borrow` buy", bought());
     section(text, "The goal", goal());
     for (Scenario scenario : PlanningStudy.goal()) {
