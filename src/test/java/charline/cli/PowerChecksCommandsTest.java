@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,7 +32,8 @@ class PowerChecksCommandsTest {
   void a_check_that_is_put_right_makes_the_windows_of_its_rig_valid_again() {
     assertThat(shell.run("rig check heron --metered 171W").err())
         .isEqualTo(
-            "171 W at 100 % is 57 % of what heron should give; check both numbers, or add --sure.\n");
+            "171 W at 100 % is 57 % of what heron should give; check both numbers, or add"
+                + " --sure.\n");
     shell.mustDo("rig check heron --metered 171W --sure");
     assertThat(out("window latex pine")).contains("NOT VALID");
     assertThat(shell.run("rig drift heron").code()).isEqualTo(1);
@@ -46,6 +48,29 @@ class PowerChecksCommandsTest {
     assertThat(shell.run("rig drift heron").code()).isEqualTo(1);
     shell.mustDo("rig check void heron last --why \"the dial was at 60 %\"");
     assertThat(shell.run("rig drift heron").code()).isZero();
+  }
+
+  /** A day alone says that it was metered that day, and so counts for all of it. */
+  @Test
+  void a_check_dated_by_its_day_counts_from_the_morning_on() throws IOException {
+    shell.mustDo("rig add Gull --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 60mm");
+    shell.mustDo("rig check Gull --power 100% --metered 150W --at 2026-10-20");
+    for (String time : List.of("08:00", "12:00", "15:00")) {
+      shell.mustDo(
+          "patch add --rig Gull --board \"wall panel offcut 4\" --finish \"wall panel latex\""
+              + " --power 60%% --hand 20 --passes 1 --outcome residue --at \"2026-10-20 %s\""
+                  .formatted(time));
+      assertThat(out("patch show last --json")).contains("\"delivered_w\" : 90");
+    }
+    shell.mustDo("rig check amend Gull last --at 2026-10-21");
+    assertThat(out("patch show last --json")).contains("\"delivered_w\" : 120");
+
+    Path sheet = folder.resolve("day.csv");
+    Files.writeString(sheet, "rig,checked_at,power_pct,metered_w\nGull,2026-10-20,100,150\n");
+    Path rigs = folder.resolve("gull.csv");
+    shell.mustDo("export --to %s --rigs %s".formatted(folder.resolve("all.csv"), rigs));
+    shell.mustDo("import --rigs %s --power-checks %s".formatted(rigs, sheet));
+    assertThat(out("patch show last --json")).contains("\"delivered_w\" : 90");
   }
 
   @Test

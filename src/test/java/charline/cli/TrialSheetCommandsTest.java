@@ -106,7 +106,7 @@ class TrialSheetCommandsTest {
             Heron,pulsed,200,1064,0.6,1/e2,40,,60,
             """);
     assertThat(checks)
-        .hasContent("rig,checked_at,power_pct,metered_w\nHeron,2026-05-01T12:00:00+02:00,80,120\n");
+        .hasContent("rig,checked_at,power_pct,metered_w\nHeron,2026-05-01T00:00:00+02:00,80,120\n");
 
     Shell other = new Shell(Files.createDirectories(folder.resolve("annex")));
     other.mustDo("import " + written + files);

@@ -91,6 +91,11 @@ public final class CommandContext {
     return text == null ? now() : TypedTime.past(option, text, now(), clock.getZone());
   }
 
+  /** The same for what counts from then on: a day alone counts from its beginning. */
+  public OffsetDateTime pastFrom(String option, String text) {
+    return text == null ? now() : TypedTime.pastFrom(option, text, now(), clock.getZone());
+  }
+
   /** Works on this log and no other. */
   public void useLog(Path file) {
     chosenLog = Optional.of(file);

@@ -13,6 +13,7 @@ import java.time.temporal.ChronoUnit;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -32,7 +33,22 @@ public final class TypedTime {
    * 2026-06-01T14:30+02:00}, or a day, which stands for its noon, or for now if that is earlier.
    */
   public static OffsetDateTime past(String option, String text, OffsetDateTime now, ZoneId zone) {
-    OffsetDateTime moment = moment(option, text, now, zone);
+    return past(option, text, now, zone, day -> noon(day, now, zone));
+  }
+
+  /** The same, but a day stands for its beginning, as what was found counts for all of it. */
+  public static OffsetDateTime pastFrom(
+      String option, String text, OffsetDateTime now, ZoneId zone) {
+    return past(option, text, now, zone, day -> day.atStartOfDay(zone).toOffsetDateTime());
+  }
+
+  private static OffsetDateTime past(
+      String option,
+      String text,
+      OffsetDateTime now,
+      ZoneId zone,
+      Function<LocalDate, OffsetDateTime> ofDay) {
+    OffsetDateTime moment = moment(option, text, now, zone, ofDay);
     if (moment.isAfter(now)) {
       throw TypedValues.refused(
           option,
@@ -46,7 +62,11 @@ public final class TypedTime {
   }
 
   private static OffsetDateTime moment(
-      String option, String text, OffsetDateTime now, ZoneId zone) {
+      String option,
+      String text,
+      OffsetDateTime now,
+      ZoneId zone,
+      Function<LocalDate, OffsetDateTime> ofDay) {
     String iso = text.strip().replaceAll("\\s+", "T").replaceFirst("(?<![\\d:])(?=\\d:)", "0");
     try {
       if (iso.matches(CLOCK)) {
@@ -65,7 +85,7 @@ public final class TypedTime {
         return shown(
             option, oneDay(option, timed.group(1), "a time", TIMES, now).atTime(time), zone);
       }
-      return noon(oneDay(option, text, "a time", TIMES, now), now, zone);
+      return ofDay.apply(oneDay(option, text, "a time", TIMES, now));
     } catch (DateTimeException e) {
       throw TypedValues.refused(
           option,

@@ -61,7 +61,10 @@ public final class RigCheck extends LogCommand {
       description = "Pulse duration that it was metered at, in ns. Default: the usual one.")
   private String pulse;
 
-  @Option(names = "--at", paramLabel = "TIME", description = "When. Default: now.")
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description = "When; a day counts from its morning on. Default: now.")
   private String at;
 
   @Option(names = "--by", paramLabel = "WHO", description = "Who measured it.")
@@ -77,7 +80,7 @@ public final class RigCheck extends LogCommand {
       PowerCheck check =
           new PowerCheck(
               log.newId(),
-              desk.past("--at", at),
+              desk.pastFrom("--at", at),
               TypedValues.percentage("--power", power),
               TypedValues.measure("--metered", metered, Quantity.POWER),
               TypedValues.ifGiven("--rep", rep, Quantity.RATE),

@@ -72,7 +72,7 @@ public final class RigCheckAmend extends LogCommand {
     PowerCheck amended =
         new PowerCheck(
             old.id(),
-            at == null ? old.at() : desk.past("--at", at),
+            at == null ? old.at() : desk.pastFrom("--at", at),
             power == null ? old.percent() : TypedValues.percentage("--power", power),
             metered == null
                 ? old.meteredWatts()

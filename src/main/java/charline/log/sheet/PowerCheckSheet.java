@@ -48,7 +48,7 @@ record PowerCheckSheet(TextTable table, DateOrder dates) {
       try {
         OffsetDateTime at =
             RigCells.need(
-                row, "checked_at", t -> SheetTimes.parse(t, clock.getZone(), dates), faults);
+                row, "checked_at", t -> SheetTimes.parseFrom(t, clock.getZone(), dates), faults);
         double percent =
             RigCells.need(row, "power_pct", t -> Measure.parse(t, Quantity.SHARE).value(), faults);
         double watts =

@@ -47,12 +47,22 @@ final class SheetTimes {
    * @throws Refusal in one sentence
    */
   static OffsetDateTime parse(String text, ZoneId zone, DateOrder order) {
+    return parse(text, zone, order, LocalTime.NOON);
+  }
+
+  /** The same for what counts from then on: a date without a time is the beginning of that day. */
+  static OffsetDateTime parseFrom(String text, ZoneId zone, DateOrder order) {
+    return parse(text, zone, order, LocalTime.MIDNIGHT);
+  }
+
+  private static OffsetDateTime parse(
+      String text, ZoneId zone, DateOrder order, LocalTime without) {
     Matcher m = MOMENT.matcher(text.strip());
     try {
       if (m.matches()) {
         Optional<LocalDate> date = date(m.group(1), order);
         if (date.isPresent()) {
-          LocalTime time = m.group(2) == null ? LocalTime.NOON : time(m.group(2), m.group(3));
+          LocalTime time = m.group(2) == null ? without : time(m.group(2), m.group(3));
           return m.group(4) == null
               ? date.get().atTime(time).atZone(zone).toOffsetDateTime()
               : OffsetDateTime.parse(date.get() + "T" + time + m.group(4).toUpperCase(Locale.ROOT));
