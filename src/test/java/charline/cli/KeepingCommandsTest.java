@@ -175,6 +175,22 @@ class KeepingCommandsTest {
   }
 
   @Test
+  void patches_that_come_in_and_count_with_another_power_here_are_counted_too() throws IOException {
+    Shell bo = atTheSlipway();
+    shell.mustDo("rig check Heron --at 2026-05-10 --power 80% --metered 110W --sure");
+    bo.mustDo(BURN + "residue --at 2026-05-12");
+    assertThat(bo.run("patch show 1 --json").out()).contains("\"delivered_w\" : 120");
+    assertThat(merge("").out())
+        .isEqualTo(
+            """
+            slipway.db: 1 new patch, 1 new reading; 1 patch counts with another power from
+              now on.
+            """);
+    assertThat(shell.run("patch show 1 --json").out()).doesNotContain("\"delivered_w\" : 120");
+    assertThat(merge("").out()).isEqualTo("slipway.db: nothing new.\n");
+  }
+
+  @Test
   void what_became_of_patches_and_plans_at_the_other_bench_is_said() throws IOException {
     shell.mustDo("next latex pine --board boathouse-1 --to " + folder.resolve("list.html"));
     Shell bo = atTheSlipway();

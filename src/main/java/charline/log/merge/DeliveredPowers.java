@@ -42,6 +42,13 @@ final class DeliveredPowers {
     return new DeliveredPowers(watts);
   }
 
+  /** These, and those of another log for patches that are not here yet. */
+  DeliveredPowers or(DeliveredPowers other) {
+    Map<UUID, Double> all = new HashMap<>(other.watts);
+    all.putAll(watts);
+    return new DeliveredPowers(all);
+  }
+
   /** How many patches of both moments have another power at the later one. */
   int changedTo(DeliveredPowers later) {
     return (int)

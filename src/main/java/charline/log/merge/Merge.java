@@ -7,6 +7,7 @@ import charline.progress.WorkWatch;
 import charline.refusal.Refusal;
 import charline.trial.PlainText;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 
@@ -82,6 +83,7 @@ public final class Merge {
   }
 
   private Merged attached(String name, Path copy, Resolution resolution) {
+    DeliveredPowers there = powersIn(copy);
     Database database = log.database();
     database.update("ATTACH DATABASE ? AS other", copy.toAbsolutePath().toString());
     try {
@@ -89,9 +91,15 @@ public final class Merge {
         refuseTwins(new OtherLog(database).twins(), name);
       }
       return database.inTransaction(
-          () -> new OtherRows(log, name, by, join, progress).bringIn(resolution));
+          () -> new OtherRows(log, name, by, join, progress).bringIn(resolution, there));
     } finally {
       database.update("DETACH DATABASE other");
+    }
+  }
+
+  private static DeliveredPowers powersIn(Path copy) {
+    try (Logbook there = Logbook.openToRead(copy, Clock.systemUTC())) {
+      return DeliveredPowers.of(there);
     }
   }
 

@@ -47,9 +47,13 @@ final class OtherRows {
     conflicts = new MergeConflicts(log, other, name, by);
   }
 
-  /** Brings everything in that only the other log has, and joins what both have. */
-  Merged bringIn(Resolution take) {
-    DeliveredPowers before = DeliveredPowers.of(log);
+  /**
+   * Brings everything in that only the other log has, and joins what both have.
+   *
+   * @param there the powers of patches as the other log has them
+   */
+  Merged bringIn(Resolution take, DeliveredPowers there) {
+    DeliveredPowers before = DeliveredPowers.of(log).or(there);
     OtherWords words = new OtherWords(database, other, name, notes);
     int woods = words.bringIn("wood", "wood", "wood_alias");
     int families = words.bringIn("family", "coating_family", "family_alias");
