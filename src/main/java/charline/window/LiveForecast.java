@@ -169,19 +169,17 @@ public final class LiveForecast {
   }
 
   private List<Beyond> beyond(double lnDose, double lnIntensity, int passes) {
-    if (reach.holds(lnDose, lnIntensity, passes)) {
+    if (reach.nearlyHolds(lnDose, lnIntensity, passes)) {
       return List.of();
     }
     List<Beyond> sides = new ArrayList<>();
-    if (lnDose > reach.lnHighestDose()) {
-      sides.add(Beyond.HIGHER_DOSE);
-    } else if (lnDose < reach.lnLowestDose()) {
-      sides.add(Beyond.LOWER_DOSE);
+    int dose = reach.sideOfDoses(lnDose);
+    if (dose != 0) {
+      sides.add(dose > 0 ? Beyond.HIGHER_DOSE : Beyond.LOWER_DOSE);
     }
-    if (lnIntensity > reach.lnHighestIntensity()) {
-      sides.add(Beyond.HIGHER_INTENSITY);
-    } else if (lnIntensity < reach.lnLowestIntensity()) {
-      sides.add(Beyond.LOWER_INTENSITY);
+    int intensity = reach.sideOfIntensities(lnIntensity);
+    if (intensity != 0) {
+      sides.add(intensity > 0 ? Beyond.HIGHER_INTENSITY : Beyond.LOWER_INTENSITY);
     }
     if (passes > reach.mostPasses()) {
       sides.add(Beyond.MORE_PASSES);

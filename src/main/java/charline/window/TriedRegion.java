@@ -118,6 +118,28 @@ final class TriedRegion {
         .orElse(false);
   }
 
+  /** The same with the 3 % that no dial repeats: a power check moves what was burned by less. */
+  boolean nearlyHolds(double lnDose, double lnIntensity, int passes) {
+    return sideOf(lnIntensity, 1) == 0
+        && lnDoses(Math.max(low[1], Math.min(high[1], lnIntensity)), passes)
+            .map(r -> lnDose >= r.low() - FINEST && lnDose <= r.high() + FINEST)
+            .orElse(false);
+  }
+
+  /** 1 for a dose clearly above all that were tried, -1 for one clearly below, else 0. */
+  int sideOfDoses(double lnDose) {
+    return sideOf(lnDose, 0);
+  }
+
+  /** The same of an intensity. */
+  int sideOfIntensities(double lnIntensity) {
+    return sideOf(lnIntensity, 1);
+  }
+
+  private int sideOf(double value, int knob) {
+    return value > high[knob] + FINEST ? 1 : value < low[knob] - FINEST ? -1 : 0;
+  }
+
   /** The ln doses within reach at an intensity and a number of passes; empty if there are none. */
   Optional<Range> lnDoses(double lnIntensity, int passes) {
     double lnPasses = Math.log(passes);

@@ -79,6 +79,23 @@ class LiveForecastTest {
         .containsExactly(Beyond.LOWER_INTENSITY, Beyond.MORE_PASSES);
   }
 
+  /** A power check may read a trace higher than the one before; no dial repeats 3 %. */
+  @Test
+  void a_setting_that_was_burned_stays_tried_when_its_power_is_metered_a_trace_higher() {
+    for (var patch : trials.patches()) {
+      double dose = patch.exposure().doseJoulesPerCm2();
+      double fluence = patch.exposure().intensity();
+      int passes = patch.lastReading().passes();
+      for (double trace : new double[] {1 / 1.02, 1 / 1.0002, 1, 1.0002, 1.02}) {
+        assertThat(expected(dose * trace, fluence * trace, passes).beyond()).isEmpty();
+      }
+    }
+    double highest =
+        trials.patches().stream().mapToDouble(p -> p.exposure().intensity()).max().orElseThrow();
+    double dose = trials.patches().get(0).exposure().doseJoulesPerCm2();
+    assertThat(expected(dose, highest * 1.04, 1).beyond()).containsExactly(Beyond.HIGHER_INTENSITY);
+  }
+
   @Test
   void fewer_passes_than_any_trial_are_told_and_models_that_fit_are_reliable() {
     List<Patch> late =
