@@ -207,7 +207,7 @@ public final class Answers {
     return new RemovalAnswer(
         model,
         RemovalRate.thickness(trials),
-        RemovalRate.of(trials, model.fit()),
+        RemovalRate.of(trials, model.fit(), model.subject().question().strokes()),
         AblationRegression.withDefaults().fit(trials.patches()),
         CoatContradiction.in(trials.patches(), model.fit()));
   }

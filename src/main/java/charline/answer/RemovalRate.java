@@ -7,6 +7,7 @@ import charline.model.Estimate;
 import charline.model.ModelFit;
 import charline.model.Trials;
 import charline.trial.Patch;
+import charline.window.Strokes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.OptionalDouble;
  * Passes to clear at one of the settings that were tried, and what they make of the work.
  *
  * @param settings what is dialled in
+ * @param strokes how they lie side by side
  * @param exposure what one pass does
  * @param median passes by which every other patch on a new board is clear
  * @param nearlyAll passes by which 90 % of patches are
@@ -26,6 +28,7 @@ import java.util.OptionalDouble;
  */
 public record RemovalRate(
     Settings settings,
+    Strokes strokes,
     Exposure exposure,
     Estimate median,
     Estimate nearlyAll,
@@ -49,11 +52,15 @@ public record RemovalRate(
 
   /** Net area rate with so many passes, in cm²/min. */
   public double netSquareCentimetresPerMinute() {
-    return exposure.areaRate().netOf(wholePasses()).squareCentimetresPerMinute();
+    return exposure
+        .areaRate()
+        .overlapping(strokes.overlap())
+        .netOf(wholePasses())
+        .squareCentimetresPerMinute();
   }
 
   /** Rates at up to five tried settings, from the least dose to the most. */
-  static List<RemovalRate> of(Trials trials, ModelFit clearing) {
+  static List<RemovalRate> of(Trials trials, ModelFit clearing, Strokes strokes) {
     OptionalDouble thickness = thickness(trials);
     return spread(settings(trials.patches())).stream()
         .map(
@@ -66,6 +73,7 @@ public record RemovalRate(
                   clearing.posterior().doseLimit(NEARLY_ALL).passes(lnDose, lnIntensity);
               return new RemovalRate(
                   patch.settings(),
+                  strokes,
                   exposure,
                   median,
                   nearlyAll,

@@ -3,12 +3,12 @@ package charline.wording;
 import static charline.quantity.Figures.three;
 
 import charline.answer.RemovalRate;
+import charline.answer.TrialCase;
 import charline.model.Estimate;
 import charline.quantity.Figures;
-import charline.trial.Board;
+import charline.window.Strokes;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Optional;
 
 /** Passes to clear and what they make of the work, at some of the settings that were tried. */
 public final class RemovalRateText {
@@ -40,12 +40,18 @@ public final class RemovalRateText {
         .toList();
   }
 
-  /**
-   * As a table.
-   *
-   * @param piece the board that it is for; empty for any
-   */
-  public static String text(List<RemovalRate> rates, Optional<Board> piece) {
+  /** What the area rate counts. */
+  public static String counted(Strokes strokes) {
+    return "The net rate counts the whole passes that clear 90 % of patches%s. It ignores char; a window does not."
+        .replace(
+            "%s",
+            strokes.equals(Strokes.SINGLE)
+                ? ""
+                : ", in strokes that overlap by " + Figures.share(strokes.overlap()));
+  }
+
+  /** As a table, for any board or a piece. */
+  public static String text(List<RemovalRate> rates, TrialCase subject) {
     Table table =
         new Table(
             ">power", ">speed", ">J/cm2", ">passes, median", ">for 90 %", ">um/pass", ">cm2/min");
@@ -60,12 +66,12 @@ public final class RemovalRateText {
                     row.nearlyAll(),
                     row.perPass(),
                     row.areaRate()));
-    return "Passes to clear on %s, with 90 %% intervals\n".formatted(PieceText.board(piece))
+    return "Passes to clear on %s, with 90 %% intervals\n"
+            .formatted(PieceText.board(subject.piece()))
         + table.text()
         + Table.paragraph(
-            "um/pass is the coat's thickness over the median passes; in brackets, as gauged there."
-                + " The net rate counts the whole passes that clear 90 % of patches. It ignores"
-                + " char; a window does not.")
+            "um/pass is the coat's thickness over the median passes; in brackets, as gauged there. "
+                + counted(subject.question().strokes()))
         + "\n";
   }
 

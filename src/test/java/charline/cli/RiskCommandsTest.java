@@ -2,17 +2,21 @@ package charline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import charline.quantity.Figures;
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The risk of one setting, asked at the terminal. */
 class RiskCommandsTest {
@@ -91,6 +95,35 @@ class RiskCommandsTest {
               ((Number) start.get(key)).doubleValue(),
               org.assertj.core.data.Offset.offset(1e-4)); // the start is printed in few digits
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", " --overlap 0%", " --overlap 25%"})
+  void removal_and_risk_give_one_area_rate_for_one_setting(String overlap) {
+    Map<?, ?> rate =
+        (Map<?, ?>)
+            ((List<?>) shell.json("removal latex pine --json" + overlap).get("rates")).get(0);
+    String settings = (String) rate.get("settings");
+    Matcher dialled = Pattern.compile("([\\d.]+) %.*?([\\d.]+) mm/s").matcher(settings);
+    assertThat(dialled.find()).as(settings).isTrue();
+    Map<?, ?> passes = (Map<?, ?>) rate.get("passes_for_90_pct");
+    int whole = (int) Math.ceil(((Number) passes.get("median")).doubleValue());
+    String risk =
+        shell.flat(
+            "risk latex pine --power %s%% --hand %s --passes %d%s"
+                .formatted(dialled.group(1), dialled.group(2), whole, overlap));
+    double net = ((Number) rate.get("net_area_rate_cm2_min")).doubleValue();
+    assertThat(risk).contains("net rate, cm2/min " + Figures.three(net) + " ");
+  }
+
+  @Test
+  void an_overlap_is_no_matter_of_a_classical_fit() {
+    assertThat(shell.run("removal latex pine --classical ml --overlap 20%").err())
+        .isEqualTo("--overlap: a classical fit gives no area rate; leave one of the two out.\n");
+    assertThat(shell.flat("removal latex pine"))
+        .contains("in strokes that overlap by 10 %. It ignores char");
+    assertThat(shell.flat("removal latex pine --overlap 0"))
+        .contains("clear 90 % of patches. It ignores char");
   }
 
   @Test

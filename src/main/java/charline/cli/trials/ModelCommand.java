@@ -25,7 +25,7 @@ abstract class ModelCommand extends LogCommand {
   @Override
   public Integer call() {
     Optional<ClassicalRegression> regression = classical.regression(options);
-    TrialQuestion question = options.question();
+    TrialQuestion question = worked(options.question(), regression.isPresent());
     try (Logbook log = desk.logToRead()) {
       Answers answers = Answers.of(log, desk.now(), desk.kept());
       TrialQuestion asked = question.about(options.about(log));
@@ -33,6 +33,15 @@ abstract class ModelCommand extends LogCommand {
           ? ClassicalOptions.print(answers.classical(asked, event, regression.get()), reply, desk)
           : model(answers, asked, reply);
     }
+  }
+
+  /**
+   * A question with what was said of the work.
+   *
+   * @param classical whether a classical fit is asked
+   */
+  TrialQuestion worked(TrialQuestion question, boolean classical) {
+    return question;
   }
 
   /** Prints what the model says, and gives the exit code. */

@@ -4,6 +4,7 @@ import charline.answer.Answers;
 import charline.answer.ModelAnswer;
 import charline.answer.RemovalAnswer;
 import charline.answer.TrialQuestion;
+import charline.cli.command.TypedValues;
 import charline.cli.render.JsonReply;
 import charline.model.Event;
 import charline.wording.AblationText;
@@ -13,6 +14,7 @@ import charline.wording.ModelText;
 import charline.wording.RemovalRateText;
 import charline.wording.WayText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 
 /** {@code removal}. */
 @Command(
@@ -29,8 +31,19 @@ import picocli.CommandLine.Command;
       "  charline removal latex pine --classical firth"
     })
 public final class Removal extends ModelCommand {
+  @Mixin private OverlapOption overlap;
+
   public Removal() {
     super(Event.CLEARING);
+  }
+
+  @Override
+  TrialQuestion worked(TrialQuestion question, boolean classical) {
+    if (classical && overlap.typed()) {
+      throw TypedValues.refused(
+          "--overlap", "a classical fit gives no area rate; leave one of the two out.");
+    }
+    return question.with(overlap.strokes());
   }
 
   @Override
@@ -51,7 +64,7 @@ public final class Removal extends ModelCommand {
         () ->
             ModelText.of(model).text()
                 + "\n"
-                + RemovalRateText.text(removal.rates(), model.subject().piece())
+                + RemovalRateText.text(removal.rates(), model.subject())
                 + CoatContradictionText.paragraphs(removal.contradictions())
                 + AblationText.of(removal.ablation()));
     return model.checks().fail() ? DATA : DONE;

@@ -3,20 +3,13 @@ package charline.cli.trials;
 import charline.answer.TrialQuestion;
 import charline.cli.command.TypedValues;
 import charline.window.JobLimit;
-import charline.window.Strokes;
 import java.util.OptionalDouble;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How the work itself is done: in strokes side by side, and what all of it may risk. */
 final class WorkOptions {
-  @Option(
-      names = "--overlap",
-      paramLabel = "SHARE",
-      defaultValue = "10%",
-      description =
-          "Share of a stroke's width that the next one covers again, 0 to 50 %%. Seams get their"
-              + " passes twice. Default: 10%%, common practice.")
-  private String overlap;
+  @Mixin private OverlapOption overlap;
 
   @Option(
       names = "--job-risk",
@@ -33,8 +26,7 @@ final class WorkOptions {
    */
   TrialQuestion of(
       TrialQuestion question, QuestionOptions options, OptionalDouble area, String areaOption) {
-    TrialQuestion inStrokes =
-        question.with(new Strokes(Shares.inside("--overlap", overlap, 0, 0.5)));
+    TrialQuestion inStrokes = question.with(overlap.strokes());
     if (jobRisk == null) {
       return area.isPresent()
           ? inStrokes.with(new JobLimit(area.getAsDouble(), OptionalDouble.empty()))

@@ -27,6 +27,7 @@ import java.util.stream.Collectors;
  * @param chart chance against dose
  * @param choices numbers of passes to draw it for, each with its address
  * @param rates passes to clear at settings that were tried; none for char
+ * @param counted what their area rate counts
  * @param full everything, as the command line prints it
  * @param query part of the address that asks the same again
  */
@@ -40,6 +41,7 @@ public record ModelView(
     ChanceChart chart,
     List<Choice> choices,
     List<RemovalRateText.Row> rates,
+    String counted,
     String full,
     LimitFields limits,
     String query) {
@@ -78,12 +80,13 @@ public record ModelView(
             .map(n -> new Choice(n, path + query + "&passes=" + n, n == passes))
             .toList(),
         removal.map(r -> RemovalRateText.rows(r.rates())).orElse(List.of()),
+        RemovalRateText.counted(answer.subject().question().strokes()),
         words.text()
             + removal
                 .map(
                     r ->
                         "\n"
-                            + RemovalRateText.text(r.rates(), answer.subject().piece())
+                            + RemovalRateText.text(r.rates(), answer.subject())
                             + CoatContradictionText.paragraphs(r.contradictions())
                             + AblationText.of(r.ablation()))
                 .orElse(""),
