@@ -88,6 +88,11 @@ public record Contest(
         one.reliable() && other.reliable());
   }
 
+  /** True where the models know no difference in char, so that 1 is no finding of the trials. */
+  public boolean charTakenAsAlike() {
+    return charDoseRatio.low() == charDoseRatio.high();
+  }
+
   private static double[] limits(Side side, ModelFit fit, double chance) {
     return fit.posterior().doseLimit(chance).sample(DRAWS, side.lnIntensity(), side.passes());
   }

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
@@ -77,21 +78,28 @@ public record CompareText(CompareAnswer answer) {
    */
   public String sentence() {
     Contest contest = answer.contest();
+    if (contest.charTakenAsAlike()) {
+      return "%s clears at %s, and both are taken to char at the same dose. %s"
+          .formatted(
+              capitalised(first()),
+              clears(contest.clearDoseRatio(), "that of " + second()),
+              better());
+    }
     return "%s chars at %s times (%s) the dose that %s does, and clears at %s. %s"
         .formatted(
             capitalised(first()),
             three(contest.charDoseRatio().median()),
             Figures.bounds(contest.charDoseRatio().low(), contest.charDoseRatio().high()),
             second(),
-            clears(contest.clearDoseRatio()),
+            clears(contest.clearDoseRatio(), "its dose"),
             better());
   }
 
-  private static String clears(Estimate ratio) {
+  private static String clears(Estimate ratio, String dose) {
     String figures =
         "%s times (%s)".formatted(three(ratio.median()), Figures.bounds(ratio.low(), ratio.high()));
     boolean same = ratio.median() < SAME && ratio.median() > 1 / SAME;
-    return same ? "about the same dose, " + figures : figures + " its dose";
+    return same ? "about the same dose, " + figures : figures + " " + dose;
   }
 
   /** Which is better, and how sure that is. */
@@ -128,16 +136,26 @@ public record CompareText(CompareAnswer answer) {
                 .formatted(
                     Figures.boards(contest.boardsShared()),
                     contest.boardsShared() == 1 ? "carries" : "carry"));
+    if (contest.charTakenAsAlike()) {
+      sentences.add(
+          "That both char at the same dose is an assumption of the model, which these trials do not"
+              + " test: burn each to its first brown on one board and look.");
+    }
     if (!contest.settled()) {
       sentences.add(
           contest.pairsToSettle().isPresent()
-              ? "About %s on one board each are likely to settle it, if they go on as so far."
-                  .formatted(
-                      Figures.count(contest.pairsToSettle().getAsInt(), "more pair", "more pairs"))
+              ? more(contest.pairsToSettle().getAsInt())
               : "More than %d pairs would be needed to settle it, so choose by speed and by eye."
                   .formatted(Contest.MOST_PAIRS));
     }
     return sentences;
+  }
+
+  private static String more(int pairs) {
+    return pairs == 1
+        ? "One more pair on one board is likely to settle it, if it goes as the others did."
+        : "About %d more pairs on one board each are likely to settle it, if they go on as so far."
+            .formatted(pairs);
   }
 
   /** At what the two were compared. */
@@ -154,11 +172,13 @@ public record CompareText(CompareAnswer answer) {
   }
 
   private static String at(Contender of) {
-    return "%s %s, %s"
+    OptionalDouble coat = of.side().trials().coat().thicknessMicrometres();
+    return "%s %s, %s%s"
         .formatted(
             three(Math.exp(of.side().lnIntensity())),
             of.found().stratum().emission().intensityUnit(),
-            Figures.passes(of.side().passes()));
+            Figures.passes(of.side().passes()),
+            coat.isPresent() ? ", %s um of coat".formatted(three(coat.getAsDouble())) : "");
   }
 
   /** "latex on pine: circle against line". */
@@ -274,6 +294,7 @@ public record CompareText(CompareAnswer answer) {
             .put("a", json(answer.first(), first(), contest.first()))
             .put("b", json(answer.second(), second(), contest.second()))
             .put("char_dose_ratio", WindowJson.estimate(contest.charDoseRatio()))
+            .put("char_taken_as_alike", contest.charTakenAsAlike())
             .put("clear_dose_ratio", WindowJson.estimate(contest.clearDoseRatio()))
             .put("probability_a_better", contest.firstBetter())
             .put("settled", contest.settled())

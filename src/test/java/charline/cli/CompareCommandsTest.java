@@ -90,6 +90,7 @@ class CompareCommandsTest {
     Map<String, Object> json =
         shell.json("compare latex pine --figure circle --figure line --json");
     assertThat(json)
+        .containsEntry("char_taken_as_alike", false)
         .containsKeys("char_dose_ratio", "clear_dose_ratio", "cautions")
         .containsEntry("boards_shared", 3)
         .containsEntry("pairs_to_settle", 0)
@@ -101,6 +102,34 @@ class CompareCommandsTest {
         .containsKeys(
             "verdict", "char_dose_j_cm2", "clear_dose_j_cm2", "room", "area_rate_cm2_min");
     assertThat(part(part(json, "b"), "room")).containsOnlyKeys("median", "low", "high");
+  }
+
+  /** The model of char has no term for tone, so that its ratio of 1 is no finding. */
+  @Test
+  void what_the_model_takes_for_granted_is_not_told_as_found() throws IOException {
+    Shell tones =
+        new Shell(Files.createDirectory(folder.resolve("tones"))).at("2026-11-20T09:00:00Z");
+    String sheet = Files.readString(Path.of("sample-trials/latex-on-pine.csv"));
+    String dark =
+        sheet
+            .replaceAll("(?m)^LP-", "LD-")
+            .replace("wall panel latex", "wall panel dark latex")
+            .replace("latex:pale", "latex:dark")
+            .replace(",latex,pale,", ",latex,dark,");
+    assertThat(dark).isNotEqualTo(sheet).contains("dark");
+    Path both = folder.resolve("both.csv");
+    Files.writeString(both, sheet + dark.substring(dark.indexOf('\n') + 1));
+    tones.mustDo(
+        "import %s --rigs sample-trials/rigs.csv --power-checks sample-trials/power-checks.csv --sure"
+            .formatted(both));
+    assertThat(tones.flat("compare latex pine --tone pale --tone dark"))
+        .containsPattern(
+            "A pale coat clears at .* times [^;]*, and both are taken to char at"
+                + " the same dose\\.")
+        .contains("an assumption of the model, which these trials do not test")
+        .doesNotContain("1 times");
+    assertThat(tones.json("compare latex pine --tone pale --tone dark --json"))
+        .containsEntry("char_taken_as_alike", true);
   }
 
   @Test
