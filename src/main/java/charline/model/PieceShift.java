@@ -20,6 +20,9 @@ final class PieceShift implements BoardShift {
   private static final int BISECTIONS = 200;
   private static final double ACCURACY = 1e-6;
 
+  /** Multiples of it fill the interval from 0 to 1 evenly. */
+  private static final double GOLDEN_RATIO = (Math.sqrt(5) - 1) / 2;
+
   private final double[] sigma;
   private final double[] psi;
 
@@ -140,6 +143,8 @@ final class PieceShift implements BoardShift {
 
   /**
    * By how much the board's even-chance doses lie above those of the average board, in ln dose.
+   * Each node stands for all shifts nearer to it than to the next, and each draw takes another of
+   * them; else a tenth of the weight would lie on 0, where every draw has a node.
    *
    * @param drawWeights weights of the draws given the patches
    */
@@ -149,8 +154,10 @@ final class PieceShift implements BoardShift {
     double[] weight = new double[count];
     int k = 0;
     for (int i = 0; i < shifts.length; i++) {
+      double spacing = shifts[i].length > 1 ? shifts[i][1] - shifts[i][0] : 0;
+      double place = i * GOLDEN_RATIO % 1 - 0.5;
       for (int q = 0; q < shifts[i].length; q++) {
-        all[k] = shifts[i][q];
+        all[k] = shifts[i][q] + place * spacing;
         weight[k++] = drawWeights[i] * weights[i][q];
       }
     }

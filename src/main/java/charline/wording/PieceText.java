@@ -5,7 +5,6 @@ import static charline.quantity.Figures.three;
 import charline.answer.PieceAnswer;
 import charline.model.Estimate;
 import charline.model.Event;
-import charline.model.ModelFit;
 import charline.model.PieceFit;
 import charline.model.PieceFits;
 import charline.quantity.Figures;
@@ -55,9 +54,9 @@ public final class PieceText {
   private static String weighing(double paretoK, boolean refitted) {
     return refitted
         ? "The models of the other boards could not be weighed by them (k-hat %s, above %s), so the models were fitted again to all patches."
-            .formatted(Figures.two(paretoK), three(ModelFit.PARETO_K_LIMIT))
+            .formatted(Figures.two(paretoK), three(PieceFit.LARGEST_K_HAT))
         : "They weigh the models of the other boards (k-hat %s, good up to %s)."
-            .formatted(Figures.two(paretoK), three(ModelFit.PARETO_K_LIMIT));
+            .formatted(Figures.two(paretoK), three(PieceFit.LARGEST_K_HAT));
   }
 
   /** What the patches of the piece changed in both models. */

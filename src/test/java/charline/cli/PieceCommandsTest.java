@@ -173,7 +173,7 @@ class PieceCommandsTest {
     String window = "window latex pine --piece \"attic door\"";
     assertThat(fresh.run(window).flat())
         .contains("This piece is unlike your boards: it chars at a lower dose than any of them")
-        .containsPattern("could not be weighed by them \\(k-hat [\\d.]+, above 0.7\\), so the");
+        .containsPattern("could not be weighed by them \\(k-hat [\\d.]+, above 0.5\\), so the");
     assertThat(part(fresh.run(window + " --json").json(), "piece"))
         .containsEntry("unlike", true)
         .containsEntry("refitted", true);

@@ -7,8 +7,11 @@ import charline.exposure.Emission;
 import charline.stat.distribution.Logistic;
 import charline.stat.sampling.WeightedDraws;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -18,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class PieceShiftPropertyTest {
   private static final int SHIFTS = 40_000;
+  private static final int ALIKE = 400;
   private static final double LN_REFERENCE = Math.log(1.2);
 
   /** The parameters of one draw. */
@@ -32,6 +36,10 @@ class PieceShiftPropertyTest {
     }
 
     Posterior posterior() {
+      return posterior(1);
+    }
+
+    Posterior posterior(int alike) {
       double[] draw = {
         tau,
         new Softplus(0.15).coordinate(phi),
@@ -40,7 +48,9 @@ class PieceShiftPropertyTest {
         new Softplus(0.05).coordinate(omega),
       };
       return new Posterior(
-          new WeightedDraws(new double[][] {draw}, new double[] {1}),
+          new WeightedDraws(
+              Collections.nCopies(alike, draw).toArray(double[][]::new),
+              DoubleStream.generate(() -> 1.0 / alike).limit(alike).toArray()),
           LN_REFERENCE,
           Prior.usual(Event.CLEARING, Emission.PULSED),
           new double[0]);
@@ -88,6 +98,41 @@ class PieceShiftPropertyTest {
       assertThat(piece.chance(0, piece.margin(0, asked, 0), 0))
           .isCloseTo(asked, within(1e-4 * Math.min(asked, 1 - asked)));
     }
+  }
+
+  /** Draws that are all alike, so that their shifts are those of one. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 3, 8})
+  void the_limits_of_the_shift_are_those_given_the_patches(int count) {
+    Random random = new Random(20 + count);
+    for (int k = 0; k < 12; k++) {
+      Truth truth = Truth.random(random);
+      List<CensoredPasses> patches = patches(count, truth, random);
+      double[] even = new double[ALIKE];
+      Arrays.fill(even, 1.0 / ALIKE);
+      Estimate shift = PieceShift.of(truth.posterior(ALIKE), patches, noSteps(count)).shift(even);
+
+      double near = 0.1 * truth.omega();
+      assertThat(shift.low()).isCloseTo(quantile(truth, patches, 0.05), within(near));
+      assertThat(shift.median()).isCloseTo(quantile(truth, patches, 0.5), within(near));
+      assertThat(shift.high()).isCloseTo(quantile(truth, patches, 0.95), within(near));
+    }
+  }
+
+  private static double quantile(Truth truth, List<CensoredPasses> patches, double share) {
+    double[] shifts = new double[SHIFTS];
+    double[] weights = new double[SHIFTS];
+    for (int b = 0; b < SHIFTS; b++) {
+      double x = 8 * ((2 * b + 1.0) / SHIFTS - 1);
+      shifts[b] = truth.omega() * x;
+      weights[b] = Math.exp(-x * x / 2);
+      for (CensoredPasses p : patches) {
+        weights[b] *= truth.likelihood(p, shifts[b]);
+      }
+    }
+    double sum = Arrays.stream(weights).sum();
+    return WeightedDraws.quantile(
+        shifts, Arrays.stream(weights).map(w -> w / sum).toArray(), share);
   }
 
   /** ln of the chance of what the patches showed, and the event's chance after it. */
