@@ -100,7 +100,7 @@ public record Precautions(
   }
 
   /** What tests say of lead; coats that need none hold none. */
-  Lead lead() {
+  public Lead lead() {
     List<Optional<SampleResult>> results =
         tests.stream()
             .filter(tested -> tested.substance().equalsIgnoreCase(LEAD))

@@ -76,7 +76,7 @@ public final class QuoteReport {
     quote.price(rates).ifPresent(price -> price(json, price));
     return PrecautionText.put(
         json.put("provisos", ProvisoText.of(found))
-            .put("warnings", QuoteText.warnings(quote))
+            .put("warnings", QuoteText.warnings(answer))
             .put("assumptions", QuoteText.assumptions(quote)),
         answer.window().precautions());
   }
@@ -121,7 +121,7 @@ public final class QuoteReport {
     PrecautionText.headline(answer.window().precautions()).ifPresent(words -> line(text, words));
     standing(found).ifPresent(words -> line(text, words));
     answer.window().piece().ifPresent(piece -> line(text, PieceText.paragraph(piece)));
-    QuoteText.warnings(quote).forEach(warning -> line(text, "CAUTION: " + warning));
+    QuoteText.warnings(answer).forEach(warning -> line(text, "CAUTION: " + warning));
     ProvisoText.of(found).forEach(proviso -> line(text, "MIND: " + proviso));
     coat(subject, found).ifPresent(words -> line(text, words));
     AskedText.of(found, subject.question().job()).ifPresent(words -> line(text, words));

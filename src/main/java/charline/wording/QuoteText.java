@@ -1,5 +1,6 @@
 package charline.wording;
 
+import charline.answer.QuoteAnswer;
 import charline.quantity.Figures;
 import charline.quote.Counts;
 import charline.quote.Lead;
@@ -10,6 +11,7 @@ import charline.quote.Span;
 import charline.quote.Task;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What the hours of a job were worked out from, in words. */
 public final class QuoteText {
@@ -78,7 +80,8 @@ public final class QuoteText {
       case WASTE -> minutes(task, quoting) + ": bags, filters, vacuum";
       case FIRE_WATCH ->
           minutes(task, quoting)
-              + ", after the last pass (NFPA 51B, 2019: 1 hour; name more where a permit or insurer asks for it)";
+              + ", after the last pass (NFPA 51B, 2019: 1 hour; name more where a permit or insurer"
+              + " asks for it)";
     };
   }
 
@@ -149,14 +152,32 @@ public final class QuoteText {
     return Figures.decimals(value, 2);
   }
 
+  /** The same, and where the quote leaves out what the log calls for. */
+  public static List<String> warnings(QuoteAnswer answer) {
+    Quote quote = answer.quote().orElseThrow();
+    List<String> all = new ArrayList<>();
+    boolean free = quote.basis().quoting().lead().equals(Optional.of(Lead.FREE));
+    Lead known = answer.window().precautions().lead();
+    if (free && known != Lead.FREE) {
+      all.add(
+          "Quoted as free of lead, as you said; %s. Containment and clearance are not in these hours: keep the test report with the quote, and record it with the coat."
+              .formatted(
+                  known == Lead.FOUND
+                      ? "a sample in the log found lead"
+                      : "the log has no test of these coats"));
+    }
+    all.addAll(warnings(quote));
+    return all;
+  }
+
   /** Where less time is planned than the cautions ask for, a sentence or two each. */
   public static List<String> warnings(Quote quote) {
     Quoting quoting = quote.basis().quoting();
     List<String> all = new ArrayList<>();
     if (quoting.lead().filter(lead -> lead == Lead.NOT_TESTED).isPresent()) {
       all.add(
-          "Lead: not tested. Containment and clearance are quoted as if it had been found. Have every"
-              + " coat tested by a certified person before the first patch; local codes and"
+          "Lead: not tested. Containment and clearance are quoted as if it had been found. Have"
+              + " every coat tested by a certified person before the first patch; local codes and"
               + " licensed firms come first.");
     }
     if (quoting.lead().filter(lead -> lead == Lead.FOUND).isPresent()) {

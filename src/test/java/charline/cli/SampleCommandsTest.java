@@ -24,6 +24,27 @@ class SampleCommandsTest {
   }
 
   @Test
+  void a_quote_without_lead_work_says_on_whose_word(@TempDir Path quoted) {
+    Shell bench = new Shell(quoted).at("2026-11-01T09:00:00Z");
+    bench.mustDo(
+        "import sample-trials/latex-on-pine.csv --rigs sample-trials/rigs.csv --power-checks"
+            + " sample-trials/power-checks.csv");
+    String quote = "quote latex pine --area 2m2";
+    String said = "Quoted as free of lead, as you said; ";
+    assertThat(bench.flat(quote)).contains("CAUTION: Lead: not tested.").doesNotContain(said);
+    assertThat(bench.flat(quote + " --lead free"))
+        .contains("CAUTION: " + said + "the log has no test of these coats.")
+        .doesNotContain("CAUTION: Lead: not tested.");
+    bench.mustDo("sample add lead found --finish \"wall panel latex\"");
+    assertThat(bench.flat(quote + " --lead free"))
+        .contains("CAUTION: " + said + "a sample in the log found lead.");
+    assertThat(bench.json(quote + " --lead free --json").get("warnings").toString()).contains(said);
+    bench.mustDo("sample void 1 --why \"of another wall\"");
+    bench.mustDo("sample add lead free --finish \"wall panel latex\"");
+    assertThat(bench.flat(quote + " --lead free")).doesNotContain(said);
+  }
+
+  @Test
   void a_result_is_recorded_listed_and_shown() {
     Shell.Result added =
         shell.run(

@@ -81,7 +81,7 @@ public record QuoteView(
           form);
     }
     Quote quote = answer.quote().get();
-    warnings.addAll(0, QuoteText.warnings(quote));
+    warnings.addAll(0, QuoteText.warnings(answer));
     QuoteReport.standing(window.found()).ifPresent(warnings::add);
     return new QuoteView(
         window.found().stratum(),
