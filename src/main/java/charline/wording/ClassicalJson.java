@@ -57,8 +57,7 @@ public final class ClassicalJson {
         .put("at", fit.map(f -> at(judged, f)))
         .put(
             "even_dose",
-            fit.flatMap(ClassicalFit::even)
-                .map(d -> dose(d, outcome.event(), ClassicalRegression.LIMITS)))
+            fit.flatMap(ClassicalFit::even).map(ClassicalJson::dose))
         .put(
             "risk_dose",
             fit.flatMap(ClassicalFit::atRisk)
@@ -89,18 +88,24 @@ public final class ClassicalJson {
         .put(pulsed ? "f0_j_cm2" : "f0_w_cm2", fit.at().intensity());
   }
 
-  private static Json dose(DoseAnswer dose, Event event, double confidence) {
+  /** A dose with its limits on both sides, of {@code limits_confidence}. */
+  private static Json dose(DoseAnswer dose) {
     return limits(
         new Json()
             .put("chance", dose.chance())
             .put("dose_j_cm2", dose.doseJoulesPerCm2())
-            .put("rising", dose.rising())
-            .put("confidence", confidence)
-            .put("bound_is", event == Event.CHAR ? "highest safe dose" : "lowest clearing dose")
-            .put("bound_j_cm2", dose.bound()),
+            .put("rising", dose.rising()),
         "low_j_cm2",
         "high_j_cm2",
         dose.limits());
+  }
+
+  /** The same with a bound on one side. */
+  private static Json dose(DoseAnswer dose, Event event, double confidence) {
+    return dose(dose)
+        .put("confidence", confidence)
+        .put("bound_is", event == Event.CHAR ? "highest safe dose" : "lowest clearing dose")
+        .put("bound_j_cm2", dose.bound());
   }
 
   private static Json limits(Json json, String low, String high, Limits limits) {

@@ -172,6 +172,9 @@ class ClassicalCommandsTest {
     assertThat(part(json, "risk_dose"))
         .containsEntry("chance", 0.05)
         .containsEntry("bound_is", "highest safe dose");
+    assertThat(part(json, "even_dose"))
+        .containsEntry("chance", 0.5)
+        .containsOnlyKeys("chance", "dose_j_cm2", "rising", "low_j_cm2", "high_j_cm2");
     assertThat(part(json, "posterior")).containsEntry("agreement", "agree");
   }
 
