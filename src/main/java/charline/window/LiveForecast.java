@@ -194,6 +194,16 @@ public final class LiveForecast {
     return models.reliable();
   }
 
+  /** The burn-onset model. */
+  public ModelFit charring() {
+    return models.charring();
+  }
+
+  /** The removal model. */
+  public ModelFit clearing() {
+    return models.clearing();
+  }
+
   /** The patches behind it. */
   public Trials trials() {
     return models.trials();

@@ -47,6 +47,7 @@ public final class RiskText {
     line(text, plainly(risk));
     line(text, tried(risk));
     stripes(risk).ifPresent(words -> line(text, "MIND: " + words));
+    way(risk).ifPresent(words -> line(text, words));
     line(text, "Counted: " + RigSetupText.counted(risk.models().evidence()) + ".");
     PlaceText.notCounted(asked.subject()).ifPresent(words -> line(text, words));
     risk.piece()
@@ -62,6 +63,13 @@ public final class RiskText {
     job(asked).ifPresent(words -> line(text, words));
     line(text, bounds(asked));
     return end(text, asked);
+  }
+
+  /** The coat and the way that the figures are for, where the trials mix several. */
+  private static Optional<String> way(RiskAnswer risk) {
+    LiveForecast models = risk.models();
+    return WayText.of(
+        Optional.of(models.charring()), Optional.of(models.clearing()), models.trials().patches());
   }
 
   private static String end(StringBuilder text, AskedRisk asked) {
@@ -263,6 +271,7 @@ public final class RiskText {
             .put("overlap", risk.dialled().strokes().overlap())
             .put("asked", WindowJson.asked(risk.asked()))
             .put("evidence", WindowJson.evidence(risk.models().evidence()))
+            .put("way", way(risk))
             .put("not_counted", PlaceText.json(asked.subject()))
             .put(
                 "setting",

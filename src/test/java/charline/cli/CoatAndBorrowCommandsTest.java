@@ -70,6 +70,15 @@ class CoatAndBorrowCommandsTest {
   }
 
   @Test
+  void a_risk_names_the_coat_that_it_is_for_as_a_window_does() {
+    String risk = "risk latex pine --power 50% --hand 30 --passes 2";
+    assertThat(told(risk)).contains("For a pale coat of 50 um. Found in these trials: pale takes ");
+    assertThat(told(risk + " --tone dark")).contains("For a dark coat of 110 um. Found in ");
+    assertThat(shell.json(risk + " --json").get("way").toString()).startsWith("For a pale coat");
+    assertThat(told("risk varnish ash --power 50% --hand 30")).doesNotContain("Found in these");
+  }
+
+  @Test
   void a_window_is_for_one_tone_and_says_what_tone_was_found_to_count() {
     assertThat(told("window latex pine"))
         .contains("For a pale coat of 50 um. Found in these trials: pale takes ")
