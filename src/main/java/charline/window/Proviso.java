@@ -21,6 +21,15 @@ public sealed interface Proviso {
    */
   record SeamBeyondTrials(int passes, int mostTried) implements Proviso {}
 
+  /**
+   * A patch without tint is clear whether tint is accepted or not, yet the models, which are fitted
+   * apart, are surer of the start setting where none is accepted: few patches were left with tint.
+   *
+   * @param accepting lower bound of the clearing chance with tint accepted
+   * @param without the same without
+   */
+  record TintLeavesLess(double accepting, double without) implements Proviso {}
+
   /** The trials contradict themselves about the coat, so that what is clean may not be. */
   record CoatContradicted(CoatContradiction what) implements Proviso {}
 }

@@ -33,6 +33,8 @@ import java.util.stream.Stream;
  * @param clearingFit the removal model; empty where there is nothing to fit
  * @param piece what the piece that it is for adds; empty where it is for any board
  * @param patches the trials behind it
+ * @param clearsWithoutTint where tint is accepted, yet the models are surer that the start setting
+ *     clears without any: the lower bound of that chance
  */
 public record Recommendation(
     Stratum stratum,
@@ -52,7 +54,8 @@ public record Recommendation(
     Optional<ModelFit> charFit,
     Optional<ModelFit> clearingFit,
     Optional<PieceEvidence> piece,
-    List<Patch> patches) {
+    List<Patch> patches,
+    OptionalDouble clearsWithoutTint) {
   public Recommendation {
     reasons = List.copyOf(reasons);
     nextSteps = List.copyOf(nextSteps);
@@ -87,6 +90,11 @@ public record Recommendation(
         .map(box -> bench.strokes().mostPasses(box.passes()))
         .filter(seam -> seam > mostPassesTried())
         .ifPresent(seam -> all.add(new Proviso.SeamBeyondTrials(seam, mostPassesTried())));
+    clearsWithoutTint.ifPresent(
+        without ->
+            all.add(
+                new Proviso.TintLeavesLess(
+                    chosen.orElseThrow().start().clearChanceLower(), without)));
     clearingFit.ifPresent(
         fit ->
             CoatContradiction.in(patches, fit)

@@ -1,13 +1,16 @@
 package charline.window;
 
+import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.ModelFit;
+import charline.model.PieceFit;
 import charline.model.PieceFits;
 import charline.model.PriorSet;
 import charline.model.Trials;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Finds the window of a stratum, or says why there is none.
@@ -15,6 +18,9 @@ import java.util.Optional;
  * @param fitter fits the two models
  */
 public record WindowFinder(Fitter fitter) {
+  /** Two bounds that differ by less were told apart by the draws alone. */
+  private static final double NOTICED = 0.01;
+
   /** Below this chance that any window exists the answer is "none". */
   static final double HOPELESS = 0.2;
 
@@ -158,7 +164,30 @@ public record WindowFinder(Fitter fitter) {
         Optional.of(charFit),
         Optional.of(clearing),
         onPiece,
-        counted.patches());
+        counted.patches(),
+        chosen
+            .map(box -> surerWithoutTint(models, box.start(), asked))
+            .orElse(OptionalDouble.empty()));
+  }
+
+  /** Fits the removal model a second time, which is asked for where tint is accepted alone. */
+  private OptionalDouble surerWithoutTint(
+      CheckedModels models, Forecast start, Requirements asked) {
+    if (!asked.acceptTint()) {
+      return OptionalDouble.empty();
+    }
+    Trials strict = models.trials().acceptingTint(false);
+    ModelFit fit =
+        models
+            .piece()
+            .map(own -> PieceFit.of(fitter, strict, Event.CLEARING, own.board().id()).piece())
+            .orElseGet(() -> fitter.fit(strict, Event.CLEARING));
+    double lower =
+        PredictedChance.of(fit, start.doseJoulesPerCm2(), start.intensity(), start.passes())
+            .lower(asked.confidence());
+    return lower > start.clearChanceLower() + NOTICED
+        ? OptionalDouble.of(lower)
+        : OptionalDouble.empty();
   }
 
   /**

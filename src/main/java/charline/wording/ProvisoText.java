@@ -22,6 +22,10 @@ public final class ProvisoText {
     if (proviso instanceof Proviso.CoatContradicted coat) {
       return CoatContradictionText.of(coat.what());
     }
+    if (proviso instanceof Proviso.TintLeavesLess tint) {
+      return "With tint accepted the start setting clears at least %s, without it %s: a patch without tint is clear either way, so too few were left with tint to tell. Ask without accepting it."
+          .formatted(Figures.atLeast(tint.accepting()), Figures.atLeast(tint.without()));
+    }
     Proviso.SeamBeyondTrials seam = (Proviso.SeamBeyondTrials) proviso;
     return "A seam between two strokes gets %s, and no patch was read beyond %d: burn one to %d passes without a rest, or let each stroke cool before the next."
         .formatted(Figures.passes(seam.passes()), seam.mostTried(), seam.passes());

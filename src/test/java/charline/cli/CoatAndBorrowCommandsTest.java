@@ -78,6 +78,20 @@ class CoatAndBorrowCommandsTest {
     assertThat(told("risk varnish ash --power 50% --hand 30")).doesNotContain("Found in these");
   }
 
+  /** Two models fitted apart may say that what is easier is less likely; that is no finding. */
+  @Test
+  void accepting_tint_that_leaves_less_is_named() {
+    String said =
+        "a patch without tint is clear either way, so too few were left with tint to tell";
+    assertThat(told("window varnish ash --accept-tint"))
+        .containsPattern("MIND: With tint accepted the start setting clears at least \\d+ %, ")
+        .contains(said);
+    assertThat(told("window varnish ash")).doesNotContain(said);
+    assertThat(told("window shellac oak --accept-tint")).doesNotContain(said);
+    assertThat(shell.json("window varnish ash --accept-tint --json").get("provisos").toString())
+        .contains(said);
+  }
+
   @Test
   void a_window_is_for_one_tone_and_says_what_tone_was_found_to_count() {
     assertThat(told("window latex pine"))

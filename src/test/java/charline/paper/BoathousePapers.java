@@ -155,7 +155,8 @@ final class BoathousePapers {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        patches);
+        patches,
+        OptionalDouble.empty());
   }
 
   private static List<Reason> reasons(Verdict verdict) {

@@ -241,7 +241,8 @@ class MapPictureTest {
                 r.charFit(),
                 r.clearingFit(),
                 Optional.empty(),
-                patches),
+                patches,
+                OptionalDouble.empty()),
             MapPicture.USUAL_PLOT_HEIGHT)
         .orElseThrow();
   }

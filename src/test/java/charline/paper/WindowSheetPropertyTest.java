@@ -149,7 +149,8 @@ class WindowSheetPropertyTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            List.of());
+            List.of(),
+            OptionalDouble.empty());
 
     assertThat(sheet(bare))
         .contains("No setting of this rig lies within", "No map: the models could not be fitted")
@@ -191,7 +192,8 @@ class WindowSheetPropertyTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            List.of());
+            List.of(),
+            OptionalDouble.empty());
     String html = sheet(continuous);
 
     assertThat(html).contains("CW on wood is not recommended");
@@ -233,7 +235,8 @@ class WindowSheetPropertyTest {
         r.charFit(),
         r.clearingFit(),
         Optional.empty(),
-        r.patches());
+        r.patches(),
+        OptionalDouble.empty());
   }
 
   /** The same with every text that a person can type turned into an attack. */
@@ -261,7 +264,8 @@ class WindowSheetPropertyTest {
         r.charFit(),
         r.clearingFit(),
         Optional.empty(),
-        r.patches().stream().map(WindowSheetPropertyTest::hostile).toList());
+        r.patches().stream().map(WindowSheetPropertyTest::hostile).toList(),
+        OptionalDouble.empty());
   }
 
   private static Rig hostile(Rig rig) {

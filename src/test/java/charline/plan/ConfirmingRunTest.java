@@ -69,7 +69,8 @@ class ConfirmingRunTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            List.of(patch));
+            List.of(patch),
+            OptionalDouble.empty());
     return new ConfirmingRun(found, null, null)
         .run(new Trials(Stratum.of(patch), List.of(patch), false));
   }

@@ -171,6 +171,7 @@ class OverlapPropertyTest {
                 p ->
                     Pieces.withReadings(
                         p, p.readings().stream().filter(r -> r.passes() <= passes).toList()))
-            .toList());
+            .toList(),
+        OptionalDouble.empty());
   }
 }
