@@ -40,7 +40,7 @@ public final class WaysReport {
   private static final int SHOPS = 100;
 
   /** No shop before this one may be judged here: they served to choose the prior and the rules. */
-  private static final int FIRST_SHOP = 30_000;
+  private static final int FIRST_SHOP = 40_000;
 
   private static final double FACTOR = 1.8;
   private static final int PASSES = 2;
