@@ -75,7 +75,7 @@ final class QuestionReader {
       at += understood(at);
     }
     requireOneList();
-    requireDenied("the end");
+    requireDenied("Nothing follows that could be left out");
     Condition condition = Clauses.joined(pieces);
     Clauses.requirePossible(condition);
     if (wish.purpose == Purpose.BEST
@@ -100,16 +100,18 @@ final class QuestionReader {
     return Optional.empty();
   }
 
-  /** Refuses a not or except that would deny what comes further on, or nothing. */
-  void requireDenied(String by) {
+  /**
+   * Refuses a not or except that would deny what comes further on, or nothing.
+   *
+   * @param otherwise what is the trouble then, as the beginning of a sentence
+   */
+  void requireDenied(String otherwise) {
     int last = pieces.size() - 1;
     while (last >= 0 && pieces.get(last) instanceof Joint) {
       last--;
     }
     if (last >= 0 && pieces.get(last) instanceof Denial) {
-      throw Refusal.usage(
-          "I cannot leave out %s; name what is to be left out, such as \"except oak\"."
-              .formatted(by));
+      throw Refusal.usage(otherwise + "; name what is to be left out, such as \"except oak\".");
     }
   }
 

@@ -22,7 +22,7 @@ final class Superlatives {
     }
     int taken = ranking(sense, at, length);
     if (reader.wish().ranking.isPresent()) {
-      reader.requireDenied("\"%s\"".formatted(reader.phrase(at, length)));
+      reader.requireDenied("I cannot leave \"%s\" out".formatted(reader.phrase(at, length)));
     }
     if (first && reader.word(before).equals("from")) {
       reader.wish().ranking = reader.wish().ranking.map(r -> r.limitedTo(0));

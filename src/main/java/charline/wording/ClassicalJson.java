@@ -55,9 +55,7 @@ public final class ClassicalJson {
             "passes_by_share",
             fit.map(ClassicalFit::passes).filter(p -> !p.isEmpty()).map(PassesByShareText::json))
         .put("at", fit.map(f -> at(judged, f)))
-        .put(
-            "even_dose",
-            fit.flatMap(ClassicalFit::even).map(ClassicalJson::dose))
+        .put("even_dose", fit.flatMap(ClassicalFit::even).map(ClassicalJson::dose))
         .put(
             "risk_dose",
             fit.flatMap(ClassicalFit::atRisk)
