@@ -26,6 +26,7 @@ final class ExclusionWords {
   private static final Set<String> OTHER = Set.of("other", "others", "else", "different");
   private static final Set<String> ARTICLES =
       Set.of("the", "those", "that", "these", "ones", "a", "an");
+  private static final Set<String> RANGE = Set.of("range", "window", "span");
   private static final Set<String> FAILING =
       Set.of("fail", "fails", "failed", "failing", "unable", "refused", "refuses");
 
@@ -120,17 +121,16 @@ final class ExclusionWords {
             .formatted(at + 1 < reader.size() ? reader.whole(at + 1).typed() : ""));
   }
 
-  /** "Outside 40 to 60 %", "outside of march"; elsewhere it is a place. */
+  /** "Outside 40 to 60 %", "out of the range 40 to 60 %"; elsewhere it is a place. */
   private int outside(int at) {
     int next = at + 1;
-    if (reader.word(at).equals("out") && !reader.word(next).equals("of")) {
-      return 0;
-    }
+    boolean ofRange = reader.word(at).equals("outside");
     while (Set.of("of", "the", "range", "window", "span", "between").contains(reader.word(next))) {
+      ofRange |= RANGE.contains(reader.word(next));
       next++;
     }
-    if (!reader.isNumber(next) && !reader.timeAt(next)) {
-      return 0;
+    if (!ofRange || !reader.isNumber(next) && !reader.timeAt(next)) {
+      return 0; // "2 out of 3 passes"
     }
     reader.add(Denial.NOT);
     return reader.word(next - 1).equals("between") ? next - 1 - at : next - at;

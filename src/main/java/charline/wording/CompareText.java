@@ -318,6 +318,7 @@ public record CompareText(CompareAnswer answer) {
         .put("patches", of.side().ownPatches())
         .put("passes", of.side().passes())
         .put("verdict", of.found().verdict().word())
+        .put("room_ratio", WindowJson.estimate(room.ratio()))
         .put("char_dose_j_cm2", WindowJson.estimate(room.charDose()))
         .put("clear_dose_j_cm2", WindowJson.estimate(room.clearDose()))
         .put("room", WindowJson.estimate(room.lnRoom()))

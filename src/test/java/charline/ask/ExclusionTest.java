@@ -61,6 +61,8 @@ class ExclusionTest {
           char rather than residue            | char and no residue
           power outside 40 to 60 %            | power not between 40 and 60 %
           outside the range 40 to 60 %        | not between 40 and 60 %
+          out of the range 40 to 60 %         | not between 40 and 60 %
+          clean out of 3 passes               | clean of 3 passes
           outside september                   | not in september
           latex outside of september          | latex not in september
           failed to clear                     | did not clear
