@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
@@ -76,6 +80,22 @@ class DamagedLogTest {
   @Test
   void noise_anywhere_never_brings_a_command_down() throws IOException {
     assertThat(named(300, 1, new Random(6))).isPositive();
+  }
+
+  /** Flyway alone reads all of it, and says so in its own way. */
+  @Test
+  void a_damaged_table_of_versions_is_named() throws SQLException {
+    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+        Statement statement = connection.createStatement()) {
+      statement.execute(
+          "UPDATE flyway_schema_history SET installed_on = 'noon' WHERE installed_rank = 1");
+    }
+    for (String line : List.of("check", "find")) {
+      Shell.Result result = shell.run(line);
+      assertThat(result.err()).as(line).doesNotContain("has a fault", "Exception");
+      assertThat(result.code()).as(line).isIn(0, 3);
+    }
+    assertThat(shell.run("check").err()).contains("boathouse.db");
   }
 
   @Test

@@ -6,6 +6,7 @@ import charline.refusal.Refusal;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 
@@ -23,8 +24,13 @@ public final class Migrations {
 
   /** Brings the schema to a version. */
   public static void apply(Path file, int version) {
+    asked(file, "be upgraded", () -> flyway(file, version).migrate());
+  }
+
+  /** Work of Flyway's, whose failures are mostly those of the file. */
+  private static <T> T asked(Path file, String what, Supplier<T> work) {
     try {
-      flyway(file, version).migrate();
+      return work.get();
     } catch (FlywayException e) {
       for (Throwable cause = e; cause != null; cause = cause.getCause()) {
         if (cause instanceof SQLException sql) {
@@ -32,8 +38,8 @@ public final class Migrations {
         }
       }
       throw Refusal.data(
-          "The log %s cannot be upgraded (%s); it was not changed."
-              .formatted(file, e.getMessage().lines().findFirst().orElse("")),
+          "The log %s cannot %s (%s); it was not changed."
+              .formatted(file, what, e.getMessage().lines().findFirst().orElse("")),
           e);
     }
   }
@@ -50,7 +56,9 @@ public final class Migrations {
 
   /** What differs between the steps that made this log and those that this program knows. */
   public static List<String> unknownTo(Path file) {
-    return flyway(file, NEWEST).validateWithResult().invalidMigrations.stream()
+    return asked(
+            file, "be checked", () -> flyway(file, NEWEST).validateWithResult().invalidMigrations)
+        .stream()
         .map(
             m ->
                 "Step %s of the log's schema differs from the one in this charline."
