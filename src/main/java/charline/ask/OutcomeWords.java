@@ -64,6 +64,11 @@ final class OutcomeWords {
           "nobody",
           "everybody");
 
+  private static final Set<String> BEFORE_IT =
+      Set.of(
+          "it", "they", "is", "are", "was", "were", "came", "come", "got", "all", "the", "they're",
+          "been", "any", "some", "of", "had", "has");
+
   /** After these, "only" is about what they say. */
   private static final Set<String> ONLY_THEN =
       Set.of("after", "at", "with", "from", "above", "below", "over", "under", "in", "when", "if");
@@ -282,6 +287,15 @@ final class OutcomeWords {
       reader.add(Piece.Once.EVER);
     }
     return length;
+  }
+
+  /** Where an outcome stands after "it is", "they came" and the like; the place itself if none. */
+  static int from(QuestionReader reader, int at) {
+    int next = at;
+    while (BEFORE_IT.contains(reader.word(next)) && length(reader, next) == 0) {
+      next++;
+    }
+    return next;
   }
 
   /** Words of the longest phrase at a place that means an outcome, 0 where none does. */

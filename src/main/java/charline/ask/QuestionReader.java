@@ -25,7 +25,6 @@ import charline.trial.Mark;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -74,7 +73,7 @@ final class QuestionReader {
       }
       at += understood(at);
     }
-    requireOneList();
+    Superlatives.requireOneList(this);
     requireDenied("Nothing follows that could be left out");
     Condition condition = Clauses.joined(pieces);
     Clauses.requirePossible(condition);
@@ -112,22 +111,6 @@ final class QuestionReader {
     }
     if (last >= 0 && pieces.get(last) instanceof Denial) {
       throw Refusal.usage(otherwise + "; name what is to be left out, such as \"except oak\".");
-    }
-  }
-
-  /** One list is given, not one for each board. */
-  private void requireOneList() {
-    for (int i = 0; i + 1 < words.size(); i++) {
-      if (wish.ranking().filter(r -> r.limit() > 0).isPresent()
-          && Set.of("each", "every", "per").contains(word(i))
-          && Set.of(
-                  "board", "rig", "wood", "finish", "coating", "coat", "family", "job", "person",
-                  "day", "week", "month", "outcome", "species")
-              .contains(word(i + 1))) {
-        throw Refusal.usage(
-            "I cannot pick for \"%s %s\", only from all patches together; ask for one at a time."
-                .formatted(word(i), word(i + 1)));
-      }
     }
   }
 
@@ -211,13 +194,8 @@ final class QuestionReader {
     if (time.isPresent()) {
       return time(at, time.get());
     }
-    int outcome = at + 1;
-    while (Set.of("it", "they", "is", "was", "were", "came", "come", "got", "all", "the", "they're")
-        .contains(word(outcome))) {
-      outcome++;
-    }
     if (Set.of("until", "till", "before").contains(word(at))
-        && OutcomeWords.isOutcome(word(outcome))) {
+        && OutcomeWords.isOutcome(word(OutcomeWords.from(this, at + 1)))) {
       return 1; // "until it is clean"
     }
     if (TimePhrase.needsTime(word(at))) {
@@ -260,7 +238,7 @@ final class QuestionReader {
   /** Bare months, words of conditions and notes; all else is refused. */
   private int rest(int at) {
     OptionalInt count = PlainWords.counted(word(at));
-    if (count.isPresent() && at + 1 < words.size() && countFollows(at)) {
+    if (count.isPresent() && at + 1 < words.size() && Superlatives.countFollows(this, at)) {
       wish.count = count;
       return 1;
     }
@@ -304,27 +282,6 @@ final class QuestionReader {
       remark("A stroke between coatings is read as the first over the second.");
       add(Lie.OVER);
     }
-  }
-
-  /** "3 fastest", "2 patches": a number that counts patches. */
-  private boolean countFollows(int at) {
-    String next = word(at + 1);
-    Set<Sense> counting =
-        EnumSet.of(
-            Sense.LAST,
-            Sense.FIRST,
-            Sense.LOWEST,
-            Sense.HIGHEST,
-            Sense.FASTEST,
-            Sense.SLOWEST,
-            Sense.HOTTEST,
-            Sense.COOLEST,
-            Sense.DEEPEST,
-            Sense.SHALLOWEST,
-            Sense.BEST);
-    return Filler.isPatches(next)
-        || Sense.of(next).filter(counting::contains).isPresent()
-        || Sense.of(phrase(at + 1, 2)).filter(counting::contains).isPresent();
   }
 
   private int quoted(int at) {

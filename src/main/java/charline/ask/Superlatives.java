@@ -1,6 +1,8 @@
 package charline.ask;
 
 import charline.log.search.Amount;
+import charline.refusal.Refusal;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -8,6 +10,26 @@ import java.util.Set;
 
 /** Reads "the lowest dose", "the last 5", "sorted by power" and the like. */
 final class Superlatives {
+  /** What a number before it counts. */
+  private static final Set<Sense> COUNTED =
+      EnumSet.of(
+          Sense.LAST,
+          Sense.FIRST,
+          Sense.LOWEST,
+          Sense.HIGHEST,
+          Sense.FASTEST,
+          Sense.SLOWEST,
+          Sense.HOTTEST,
+          Sense.COOLEST,
+          Sense.DEEPEST,
+          Sense.SHALLOWEST,
+          Sense.BEST);
+
+  private static final Set<String> LISTED =
+      Set.of(
+          "board", "rig", "wood", "finish", "coating", "coat", "family", "job", "person", "day",
+          "week", "month", "outcome", "species");
+
   private final QuestionReader reader;
 
   Superlatives(QuestionReader reader) {
@@ -165,5 +187,26 @@ final class Superlatives {
       return length + 1;
     }
     return 0;
+  }
+
+  /** "3 fastest", "2 patches": whether a number counts patches. */
+  static boolean countFollows(QuestionReader reader, int at) {
+    String next = reader.word(at + 1);
+    return Filler.isPatches(next)
+        || Sense.of(next).filter(COUNTED::contains).isPresent()
+        || Sense.of(reader.phrase(at + 1, 2)).filter(COUNTED::contains).isPresent();
+  }
+
+  /** One list is given, not one for each board. */
+  static void requireOneList(QuestionReader reader) {
+    boolean limited = reader.wish().ranking().filter(r -> r.limit() > 0).isPresent();
+    for (int i = 0; limited && i + 1 < reader.size(); i++) {
+      if (Set.of("each", "every", "per").contains(reader.word(i))
+          && LISTED.contains(reader.word(i + 1))) {
+        throw Refusal.usage(
+            "I cannot pick for \"%s %s\", only from all patches together; ask for one at a time."
+                .formatted(reader.word(i), reader.word(i + 1)));
+      }
+    }
   }
 }

@@ -24,11 +24,6 @@ final class VagueWords {
 
   private static final Set<String> ORDER = Set.of("before", "after", "once", "since");
 
-  private static final Set<String> BETWEEN =
-      Set.of(
-          "it", "they", "is", "are", "was", "were", "came", "come", "got", "all", "the", "they're",
-          "been", "any", "some", "of", "had", "has");
-
   private static final String BOTH_ENDS =
       "Write both ends in place of \"%s\", such as 55 to 65 %%.";
 
@@ -54,10 +49,7 @@ final class VagueWords {
   /** Refuses what starts at a word if it is of these. */
   void refuse(int at) {
     String word = reader.word(at);
-    int next = at + 1;
-    while (BETWEEN.contains(reader.word(next)) && OutcomeWords.length(reader, next) == 0) {
-      next++;
-    }
+    int next = OutcomeWords.from(reader, at + 1);
     int outcome = OutcomeWords.length(reader, next);
     if (NEARLY.contains(word) && outcome > 0) {
       throw Refusal.usage(

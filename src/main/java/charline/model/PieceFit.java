@@ -27,8 +27,8 @@ public record PieceFit(
 
   /**
    * Below it the variance of the weights is finite, and bounds far out in a tail are as steady as
-   * those of a fit (Vehtari et al. 2024, section 3.2.4); up to 0.7 means still are. At 0.55 a bound
-   * on char came out 3 % too low.
+   * those of a fit (Vehtari et al. 2024); up to 0.7 means still are. At 0.55 a bound on char came
+   * out 3 % too low.
    */
   public static final double LARGEST_K_HAT = 0.5;
 

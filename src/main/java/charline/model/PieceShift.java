@@ -144,7 +144,7 @@ final class PieceShift implements BoardShift {
   /**
    * By how much the board's even-chance doses lie above those of the average board, in ln dose.
    * Each node stands for all shifts nearer to it than to the next, and each draw takes another of
-   * them; else a tenth of the weight would lie on 0, where every draw has a node.
+   * them; else all draws would share a node at 0, and limits would jump to it.
    *
    * @param drawWeights weights of the draws given the patches
    */

@@ -64,6 +64,11 @@ class PowerChecksCommandsTest {
     }
     shell.mustDo("rig check amend Gull last --at 2026-10-21");
     assertThat(out("patch show last --json")).contains("\"delivered_w\" : 120");
+    shell.mustDo("rig check amend Gull last --at 2026-10-20");
+    assertThat(out("patch show P-0001 --json"))
+        .contains("2026-10-20T08:00")
+        .contains("\"delivered_w\" : 90");
+    shell.mustDo("rig check amend Gull last --at 2026-10-21");
 
     Path sheet = folder.resolve("day.csv");
     Files.writeString(sheet, "rig,checked_at,power_pct,metered_w\nGull,2026-10-20,100,150\n");

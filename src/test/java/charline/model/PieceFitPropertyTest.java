@@ -71,6 +71,16 @@ class PieceFitPropertyTest {
     assertThat(fit.shift().high()).isNegative();
   }
 
+  /** Means would still be right at such a k-hat; bounds are not. */
+  @Test
+  void a_weighting_that_few_draws_carry_is_not_trusted_with_a_bound() {
+    Trials trials = trials(Scenario.usual().withBoardSpread(0.5), 6);
+    PieceFit fit = PieceFit.of(FITTER, trials, Event.CHAR, trials.patches().get(0).board().id());
+
+    assertThat(fit.kHat()).isBetween(PieceFit.LARGEST_K_HAT, ModelFit.PARETO_K_LIMIT);
+    assertThat(fit.refitted()).isTrue();
+  }
+
   @Test
   void a_piece_without_patches_is_a_new_board() {
     Trials trials = trials(Scenario.usual(), 1);
