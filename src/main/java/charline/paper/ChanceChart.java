@@ -41,7 +41,7 @@ public record ChanceChart(
   public static final int WIDTH = 640;
 
   public static final int HEIGHT = 380;
-  public static final int LEFT = 68;
+  public static final int LEFT = 80;
   public static final int RIGHT = 624;
   public static final int TOP = 16;
   public static final int BOTTOM = 324;
