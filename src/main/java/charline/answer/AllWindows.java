@@ -7,11 +7,13 @@ import java.util.List;
 /**
  * The windows of every stratum.
  *
- * @param answers one for each stratum that can be judged, the one with most patches first
+ * @param answers what was kept of each that can be judged, the one with most patches first
  * @param barred strata that the beam stays off
  * @param skipped strata that cannot, which do not keep the others back
+ * @param anyWindow whether one of the answers is a window
  */
-public record AllWindows(List<WindowAnswer> answers, List<Barred> barred, List<Skipped> skipped) {
+public record AllWindows<T>(
+    List<T> answers, List<Barred> barred, List<Skipped> skipped, boolean anyWindow) {
   public AllWindows {
     answers = List.copyOf(answers);
     barred = List.copyOf(barred);
@@ -31,9 +33,4 @@ public record AllWindows(List<WindowAnswer> answers, List<Barred> barred, List<S
    * @param reason what is missing
    */
   public record Skipped(Stratum stratum, Refusal reason) {}
-
-  /** True where there is a window of any. */
-  public boolean anyWindow() {
-    return answers.stream().anyMatch(WindowAnswer::isWindow);
-  }
 }

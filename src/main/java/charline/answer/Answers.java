@@ -36,6 +36,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 
 /** Answers questions from the trials of a log, which are read once. */
 public final class Answers {
@@ -153,14 +154,15 @@ public final class Answers {
     return windows.of(subject, FoundWindow.of(found), applicability);
   }
 
-  /** The windows of every stratum, or of those with the light of the rig that is asked about. */
-  public AllWindows windows(TrialQuestion question) {
-    return windows(question, WorkWatch.NONE);
-  }
-
-  /** The same, telling how far it is. */
-  public AllWindows windows(TrialQuestion question, WorkWatch progress) {
-    return windows.all(question, progress);
+  /**
+   * The windows of every stratum, or of those with the light of the rig that is asked about.
+   *
+   * @param progress is told how far it is
+   * @param view what is kept of an answer, as its models take megabytes; called by several threads
+   */
+  public <T> AllWindows<T> windows(
+      TrialQuestion question, WorkWatch progress, Function<WindowAnswer, T> view) {
+    return windows.all(question, progress, view);
   }
 
   /** A window with how much it owes to the priors. */

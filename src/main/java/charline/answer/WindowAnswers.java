@@ -3,21 +3,21 @@ package charline.answer;
 import charline.log.Logbook;
 import charline.model.Trials;
 import charline.model.borrow.Borrowing;
-import charline.plan.NextPatches;
 import charline.progress.WorkWatch;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.window.JobRisk;
-import charline.window.Recommendation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 
 /**
  * Windows, each with all that is said beside it.
@@ -30,35 +30,52 @@ record WindowAnswers(
   /** With as many patches as this, borrowing hardly moves an answer (reports/pooling.md). */
   private static final int ENOUGH_OF_ITS_OWN = 18;
 
+  /**
+   * What the log says beside a window. A log answers one thread alone, so it is asked before
+   * windows are found side by side.
+   *
+   * @param boards those that the next patches may go on
+   */
+  private record Beside(
+      List<Board> boards,
+      Precautions precautions,
+      Optional<BorrowOffer> offer,
+      List<NearWood> nearWoods) {}
+
   /** Of a case whose window was found already. */
   WindowAnswer of(TrialCase subject, FoundWindow window, Applicability applicability) {
-    return of(
-        subject,
-        window,
-        applicability,
-        patches.after(subject, window, patches.boards(subject, PatchesWanted.USUAL)));
+    return of(subject, window, applicability, beside(subject, window.found().patches()));
+  }
+
+  private Beside beside(TrialCase subject, List<Patch> counted) {
+    Precautions known = Precautions.of(log, counted);
+    known.requireOpen();
+    return new Beside(
+        patches.boards(subject, PatchesWanted.USUAL), known, offer(subject), nearWoods(subject));
   }
 
   private WindowAnswer of(
-      TrialCase subject, FoundWindow window, Applicability applicability, NextPatches next) {
-    Recommendation found = window.found();
-    Precautions known = Precautions.of(log, found.patches());
-    known.requireOpen();
+      TrialCase subject, FoundWindow window, Applicability applicability, Beside beside) {
     return new WindowAnswer(
         subject,
-        found,
+        window.found(),
         applicability,
-        next,
-        known,
-        subject.question().job().flatMap(limit -> JobRisk.of(found, limit)),
-        offer(subject),
-        nearWoods(subject),
+        patches.after(subject, window, beside.boards()),
+        beside.precautions(),
+        subject.question().job().flatMap(limit -> JobRisk.of(window.found(), limit)),
+        beside.offer(),
+        beside.nearWoods(),
         recommender.piece(subject, window),
         recommender.boards(subject));
   }
 
-  /** Of every stratum, or of those with the light of the rig that is asked about. */
-  AllWindows all(TrialQuestion question, WorkWatch progress) {
+  /**
+   * Of every stratum, or of those with the light of the rig that is asked about.
+   *
+   * @param view what is kept of an answer, as its models take megabytes; called by several threads
+   */
+  <T> AllWindows<T> all(
+      TrialQuestion question, WorkWatch progress, Function<WindowAnswer, T> view) {
     if (strata.patches().isEmpty()) {
       throw Refusal.nothingFound("The log has no patches yet, so there is nothing to judge.");
     }
@@ -84,33 +101,27 @@ record WindowAnswers(
                 skipped.add(new AllWindows.Skipped(e.getKey(), reason));
               }
             });
-    record Asked(TrialCase subject, List<Board> boards) {}
-    record Judged(
-        TrialCase subject, FoundWindow window, Applicability applicability, NextPatches next) {}
+    record Asked(TrialCase subject, Beside beside) {}
     AtomicInteger done = new AtomicInteger();
-    List<Judged> judged =
+    AtomicBoolean anyWindow = new AtomicBoolean();
+    List<T> views =
         subjects.stream()
-            .map(s -> new Asked(s, patches.boards(s, PatchesWanted.USUAL)))
+            .map(s -> new Asked(s, beside(s, s.trials().patches())))
             .toList()
             .parallelStream()
             .map(
                 asked -> {
                   TrialCase s = asked.subject();
-                  FoundWindow window = recommender.window(s);
-                  Judged each =
-                      new Judged(
-                          s,
-                          FoundWindow.of(
-                              window.found()), // what it came from is as large as the log
-                          recommender.applicability(s),
-                          patches.after(s, window, asked.boards()));
+                  WindowAnswer answer =
+                      of(s, recommender.window(s), recommender.applicability(s), asked.beside());
+                  if (answer.isWindow()) {
+                    anyWindow.set(true);
+                  }
                   progress.at("Finding windows", done.incrementAndGet(), subjects.size());
-                  return each;
+                  return view.apply(answer);
                 })
             .toList();
-    List<WindowAnswer> answers =
-        judged.stream().map(j -> of(j.subject(), j.window(), j.applicability(), j.next())).toList();
-    return new AllWindows(answers, barred, skipped);
+    return new AllWindows<>(views, barred, skipped, anyWindow.get());
   }
 
   /** Trials of the same coat and light on near woods, which are not counted. */

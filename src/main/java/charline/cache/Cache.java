@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
@@ -27,12 +28,16 @@ public final class Cache implements AutoCloseable {
   private static final long MOST_BYTES = 128L << 20;
   private static final long LONGEST_WAIT_SECONDS = 5;
 
+  /** Each value holds megabytes, and writing them may take longer than finding them. */
+  private static final int MOST_WAITING = 64;
+
   /** Looking through the folder takes longer than writing one file. */
   private static final int WRITTEN_BETWEEN = 64;
 
   private final Optional<CacheFolder> folder;
   private final Map<Class<?>, Form<?, ?>> forms = new HashMap<>();
   private final Map<String, Object> toWrite = new ConcurrentHashMap<>();
+  private final Semaphore roomToWait = new Semaphore(MOST_WAITING);
   private ExecutorService writer;
   private byte[] build;
 
@@ -121,7 +126,15 @@ public final class Cache implements AutoCloseable {
     }
   }
 
-  private synchronized void keep(String name, Basis from, Object value) {
+  private void keep(String name, Basis from, Object value) {
+    roomToWait.acquireUninterruptibly();
+    if (!handOver(name, from, value)) {
+      roomToWait.release();
+    }
+  }
+
+  /** Hands a value over to the thread that writes, unless all was written and that has ended. */
+  private synchronized boolean handOver(String name, Basis from, Object value) {
     if (writer == null) {
       writer =
           Executors.newSingleThreadExecutor(
@@ -131,10 +144,12 @@ public final class Cache implements AutoCloseable {
                 return thread;
               });
     }
-    if (!writer.isShutdown()) {
-      toWrite.put(name, value);
-      writer.execute(() -> write(name, from, value));
+    if (writer.isShutdown()) {
+      return false;
     }
+    toWrite.put(name, value);
+    writer.execute(() -> write(name, from, value));
+    return true;
   }
 
   private void write(String name, Basis from, Object value) {
@@ -151,6 +166,7 @@ public final class Cache implements AutoCloseable {
       broken = true; // a full disk, or a folder of somebody else: nothing is kept from now on
     } finally {
       toWrite.remove(name);
+      roomToWait.release();
     }
   }
 

@@ -3,6 +3,7 @@ package charline.wording;
 import static charline.quantity.Figures.plain;
 
 import charline.answer.AllWindows;
+import charline.answer.WindowAnswer;
 import charline.quantity.Figures;
 import charline.window.Box;
 import charline.window.Recommendation;
@@ -15,17 +16,33 @@ public final class WindowList {
   private WindowList() {}
 
   /**
-   * A line.
+   * What the list shows of one answer.
    *
-   * @param found the answer
-   * @param validity whether it may be used
+   * @param cells of its row, in the order of the columns
+   * @param validity whether its window may be used; empty where there is none
    */
-  record Line(Recommendation found, ApplicabilityText validity) {
+  public record Line(List<String> cells, Optional<ApplicabilityText> validity) {
+    /** Of an answer, which is not kept. */
+    public static Line of(WindowAnswer answer) {
+      Recommendation found = answer.found();
+      ApplicabilityText validity = ApplicabilityText.of(answer.applicability());
+      Optional<Box> box = found.chosen();
+      return new Line(
+          List.of(
+              verdict(found, validity),
+              String.valueOf(found.evidence().patches()),
+              box.map(b -> plain(b.start().powerPercent())).orElse("-"),
+              box.map(b -> Figures.three(b.start().speedMillimetresPerSecond())).orElse("-"),
+              box.map(b -> String.valueOf(b.passes())).orElse("-"),
+              found.stratum().words()),
+          box.map(b -> validity));
+    }
+
     /**
      * A verdict that no window hangs on is not marked, and one that is not valid any more has no
      * standing.
      */
-    private String verdict() {
+    private static String verdict(Recommendation found, ApplicabilityText validity) {
       String mark = found.chosen().isPresent() ? validity.mark() : "";
       return VerdictText.of(found, validity.validity()) + (mark.isEmpty() ? "" : ", " + mark);
     }
@@ -37,40 +54,20 @@ public final class WindowList {
    * @param record how this face records a sample
    * @param hints how what it suggests is done on this face
    */
-  public static String of(AllWindows all, String record, FaceHints hints) {
-    return text(
-        all.barred(),
-        record,
-        hints,
-        all.answers().stream()
-            .map(answer -> new Line(answer.found(), ApplicabilityText.of(answer.applicability())))
-            .toList());
-  }
-
-  private static String text(
-      List<AllWindows.Barred> barred, String record, FaceHints hints, List<Line> all) {
+  public static String of(AllWindows<Line> all, String record, FaceHints hints) {
     Table table =
         new Table("verdict", ">patches", ">power %", ">mm/s", ">passes", "coating, wood and light");
-    for (Line line : all) {
-      Recommendation found = line.found();
-      Optional<Box> box = found.chosen();
-      table.row(
-          line.verdict(),
-          String.valueOf(found.evidence().patches()),
-          box.map(b -> plain(b.start().powerPercent())).orElse("-"),
-          box.map(b -> Figures.three(b.start().speedMillimetresPerSecond())).orElse("-"),
-          box.map(b -> String.valueOf(b.passes())).orElse("-"),
-          found.stratum().words());
-    }
-    barred.forEach(b -> table.row(NoBeamText.VERDICT, "-", "-", "-", "-", b.stratum().words()));
+    all.answers().forEach(line -> table.row(line.cells().toArray(String[]::new)));
+    all.barred()
+        .forEach(b -> table.row(NoBeamText.VERDICT, "-", "-", "-", "-", b.stratum().words()));
     String marked =
-        all.stream()
-            .filter(line -> line.found().chosen().isPresent())
-            .map(line -> line.validity().text(hints))
+        all.answers().stream()
+            .flatMap(line -> line.validity().stream())
+            .map(validity -> validity.text(hints))
             .distinct()
             .collect(Collectors.joining());
     String refused =
-        barred.stream()
+        all.barred().stream()
             .map(
                 b ->
                     Table.paragraph(

@@ -17,6 +17,7 @@ import charline.model.classical.Method;
 import charline.model.way.Coating;
 import charline.plan.NextPatches;
 import charline.plan.Site;
+import charline.progress.WorkWatch;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
@@ -45,6 +46,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -133,7 +135,7 @@ class AnswersTest {
       List<Refusal> refusals =
           List.of(
               catchThrowableOfType(Refusal.class, () -> answers.choose(ALKYD)),
-              catchThrowableOfType(Refusal.class, () -> none.windows(TrialQuestion.OF_ALL)),
+              catchThrowableOfType(Refusal.class, () -> every(none, TrialQuestion.OF_ALL)),
               catchThrowableOfType(Refusal.class, () -> none.choose(LATEX)),
               catchThrowableOfType(Refusal.class, () -> none.next(LATEX, TWO)),
               catchThrowableOfType(
@@ -365,7 +367,7 @@ class AnswersTest {
     some.removeIf(p -> p.finish().family().equals("clear coat"));
     some.removeIf(p -> p.board().wood().equals("plywood"));
     Answers answers = new Answers(log, log.rigs(), new LogFitter(new Strata(some)), NOW);
-    AllWindows all = answers.windows(TrialQuestion.OF_ALL);
+    AllWindows<WindowAnswer> all = every(answers, TrialQuestion.OF_ALL);
     assertThat(all.skipped()).isEmpty();
     assertThat(all.answers()).hasSize(2);
     List<Integer> sizes =
@@ -377,12 +379,16 @@ class AnswersTest {
             .findAny()
             .orElseThrow();
     assertThat(latex.found().chosen()).isEqualTo(answers.window(LATEX).found().chosen());
-    assertThat(answers.windows(TrialQuestion.OF_ALL.with(new Light(Emission.CONTINUOUS, 1080))))
+    assertThat(every(answers, TrialQuestion.OF_ALL.with(new Light(Emission.CONTINUOUS, 1080))))
         .satisfies(
             cw ->
                 assertThat(cw.answers())
                     .extracting(a -> a.found().stratum().emission())
                     .containsOnly(Emission.CONTINUOUS));
+  }
+
+  private static AllWindows<WindowAnswer> every(Answers asked, TrialQuestion question) {
+    return asked.windows(question, WorkWatch.NONE, Function.identity());
   }
 
   /** One engine, the same seeds: whoever asks for the window and for what to burn next. */
@@ -396,7 +402,7 @@ class AnswersTest {
           .values()
           .forEach(own -> some.addAll(own.subList(0, Math.max(1, own.size() * share / 100))));
       Answers asked = new Answers(log, log.rigs(), new LogFitter(new Strata(some)), NOW);
-      for (WindowAnswer window : asked.windows(TrialQuestion.OF_ALL).answers()) {
+      for (WindowAnswer window : every(asked, TrialQuestion.OF_ALL).answers()) {
         Stratum stratum = window.found().stratum();
         NextPatches next =
             asked

@@ -18,6 +18,7 @@ import charline.wording.PriorText;
 import charline.wording.WindowJson;
 import charline.wording.WindowList;
 import charline.wording.WindowText;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -63,9 +64,7 @@ public final class Window extends LogCommand {
     }
     try (Logbook log = desk.logToRead()) {
       Answers answers = Answers.of(log, desk.now(), desk.kept());
-      return all
-          ? list(answers.windows(question, desk.progress()))
-          : one(answers, question.about(options.about(log)));
+      return all ? list(answers, question) : one(answers, question.about(options.about(log)));
     }
   }
 
@@ -86,7 +85,24 @@ public final class Window extends LogCommand {
     return window.isWindow() ? DONE : NO;
   }
 
-  private int list(AllWindows windows) {
+  private int list(Answers answers, TrialQuestion question) {
+    return reply.json()
+        ? list(
+            answers.windows(question, desk.progress(), WindowJson::of),
+            all ->
+                Json.text(
+                        Stream.concat(
+                                all.answers().stream(),
+                                all.barred().stream()
+                                    .map(barred -> WindowJson.of(barred, Hints.RECORD_SAMPLE)))
+                            .toList())
+                    + System.lineSeparator())
+        : list(
+            answers.windows(question, desk.progress(), WindowList.Line::of),
+            all -> WindowList.of(all, Hints.RECORD_SAMPLE, CommandHints.HINTS));
+  }
+
+  private <T> int list(AllWindows<T> windows, Function<AllWindows<T>, String> text) {
     windows
         .skipped()
         .forEach(
@@ -95,18 +111,7 @@ public final class Window extends LogCommand {
                     .println(
                         "%s is left out: %s"
                             .formatted(each.stratum().words(), Hints.sentence(each.reason()))));
-    if (reply.json()) {
-      desk.out()
-          .println(
-              Json.text(
-                  Stream.concat(
-                          windows.answers().stream().map(WindowJson::of),
-                          windows.barred().stream()
-                              .map(barred -> WindowJson.of(barred, Hints.RECORD_SAMPLE)))
-                      .toList()));
-    } else {
-      desk.out().print(WindowList.of(windows, Hints.RECORD_SAMPLE, CommandHints.HINTS));
-    }
+    desk.out().print(text.apply(windows));
     return windows.anyWindow() ? DONE : NO;
   }
 }
