@@ -61,11 +61,9 @@ final class NewBoard implements BoardShift {
     Arrays.setAll(every, i -> NormalTrapezoid.forLogistic(1, omega[i] / sigma[i]));
     double[][] wings = new double[omega.length][];
     for (int i = 0; i < wings.length; i++) {
-      wings[i] = new double[every[i].points() / 2];
-      for (int k = 0; k < wings[i].length; k++) {
-        double node = Math.abs(every[i].node(k));
-        wings[i][k] = Math.exp(Math.min(CAP, omega[i] * node / sigma[i]));
-      }
+      double[] rising = every[i].exponentials(omega[i] / sigma[i], CAP);
+      wings[i] = new double[rising.length / 2];
+      Arrays.setAll(wings[i], k -> rising[rising.length - 1 - k]);
     }
     rules = every;
     wingOdds = wings;

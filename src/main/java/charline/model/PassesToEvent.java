@@ -45,6 +45,9 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
 
   private static final double LARGE = 1e100;
 
+  private static final double LN_2 = Math.log(2);
+  private static final int MANTISSA_BITS = 52;
+
   private final Prior prior;
   private final DoubleUnaryOperator spread;
   private final List<Factor> factors;
@@ -133,14 +136,9 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     double[] p = parameters(x, prior);
     double perSigma = 1 / p[SIGMA];
     NormalTrapezoid rule = boardRule(p);
-    int points = rule.points();
-    double[] shift = new double[points];
-    double[] back = new double[points];
-    for (int q = 0; q < points; q++) {
-      shift[q] = Math.exp(cap(perSigma * p[OMEGA] * rule.node(q)));
-      back[q] = 1 / shift[q];
-    }
-    double furthest = Math.max(largest(shift), 1);
+    int last = rule.points() - 1;
+    double[] shift = rule.exponentials(perSigma * p[OMEGA], CAP);
+    double furthest = shift[last];
     double value = logPrior(x, p);
     // -ln Λ(±z) = ln(1 + e^∓z): one exponential a setting, then products over the nodes.
     CountedTrials.Trial[] distinct = trials.distinct();
@@ -148,25 +146,32 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     for (int t = 0; t < odds.length; t++) {
       odds[t] = Math.exp(cap(-distinct[t].sign() * perSigma * distinct[t].margin(p)));
     }
-    double[] product = new double[points];
-    double[] logLikelihood = new double[points];
+    double[] product = new double[rule.points()];
+    int[] powers = new int[rule.points()];
     for (int b = 0; b < trials.boards().length; b++) {
       Arrays.fill(product, 1);
-      Arrays.fill(logLikelihood, 0);
+      Arrays.fill(powers, 0);
       double bound = 1;
       for (int t : trials.boards()[b]) {
-        double most = 1 + odds[t] * furthest;
+        double each = odds[t];
+        double most = 1 + each * furthest;
         bound *= most;
         if (bound > LARGE) {
-          takeLogs(product, logLikelihood);
+          takePowers(product, powers);
           bound = most;
         }
-        double[] shifted = distinct[t].sign() > 0 ? shift : back;
-        for (int q = 0; q < points; q++) {
-          product[q] *= 1 + odds[t] * shifted[q];
+        // The nodes lie evenly about 0, so a failure meets the shifts in the other order.
+        if (distinct[t].sign() > 0) {
+          for (int q = 0; q <= last; q++) {
+            product[q] *= 1 + each * shift[q];
+          }
+        } else {
+          for (int q = 0; q <= last; q++) {
+            product[q] *= 1 + each * shift[last - q];
+          }
         }
       }
-      value += trials.alike()[b] * logMixture(rule, logLikelihood, product);
+      value += trials.alike()[b] * lnMeanInverse(rule, product, powers);
     }
     for (int k = 0; k < trials.lnPassRatios().length; k++) {
       value +=
@@ -176,18 +181,41 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     return value;
   }
 
-  private static void takeLogs(double[] product, double[] logLikelihood) {
+  /**
+   * Takes powers of two out of products before they leave the range of numbers: no digit is lost.
+   */
+  private static void takePowers(double[] product, int[] powers) {
     for (int q = 0; q < product.length; q++) {
-      logLikelihood[q] -= Math.log(product[q]);
-      product[q] = 1;
+      int power = Math.getExponent(product[q]);
+      powers[q] += power;
+      product[q] *= twoTo(-power);
     }
+  }
+
+  /** 2 to a power from -1022 to 1023; a smaller power is taken for 0. */
+  private static double twoTo(int power) {
+    return power < Double.MIN_EXPONENT
+        ? 0
+        : Double.longBitsToDouble((long) (power + Double.MAX_EXPONENT) << MANTISSA_BITS);
+  }
+
+  /** ln Σ w_q / (2^k_q product_q). */
+  private static double lnMeanInverse(NormalTrapezoid rule, double[] product, int[] powers) {
+    int least = powers[0];
+    for (int power : powers) {
+      least = Math.min(least, power);
+    }
+    double sum = 0;
+    for (int q = 0; q < product.length; q++) {
+      sum += rule.weight(q) / product[q] * twoTo(least - powers[q]);
+    }
+    return Math.log(sum) - least * LN_2;
   }
 
   private static double cap(double exponent) {
     return Math.max(-CAP, Math.min(CAP, exponent));
   }
 
-  /** A loop, as this is done for every board of every draw. */
   private static double largest(double[] values) {
     double largest = values[0];
     for (double value : values) {
@@ -196,14 +224,12 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     return largest;
   }
 
-  /** ln Σ w_q exp(l_q) / product_q. */
-  private static double logMixture(NormalTrapezoid rule, double[] logLikelihood, double[] product) {
+  /** ln Σ w_q exp(l_q). */
+  private static double logMixture(NormalTrapezoid rule, double[] logLikelihood) {
     double top = largest(logLikelihood);
     double sum = 0;
-    for (int q = 0; q < product.length; q++) {
-      double behind = logLikelihood[q] - top;
-      double share = rule.weight(q) / product[q];
-      sum += behind == 0 ? share : share * Math.exp(behind);
+    for (int q = 0; q < logLikelihood.length; q++) {
+      sum += rule.weight(q) * Math.exp(logLikelihood[q] - top);
     }
     return top + Math.log(sum);
   }
@@ -327,9 +353,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
       }
       logLikelihood[q] = node[q].value;
     }
-    double[] ones = new double[points];
-    Arrays.fill(ones, 1);
-    double mixture = logMixture(rule, logLikelihood, ones);
+    double mixture = logMixture(rule, logLikelihood);
     total.value += trials.alike()[board] * mixture;
     double[] mean = new double[size];
     for (int q = 0; q < points; q++) {

@@ -63,6 +63,22 @@ class NumericsTest {
     }
   }
 
+  /** By the library's exponential, node by node; steep ones are cut. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.01, 0.7, -3, 12, 33, 34, -80, 1e6})
+  void exponentials_at_every_node_are_those_of_the_library(double rate) {
+    double most = 200;
+    for (int trials : new int[] {0, 1, 3, 10, 40, 600}) {
+      NormalTrapezoid rule = NormalTrapezoid.forLogistic(trials, 1);
+      double[] at = rule.exponentials(rate, most);
+      assertThat(at).hasSize(rule.points());
+      for (int q = 0; q < at.length; q++) {
+        double power = Math.max(-most, Math.min(most, rate * rule.node(q)));
+        assertThat(at[q] / Math.exp(power)).isCloseTo(1, within(1e-13));
+      }
+    }
+  }
+
   /**
    * A peak that is normal itself: for a standard deviation s of it the mean of exp(-x²/2s²) is s /
    * √(1 + s²). Trials that all lie at an even chance make the narrowest one, 2 / (r √n).

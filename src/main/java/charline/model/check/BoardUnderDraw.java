@@ -66,9 +66,7 @@ final class BoardUnderDraw {
   void fill(Draw draw) {
     double perSigma = 1 / draw.sigma();
     use(draw.boardRule(trials));
-    for (int q = 0; q < shift.length; q++) {
-      shift[q] = Math.exp(cap(perSigma * draw.omega() * rule.node(q)));
-    }
+    shift = rule.exponentials(perSigma * draw.omega(), CAP);
     // (Λ(h) - Λ(l)) / (1 - Λ(l)) = Λ(h) (1 - e^-(h - l)): exact, without a difference.
     for (int r = 0; r < since.length; r++) {
       since[r] = -Math.expm1(-perSigma * draw.psi() * lnRatios[r]);
@@ -86,7 +84,6 @@ final class BoardUnderDraw {
     rule = other;
     int nodes = rule.points();
     nodeWeight = new double[nodes];
-    shift = new double[nodes];
     for (int i = 0; i < likelihood.length; i++) {
       likelihood[i] = new double[nodes];
       hazard[i] = new double[patches.get(i).readings()][nodes];

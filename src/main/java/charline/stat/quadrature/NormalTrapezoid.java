@@ -25,10 +25,12 @@ public final class NormalTrapezoid {
     }
   }
 
+  private final double spacing;
   private final double[] nodes;
   private final double[] weights;
 
   private NormalTrapezoid(double spacing) {
+    this.spacing = spacing;
     int wing = (int) Math.round(REACH / spacing);
     nodes = new double[2 * wing + 1];
     weights = new double[nodes.length];
@@ -74,5 +76,36 @@ public final class NormalTrapezoid {
   /** Weight of a node; the weights add up to 1. */
   public double weight(int q) {
     return weights[q];
+  }
+
+  /**
+   * exp(r x) at every node x. As nodes are evenly spaced these are powers of one number: two
+   * multiplications a node in place of an exponential, with a relative error below 1e-13.
+   *
+   * @param rate r, of any sign
+   * @param most ln of the largest number wanted, positive: larger ones are cut to exp(most), and as
+   *     small ones to exp(-most)
+   */
+  public double[] exponentials(double rate, double most) {
+    double[] at = new double[nodes.length];
+    if (!(Math.abs(rate) * REACH <= most)) {
+      for (int q = 0; q < at.length; q++) {
+        at[q] = Math.exp(Math.max(-most, Math.min(most, rate * nodes[q])));
+      }
+      return at;
+    }
+    int middle = at.length / 2;
+    double step = Math.exp(rate * spacing);
+    double stepBack = 1 / step;
+    double up = 1;
+    double down = 1;
+    at[middle] = 1;
+    for (int k = 1; k <= middle; k++) {
+      up *= step;
+      down *= stepBack;
+      at[middle + k] = up;
+      at[middle - k] = down;
+    }
+    return at;
   }
 }
