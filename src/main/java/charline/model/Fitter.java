@@ -29,8 +29,9 @@ import org.apache.commons.math3.linear.MatrixUtils;
  * @param seed fixes every digit
  * @param priors of both models, by kind of light
  * @param loans what is borrowed from other trials, by event
+ * @param gist whether a quarter of the usual draws will do
  */
-public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans) {
+public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans, boolean gist) {
   /** Steps from far away, where the posterior is not concave, are kept short. */
   private static final NewtonMaximizer TO_THE_MODE =
       NewtonMaximizer.withDefaults().withLongestStep(3);
@@ -49,7 +50,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
 
   /** A fitter that borrows nothing. */
   public Fitter(long seed, PriorSet priors) {
-    this(seed, priors, Map.of());
+    this(seed, priors, Map.of(), false);
   }
 
   public static Fitter withDefaults() {
@@ -58,12 +59,17 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
 
   /** The same with other priors. */
   public Fitter with(PriorSet others) {
-    return new Fitter(seed, others, loans);
+    return new Fitter(seed, others, loans, gist);
   }
 
   /** The same with priors borrowed from other trials beside its own. */
   public Fitter borrowing(Map<Event, BorrowedPrior> borrowed) {
-    return new Fitter(seed, priors, borrowed);
+    return new Fitter(seed, priors, borrowed, gist);
+  }
+
+  /** The same with a quarter of the draws, where only the gist is asked. */
+  public Fitter forGist() {
+    return new Fitter(seed, priors, loans, true);
   }
 
   /** The prior that the model of one event of these trials begins with, as their coats have it. */
@@ -90,12 +96,12 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
 
   /** The posterior of one event from some of the patches, with F0 and the shifts of all. */
   ModelFit fit(Trials trials, Event event, Predicate<Patch> chosen) {
-    return fit(trials, trials.censored(event, chosen), event, SampleSize.of(trials));
+    return fit(trials, trials.censored(event, chosen), event, size(trials));
   }
 
-  /** The posterior of one event from a quarter of the usual draws, where only its gist is asked. */
-  public ModelFit sketch(Trials trials, Event event) {
-    return fit(trials, trials.censored(event), event, SampleSize.of(trials).sketched());
+  private SampleSize size(Trials trials) {
+    SampleSize usual = SampleSize.of(trials);
+    return gist ? usual.sketched() : usual;
   }
 
   /** The posterior of one event from what patches say of it, and so many draws. */
@@ -117,7 +123,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
   private Fitter seededFor(Stratum stratum, Event event) {
     // String.hashCode is the same on every Java.
     long own = 31L * stratum.words().hashCode() + event.word().hashCode();
-    return new Fitter(seed * MULTIPLIER + own, priors, loans);
+    return new Fitter(seed * MULTIPLIER + own, priors, loans, gist);
   }
 
   /**
@@ -130,7 +136,7 @@ public record Fitter(long seed, PriorSet priors, Map<Event, BorrowedPrior> loans
   public ModelFit fitWithout(Trials trials, Event event, int leftOut) {
     List<CensoredPasses> others = new ArrayList<>(trials.censored(event));
     others.remove(leftOut);
-    return fit(trials, others, event, SampleSize.of(trials).sketched());
+    return fit(trials, others, event, forGist().size(trials));
   }
 
   /**

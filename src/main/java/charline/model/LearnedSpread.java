@@ -94,14 +94,15 @@ public record LearnedSpread(
    * @param madeUnder the prior of ω that it was made under
    */
   public Evidence evidence(ModelFit fit, SpreadPrior madeUnder) {
-    // The same for every level, and the dearer of the two densities.
-    double[] before = fit.posterior().ofSpread(madeUnder::logDensity);
+    double[] lnOmega = fit.posterior().ofSpread(Math::log);
+    double[] before = fit.posterior().ofSpread(madeUnder.density());
     return new Evidence(
         levels.stream()
+            .map(LogNormalSpread::logDensityOfLn)
             .map(
                 level -> {
-                  double[] ratio = fit.posterior().ofSpread(level::logDensity);
-                  Arrays.setAll(ratio, i -> Math.exp(ratio[i] - before[i]));
+                  double[] ratio = new double[lnOmega.length];
+                  Arrays.setAll(ratio, i -> Math.exp(level.applyAsDouble(lnOmega[i]) - before[i]));
                   return Math.log(fit.posterior().mean(ratio));
                 })
             .toList());

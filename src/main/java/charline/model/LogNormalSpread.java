@@ -1,6 +1,7 @@
 package charline.model;
 
 import charline.quantity.Invariant;
+import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -28,6 +29,16 @@ public record LogNormalSpread(double median, double lnFactor) implements SpreadP
   public double logDensity(double omega) {
     double z = z(omega);
     return -z * z / 2 - HALF_LN_TWO_PI - Math.log(lnFactor * omega);
+  }
+
+  /** Logarithm of the density of ω, as a function of ln ω, for many of them. */
+  DoubleUnaryOperator logDensityOfLn() {
+    double lnMedian = Math.log(median);
+    double constant = -HALF_LN_TWO_PI - Math.log(lnFactor);
+    return lnOmega -> {
+      double z = (lnOmega - lnMedian) / lnFactor;
+      return constant - z * z / 2 - lnOmega;
+    };
   }
 
   private double z(double omega) {

@@ -136,9 +136,10 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     double[] p = parameters(x, prior);
     double perSigma = 1 / p[SIGMA];
     NormalTrapezoid rule = boardRule(p);
-    int last = rule.points() - 1;
-    double[] shift = rule.exponentials(perSigma * p[OMEGA], CAP);
-    double furthest = shift[last];
+    double steepness = perSigma * p[OMEGA];
+    double[] shift = rule.exponentials(steepness, CAP);
+    double[] back = rule.exponentials(-steepness, CAP);
+    double furthest = back[0];
     double value = logPrior(x, p);
     // -ln Λ(±z) = ln(1 + e^∓z): one exponential a setting, then products over the nodes.
     CountedTrials.Trial[] distinct = trials.distinct();
@@ -160,16 +161,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
           takePowers(product, powers);
           bound = most;
         }
-        // The nodes lie evenly about 0, so a failure meets the shifts in the other order.
-        if (distinct[t].sign() > 0) {
-          for (int q = 0; q <= last; q++) {
-            product[q] *= 1 + each * shift[q];
-          }
-        } else {
-          for (int q = 0; q <= last; q++) {
-            product[q] *= 1 + each * shift[last - q];
-          }
-        }
+        multiply(product, each, distinct[t].sign() > 0 ? shift : back);
       }
       value += trials.alike()[b] * lnMeanInverse(rule, product, powers);
     }
@@ -179,6 +171,13 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
               * Math.log(-Math.expm1(-p[PSI] * perSigma * trials.lnPassRatios()[k]));
     }
     return value;
+  }
+
+  /** Multiplies by 1 + odds at each node. A method, as Java compiles a short one at once. */
+  private static void multiply(double[] product, double odds, double[] shift) {
+    for (int q = 0; q < product.length; q++) {
+      product[q] *= 1 + odds * shift[q];
+    }
   }
 
   /**
@@ -360,7 +359,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
       double share = trials.alike()[board] * rule.weight(q) * Math.exp(logLikelihood[q] - mixture);
       for (int r = 0; r < size; r++) {
         mean[r] += share * node[q].gradient[r];
-        for (int c = 0; c < size; c++) {
+        for (int c = r; c < size; c++) {
           total.hessian[r][c] +=
               share * (node[q].hessian[r][c] + node[q].gradient[r] * node[q].gradient[c]);
         }
@@ -368,7 +367,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     }
     for (int r = 0; r < size; r++) {
       total.gradient[r] += mean[r];
-      for (int c = 0; c < size; c++) {
+      for (int c = r; c < size; c++) {
         total.hessian[r][c] -= mean[r] * mean[c] / trials.alike()[board];
       }
     }
@@ -392,14 +391,11 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     sum.value += Logistic.logCdf(t.sign() * z);
     for (int r = 0; r < dz.length; r++) {
       sum.gradient[r] += slope * dz[r];
-      for (int c = 0; c < dz.length; c++) {
+      for (int c = r; c < dz.length; c++) {
         sum.hessian[r][c] += bend * dz[r] * dz[c];
       }
       // z bends only along ln σ, which turns the sign of each of its slopes.
-      sum.hessian[SIGMA][r] -= slope * dz[r];
-      if (r != SIGMA) {
-        sum.hessian[r][SIGMA] -= slope * dz[r];
-      }
+      sum.hessian[Math.min(r, SIGMA)][Math.max(r, SIGMA)] -= slope * dz[r];
     }
   }
 
@@ -421,7 +417,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     }
   }
 
-  /** Running sums. */
+  /** Running sums. One half of the Hessian is enough, that above its diagonal. */
   private static final class Derivatives {
     double value;
     final double[] gradient;

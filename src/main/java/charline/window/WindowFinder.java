@@ -40,9 +40,9 @@ public record WindowFinder(Fitter fitter) {
     return new WindowFinder(fitter.with(priors));
   }
 
-  /** With priors of the same centres that say half as much: every spread doubled. */
+  /** For the gist, with priors of the same centres that say half as much: every spread doubled. */
   public WindowFinder halfAsSure() {
-    return with(fitter.priors().widened(2));
+    return new WindowFinder(fitter.with(fitter.priors().widened(2)).forGist());
   }
 
   /**

@@ -76,7 +76,7 @@ public final class BoardSpreads {
 
   /** What one event of a stratum says of boards, fitted now. */
   public static Optional<LearnedSpread.Evidence> sketch(Fitter fitter, Trials trials, Event event) {
-    ModelFit fit = fitter.sketch(trials, event);
+    ModelFit fit = fitter.forGist().fit(trials, event);
     return fit.reliable()
         ? Optional.of(LearnedSpread.OF_EMPTY_LOG.evidence(fit, fitter.prior(trials, event).omega()))
         : Optional.empty();

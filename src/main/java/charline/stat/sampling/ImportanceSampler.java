@@ -1,7 +1,9 @@
 package charline.stat.sampling;
 
 import java.util.Arrays;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -18,8 +20,18 @@ import org.apache.commons.math3.special.Gamma;
  * @param seed fixes every digit
  */
 public record ImportanceSampler(int draws, int halfDegrees, double inflation, long seed) {
-  /** Unit-scale draws are the same for every fit with the same settings, so they are kept. */
-  private static final ConcurrentHashMap<Base, double[][]> BASES = new ConcurrentHashMap<>();
+  /** A fit and its refits have few; each may take a megabyte. */
+  private static final int MOST_BASES = 16;
+
+  /** Unit-scale draws are the same for every fit with the same settings: those used last. */
+  private static final Map<Base, double[][]> BASES =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>(MOST_BASES, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Base, double[][]> eldest) {
+              return size() > MOST_BASES;
+            }
+          });
 
   private record Base(int draws, int variables, int halfDegrees, long seed) {}
 
@@ -45,10 +57,7 @@ public record ImportanceSampler(int draws, int halfDegrees, double inflation, lo
     RealMatrix lower =
         new CholeskyDecomposition(new Array2DRowRealMatrix(covariance), 1e-10, 1e-14).getL();
     double[][] root = lower.scalarMultiply(inflation).getData();
-    double[][] base =
-        BASES.computeIfAbsent(
-            new Base(draws, n, halfDegrees, seed),
-            b -> QuasiRandom.student(b.draws(), b.variables(), b.halfDegrees(), b.seed()));
+    double[][] base = base(n);
     double[][] points = new double[draws][n];
     double[] logWeights = new double[draws];
     double degrees = 2.0 * halfDegrees;
@@ -73,6 +82,17 @@ public record ImportanceSampler(int draws, int halfDegrees, double inflation, lo
       lnIntegral += Math.log(root[k][k]);
     }
     return new Sample(new WeightedDraws(points, smoothing.weights()), smoothing.kHat(), lnIntegral);
+  }
+
+  /** Outside of the map's lock, as other fits need other draws meanwhile. */
+  private double[][] base(int variables) {
+    Base wanted = new Base(draws, variables, halfDegrees, seed);
+    double[][] kept = BASES.get(wanted);
+    if (kept == null) {
+      kept = QuasiRandom.student(draws, variables, halfDegrees, seed);
+      BASES.put(wanted, kept);
+    }
+    return kept;
   }
 
   private static double lnMeanExp(double[] logs) {
