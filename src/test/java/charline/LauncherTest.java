@@ -128,8 +128,27 @@ class LauncherTest {
   }
 
   @Test
-  void the_page_alone_has_its_memory_bound() throws Exception {
-    assertThat(handed(Map.of(), "bench")).contains("-Xmx512m");
-    assertThat(handed(Map.of(), "window")).noneMatch(word -> word.startsWith("-Xmx"));
+  void every_window_of_a_log_has_both_compilers_and_one_window_has_not() throws Exception {
+    String small = log("small.db", 1 << 20).toString();
+    assertThat(handed(Map.of(), "--log", small, "window", "--all", "--json"))
+        .contains(BOTH_COMPILERS);
+    assertThat(handed(Map.of(), "--log", small, "window", "latex", "pine"))
+        .contains(FIRST_COMPILER);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"bench", "window"})
+  void the_page_and_windows_have_the_memory_that_a_log_of_this_size_may_need(String command)
+      throws Exception {
+    String none = folder.resolve("none.db").toString();
+    assertThat(handed(Map.of(), "--log", none, command)).contains("-Xmx500m");
+    String large = log("large log.db", LARGE_BYTES).toString();
+    assertThat(handed(Map.of(), "--log", large, command)).contains("-Xmx533m");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"patch", "find", "import", "export", "check", "merge"})
+  void other_work_has_the_memory_that_java_gives(String command) throws Exception {
+    assertThat(handed(Map.of(), command)).noneMatch(word -> word.startsWith("-Xmx"));
   }
 }

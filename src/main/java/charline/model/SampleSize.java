@@ -11,7 +11,7 @@ package charline.model;
  *     for
  */
 public record SampleSize(int divisor) {
-  private static final int ALL_DRAWS_BELOW = 512;
+  private static final int ALL_DRAWS_BELOW = 256;
 
   /** What many patches on few boards say is soon all that these boards have to say. */
   private static final int COUNTED_ON_A_BOARD = 20;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
 
-/** One row of an answer, read by column name. */
+/** The row of an answer that has been reached, read by column name. */
 public final class ResultRow {
   /** Makes a value of a row. */
   @FunctionalInterface
@@ -16,6 +16,12 @@ public final class ResultRow {
   }
 
   private final ResultSet set;
+
+  /** Readings of one patch, and patches of one sheet, often have one time: it is made once. */
+  private OffsetDateTime lastMoment;
+
+  private String lastUtc;
+  private String lastOffset;
 
   public ResultRow(ResultSet set) {
     this.set = set;
@@ -65,6 +71,13 @@ public final class ResultRow {
 
   /** The time in the columns {@code stem_utc} and {@code stem_offset}. */
   public OffsetDateTime moment(String stem) throws SQLException {
-    return Timestamps.of(set.getString(stem + "_utc"), set.getString(stem + "_offset"));
+    String utc = set.getString(stem + "_utc");
+    String offset = set.getString(stem + "_offset");
+    if (!utc.equals(lastUtc) || !offset.equals(lastOffset)) {
+      lastMoment = Timestamps.of(utc, offset);
+      lastUtc = utc;
+      lastOffset = offset;
+    }
+    return lastMoment;
   }
 }
