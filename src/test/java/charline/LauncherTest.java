@@ -141,13 +141,23 @@ class LauncherTest {
   void the_page_and_windows_have_the_memory_that_a_log_of_this_size_may_need(String command)
       throws Exception {
     String none = folder.resolve("none.db").toString();
-    assertThat(handed(Map.of(), "--log", none, command)).contains("-Xmx500m");
+    assertThat(handed(Map.of(), "--log", none, command)).contains("-Xmx400m");
     String large = log("large log.db", LARGE_BYTES).toString();
-    assertThat(handed(Map.of(), "--log", large, command)).contains("-Xmx533m");
+    assertThat(handed(Map.of(), "--log", large, command)).contains("-Xmx433m");
+  }
+
+  @Test
+  void an_import_has_the_memory_that_its_sheets_may_need() throws Exception {
+    Path log = log("some.db", 1 << 20);
+    Path sheet = log("a sheet.csv", 33L << 20);
+    Path other = log("another.csv", 30L << 20);
+    assertThat(handed(Map.of(), "--log", log.toString(), "import", "--sure")).contains("-Xmx72m");
+    assertThat(handed(Map.of(), "import", "--sure", sheet.toString(), other.toString()))
+        .contains("-Xmx93m");
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"patch", "find", "import", "export", "check", "merge"})
+  @ValueSource(strings = {"patch", "find", "export", "check", "merge"})
   void other_work_has_the_memory_that_java_gives(String command) throws Exception {
     assertThat(handed(Map.of(), command)).noneMatch(word -> word.startsWith("-Xmx"));
   }

@@ -19,8 +19,11 @@ public final class SqliteFile {
   /** How long to wait for another program that keeps the file, in milliseconds. */
   public static final int BUSY_MILLISECONDS = 5000;
 
-  /** 64 MB at most, taken as they are used: a large import keeps its indexes in memory. */
-  private static final int CACHE_PAGES = 16_384;
+  /**
+   * 16 MB at most, taken as they are used; with more, an import of a million readings is no
+   * quicker.
+   */
+  private static final int CACHE_PAGES = 4_096;
 
   private SqliteFile() {}
 
