@@ -2,7 +2,6 @@ package charline.model;
 
 import charline.model.way.Factor;
 import charline.model.way.Trait;
-import charline.stat.distribution.Logistic;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.stat.quadrature.NormalTrapezoid;
 import java.util.Arrays;
@@ -386,9 +385,14 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     for (int k = 0; k < t.way().length; k++) {
       dz[WAY + k] = -perSigma * t.way()[k];
     }
-    double slope = t.sign() * Logistic.cdf(-t.sign() * z);
-    double bend = -Logistic.cdf(z) * Logistic.cdf(-z);
-    sum.value += Logistic.logCdf(t.sign() * z);
+    // Λ of either sign and its logarithm from one exponential, as this is done at every node.
+    double away = Math.exp(-Math.abs(z));
+    double more = 1 / (1 + away);
+    double less = away * more;
+    boolean expected = t.sign() * z >= 0;
+    double slope = t.sign() * (expected ? less : more);
+    double bend = -more * less;
+    sum.value += (expected ? 0 : -Math.abs(z)) - Math.log1p(away);
     for (int r = 0; r < dz.length; r++) {
       sum.gradient[r] += slope * dz[r];
       for (int c = r; c < dz.length; c++) {

@@ -5,9 +5,9 @@ import charline.model.Prior;
 import charline.model.Trials;
 import charline.trial.Patch;
 import charline.trial.Reading;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
@@ -169,8 +169,20 @@ final class SupportingPatches {
   /** The smallest value but so many less one; infinity if there are fewer. */
   private static double farthest(
       Stream<Witness> witnesses, ToDoubleFunction<Witness> value, int fewest) {
-    DoubleStream sorted = witnesses.mapToDouble(value).sorted();
-    return sorted.skip(fewest - 1).findFirst().orElse(Double.POSITIVE_INFINITY);
+    double[] smallest = new double[fewest];
+    Arrays.fill(smallest, Double.POSITIVE_INFINITY);
+    witnesses
+        .mapToDouble(value)
+        .filter(v -> v < smallest[fewest - 1])
+        .forEach(
+            v -> {
+              int place = fewest - 1;
+              for (; place > 0 && smallest[place - 1] > v; place--) {
+                smallest[place] = smallest[place - 1];
+              }
+              smallest[place] = v;
+            });
+    return smallest[fewest - 1];
   }
 
   /** Whether limits that no patch crossed are borne out at a setting. */

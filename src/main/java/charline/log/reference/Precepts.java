@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Cautions and tests that come with the program, and what each is about. A word that somebody added
@@ -63,15 +64,8 @@ final class Precepts {
     }
 
     boolean always() {
-      return equals(
-          new Scope(
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty()));
+      return Stream.of(family, wood, woodKind, form, emission, coatWord, boardWord)
+          .noneMatch(Optional::isPresent);
     }
   }
 

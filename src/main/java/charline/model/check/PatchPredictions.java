@@ -9,7 +9,13 @@ import java.util.Random;
 final class PatchPredictions {
   private final double[][] logLikelihood;
   private final double[][][] unseen;
-  private final double[][][] hazard;
+
+  /** By draw, then the readings of all patches one after the other, as they are counted. */
+  private final double[][] hazard;
+
+  /** Where those of each patch begin; at the end, how many there are. */
+  private final int[] firstReading;
+
   private final double[][] boardMean;
   private final double[][] boardSpread;
 
@@ -23,11 +29,12 @@ final class PatchPredictions {
     int boards = patches.stream().mapToInt(ObservedPatch::board).max().orElseThrow() + 1;
     logLikelihood = new double[n][draws.size()];
     unseen = new double[n][][];
-    hazard = new double[n][][];
+    firstReading = new int[n + 1];
     for (int i = 0; i < n; i++) {
       unseen[i] = new double[patches.get(i).readings()][draws.size()];
-      hazard[i] = new double[patches.get(i).readings()][draws.size()];
+      firstReading[i + 1] = firstReading[i] + patches.get(i).readings();
     }
+    hazard = new double[draws.size()][firstReading[n]];
     boardMean = new double[boards][draws.size()];
     boardSpread = new double[boards][draws.size()];
     Random random = new Random(seed);
@@ -67,9 +74,10 @@ final class PatchPredictions {
       reached += board.nodeWeights()[++node];
     }
     for (int m = 0; m < members.size(); m++) {
-      double[][] readings = hazard[members.get(m)];
-      for (int k = 0; k < readings.length; k++) {
-        readings[k][s] = board.hazard(m, k, node);
+      int first = firstReading[members.get(m)];
+      int readings = firstReading[members.get(m) + 1] - first;
+      for (int k = 0; k < readings; k++) {
+        hazard[s][first + k] = board.hazard(m, k, node);
       }
     }
   }
@@ -99,7 +107,7 @@ final class PatchPredictions {
 
   /** Chance that a reading shows the event, none before having shown it, on the board at hand. */
   double hazard(int patch, int reading, int draw) {
-    return hazard[patch][reading][draw];
+    return hazard[draw][firstReading[patch] + reading];
   }
 
   /** Mean shift of a board in units of ω, one per draw. */
