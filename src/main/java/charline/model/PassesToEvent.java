@@ -172,7 +172,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     return value;
   }
 
-  /** Multiplies by 1 + odds at each node. A method, as Java compiles a short one at once. */
+  /** Multiplies by 1 + odds at each node, moved by the node's shift. */
   private static void multiply(double[] product, double odds, double[] shift) {
     for (int q = 0; q < product.length; q++) {
       product[q] *= 1 + odds * shift[q];

@@ -1,12 +1,14 @@
 package charline.timing;
 
 import java.io.IOException;
+import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Properties;
 
 /**
  * Writes {@code reports/benchmarks.md}. Run by {@code mvn -Pdist,benchmarks -DskipTests verify};
@@ -117,12 +119,23 @@ final class Timing {
       System.out.println("window --all: " + growth.get(growth.size() - 1));
     }
     List<String> costs = log.costs();
-    Files.writeString(Path.of(args[1]), report(lines, growth, costs, Math.max(busy, busy())));
+    Files.writeString(
+        Path.of(args[1]),
+        report(javaOf(Path.of(args[0])), lines, growth, costs, Math.max(busy, busy())));
     List<Line> slow = lines.stream().filter(Line::tooSlow).toList();
     slow.forEach(line -> System.out.println("Slower than it was: " + line.row()));
     if (!slow.isEmpty()) {
       System.exit(1);
     }
+  }
+
+  /** The version of Java in an image, as its own file says. */
+  private static String javaOf(Path image) throws IOException {
+    Properties release = new Properties();
+    try (Reader in = Files.newBufferedReader(image.resolve("runtime/release"))) {
+      release.load(in);
+    }
+    return release.getProperty("JAVA_VERSION").replace("\"", "");
   }
 
   private static void say(List<Line> lines, List<Line> more) {
@@ -149,7 +162,7 @@ final class Timing {
   }
 
   private static String report(
-      List<Line> lines, List<String> growth, List<String> costs, double busy) {
+      String java, List<Line> lines, List<String> growth, List<String> costs, double busy) {
     StringBuilder text = new StringBuilder();
     text.append("# Speed\n\n");
     text.append(
@@ -163,10 +176,11 @@ final class Timing {
     text.append(
         String.format(
             Locale.ROOT,
-            "Measured %s, Java %s, %d cores. Used by other processes before or after: %.0f"
-                + " %%%s.%n%n",
+            "Measured %s, charline installed with Java %s, the jar and \"hello\" on Java %s, %d cores."
+                + " Used by other processes before or after: %.0f %%%s.%n%n",
             LocalDate.now(),
-            Runtime.version(),
+            java,
+            System.getProperty("java.version"),
             Runtime.getRuntime().availableProcessors(),
             100 * busy,
             busy > BUSY
