@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the installed program's launcher hands to Java, seen by a stand-in that writes it down. */
@@ -101,6 +102,9 @@ class LauncherTest {
     assertThat(handed(Map.of(), "--log", large.toString(), "window", "latex"))
         .contains(BOTH_COMPILERS);
     assertThat(handed(Map.of(), "--log=" + large, "window", "latex")).contains(BOTH_COMPILERS);
+    assertThat(handed(Map.of(), "window", "latex", "--log", large.toString()))
+        .contains(BOTH_COMPILERS, "-Xmx433m");
+    assertThat(handed(Map.of(), "window", "latex", "--log=" + large)).contains(BOTH_COMPILERS);
     assertThat(handed(Map.of("CHARLINE_LOG", large.toString()), "window", "latex"))
         .contains(BOTH_COMPILERS);
   }
@@ -137,13 +141,13 @@ class LauncherTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"bench", "window"})
-  void the_page_and_windows_have_the_memory_that_a_log_of_this_size_may_need(String command)
-      throws Exception {
-    String none = folder.resolve("none.db").toString();
-    assertThat(handed(Map.of(), "--log", none, command)).contains("-Xmx400m");
-    String large = log("large log.db", LARGE_BYTES).toString();
-    assertThat(handed(Map.of(), "--log", large, command)).contains("-Xmx433m");
+  @CsvSource({"bench, 512, 545", "window, 400, 433"})
+  void the_page_and_windows_have_the_memory_that_a_log_of_this_size_may_need(
+      String command, int none, int large) throws Exception {
+    String missing = folder.resolve("none.db").toString();
+    assertThat(handed(Map.of(), "--log", missing, command)).contains("-Xmx" + none + "m");
+    String log = log("large log.db", LARGE_BYTES).toString();
+    assertThat(handed(Map.of(), "--log", log, command)).contains("-Xmx" + large + "m");
   }
 
   @Test
