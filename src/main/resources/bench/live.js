@@ -7,6 +7,8 @@ import { recall, remember } from "./storage.js";
 const LOOK_AGAIN = 700, KNOWN = "bench.risks", MOST_KNOWN = 60;
 const state = { asking: false, latest: null, newest: null };
 const at = id => document.getElementById(id);
+let touched = null;
+for (const kind of ["pointerdown", "input"]) document.addEventListener(kind, e => { touched = e.target; });
 
 export async function live(url) {
   state.latest = state.newest = url;
@@ -56,7 +58,23 @@ function time(ms) {
 }
 
 function show(words) {
-  if (!at("live")) return;
+  const panel = at("live");
+  if (!panel) return;
+  if (panel.dataset.shown) inPlace(panel, () => tell(words)); else tell(words);
+  panel.dispatchEvent(new CustomEvent("risk", { bubbles: true, detail: words }));
+  panel.dataset.shown = String(Date.now());
+}
+
+// What was touched last stays under the finger: the words keep the room they had, and the page scrolls by as much
+// as that control would move when they grow.
+function inPlace(panel, change) {
+  const top = () => touched?.isConnected ? touched.getBoundingClientRect().top : 0, before = top();
+  panel.style.minHeight = panel.getBoundingClientRect().height + "px";
+  change();
+  scrollBy({ top: top() - before, behavior: "instant" });
+}
+
+function tell(words) {
   if (words.poison !== undefined && at("live-poison")) say("live-poison", words.poison);
   at("live").className = "state is-" + (words.state || "unknown") + (words.old ? " old" : "");
   say("live-word", words.word || words.sentence);
@@ -74,8 +92,6 @@ function show(words) {
     row.querySelector("span").textContent = event.bound;
     row.querySelector("em").textContent = event.word;
   }
-  at("live").dispatchEvent(new CustomEvent("risk", { bubbles: true, detail: words }));
-  at("live").dataset.shown = String(Date.now());
 }
 
 // Its room stays where nothing is said, if what lies below must not move.

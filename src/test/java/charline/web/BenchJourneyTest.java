@@ -1,6 +1,7 @@
 package charline.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import charline.exposure.Figure;
 import charline.log.Filter;
@@ -33,6 +34,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
@@ -613,6 +616,36 @@ class BenchJourneyTest {
     tablet.type("#k-power", "62,5");
     tablet.tap("[data-for=k-power][data-step='5']");
     assertThat(value("#k-power")).isEqualTo("67.5");
+  }
+
+  /** Long words about a setting come while a person taps a button again and again. */
+  @ParameterizedTest
+  @CsvSource({"820, 1180", "390, 844", "844, 390"})
+  void the_knobs_stay_under_the_finger_whatever_the_risk_says(int width, int height) {
+    tablet.size(width, height);
+    tablet.open(bench.address() + "record?like=LP-01");
+    String button = "[data-for=k-power][data-step='5']";
+    tablet.until("the first answer", () -> shown().equals("null") ? null : true);
+    tablet.script("arguments[0].scrollIntoView({block:'center'})", tablet.find(button));
+    int top = top(button);
+    for (String typed : List.of("0.6", "60", "99", "60", "7000", "60")) {
+      String shown = shown();
+      tablet.type("#k-power", typed);
+      tablet.until("an answer to " + typed, () -> shown().equals(shown) ? null : true);
+      assertThat(top(button)).as("the button's place with %s %%", typed).isCloseTo(top, within(2));
+    }
+  }
+
+  private static int top(String css) {
+    return tablet.find(css).getRect().getY() - scrolled();
+  }
+
+  private static int scrolled() {
+    return ((Number) tablet.script("return Math.round(scrollY)")).intValue();
+  }
+
+  private static String shown() {
+    return String.valueOf(tablet.script("return document.getElementById('live').dataset.shown"));
   }
 
   @Test
