@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Every page of the built jar as people get it: for keyboards and screen readers, on a phone and a
  * tablet, light and dark, with hostile names in the log.
  *
- * <p>Pictures of the pages go to target/bench; with {@code -Dcharline.pictures=reports} also to
+ * <p>With {@code -Dcharline.pictures=reports} pictures of the pages go to target/bench, and to
  * reports, where they are kept.
  */
 class BenchLooksJourneyTest {

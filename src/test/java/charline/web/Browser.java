@@ -15,7 +15,6 @@ import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
-import org.openqa.selenium.Dimension;
 import org.openqa.selenium.ElementClickInterceptedException;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
@@ -161,7 +160,6 @@ final class Browser implements AutoCloseable {
 
   /** Takes the size of a phone or a tablet, whatever the least size of a window is. */
   Browser size(int width, int height) {
-    driver.manage().window().setSize(new Dimension(width, height));
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 600));
@@ -336,8 +334,11 @@ final class Browser implements AutoCloseable {
     Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
   }
 
-  /** Keeps a picture of the page from top to bottom. */
+  /** Keeps a picture of the page from top to bottom, where pictures are asked for. */
   void wholePicture(Path file, int width) throws IOException {
+    if (System.getProperty("charline.pictures", "").isEmpty()) {
+      return; // they take as long as all that is tested
+    }
     long height =
         Math.min(2600, (Long) script("return Math.ceil(document.documentElement.scrollHeight)"));
     size(width, (int) height);

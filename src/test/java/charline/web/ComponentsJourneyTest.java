@@ -10,8 +10,8 @@ import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every component in every state, for readers and gloves, light and dark. Pictures go to
- * target/bench; with {@code -Dcharline.pictures=reports} also to reports, where they are kept.
+ * Every component in every state, for readers and gloves, light and dark. With {@code
+ * -Dcharline.pictures=reports} pictures go to target/bench, and to reports, where they are kept.
  */
 class ComponentsJourneyTest {
   private static final int PICTURE_WIDTH = 1000;

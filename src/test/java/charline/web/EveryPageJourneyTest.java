@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,9 +16,16 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Every page in every state can be read and used by anyone: by a screen reader, with gloves, in the
- * dark, enlarged, and in large letters. Pictures go to target/bench.
+ * dark, enlarged, and in large letters. With {@code -Dcharline.pictures} pictures go to
+ * target/bench.
  */
 class EveryPageJourneyTest {
+  private static final Map<String, int[]> NARROW =
+      Map.of(
+          "200 % of a laptop", new int[] {640, 400},
+          "400 % of a laptop", new int[] {320, 256},
+          "small phone on its side", new int[] {568, 320});
+
   @TempDir static Path folder;
 
   private static ServedLog served;
@@ -89,10 +95,25 @@ class EveryPageJourneyTest {
             shots.resolve(
                 "page-%s-%d.png".formatted(state.name().replaceAll("[^a-z]+", "-"), width)),
             width);
+        if (!dark) {
+          narrow(state.name());
+        }
       }
     }
     browser.prefers("prefers-color-scheme", "light");
     all.assertAll();
+  }
+
+  /** No page needs to be moved sideways when it is zoomed or in large letters. */
+  private void narrow(String name) {
+    NARROW.forEach(
+        (view, size) -> {
+          browser.size(size[0], size[1]);
+          all.assertThat(overflowing()).as(view + ", " + name).isEqualTo(List.of());
+        });
+    browser.size(390, 844);
+    browser.script("document.documentElement.style.fontSize = '212%'");
+    all.assertThat(overflowing()).as("large letters, " + name).isEqualTo(List.of());
   }
 
   @Test
@@ -156,28 +177,6 @@ class EveryPageJourneyTest {
         look("empty log, " + address, 390, 200);
       }
     }
-    all.assertAll();
-  }
-
-  @Test
-  void no_page_needs_to_be_moved_sideways_when_zoomed_or_in_large_letters() {
-    Map<String, int[]> views = new LinkedHashMap<>();
-    views.put("200 % of a laptop", new int[] {640, 400});
-    views.put("400 % of a laptop", new int[] {320, 256});
-    views.put("small phone on its side", new int[] {568, 320});
-    views.put("large letters", new int[] {390, 844});
-    views.forEach(
-        (view, size) -> {
-          browser.size(size[0], size[1]);
-          for (EveryPage.State state : states) {
-            browser.open(served.address() + state.address());
-            if (view.equals("large letters")) {
-              browser.script("document.documentElement.style.fontSize = '212%'");
-            }
-            browser.script("document.querySelectorAll('details').forEach(d => d.open = true)");
-            all.assertThat(overflowing()).as(view + ", " + state.name()).isEqualTo(List.of());
-          }
-        });
     all.assertAll();
   }
 

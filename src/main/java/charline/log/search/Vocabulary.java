@@ -51,13 +51,15 @@ public final class Vocabulary {
   }
 
   /**
-   * Lets a name through that begins as something in the question does; and any that begins with
-   * other than two letters of English or digits, since SQLite knows the small letters of no other.
+   * Lets a name through that begins as something in the question does, and ends in a number of the
+   * question if it ends in one: boards are often numbered. What begins with other than two letters
+   * of English or digits may begin in any way, since SQLite knows the small letters of no other.
    */
   private static final String MAY_BE_HELD =
       """
-      instr(?, lower(substr(name, 1, 2))) > 0
-        OR name GLOB '[^0-9A-Za-z]*' OR name GLOB '?[^0-9A-Za-z]*'
+      (instr(?1, lower(substr(name, 1, 2))) > 0
+          OR name GLOB '[^0-9A-Za-z]*' OR name GLOB '?[^0-9A-Za-z]*')
+        AND instr(?1, substr(name, length(rtrim(name, '0123456789')) + 1)) > 0
       """;
 
   private static final String PEOPLE =
