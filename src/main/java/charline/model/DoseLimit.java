@@ -1,5 +1,7 @@
 package charline.model;
 
+import charline.stat.sampling.DriftingQuantile;
+
 /**
  * For each posterior draw, the dose per pass at which an event's chance on a new board reaches a
  * given number. It falls with passes, and as power rises at one speed: intensity by itself may move
@@ -28,6 +30,23 @@ public final class DoseLimit {
     double lnPasses = Math.log(passes);
     return posterior.quantile(
         posterior.perDraw(i -> posterior.lnDose(i, offset[i], lnIntensity, lnPasses)), probability);
+  }
+
+  /**
+   * The same at several intensities, quickest where their logarithms go up in even steps.
+   *
+   * @return one natural logarithm of a dose for each
+   */
+  public double[] lnDose(double probability, double[] lnIntensity, int passes) {
+    double lnPasses = Math.log(passes);
+    DriftingQuantile quantile = posterior.drifting(probability);
+    double[] doses = new double[lnIntensity.length];
+    for (int k = 0; k < doses.length; k++) {
+      double here = lnIntensity[k];
+      doses[k] =
+          quantile.next(posterior.perDraw(i -> posterior.lnDose(i, offset[i], here, lnPasses)));
+    }
+    return doses;
   }
 
   /** Limits of {@code count} equally weighted draws at one place, in draw order. */

@@ -1,5 +1,6 @@
 package charline.model;
 
+import charline.stat.sampling.DriftingQuantile;
 import charline.stat.sampling.ParetoSmoothing;
 import charline.stat.sampling.WeightedDraws;
 import java.util.Arrays;
@@ -306,6 +307,11 @@ public final class Posterior {
   /** Posterior quantile of a quantity given per draw. */
   public double quantile(double[] perDraw, double probability) {
     return WeightedDraws.quantile(perDraw, weights, probability);
+  }
+
+  /** Posterior quantiles of a quantity that is given per draw at one place after another. */
+  DriftingQuantile drifting(double probability) {
+    return new DriftingQuantile(weights, probability);
   }
 
   /**

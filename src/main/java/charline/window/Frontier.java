@@ -34,11 +34,10 @@ final class Frontier {
   static Frontier of(DoseLimit limit, double probability, double lnLow, double lnHigh, int passes) {
     double high = Math.max(lnHigh, lnLow + NARROWEST);
     double[] x = new double[KNOTS];
-    double[] y = new double[KNOTS];
     for (int k = 0; k < KNOTS; k++) {
       x[k] = k == KNOTS - 1 ? high : lnLow + (high - lnLow) * k / (KNOTS - 1);
-      y[k] = limit.lnDose(probability, x[k], passes);
     }
+    double[] y = limit.lnDose(probability, x, passes);
     return new Frontier(new LinearInterpolator().interpolate(x, y), lnLow, high, 0);
   }
 

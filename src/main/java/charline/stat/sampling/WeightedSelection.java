@@ -10,10 +10,13 @@ final class WeightedSelection {
 
   private final double[] values;
   private final double[] weights;
+  private final int count;
 
-  private WeightedSelection(double[] values, double[] weights) {
+  /** On the first values and weights of these arrays, which it puts into another order. */
+  private WeightedSelection(double[] values, double[] weights, int count) {
     this.values = values;
     this.weights = weights;
+    this.count = count;
   }
 
   /** Smallest value at which the cumulative weight reaches the probability. */
@@ -26,7 +29,8 @@ final class WeightedSelection {
     }
     double perUnit = BINS / (most - least);
     if (values.length < BINS || !(perUnit > 0 && perUnit < Double.MAX_VALUE)) {
-      return new WeightedSelection(values.clone(), weights.clone()).from(0, probability);
+      return new WeightedSelection(values.clone(), weights.clone(), values.length)
+          .from(0, probability);
     }
     double[] bins = new double[BINS];
     int[] counts = new int[BINS];
@@ -49,7 +53,29 @@ final class WeightedSelection {
         theirs[count++] = weights[i];
       }
     }
-    return new WeightedSelection(chosen, theirs).from(below, probability);
+    return new WeightedSelection(chosen, theirs, count).from(below, probability);
+  }
+
+  /** The quantile where it lies between two values, in one look at all of them; else NaN. */
+  static double quantileBetween(
+      double from, double to, double[] values, double[] weights, double probability) {
+    double[] chosen = new double[values.length];
+    double[] theirs = new double[values.length];
+    int count = 0;
+    double below = 0;
+    double between = 0;
+    for (int i = 0; i < values.length; i++) {
+      if (values[i] < from) {
+        below += weights[i];
+      } else if (values[i] <= to) {
+        between += weights[i];
+        chosen[count] = values[i];
+        theirs[count++] = weights[i];
+      }
+    }
+    return below < probability && below + between >= probability
+        ? new WeightedSelection(chosen, theirs, count).from(below, probability)
+        : Double.NaN;
   }
 
   private static int bin(double value, double least, double perUnit) {
@@ -63,7 +89,7 @@ final class WeightedSelection {
    */
   private double from(double below, double probability) {
     int low = 0;
-    int high = values.length - 1;
+    int high = count - 1;
     while (low < high) {
       double pivot = medianOfThree(low, (low + high) >>> 1, high);
       int less = low;

@@ -54,6 +54,25 @@ class ManyDrawsPropertyTest {
     }
   }
 
+  /** Lines in even steps, then one from elsewhere, values that are all one, and infinite ones. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.02, 0.1, 0.5, 0.98})
+  void a_drifting_quantile_is_that_of_a_full_sort_wherever_it_drifts(double p) {
+    Random random = new Random(3);
+    double[] level = random.doubles(4000).map(u -> Math.log(u / (1 - u))).toArray();
+    double[] slope = random.doubles(4000).map(u -> 1 + u * u).toArray();
+    double[] weights = random.doubles(4000).toArray();
+    double total = Arrays.stream(weights).sum();
+    Arrays.setAll(weights, i -> weights[i] / total);
+    DriftingQuantile quantile = new DriftingQuantile(weights, p);
+    double[] places = {0, 0.1, 0.2, 0.3, 0.4, 0.5, 70, -70, 0.6, 0, 0, Double.POSITIVE_INFINITY, 1};
+    for (double x : places) {
+      double[] values = new double[level.length];
+      Arrays.setAll(values, i -> x == 0 ? 7 : level[i] - slope[i] * x);
+      assertThat(quantile.next(values)).as("at " + x).isEqualTo(bySorting(values, weights, p));
+    }
+  }
+
   @Test
   void a_count_of_many_trials_keeps_its_mean_and_variance() {
     Random random = new Random(2);
