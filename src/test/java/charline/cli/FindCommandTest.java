@@ -52,6 +52,15 @@ class FindCommandTest {
             """);
   }
 
+  @Test
+  void a_day_that_is_another_one_by_the_clock_of_who_asks_is_said() {
+    shell.mustDo("patch add --like 1 --at 2026-05-25T23:30-05:00 --outcome clean");
+    assertThat(shell.run("find since 2026-05-26").out().replaceAll("\\s+", " "))
+        .contains("burned 2026-05-25 to 2026-06-01, 1 of them on another day by your clock: their")
+        .contains("P-0004 2026-05-25");
+    assertThat(shell.run("find clean").out()).doesNotContain("by your clock");
+  }
+
   /** The same power and speed through another lens are another setting. */
   @Test
   void what_a_list_leaves_out_is_said_where_it_differs() {

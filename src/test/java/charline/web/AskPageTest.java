@@ -62,6 +62,24 @@ class AskPageTest {
   }
 
   @Test
+  void days_are_the_first_and_the_last_in_whatever_order_patches_come() throws Exception {
+    for (String question : List.of("latex", "latex,+newest+first", "latex+sorted+by+power+desc")) {
+      assertThat(served.page("ask?q=" + question))
+          .as(question)
+          .contains(", burned 2026-09-03 to 2026-09-10");
+    }
+  }
+
+  @Test
+  void a_patch_of_another_zone_is_told_from_one_of_another_day() throws Exception {
+    String remark = "on another day by your clock: their bench is in another zone";
+    served.charline("patch add --like LP-01 --at 2026-07-15T23:30-05:00 --sure --outcome clean");
+    assertThat(served.page("ask?q=&since=2026-07-16&until=2026-07-16"))
+        .contains("1 patch on 1 board, burned on 2026-07-15, all " + remark);
+    assertThat(served.page("ask?q=latex")).doesNotContain(remark);
+  }
+
+  @Test
   void a_column_sorts_both_ways() throws Exception {
     List<String> rising = everyPage("ask?q=&sort=dose&order=rising");
     List<String> falling = everyPage("ask?q=&sort=dose&order=falling");

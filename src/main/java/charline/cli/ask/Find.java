@@ -106,7 +106,7 @@ public final class Find extends LogCommand {
         desk.out(),
         () -> rows(found),
         () ->
-            FindReport.text(question, found)
+            FindReport.text(question, found, desk.clock().getZone())
                 + (settings
                     ? "\n" + CleanSettings.text(found, tried, windows(log, question, found))
                     : "")

@@ -6,10 +6,11 @@ import charline.quantity.Figures;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import charline.trial.Stratum;
+import charline.wording.DaysText;
 import charline.wording.QuestionText;
 import charline.wording.SettingsText;
 import charline.wording.Table;
-import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,11 +26,15 @@ import java.util.stream.Collectors;
 final class FindReport {
   private FindReport() {}
 
-  /** Counts, then a table for each coating, wood and rig. */
-  static String text(Question question, List<PatchEntry> found) {
+  /**
+   * Counts, then a table for each coating, wood and rig.
+   *
+   * @param here the zone of the person who asks
+   */
+  static String text(Question question, List<PatchEntry> found, ZoneId here) {
     StringBuilder text = new StringBuilder();
     text.append(Table.paragraph(QuestionText.sentences(question))).append('\n');
-    text.append(Table.paragraph(summary(found))).append('\n');
+    text.append(Table.paragraph(summary(question, found, here))).append('\n');
     if (question.purpose() == Question.Purpose.COUNT) {
       text.append(Table.paragraph(outcomes(found))).append('\n');
     }
@@ -56,7 +61,7 @@ final class FindReport {
         + " at the last reading.";
   }
 
-  private static String summary(List<PatchEntry> found) {
+  private static String summary(Question question, List<PatchEntry> found, ZoneId here) {
     List<Patch> patches = found.stream().map(PatchEntry::patch).toList();
     long readings = patches.stream().mapToLong(p -> p.readings().size()).sum();
     long boards = patches.stream().map(p -> p.board().name()).distinct().count();
@@ -65,14 +70,7 @@ final class FindReport {
             Figures.count(patches.size(), "patch", "patches"),
             Figures.count(readings, "reading", "readings"),
             Figures.count(boards, "board", "boards"),
-            dates(patches));
-  }
-
-  private static String dates(List<Patch> patches) {
-    List<LocalDate> days = patches.stream().map(p -> p.burnedAt().toLocalDate()).sorted().toList();
-    LocalDate first = days.get(0);
-    LocalDate last = days.get(days.size() - 1);
-    return first.equals(last) ? "burned on " + first : "burned " + first + " to " + last;
+            DaysText.burned(patches, question, here));
   }
 
   private static Map<String, List<Patch>> groups(List<PatchEntry> found) {
@@ -161,7 +159,7 @@ final class FindReport {
                 .formatted(
                     QuestionText.sentences(question),
                     Figures.count(all.size(), "patch", "patches"),
-                    dates(all.stream().map(PatchEntry::patch).toList()),
+                    DaysText.burned(all.stream().map(PatchEntry::patch).toList()),
                     families))
         + "\n";
   }

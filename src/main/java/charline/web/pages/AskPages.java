@@ -10,15 +10,16 @@ import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Mark;
+import charline.trial.Patch;
 import charline.trial.Stratum;
 import charline.web.live.LiveModels;
 import charline.web.live.LogSnapshot;
+import charline.wording.DaysText;
 import charline.wording.QuestionText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -137,6 +138,7 @@ public final class AskPages {
     Optional<String> refusal = Optional.empty();
     List<PatchEntry> found = List.of();
     String read = "";
+    String summary = "No patch found";
     boolean ranked = false;
     try {
       Question asked = asked(question, filter, ctx);
@@ -147,6 +149,10 @@ public final class AskPages {
         asked = found.isEmpty() ? asked : wider.get();
       }
       ranked = asked.ranking().isPresent();
+      summary =
+          found.isEmpty()
+              ? summary
+              : summary(found, DaysText.burned(patches(found), asked, clock.getZone()));
       read = question.isEmpty() ? "" : QuestionText.sentences(asked);
     } catch (Refusal e) {
       refusal = Optional.of(e.getMessage());
@@ -171,11 +177,9 @@ public final class AskPages {
                 active(question, filter),
                 refusal,
                 read,
-                summary(found),
+                summary,
                 rows,
-                found.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(OutcomeChart.of(found.stream().map(PatchEntry::patch).toList())),
+                found.isEmpty() ? Optional.empty() : Optional.of(OutcomeChart.of(patches(found))),
                 found.isEmpty() && refusal.isEmpty()
                     ? empty(shelf, question, filter, ctx)
                     : new Empty("", List.of()),
@@ -212,22 +216,14 @@ public final class AskPages {
     return text.matches("[1-9]\\d{0,4}") ? Integer.parseInt(text) : 1;
   }
 
-  private static String summary(List<PatchEntry> found) {
-    if (found.isEmpty()) {
-      return "No patch found";
-    }
-    List<LocalDate> days =
-        List.of(
-            found.get(0).patch().burnedAt().toLocalDate(),
-            found.get(found.size() - 1).patch().burnedAt().toLocalDate());
-    long boards = found.stream().map(e -> e.patch().board().id()).distinct().count();
+  private static String summary(List<PatchEntry> entries, String burned) {
+    long boards = patches(entries).stream().map(patch -> patch.board().id()).distinct().count();
     return "%s on %s, %s"
-        .formatted(
-            Figures.patches(found.size()),
-            Figures.boards(boards),
-            days.get(0).equals(days.get(1))
-                ? days.get(0).toString()
-                : days.get(0) + " to " + days.get(1));
+        .formatted(Figures.patches(entries.size()), Figures.boards(boards), burned);
+  }
+
+  private static List<Patch> patches(List<PatchEntry> entries) {
+    return entries.stream().map(PatchEntry::patch).toList();
   }
 
   private static List<Active> active(String question, AskFilter filter) {
@@ -261,7 +257,7 @@ public final class AskPages {
     if (!question.isEmpty() && !filter.values().isEmpty()) {
       offer(shelf, "", filter, "the words", offers, ctx);
     }
-    return new Empty("The log has " + summary(all) + ".", offers);
+    return new Empty("The log has " + summary(all, DaysText.burned(patches(all))) + ".", offers);
   }
 
   private void offer(
