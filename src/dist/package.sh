@@ -5,8 +5,7 @@
 #   package.sh TARGET_FOLDER VERSION
 #
 # Decisions: a few lines of our own around jlink, because jpackage puts everything under /opt and knows neither manual
-# page nor completion. The class-data archive is static: on Java 17 a dynamic one leaves out classes compiled for old
-# versions of Java, and with them all of picocli.
+# page nor completion.
 set -euo pipefail
 dist=$(cd "$(dirname "$0")" && pwd)
 target=$(cd "$1" && pwd)
@@ -61,43 +60,62 @@ cat >> "$image/share/THIRD-PARTY.txt" <<JAVA
      (GPL2 w/ CPE) OpenJDK, as runtime in this package; its licences lie in runtime/legal
 JAVA
 
-# The class-data archive: what a person starts most, recording a patch and asking a question, and what takes
-# longest, windows and the models behind them, when they are computed and when they were kept. A static one,
-# since it alone takes classes compiled for old versions of Java, as those of picocli are. The jar goes
-# by the path that the launcher gives it.
+# What a person starts most, recording a patch and looking one up, and what takes longest, windows and the models
+# behind them, when they are computed and when they were kept. The jar goes by the path that the launcher gives it.
 exec 9<"$image/lib/charline.jar"
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
-java=("$image/runtime/bin/java" -Xlog:disable -XX:+UseSerialGC -Dorg.sqlite.lib.path="$image/lib"
+java=("$image/runtime/bin/java" -XX:+UseSerialGC -Dorg.sqlite.lib.path="$image/lib"
   -Dorg.sqlite.lib.name=libsqlitejdbc.so --enable-native-access=ALL-UNNAMED -cp /proc/self/fd/9)
-run() {
-  CHARLINE_LOG=$log "${java[@]}" -Xshare:off -XX:DumpLoadedClassList="$scratch/$((++runs)).lst" \
-    charline.cli.Main "$@" >/dev/null
-}
-runs=0
-log=$scratch/log.db
-run rig add Heron --kind pulsed --rated 200W --spot 0.6mm --rep 40kHz --width 60mm
-run board add boathouse-1 --wood pine
-run finish add wall-latex --coat latex:pale
-run patch add --board boathouse-1 --finish wall-latex --power 60% --hand 22mm/s --passes 1 --outcome residue
-run patch read last --passes 2 --outcome clean
-run find clean latex
-run complete board b
 export CHARLINE_CACHE="$scratch/fits"
 "${java[@]}" charline.cli.Main demo --to "$scratch/demo" >/dev/null
-rm -rf "$CHARLINE_CACHE"
-log=$scratch/demo/boathouse.db
-for _ in 1 2; do
-  for question in "window latex pine" "window latex pine --json" "next latex pine"; do
-    # shellcheck disable=SC2086 # the words of a question
-    run $question
-  done
-done
-# Later Javas number the classes in each list anew. The first run sets the log up, which is done once.
-rm "$scratch/1.lst"
-sed 's/ id: [0-9]*$//' "$scratch"/*.lst | sort -u > "$scratch/classes.lst"
-"${java[@]}" -Xshare:dump -XX:SharedClassListFile="$scratch/classes.lst" \
-  -XX:SharedArchiveFile="$image/lib/charline.jsa" >/dev/null
+recording=(
+  "board add boathouse-9 --wood pine"
+  "finish add wall-latex --coat latex:pale"
+  "patch add --rig heron --board boathouse-9 --finish wall-latex --power 60% --hand 22mm/s --passes 1 --outcome residue"
+  "patch read last --passes 2 --outcome clean"
+  "patch add --like last --hand 18mm/s --outcome clean"
+  "patch show last"
+  "find clean latex"
+  "complete board b"
+)
+asking=(
+  "window latex pine"
+  "next latex pine"
+  "onset latex pine"
+  "sheet latex pine --replace --to $scratch/sheet.html"
+  "quote latex pine --area 4.5m2"
+  "risk latex pine --power 60% --hand 30mm/s"
+)
+
+# archive NAME COMMAND...: what these commands need, from Java 25 on as an ahead-of-time cache. It pays at each start
+# for all that it holds, so there are two; and it holds no machine code, which would be that of this machine. Before
+# Java 25 it is one class-data archive, a static one, since it alone takes classes that were compiled for old versions
+# of Java, as picocli's are.
+if [ "$("$java_home/bin/jlink" --version | cut -d. -f1)" -ge 25 ]; then
+  exec 9<&-
+  "$java_home/bin/java" "$dist/NewerClassFiles.java" "$image/lib/charline.jar" picocli
+  exec 9<"$image/lib/charline.jar"
+  archive() {
+    local cache=$image/lib/$1.aot
+    rm -rf "$CHARLINE_CACHE"
+    cp "$scratch/demo/boathouse.db" "$scratch/$1.db"
+    CHARLINE_LOG="$scratch/$1.db" "${java[@]}" -XX:AOTMode=record -XX:AOTConfiguration="$scratch/$1.conf" \
+      charline.cli.Rehearsal "${@:2}" >/dev/null
+    "${java[@]}" -XX:+UnlockDiagnosticVMOptions -XX:-AOTAdapterCaching -XX:-AOTStubCaching \
+      -XX:AOTMode=create -XX:AOTConfiguration="$scratch/$1.conf" -XX:AOTCache="$cache" >/dev/null
+  }
+  archive recording "${recording[@]}"
+  archive asking "${asking[@]}" "${asking[@]}"
+else
+  rm -rf "$CHARLINE_CACHE"
+  CHARLINE_LOG="$scratch/demo/boathouse.db" "${java[@]}" -Xlog:disable -Xshare:off \
+    -XX:DumpLoadedClassList="$scratch/classes.lst" \
+    charline.cli.Rehearsal "${recording[@]}" "${asking[@]}" "${asking[@]}" >/dev/null
+  "${java[@]}" -Xlog:disable -Xshare:dump -XX:SharedClassListFile="$scratch/classes.lst" \
+    -XX:SharedArchiveFile="$image/lib/charline.jsa" >/dev/null
+fi
+exec 9<&-
 
 # The Debian package.
 root=$target/dist/deb

@@ -67,6 +67,26 @@ class LauncherTest {
     return log;
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "patch, recording",
+    "p, recording",
+    "find, recording",
+    "window, asking",
+    "bench, asking"
+  })
+  void a_command_starts_from_the_archive_that_holds_little_else(String command, String archive)
+      throws Exception {
+    Path library = program.resolveSibling("../lib").normalize();
+    assertThat(handed(Map.of(), command))
+        .contains("-XX:SharedArchiveFile=" + library.resolve("charline.jsa"));
+    Files.createFile(library.resolve("recording.aot"));
+    Files.createFile(library.resolve("asking.aot"));
+    assertThat(handed(Map.of(), command))
+        .contains("-XX:AOTCache=" + library.resolve(archive + ".aot"))
+        .noneMatch(option -> option.startsWith("-XX:SharedArchiveFile"));
+  }
+
   @Test
   void what_was_typed_comes_last_and_as_it_was_typed() throws Exception {
     List<String> handed =

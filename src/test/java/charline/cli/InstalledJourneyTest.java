@@ -78,7 +78,8 @@ class InstalledJourneyTest {
   }
 
   private void plays(Path program) throws Exception {
-    startsFromItsArchive(program);
+    startsFromItsArchive(program, "patch show last");
+    startsFromItsArchive(program, "window latex pine");
     assertThat(run(program, "--version").text())
         .startsWith("charline ")
         .contains("\nSQLite 3.", "\nJava " + Runtime.version().feature() + ".");
@@ -103,12 +104,14 @@ class InstalledJourneyTest {
   }
 
   /** Without it nothing fails, but a start takes twice as long. */
-  private void startsFromItsArchive(Path program) throws Exception {
-    ProcessBuilder builder = process(program, "--version");
+  private void startsFromItsArchive(Path program, String line) throws Exception {
+    ProcessBuilder builder = process(program, line);
     builder.environment().put("JDK_JAVA_OPTIONS", "-XX:+PrintSharedArchiveAndExit");
     Process process = builder.start();
     process.getOutputStream().close();
-    assertThat(new String(process.getInputStream().readAllBytes())).contains("archive is valid");
+    assertThat(new String(process.getInputStream().readAllBytes()))
+        .as("start of " + line)
+        .contains("archive is valid", "picocli.CommandLine app_loader");
     assertThat(process.waitFor()).isZero();
   }
 
