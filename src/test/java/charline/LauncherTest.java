@@ -132,17 +132,19 @@ class LauncherTest {
   @Test
   void a_large_log_in_its_usual_place_is_found() throws Exception {
     log(".local/share/charline/log.db", LARGE_BYTES);
-    assertThat(handed(Map.of(), "find", "clean")).contains(BOTH_COMPILERS);
+    assertThat(handed(Map.of(), "window", "latex")).contains(BOTH_COMPILERS);
     log("data/charline/log.db", 1);
-    assertThat(handed(Map.of("XDG_DATA_HOME", folder.resolve("data").toString()), "find", "clean"))
+    assertThat(
+            handed(Map.of("XDG_DATA_HOME", folder.resolve("data").toString()), "window", "latex"))
         .contains(FIRST_COMPILER);
   }
 
-  @Test
-  void a_record_waits_for_no_second_compiler_in_a_large_log_either() throws Exception {
+  @ParameterizedTest
+  @ValueSource(strings = {"patch", "find"})
+  void what_does_little_for_each_patch_waits_for_no_second_compiler(String command)
+      throws Exception {
     Path large = log("large.db", LARGE_BYTES);
-    assertThat(handed(Map.of(), "--log", large.toString(), "patch", "add"))
-        .contains(FIRST_COMPILER);
+    assertThat(handed(Map.of(), "--log", large.toString(), command)).contains(FIRST_COMPILER);
   }
 
   @ParameterizedTest
