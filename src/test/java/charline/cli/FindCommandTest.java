@@ -59,6 +59,9 @@ class FindCommandTest {
         .contains("burned 2026-05-25 to 2026-06-01, 1 of them on another day by your clock: their")
         .contains("P-0004 2026-05-25");
     assertThat(shell.run("find clean").out()).doesNotContain("by your clock");
+    assertThat(shell.run("find since 2026-06-01").out())
+        .contains("burned on 2026-06-01")
+        .doesNotContain("by your clock");
   }
 
   /** The same power and speed through another lens are another setting. */

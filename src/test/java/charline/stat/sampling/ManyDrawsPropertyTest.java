@@ -54,6 +54,28 @@ class ManyDrawsPropertyTest {
     }
   }
 
+  @Test
+  void a_quantile_between_two_values_is_found_there_and_nowhere_else() {
+    Random random = new Random(4);
+    double[] values = random.doubles(2000).toArray();
+    double[] weights = new double[values.length];
+    Arrays.fill(weights, 1.0 / values.length);
+    double p = 0.3001; // between two draws, whatever the order in which weights are added
+    double found = bySorting(values, weights, p);
+    double tiny = 1e-12;
+    for (double[] ends : new double[][] {{found, found}, {0.1, found}, {found, 0.9}, {0, 1}}) {
+      assertThat(WeightedSelection.quantileBetween(ends[0], ends[1], values, weights, p))
+          .as("between " + Arrays.toString(ends))
+          .isEqualTo(found);
+    }
+    for (double[] ends :
+        new double[][] {{found + tiny, 1}, {0, found - tiny}, {Double.NaN, Double.NaN}}) {
+      assertThat(WeightedSelection.quantileBetween(ends[0], ends[1], values, weights, p))
+          .as("between " + Arrays.toString(ends))
+          .isNaN();
+    }
+  }
+
   /** Lines in even steps, then one from elsewhere, values that are all one, and infinite ones. */
   @ParameterizedTest
   @ValueSource(doubles = {0.02, 0.1, 0.5, 0.98})
