@@ -49,7 +49,7 @@ public final class BuiltJar {
 
     private static Path made() {
       try {
-        Path folder = Files.createTempDirectory("charline-classes");
+        Path folder = Files.createTempDirectory(JAR.getParent(), "classes");
         Path file = folder.resolve("classes.jsa");
         Path samples = Path.of("sample-trials");
         Process process =

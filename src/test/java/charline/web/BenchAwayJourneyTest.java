@@ -20,131 +20,131 @@ class BenchAwayJourneyTest extends BenchVisit {
 
   @Test
   void pages_come_in_place_and_back_leads_back() {
-    phone.open(bench.address());
-    phone.script("window.loadedOnce = true");
-    phone.tap("nav a[href='/ask']");
-    phone.untilSays("h1", "Ask the log");
-    phone.tap("nav a[href='/window']");
-    phone.untilSays("h1", "Windows");
-    assertThat(phone.script("return location.pathname")).isEqualTo("/window");
-    assertThat(phone.all("nav a[aria-current=page]"))
+    browser.open(bench.address());
+    browser.script("window.loadedOnce = true");
+    browser.tap("nav a[href='/ask']");
+    browser.untilSays("h1", "Ask the log");
+    browser.tap("nav a[href='/window']");
+    browser.untilSays("h1", "Windows");
+    assertThat(browser.script("return location.pathname")).isEqualTo("/window");
+    assertThat(browser.all("nav a[aria-current=page]"))
         .singleElement()
         .satisfies(a -> assertThat(a.getText()).isEqualTo("Window"));
-    phone.driver().navigate().back();
-    phone.untilSays("h1", "Ask the log");
-    phone.type("#q", "clean latex");
-    phone.tapText("Ask");
-    phone.untilSays("#found", "patches on ");
-    phone.tap(RECORD);
-    phone.untilSays("#title", "Record a patch");
-    assertThat(phone.script("return window.loadedOnce")).isEqualTo(true);
-    assertThat(phone.complaints()).isEmpty();
+    browser.driver().navigate().back();
+    browser.untilSays("h1", "Ask the log");
+    browser.type("#q", "clean latex");
+    browser.tapText("Ask");
+    browser.untilSays("#found", "patches on ");
+    browser.tap(RECORD);
+    browser.untilSays("#title", "Record a patch");
+    assertThat(browser.script("return window.loadedOnce")).isEqualTo(true);
+    assertThat(browser.complaints()).isEmpty();
   }
 
   @Test
   void without_the_bench_record_goes_on_and_what_cannot_be_had_says_so_in_place() {
-    phone.open(bench.address());
-    phone.tap("nav a[href='/ask']");
-    phone.untilSays("h1", "Ask the log");
-    phone.tap("nav a[href='/']");
-    phone.untilSays("h1", "At the bench");
+    browser.open(bench.address());
+    browser.tap("nav a[href='/ask']");
+    browser.untilSays("h1", "Ask the log");
+    browser.tap("nav a[href='/']");
+    browser.untilSays("h1", "At the bench");
     awaitRecordReady();
-    phone.connection(false);
+    browser.connection(false);
 
-    phone.tap(RECORD);
-    phone.untilSays("#title", "Record a patch");
-    phone.untilSays("#live", "No connection, so the risk is not known");
-    phone.untilSays("#link", "No connection");
-    phone.type("#k-power", "44");
-    phone.type("#k-hand", "30");
-    assertThat(keep(phone, "residue")).matches("W-[0-9A-Z]{4}");
-    phone.untilSays("#link", "1 entry waiting, no connection");
-    phone.tap("nav a[href='/ask']");
-    phone.untilSays(".trouble", "This is what the page said at");
-    phone.tap("nav a[href='/window']");
-    phone.untilSays(".trouble", "It comes by itself when the bench is reached");
-    phone.tap(RECORD);
-    phone.untilSays("#title", "Kept on this device");
-    phone.tap("#next");
-    assertThat(value(phone, "#k-power")).isEqualTo("44");
-    phone.tap("input[value=clean]");
-    phone.tap("#keep");
-    phone.untilSays("#link", "2 entries waiting");
-    phone.tap("nav a[href='/window']");
-    phone.untilSays("h1", "Not here yet");
+    browser.tap(RECORD);
+    browser.untilSays("#title", "Record a patch");
+    browser.untilSays("#live", "No connection, so the risk is not known");
+    browser.untilSays("#link", "No connection");
+    browser.type("#k-power", "44");
+    browser.type("#k-hand", "30");
+    assertThat(keep(browser, "residue")).matches("W-[0-9A-Z]{4}");
+    browser.untilSays("#link", "1 entry waiting, no connection");
+    browser.tap("nav a[href='/ask']");
+    browser.untilSays(".trouble", "This is what the page said at");
+    browser.tap("nav a[href='/window']");
+    browser.untilSays(".trouble", "It comes by itself when the bench is reached");
+    browser.tap(RECORD);
+    browser.untilSays("#title", "Kept on this device");
+    browser.tap("#next");
+    assertThat(value("#k-power")).isEqualTo("44");
+    browser.tap("input[value=clean]");
+    browser.tap("#keep");
+    browser.untilSays("#link", "2 entries waiting");
+    browser.tap("nav a[href='/window']");
+    browser.untilSays("h1", "Not here yet");
 
-    phone.connection(true);
-    phone.untilSays("h1", "Windows");
-    phone.until("nothing waiting", () -> phone.text("#link").isEmpty() ? true : null);
+    browser.connection(true);
+    browser.untilSays("h1", "Windows");
+    browser.until("nothing waiting", () -> browser.text("#link").isEmpty() ? true : null);
     assertThat(recorded()).hasSize(2);
   }
 
   private static void awaitRecordReady() {
-    phone.until(
+    browser.until(
         "Record on this device",
         () ->
-            phone.module("visited.js", "m.visited('/record') ? true : null") == null
+            browser.module("visited.js", "m.visited('/record') ? true : null") == null
                 ? null
-                : phone.module("record.js", "true"));
+                : browser.module("record.js", "true"));
   }
 
   @Test
   void a_form_that_cannot_be_sent_keeps_what_was_typed() {
-    phone.open(bench.address() + "set-up");
-    phone.tap("#form-board summary");
-    phone.type("#form-board [name=name]", "sill offcut");
-    phone.connection(false);
-    phone.tap("#form-board button.main");
-    phone.untilSays("#form-board .trouble", "What you typed is still here");
-    assertThat(value(phone, "#form-board [name=name]")).isEqualTo("sill offcut");
-    phone.connection(true);
-    phone.tap("#form-board button.main");
-    phone.untilSays("main", "sill offcut: pine");
+    browser.open(bench.address() + "set-up");
+    browser.tap("#form-board summary");
+    browser.type("#form-board [name=name]", "sill offcut");
+    browser.connection(false);
+    browser.tap("#form-board button.main");
+    browser.untilSays("#form-board .trouble", "What you typed is still here");
+    assertThat(value("#form-board [name=name]")).isEqualTo("sill offcut");
+    browser.connection(true);
+    browser.tap("#form-board button.main");
+    browser.untilSays("main", "sill offcut: pine");
   }
 
   @Test
   void the_last_known_risk_of_a_setting_is_shown_with_its_time() {
-    phone.open(bench.address() + "record?like=LP-01&power=80&pace=30");
-    phone.untilSays("#live", "Safe for the wood");
-    phone.connection(false);
-    phone.tap("[data-for=k-hand][data-step='1']");
-    phone.untilSays("#live", "Fire nothing whose risk you have not seen before");
-    assertThat(phone.find("#live").getAttribute("class")).contains("is-untried");
-    phone.tap("[data-for=k-hand][data-step='-1']");
-    phone.untilSays("#live", "Safe for the wood");
-    assertThat(phone.text("#live-bounds")).startsWith("No connection. As of ");
-    assertThat(phone.find("#live").getAttribute("class")).contains("old");
-    phone.connection(true);
-    phone.until(
-        "the risk of now", () -> phone.text("#live").contains("No connection") ? null : true);
+    browser.open(bench.address() + "record?like=LP-01&power=80&pace=30");
+    browser.untilSays("#live", "Safe for the wood");
+    browser.connection(false);
+    browser.tap("[data-for=k-hand][data-step='1']");
+    browser.untilSays("#live", "Fire nothing whose risk you have not seen before");
+    assertThat(browser.find("#live").getAttribute("class")).contains("is-untried");
+    browser.tap("[data-for=k-hand][data-step='-1']");
+    browser.untilSays("#live", "Safe for the wood");
+    assertThat(browser.text("#live-bounds")).startsWith("No connection. As of ");
+    assertThat(browser.find("#live").getAttribute("class")).contains("old");
+    browser.connection(true);
+    browser.until(
+        "the risk of now", () -> browser.text("#live").contains("No connection") ? null : true);
   }
 
   @Test
   void keep_is_seen_to_be_heard_at_once_and_waits_for_no_bench_that_is_away() {
-    phone.open(bench.address() + "record?like=LP-01");
-    phone.untilSays("#live", "at most");
-    phone.tap("input[value=residue]");
+    browser.open(bench.address() + "record?like=LP-01");
+    browser.untilSays("#live", "at most");
+    browser.tap("input[value=residue]");
     assertThat(
-            phone.script(
+            browser.script(
                 "window.fetch = () => new Promise(() => {}); const k ="
                     + " document.getElementById('keep'); k.click(); return [k.textContent,"
                     + " k.getAttribute('aria-busy'), k.disabled].join()"))
         .isEqualTo("Keeping,true,true");
 
-    phone.fresh().size(390, 844);
-    phone.open(bench.address() + "record?like=LP-01");
-    phone.untilSays("#live", "at most");
-    phone.connection(false);
-    phone.type("#k-power", "35");
-    phone.untilSays("#link", "No connection");
-    phone.tap("input[value=residue]");
+    browser.fresh().size(390, 844);
+    browser.open(bench.address() + "record?like=LP-01");
+    browser.untilSays("#live", "at most");
+    browser.connection(false);
+    browser.type("#k-power", "35");
+    browser.untilSays("#link", "No connection");
+    browser.tap("input[value=residue]");
     Object waited =
-        phone.asyncScript(
+        browser.asyncScript(
             "const done = arguments[0], began = performance.now();new MutationObserver(() => { if"
                 + " (!kept.hidden) done(performance.now() - began); }).observe(kept, {attributes:"
                 + " true}); keep.click();");
     assertThat(((Number) waited).doubleValue()).as("ms until the code is shown").isLessThan(1500);
-    assertThat(phone.text("#kept-code")).matches("W-[0-9A-Z]{4}");
+    assertThat(browser.text("#kept-code")).matches("W-[0-9A-Z]{4}");
   }
 
   @Test
@@ -161,9 +161,9 @@ class BenchAwayJourneyTest extends BenchVisit {
       other.untilSays("h1", "At the bench");
       other.open(shared + "record?like=LP-01");
       other.untilSays("#live", "at most");
-      phone.open(bench.address() + "devices");
-      phone.tapText("Revoke anna phone");
-      phone.untilSays("main", "No device is paired.");
+      browser.open(bench.address() + "devices");
+      browser.tapText("Revoke anna phone");
+      browser.untilSays("main", "No device is paired.");
       other.tap("input[value=residue]");
       other.tap("#keep");
       other.untilSays("#kept-words", "It waits on this device until it is paired again.");
@@ -174,42 +174,42 @@ class BenchAwayJourneyTest extends BenchVisit {
   @Test
   void a_photo_that_takes_long_holds_back_no_entry() throws IOException {
     File photo = picture(800, 600);
-    phone.open(bench.address() + "record?like=LP-01");
-    phone.script(
+    browser.open(bench.address() + "record?like=LP-01");
+    browser.script(
         "const real = window.fetch; window.fetch = (path, ...more) =>"
             + " String(path).startsWith('/photos') ? new Promise(() => {}) : real(path, ...more)");
-    phone.unfold("seen-more");
-    phone.find("#photo").sendKeys(photo.getPath());
-    phone.until("the photo", () -> phone.find("#photo-shown").isDisplayed() ? true : null);
-    assertThat(keep(phone, "residue")).isEqualTo("P-0001");
-    phone.tap("#further");
-    phone.tap("input[value=clean]");
-    phone.tap("#keep");
-    phone.untilSays("#kept-words", "clean after 2 passes");
-    phone.untilSays("#title", "Kept in the log");
+    browser.unfold("seen-more");
+    browser.find("#photo").sendKeys(photo.getPath());
+    browser.until("the photo", () -> browser.find("#photo-shown").isDisplayed() ? true : null);
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
+    browser.tap("#further");
+    browser.tap("input[value=clean]");
+    browser.tap("#keep");
+    browser.untilSays("#kept-words", "clean after 2 passes");
+    browser.untilSays("#title", "Kept in the log");
     assertThat(patch("P-0001").patch().readings()).hasSize(2);
     assertThat(photosOf("P-0001")).isZero();
-    phone.untilSays("#link", "1 entry waiting");
+    browser.untilSays("#link", "1 entry waiting");
   }
 
   @Test
   void a_large_photo_is_made_smaller_on_the_phone() throws IOException {
     File photo = picture(3000, 2200);
-    phone.open(bench.address() + "record?like=LP-01");
-    phone.unfold("seen-more");
-    phone.find("#photo").sendKeys(photo.getPath());
-    phone.until("the photo", () -> phone.find("#photo-shown").isDisplayed() ? true : null);
-    assertThat(keep(phone, "residue")).isEqualTo("P-0001");
-    phone.until("the photo in the log", () -> photosOf("P-0001") == 1 ? true : null);
-    phone.open(bench.address() + "patch/P-0001");
-    phone.until(
+    browser.open(bench.address() + "record?like=LP-01");
+    browser.unfold("seen-more");
+    browser.find("#photo").sendKeys(photo.getPath());
+    browser.until("the photo", () -> browser.find("#photo-shown").isDisplayed() ? true : null);
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
+    browser.until("the photo in the log", () -> photosOf("P-0001") == 1 ? true : null);
+    browser.open(bench.address() + "patch/P-0001");
+    browser.until(
         "the picture",
         () ->
-            (Boolean) phone.script("return document.querySelector('figure img').complete")
+            (Boolean) browser.script("return document.querySelector('figure img').complete")
                 ? true
                 : null);
     assertThat(
-            phone.script(
+            browser.script(
                 "const i = document.querySelector('figure img'); return Math.max(i.naturalWidth,"
                     + " i.naturalHeight)"))
         .isEqualTo(2048L);
@@ -231,36 +231,36 @@ class BenchAwayJourneyTest extends BenchVisit {
 
   @Test
   void without_scripts_record_says_what_it_needs_and_keeps_nothing() {
-    phone.scripts(false);
+    browser.scripts(false);
     try {
-      phone.open(bench.address() + "record");
-      assertThat(phone.text("noscript, main")).contains("needs JavaScript");
-      assertThat(phone.find("#keep").isEnabled()).isFalse();
-      phone.open(bench.address());
-      phone.tap("nav a[href='/ask']");
-      phone.untilSays("h1", "Ask the log");
+      browser.open(bench.address() + "record");
+      assertThat(browser.text("noscript, main")).contains("needs JavaScript");
+      assertThat(browser.find("#keep").isEnabled()).isFalse();
+      browser.open(bench.address());
+      browser.tap("nav a[href='/ask']");
+      browser.untilSays("h1", "Ask the log");
     } finally {
-      phone.scripts(true);
+      browser.scripts(true);
     }
   }
 
   @Test
   void the_keyboard_goes_on_where_the_next_patch_begins() {
-    phone.open(bench.address() + "record?like=LP-01");
-    keep(phone, "residue");
-    phone.until(
+    browser.open(bench.address() + "record?like=LP-01");
+    keep(browser, "residue");
+    browser.until(
         "the buttons to listen",
         () ->
-            phone.script("return document.getElementById('kept-actions').inert").equals(false)
+            browser.script("return document.getElementById('kept-actions').inert").equals(false)
                 ? true
                 : null);
-    phone.script("document.getElementById('next').focus()");
-    phone.press("\n");
-    assertThat(phone.script("return document.activeElement.id")).isEqualTo("title");
-    phone.script("document.querySelector(\"nav a[href='/ask']\").focus()");
-    phone.press("\n");
-    phone.untilSays("h1", "Ask the log");
-    assertThat(phone.script("return document.activeElement.id")).isEqualTo("main");
-    assertThat(List.of(phone.script("return document.title"))).contains("Ask - charline bench");
+    browser.script("document.getElementById('next').focus()");
+    browser.press("\n");
+    assertThat(browser.script("return document.activeElement.id")).isEqualTo("title");
+    browser.script("document.querySelector(\"nav a[href='/ask']\").focus()");
+    browser.press("\n");
+    browser.untilSays("h1", "Ask the log");
+    assertThat(browser.script("return document.activeElement.id")).isEqualTo("main");
+    assertThat(List.of(browser.script("return document.title"))).contains("Ask - charline bench");
   }
 }

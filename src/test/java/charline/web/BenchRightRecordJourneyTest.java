@@ -19,12 +19,12 @@ class BenchRightRecordJourneyTest extends BenchVisit {
       tablet.type("#k-power", "30");
       assertThat(keep(tablet, "residue")).isEqualTo("P-0001");
 
-      phone.open(bench.address() + "record?like=LP-01");
-      choose(phone, "#c-board", "wall panel offcut 3");
-      phone.type("#k-power", "60");
-      phone.tap("#count");
-      phone.tap("#count");
-      assertThat(keep(phone, "char")).isEqualTo("P-0002");
+      browser.open(bench.address() + "record?like=LP-01");
+      choose(browser, "#c-board", "wall panel offcut 3");
+      browser.type("#k-power", "60");
+      browser.tap("#count");
+      browser.tap("#count");
+      assertThat(keep(browser, "char")).isEqualTo("P-0002");
 
       tablet.open(bench.address() + "ask");
       tablet.open(bench.address() + "record");
@@ -41,43 +41,43 @@ class BenchRightRecordJourneyTest extends BenchVisit {
 
   @Test
   void a_place_that_the_log_no_longer_has_is_named() {
-    phone.open(bench.address() + "record");
-    phone.script(
+    browser.open(bench.address() + "record");
+    browser.script(
         "localStorage.setItem('bench.place', JSON.stringify({rig: 'heron', board: 'door B',"
             + " finish: 'wall panel latex', power: '30'}))");
-    phone.open(bench.address() + "record");
-    phone.untilSays("#trouble", "This device was at board door B, which the log no longer has.");
-    assertThat(phone.find("#c-board").isDisplayed()).isTrue();
+    browser.open(bench.address() + "record");
+    browser.untilSays("#trouble", "This device was at board door B, which the log no longer has.");
+    assertThat(browser.find("#c-board").isDisplayed()).isTrue();
   }
 
   @Test
   void a_patch_begins_at_one_pass_whatever_the_last_one_took() {
-    phone.open(bench.address() + "record?like=LP-01");
-    phone.tap("#count");
-    phone.tap("#count");
-    assertThat(value(phone, "#k-passes")).isEqualTo("2");
-    assertThat(keep(phone, "residue")).isEqualTo("P-0001");
-    phone.open(bench.address() + "record?like=P-0001");
-    assertThat(value(phone, "#k-passes")).isEqualTo("1");
-    assertThat(keep(phone, "clean")).isEqualTo("P-0002");
-    phone.tap("#next");
-    assertThat(value(phone, "#k-passes")).isEqualTo("1");
-    assertThat(keep(phone, "clean")).isEqualTo("P-0003");
+    browser.open(bench.address() + "record?like=LP-01");
+    browser.tap("#count");
+    browser.tap("#count");
+    assertThat(value("#k-passes")).isEqualTo("2");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
+    browser.open(bench.address() + "record?like=P-0001");
+    assertThat(value("#k-passes")).isEqualTo("1");
+    assertThat(keep(browser, "clean")).isEqualTo("P-0002");
+    browser.tap("#next");
+    assertThat(value("#k-passes")).isEqualTo("1");
+    assertThat(keep(browser, "clean")).isEqualTo("P-0003");
     assertThat(patch("P-0003").patch().lastReading().passes()).isEqualTo(1);
-    phone.open(bench.address() + "record?like=LP-01&power=80&pace=30&passes=3");
-    assertThat(value(phone, "#k-passes")).isEqualTo("3");
+    browser.open(bench.address() + "record?like=LP-01&power=80&pace=30&passes=3");
+    assertThat(value("#k-passes")).isEqualTo("3");
   }
 
   @Test
   void a_reload_shows_what_was_kept_whatever_led_to_record() {
     for (String link : List.of("record?like=LP-02", "record?reading=LP-02", "record")) {
-      phone.open(bench.address() + link);
-      String kept = keep(phone, "clean");
-      phone.driver().navigate().refresh();
-      phone.untilSays("#title", "Kept in the log");
-      assertThat(phone.text("#kept-code")).as(link).isEqualTo(kept);
-      assertThat(phone.find("#record").isDisplayed()).as(link).isFalse();
-      phone.tap("#next");
+      browser.open(bench.address() + link);
+      String kept = keep(browser, "clean");
+      browser.driver().navigate().refresh();
+      browser.untilSays("#title", "Kept in the log");
+      assertThat(browser.text("#kept-code")).as(link).isEqualTo(kept);
+      assertThat(browser.find("#record").isDisplayed()).as(link).isFalse();
+      browser.tap("#next");
     }
     assertThat(patch("LP-02").patch().readings()).hasSizeGreaterThan(1);
   }
@@ -85,49 +85,49 @@ class BenchRightRecordJourneyTest extends BenchVisit {
   @Test
   void a_patch_left_by_a_dead_battery_is_offered_with_its_photo() throws IOException {
     Path photo = folder.resolve("patch.png");
-    phone.open(bench.address());
-    phone.picture(photo);
-    phone.open(bench.address() + "record?like=LP-01");
-    phone.type("#k-power", "47");
-    phone.tap("input[value=char]");
-    phone.unfold("seen-more");
-    phone.type("#note", "north gable");
-    phone.find("#photo").sendKeys(photo.toString());
-    phone.until(
-        "the photo on this device", () -> phone.find("#photo-shown").isDisplayed() ? true : null);
+    browser.open(bench.address());
+    browser.picture(photo);
+    browser.open(bench.address() + "record?like=LP-01");
+    browser.type("#k-power", "47");
+    browser.tap("input[value=char]");
+    browser.unfold("seen-more");
+    browser.type("#note", "north gable");
+    browser.find("#photo").sendKeys(photo.toString());
+    browser.until(
+        "the photo on this device", () -> browser.find("#photo-shown").isDisplayed() ? true : null);
 
-    String dead = phone.driver().getWindowHandle();
-    phone.newTab(); // a new page knows nothing of the one that died
-    String alive = phone.driver().getWindowHandle();
-    phone.open(bench.address() + "record");
-    phone.until("no offer", () -> phone.find("#offer").isDisplayed() ? null : true);
-    phone.driver().switchTo().window(dead).close();
-    phone.driver().switchTo().window(alive);
-    phone.open(bench.address() + "record");
-    phone.untilSays("#offer-words", "char after 1 pass");
-    assertThat(phone.text("#offer-words")).contains("power 47", "north gable", "with a photo");
-    phone.tap("#offer-take");
-    assertThat(value(phone, "#k-power")).isEqualTo("47");
-    assertThat(phone.find("input[value=char]").isSelected()).isTrue();
-    phone.until("the photo", () -> phone.find("#photo-shown").isDisplayed() ? true : null);
-    phone.tap("#keep");
-    phone.untilSays("#kept-words", "with a photo");
-    phone.until("the photo in the log", () -> photosOf("P-0001") == 1 ? true : null);
-    phone.open(bench.address() + "record");
-    phone.tap("#next");
-    assertThat(phone.find("#offer").isDisplayed()).isFalse();
+    String dead = browser.driver().getWindowHandle();
+    browser.newTab(); // a new page knows nothing of the one that died
+    String alive = browser.driver().getWindowHandle();
+    browser.open(bench.address() + "record");
+    browser.until("no offer", () -> browser.find("#offer").isDisplayed() ? null : true);
+    browser.driver().switchTo().window(dead).close();
+    browser.driver().switchTo().window(alive);
+    browser.open(bench.address() + "record");
+    browser.untilSays("#offer-words", "char after 1 pass");
+    assertThat(browser.text("#offer-words")).contains("power 47", "north gable", "with a photo");
+    browser.tap("#offer-take");
+    assertThat(value("#k-power")).isEqualTo("47");
+    assertThat(browser.find("input[value=char]").isSelected()).isTrue();
+    browser.until("the photo", () -> browser.find("#photo-shown").isDisplayed() ? true : null);
+    browser.tap("#keep");
+    browser.untilSays("#kept-words", "with a photo");
+    browser.until("the photo in the log", () -> photosOf("P-0001") == 1 ? true : null);
+    browser.open(bench.address() + "record");
+    browser.tap("#next");
+    assertThat(browser.find("#offer").isDisplayed()).isFalse();
   }
 
   @Test
   void a_link_with_settings_puts_what_was_half_way_aside_and_offers_it() {
-    phone.open(bench.address() + "record?like=LP-02");
-    phone.type("#k-power", "47");
-    phone.tap("input[value=tint]");
-    phone.open(bench.address() + "record?like=LP-01&power=33&pace=21");
-    assertThat(value(phone, "#k-power")).isEqualTo("33");
-    phone.untilSays("#offer-words", "tint after 1 pass");
-    phone.tap("#offer-leave");
-    phone.until("no offer", () -> phone.find("#offer").isDisplayed() ? null : true);
+    browser.open(bench.address() + "record?like=LP-02");
+    browser.type("#k-power", "47");
+    browser.tap("input[value=tint]");
+    browser.open(bench.address() + "record?like=LP-01&power=33&pace=21");
+    assertThat(value("#k-power")).isEqualTo("33");
+    browser.untilSays("#offer-words", "tint after 1 pass");
+    browser.tap("#offer-leave");
+    browser.until("no offer", () -> browser.find("#offer").isDisplayed() ? null : true);
   }
 
   @Test
@@ -158,43 +158,44 @@ class BenchRightRecordJourneyTest extends BenchVisit {
 
   @Test
   void the_step_buttons_stop_at_the_ends_and_say_so() {
-    phone.open(bench.address() + "record");
-    phone.type("#k-power", "98");
-    phone.tap("[data-for=k-power][data-step='5']");
-    assertThat(value(phone, "#k-power")).isEqualTo("100");
-    assertThat(phone.text("[data-row=power] label")).contains("the most");
-    Object height = phone.script("return document.querySelector('[data-row=power]').offsetHeight");
-    phone.tap("[data-for=k-power][data-step='5']");
-    assertThat(value(phone, "#k-power")).isEqualTo("100");
-    phone.type("#k-power", "5");
-    phone.tap("[data-for=k-power][data-step='-5']");
-    assertThat(value(phone, "#k-power")).isEqualTo("5");
-    assertThat(phone.text("[data-row=power] label")).contains("less: tap the number");
-    assertThat(phone.script("return document.querySelector('[data-row=power]').offsetHeight"))
+    browser.open(bench.address() + "record");
+    browser.type("#k-power", "98");
+    browser.tap("[data-for=k-power][data-step='5']");
+    assertThat(value("#k-power")).isEqualTo("100");
+    assertThat(browser.text("[data-row=power] label")).contains("the most");
+    Object height =
+        browser.script("return document.querySelector('[data-row=power]').offsetHeight");
+    browser.tap("[data-for=k-power][data-step='5']");
+    assertThat(value("#k-power")).isEqualTo("100");
+    browser.type("#k-power", "5");
+    browser.tap("[data-for=k-power][data-step='-5']");
+    assertThat(value("#k-power")).isEqualTo("5");
+    assertThat(browser.text("[data-row=power] label")).contains("less: tap the number");
+    assertThat(browser.script("return document.querySelector('[data-row=power]').offsetHeight"))
         .isEqualTo(height);
-    phone.tap("#uncount");
-    assertThat(value(phone, "#k-passes")).isEqualTo("1");
+    browser.tap("#uncount");
+    assertThat(value("#k-passes")).isEqualTo("1");
   }
 
   @Test
   void nothing_moves_under_the_finger_when_the_risk_changes() {
-    phone.open(bench.address() + "record?like=LP-01&power=80&pace=30");
-    phone.untilSays("#live", "Safe for the wood");
+    browser.open(bench.address() + "record?like=LP-01&power=80&pace=30");
+    browser.untilSays("#live", "Safe for the wood");
     Object before = placeOfTheKnobs();
-    phone.type("#k-hand", "60");
-    phone.untilSays("#live", "Not tried");
+    browser.type("#k-hand", "60");
+    browser.untilSays("#live", "Not tried");
     assertThat(placeOfTheKnobs()).isEqualTo(before);
-    phone.type("#k-hand", "14");
-    phone.untilSays("#live", "Hot");
+    browser.type("#k-hand", "14");
+    browser.untilSays("#live", "Hot");
     assertThat(placeOfTheKnobs()).isEqualTo(before);
-    phone.connection(false);
-    phone.type("#k-hand", "15");
-    phone.untilSays("#live", "No connection");
+    browser.connection(false);
+    browser.type("#k-hand", "15");
+    browser.untilSays("#live", "No connection");
     assertThat(placeOfTheKnobs()).isEqualTo(before);
   }
 
   private static Object placeOfTheKnobs() {
-    return phone.script(
+    return browser.script(
         "return ['#k-power', '#k-hand', '#count', 'input[value=char]', '#keep'].map(c =>"
             + " document.querySelector(c).getBoundingClientRect().top).join()");
   }

@@ -24,13 +24,13 @@ abstract class BenchVisit {
   @TempDir static Path samples;
   @TempDir Path folder;
 
-  static Browser phone;
+  static Browser browser;
   Path file;
-  BenchHere bench;
+  ServedBench bench;
 
   @BeforeAll
   static void import_the_trials() throws IOException {
-    phone = Browser.open(false);
+    browser = Browser.open(false);
     int code =
         Main.run(
             new String[] {
@@ -55,12 +55,12 @@ abstract class BenchVisit {
 
   @AfterAll
   static void close_the_browser() {
-    phone.close();
+    browser.close();
   }
 
   @BeforeEach
   void begin() throws IOException {
-    phone.fresh().size(390, 844);
+    browser.fresh().size(390, 844);
     file = folder.resolve("boathouse.db");
     Files.copy(samples.resolve("boathouse.db"), file);
     bench = BenchHere.serve(file);
@@ -68,17 +68,36 @@ abstract class BenchVisit {
 
   @AfterEach
   void end() {
-    phone.connection(true);
+    browser.connection(true);
     bench.close();
+  }
+
+  /** The same log served by the built jar, in a process of its own. */
+  void serveWithTheJar(String... options) throws IOException {
+    bench.close();
+    bench = BenchProcess.serve(file, options);
   }
 
   /** Keeps a patch of an outcome; gives its code. */
   static String keep(Browser device, String outcome) {
     device.tap("input[value=" + outcome + "]");
     device.tap("#keep");
+    return kept(device);
+  }
+
+  /** The code of the patch that was kept. */
+  static String kept() {
+    return kept(browser);
+  }
+
+  private static String kept(Browser device) {
     return device.until(
         "the code of a patch",
         () -> device.find("#kept-code").isDisplayed() ? device.text("#kept-code") : null);
+  }
+
+  static String value(String css) {
+    return value(browser, css);
   }
 
   static String value(Browser device, String css) {

@@ -194,6 +194,15 @@ final class Browser implements AutoCloseable {
     driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
   }
 
+  /** Whether all of its height lies in the screen. */
+  boolean inSight(WebElement element) {
+    return (Boolean)
+        script(
+            "const r = arguments[0].getBoundingClientRect(); return r.top >= 0 && r.bottom <="
+                + " innerHeight",
+            element);
+  }
+
   WebElement find(String css) {
     return driver.findElement(By.cssSelector(css));
   }

@@ -13,18 +13,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Map;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 
 /** The whole job in a browser: what to burn next, files in and out, and long lists. */
-class JobJourneyTest extends BenchVisit {
+class JobJourneyTest extends TabletVisit {
   private static final String LATEX = "?family=latex&wood=pine&light=pulsed-1064";
-
-  @BeforeEach
-  void take_a_tablet() {
-    phone.size(820, 1180);
-  }
 
   private void charline(String line) {
     int code =
@@ -40,23 +34,23 @@ class JobJourneyTest extends BenchVisit {
 
   @Test
   void a_card_to_burn_fills_the_form_and_its_patch_fulfils_the_plan() {
-    phone.open(bench.address() + "next" + LATEX);
-    phone.untilSays("main", "Burn this");
-    String setting = phone.text(".job h3");
-    phone.tap(".job button");
-    phone.untilSays("#plan-words", "Plan P-0001: ");
-    assertThat(phone.text("#plan-words")).contains(setting.replaceFirst("^1\\s+", ""));
-    phone.tap("input[value=clean]");
-    phone.tap("#keep");
-    phone.untilSays("#kept-code", "P-0001");
+    browser.open(bench.address() + "next" + LATEX);
+    browser.untilSays("main", "Burn this");
+    String setting = browser.text(".job h3");
+    browser.tap(".job button");
+    browser.untilSays("#plan-words", "Plan P-0001: ");
+    assertThat(browser.text("#plan-words")).contains(setting.replaceFirst("^1\\s+", ""));
+    browser.tap("input[value=clean]");
+    browser.tap("#keep");
+    browser.untilSays("#kept-code", "P-0001");
     try (Logbook log = Logbook.openExisting(file, Clock.systemDefaultZone())) {
       assertThat(log.planned().open()).isEmpty();
       assertThat(log.patch("P-0001").patch().lastReading().outcome().text()).isEqualTo("clean");
     }
-    phone.tap("#next");
-    phone.tap("input[value=residue]");
-    phone.tap("#keep");
-    phone.untilSays("#kept-code", "P-0002");
+    browser.tap("#next");
+    browser.tap("input[value=residue]");
+    browser.tap("#keep");
+    browser.untilSays("#kept-code", "P-0002");
   }
 
   @Test
@@ -75,57 +69,60 @@ class JobJourneyTest extends BenchVisit {
                     code -> {},
                     Duration.ZERO,
                     new FaultFiles(folder.resolve("faults"), "test")))) {
-      phone.open(server.address() + "onset" + LATEX);
-      phone.script("window.kept = 'here'");
-      assertThat(phone.text("main")).contains("The answer is being computed.");
-      phone.untilSays("main", "chars a patch on an average board");
-      assertThat(phone.script("return window.kept")).as("no reload").isEqualTo("here");
-      assertThat(phone.all("[data-renewing]")).isEmpty();
+      browser.open(server.address() + "onset" + LATEX);
+      browser.script("window.kept = 'here'");
+      assertThat(browser.text("main")).contains("The answer is being computed.");
+      browser.untilSays("main", "chars a patch on an average board");
+      assertThat(browser.script("return window.kept")).as("no reload").isEqualTo("here");
+      assertThat(browser.all("[data-renewing]")).isEmpty();
     }
   }
 
   @Test
   void a_sheet_is_chosen_looked_at_and_imported() {
-    phone.open(bench.address() + "log");
-    phone
+    browser.open(bench.address() + "log");
+    browser
         .find("#import [name=trials]")
         .sendKeys(Path.of("sample-trials/varnish-on-ash.csv").toAbsolutePath().toString());
-    phone.tap("#import button");
-    phone.untilSays("h1", "This would be imported");
-    assertThat(phone.text("main")).contains("varnish-on-ash.csv: 26 patches with 110 readings");
-    phone.tap("main form button");
-    phone.untilSays("h1", "Imported");
+    browser.tap("#import button");
+    browser.untilSays("h1", "This would be imported");
+    assertThat(browser.text("main")).contains("varnish-on-ash.csv: 26 patches with 110 readings");
+    browser.tap("main form button");
+    browser.untilSays("h1", "Imported");
     try (Logbook log = Logbook.openExisting(file, Clock.systemDefaultZone())) {
       assertThat(log.patches(Filter.ALL)).hasSize(50);
     }
-    phone.open(bench.address() + "log");
-    phone.tap("#import button");
-    phone.untilSays("#import .trouble", "Choose a file first.");
+    browser.open(bench.address() + "log");
+    browser.tap("#import button");
+    browser.untilSays("#import .trouble", "Choose a file first.");
   }
 
   private static void find(String list, String words) {
-    phone.find(list).findElement(By.xpath("ancestor::div[@class='chooser']/input")).sendKeys(words);
+    browser
+        .find(list)
+        .findElement(By.xpath("ancestor::div[@class='chooser']/input"))
+        .sendKeys(words);
   }
 
   @Test
   void what_is_in_a_long_list_is_found_by_a_part_of_its_name() {
-    phone.open(bench.address() + "next");
-    phone.untilSays("main", "Begin with another");
-    Object chosen = phone.script("return document.querySelector('[name=wood]').value");
+    browser.open(bench.address() + "next");
+    browser.untilSays("main", "Begin with another");
+    Object chosen = browser.script("return document.querySelector('[name=wood]').value");
     find("[name=wood]", "oak");
-    assertThat(phone.all(".fits button"))
+    assertThat(browser.all(".fits button"))
         .isNotEmpty()
         .allSatisfy(fit -> assertThat(fit.getText()).contains("oak"));
-    assertThat(phone.script("return document.querySelector('[name=wood]').value"))
+    assertThat(browser.script("return document.querySelector('[name=wood]').value"))
         .as("nothing is chosen until it is tapped")
         .isEqualTo(chosen);
-    phone.tap(".fits button");
-    assertThat(phone.script("return document.querySelector('[name=wood]').value"))
+    browser.tap(".fits button");
+    assertThat(browser.script("return document.querySelector('[name=wood]').value"))
         .asString()
         .contains("oak");
-    assertThat(phone.all(".fits button")).isEmpty();
+    assertThat(browser.all(".fits button")).isEmpty();
     find("[name=wood]", "no such wood");
-    phone.untilSays(".chooser", "None of ");
+    browser.untilSays(".chooser", "None of ");
   }
 
   @Test
@@ -133,19 +130,19 @@ class JobJourneyTest extends BenchVisit {
     for (int i = 1; i <= 20; i++) {
       charline("board add sill-" + i + " --wood pine");
     }
-    phone.open(bench.address() + "record?like=LP-01");
-    phone.untilSays("#live", "may char");
-    phone.tap("#place summary");
+    browser.open(bench.address() + "record?like=LP-01");
+    browser.untilSays("#live", "may char");
+    browser.tap("#place summary");
     find("#c-board", "sill-17");
-    phone.press("\n");
-    phone.untilSays("#place-board", "sill-17");
-    phone.tap("input[value=residue]");
-    phone.tap("#keep");
-    phone.untilSays("#kept-code", "P-0001");
-    phone.tap("#further");
-    assertThat(phone.all("#place .chooser input")).allMatch(field -> !field.isEnabled());
-    phone.open(bench.address() + "record");
-    phone.untilSays("#place-board", "sill-17");
+    browser.press("\n");
+    browser.untilSays("#place-board", "sill-17");
+    browser.tap("input[value=residue]");
+    browser.tap("#keep");
+    browser.untilSays("#kept-code", "P-0001");
+    browser.tap("#further");
+    assertThat(browser.all("#place .chooser input")).allMatch(field -> !field.isEnabled());
+    browser.open(bench.address() + "record");
+    browser.untilSays("#place-board", "sill-17");
     try (Logbook log = Logbook.openExisting(file, Clock.systemDefaultZone())) {
       assertThat(log.patch("P-0001").patch().board().name()).isEqualTo("sill-17");
     }

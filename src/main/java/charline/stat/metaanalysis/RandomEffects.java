@@ -1,7 +1,6 @@
 package charline.stat.metaanalysis;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -45,7 +44,8 @@ public record RandomEffects(
       double next,
       double nextSd,
       NormalMixture predictive) {
-    private static final double[] MIDDLE_SHARES = {0.5, 0.8, 0.9, 0.95, 0.99};
+    /** Widest first: where tails are heavy, it is the one that the others fall within. */
+    private static final double[] MIDDLE_SHARES = {0.99, 0.95, 0.9, 0.8, 0.5};
 
     /**
      * Standard deviation of the narrowest normal about {@code next} that is at least as wide as the
@@ -53,12 +53,14 @@ public record RandomEffects(
      */
     public double coveringSd() {
       NormalDistribution standard = new NormalDistribution(null, 0, 1);
-      return Arrays.stream(MIDDLE_SHARES)
-          .map(
-              share ->
-                  predictive.halfWidth(next, share, nextSd)
-                      / standard.inverseCumulativeProbability((1 + share) / 2))
-          .reduce(nextSd, Math::max);
+      double sd = nextSd;
+      for (double share : MIDDLE_SHARES) {
+        double sds = standard.inverseCumulativeProbability((1 + share) / 2);
+        if (predictive.within(next, sds * sd) < share) {
+          sd = predictive.halfWidth(next, share, nextSd) / sds;
+        }
+      }
+      return sd;
     }
   }
 
