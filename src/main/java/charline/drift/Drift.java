@@ -7,6 +7,7 @@ import charline.model.Event;
 import charline.model.Fitter;
 import charline.model.Posterior;
 import charline.model.Trials;
+import charline.stat.distribution.StandardNormal;
 import charline.trial.Patch;
 import charline.trial.PowerCheck;
 import charline.trial.Reading;
@@ -23,7 +24,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Whether a rig still is what it was: its control patches and its power checks over time.
@@ -34,8 +34,6 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 public record Drift(Rig rig, List<Watch> watches) {
   /** Closer than 3 % no meter repeats (common practice, no published source). */
   private static final double METER = 0.03;
-
-  private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
 
   /**
    * One value over time.
@@ -205,7 +203,7 @@ public record Drift(Rig rig, List<Watch> watches) {
       before = chance;
     }
     double middle = Math.max(0.001, Math.min(0.999, (before + Math.max(before, by)) / 2));
-    return STANDARD.inverseCumulativeProbability(middle);
+    return StandardNormal.quantile(middle);
   }
 
   private static double chance(Patch patch, int passes, Posterior clearing) {

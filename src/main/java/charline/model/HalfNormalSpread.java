@@ -1,7 +1,7 @@
 package charline.model;
 
 import charline.quantity.Invariant;
-import org.apache.commons.math3.distribution.NormalDistribution;
+import charline.stat.distribution.StandardNormal;
 
 /**
  * A half-normal prior of the spread between boards, as a file of priors gives it.
@@ -33,8 +33,7 @@ public record HalfNormalSpread(double scale) implements SpreadPrior {
 
   @Override
   public double quantile(double probability) {
-    return scale
-        * new NormalDistribution(null, 0, 1).inverseCumulativeProbability(0.5 + probability / 2);
+    return scale * StandardNormal.reachOfMiddle(probability);
   }
 
   @Override

@@ -1,8 +1,8 @@
 package charline.model;
 
 import charline.quantity.Invariant;
+import charline.stat.distribution.StandardNormal;
 import java.util.function.DoubleUnaryOperator;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * A log-normal prior of the spread between boards.
@@ -11,7 +11,6 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param lnFactor standard deviation of its logarithm
  */
 public record LogNormalSpread(double median, double lnFactor) implements SpreadPrior {
-  private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
   private static final double HALF_LN_TWO_PI = Math.log(2 * Math.PI) / 2;
 
   public LogNormalSpread {
@@ -21,8 +20,7 @@ public record LogNormalSpread(double median, double lnFactor) implements SpreadP
 
   /** The one with this median and this 95 % quantile, which lies above it. */
   static LogNormalSpread through(double median, double q95) {
-    return new LogNormalSpread(
-        median, Math.log(q95 / median) / STANDARD.inverseCumulativeProbability(0.95));
+    return new LogNormalSpread(median, Math.log(q95 / median) / StandardNormal.quantile(0.95));
   }
 
   @Override
@@ -57,12 +55,12 @@ public record LogNormalSpread(double median, double lnFactor) implements SpreadP
 
   /** Probability of a spread below {@code omega}. */
   double below(double omega) {
-    return STANDARD.cumulativeProbability(z(omega));
+    return StandardNormal.below(z(omega));
   }
 
   @Override
   public double quantile(double probability) {
-    return median * Math.exp(lnFactor * STANDARD.inverseCumulativeProbability(probability));
+    return median * Math.exp(lnFactor * StandardNormal.quantile(probability));
   }
 
   @Override

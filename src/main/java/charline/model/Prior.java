@@ -4,8 +4,8 @@ import charline.exposure.Emission;
 import charline.model.way.HeavyTailedNormal;
 import charline.model.way.Trait;
 import charline.quantity.Invariant;
+import charline.stat.distribution.StandardNormal;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Prior of one event's five parameters: weak and physical.
@@ -79,7 +79,7 @@ public record Prior(
 
     /** Share of the normal that the cut leaves. */
     double kept() {
-      return new NormalDistribution(null, 0, 1).cumulativeProbability((mean() - least) / sd());
+      return StandardNormal.below((mean() - least) / sd());
     }
   }
 

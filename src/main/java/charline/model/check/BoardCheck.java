@@ -2,11 +2,11 @@ package charline.model.check;
 
 import charline.model.Draw;
 import charline.model.Estimate;
+import charline.stat.distribution.StandardNormal;
 import charline.stat.sampling.WeightedDraws;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * One board against the others.
@@ -23,9 +23,7 @@ public record BoardCheck(String board, Estimate factor, double standsOff) {
 
   static List<BoardCheck> of(
       List<String> names, PatchPredictions replay, List<Draw> draws, double expectedSpread) {
-    NormalDistribution normal = new NormalDistribution(null, 0, 1);
-    double limit =
-        normal.inverseCumulativeProbability(0.5 + Math.pow(NONE_FURTHER, 1.0 / names.size()) / 2);
+    double limit = StandardNormal.reachOfMiddle(Math.pow(NONE_FURTHER, 1.0 / names.size()));
     double[] equal = new double[draws.size()];
     Arrays.fill(equal, 1.0 / equal.length);
     List<BoardCheck> checks = new ArrayList<>();
@@ -38,11 +36,11 @@ public record BoardCheck(String board, Estimate factor, double standsOff) {
         double sd = Math.max(spread[s], 1e-9);
         double beyond = limit * expectedSpread / Math.max(draws.get(s).omega(), 1e-9);
         outside +=
-            normal.cumulativeProbability((-beyond - mean[s]) / sd)
-                + normal.cumulativeProbability((mean[s] - beyond) / sd);
+            StandardNormal.below((-beyond - mean[s]) / sd)
+                + StandardNormal.below((mean[s] - beyond) / sd);
         // A different quantile of the shift in each draw, in a fixed scattered order.
         double share = (s * 0.6180339887498949 + 0.5) % 1;
-        double z = normal.inverseCumulativeProbability(Math.max(1e-6, Math.min(1 - 1e-6, share)));
+        double z = StandardNormal.quantile(Math.max(1e-6, Math.min(1 - 1e-6, share)));
         factor[s] = Math.exp(draws.get(s).omega() * (mean[s] + sd * z));
       }
       checks.add(

@@ -1,7 +1,7 @@
 package charline.model.classical;
 
+import charline.stat.distribution.StandardNormal;
 import charline.stat.linear.Term;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * One coefficient of a fit.
@@ -25,6 +25,6 @@ public record Coefficient(String name, double estimate, double standardError, Li
 
   /** How many standard errors a two-sided confidence reaches either way. */
   static double normalQuantile(double twoSided) {
-    return new NormalDistribution().inverseCumulativeProbability(0.5 + twoSided / 2);
+    return StandardNormal.reachOfMiddle(twoSided);
   }
 }

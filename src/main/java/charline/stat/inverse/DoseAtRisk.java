@@ -1,6 +1,7 @@
 package charline.stat.inverse;
 
 import charline.stat.distribution.Logistic;
+import charline.stat.distribution.StandardNormal;
 import charline.stat.interval.Bound;
 import charline.stat.interval.FiellerSet;
 import charline.stat.interval.Interval;
@@ -12,7 +13,6 @@ import charline.stat.regression.BinomialFit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.special.Erf;
 
 /**
  * Inverse estimation: the dose at a given risk.
@@ -84,7 +84,7 @@ public record DoseAtRisk(
     double variance = Vectors.dot(gradient, covariance.operate(gradient));
     double error = Math.sqrt(variance) / Math.abs(slope.estimate());
     double[] restCovariance = covariance.operate(rest);
-    double z = Math.sqrt(2) * Erf.erfInv(confidence);
+    double z = StandardNormal.reachOfMiddle(confidence);
     return new Dose(
         column,
         risk,

@@ -1,12 +1,11 @@
 package charline.stat.inverse;
 
+import charline.stat.distribution.StandardNormal;
 import charline.stat.interval.Bound;
 import charline.stat.interval.Interval;
 import charline.stat.linear.Term;
 import charline.stat.regression.BinomialFit;
 import java.util.List;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
-import org.apache.commons.math3.special.Erf;
 
 /**
  * ProfileLikelihood-likelihood limits of coefficients: the values whose likelihood ratio against
@@ -44,7 +43,7 @@ public record ProfileLimits(double confidence) {
   public record Profiled(String name, Interval interval, double likelihoodRatio) {
     /** Chi-square probability of a larger ratio if the coefficient were 0. */
     public double probability() {
-      return Erf.erfc(Math.sqrt(likelihoodRatio / 2));
+      return StandardNormal.beyond(Math.sqrt(likelihoodRatio));
     }
   }
 
@@ -78,6 +77,6 @@ public record ProfileLimits(double confidence) {
 
   /** Chi-square quantile on 1 degree of freedom. */
   static double acceptedDrop(double confidence) {
-    return new ChiSquaredDistribution(null, 1, 1e-14).inverseCumulativeProbability(confidence);
+    return Math.pow(StandardNormal.reachOfMiddle(confidence), 2);
   }
 }

@@ -1,6 +1,6 @@
 package charline.stat.linear;
 
-import org.apache.commons.math3.special.Erf;
+import charline.stat.distribution.StandardNormal;
 
 /**
  * One coefficient of a fit.
@@ -18,6 +18,6 @@ public record Term(String name, double estimate, double standardError) {
 
   /** Two-sided normal probability of a larger {@link #z}; poor for few rows, prefer profiles. */
   public double waldProbability() {
-    return Erf.erfc(Math.abs(z()) / Math.sqrt(2));
+    return StandardNormal.beyond(z());
   }
 }

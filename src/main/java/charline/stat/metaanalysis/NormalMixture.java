@@ -1,8 +1,8 @@
 package charline.stat.metaanalysis;
 
+import charline.stat.distribution.StandardNormal;
 import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * A mixture of normal distributions.
@@ -27,16 +27,13 @@ public record NormalMixture(List<Part> parts) {
 
   /** Probability within {@code halfWidth} of a centre. */
   public double within(double centre, double halfWidth) {
-    NormalDistribution standard = new NormalDistribution(null, 0, 1);
     double total = 0;
     double inside = 0;
     for (Part part : parts) {
       double high = (centre + halfWidth - part.mean()) / part.sd();
       double low = (centre - halfWidth - part.mean()) / part.sd();
       total += part.weight();
-      inside +=
-          part.weight()
-              * (standard.cumulativeProbability(high) - standard.cumulativeProbability(low));
+      inside += part.weight() * StandardNormal.between(low, high);
     }
     return inside / total;
   }

@@ -1,9 +1,9 @@
 package charline.stat.metaanalysis;
 
+import charline.stat.distribution.StandardNormal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Quantities that are alike but not the same: estimates y with standard errors s of quantities θ,
@@ -52,10 +52,9 @@ public record RandomEffects(
      * predictive distribution in its standard deviation and its middle 50, 80, 90, 95 and 99 %.
      */
     public double coveringSd() {
-      NormalDistribution standard = new NormalDistribution(null, 0, 1);
       double sd = nextSd;
       for (double share : MIDDLE_SHARES) {
-        double sds = standard.inverseCumulativeProbability((1 + share) / 2);
+        double sds = StandardNormal.reachOfMiddle(share);
         if (predictive.within(next, sds * sd) < share) {
           sd = predictive.halfWidth(next, share, nextSd) / sds;
         }

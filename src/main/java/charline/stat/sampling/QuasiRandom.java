@@ -1,6 +1,6 @@
 package charline.stat.sampling;
 
-import org.apache.commons.math3.distribution.NormalDistribution;
+import charline.stat.distribution.StandardNormal;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
@@ -30,7 +30,6 @@ final class QuasiRandom {
       shift[k] = random.nextDouble();
     }
     SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimensions);
-    NormalDistribution normal = new NormalDistribution(null, 0, 1);
     double[][] draws = new double[count][];
     for (int i = 0; i < count; i++) {
       double[] u = sobol.nextVector();
@@ -45,7 +44,7 @@ final class QuasiRandom {
       double stretch = Math.sqrt(2 * halfDegrees / chiSquared);
       double[] draw = new double[variables];
       for (int k = 0; k < variables; k++) {
-        draw[k] = stretch * normal.inverseCumulativeProbability(u[k]);
+        draw[k] = stretch * StandardNormal.quantile(u[k]);
       }
       draws[i] = draw;
     }

@@ -1,11 +1,11 @@
 package charline.stat.survival;
 
+import charline.stat.distribution.StandardNormal;
 import charline.stat.interval.Interval;
 import charline.stat.linear.Term;
 import charline.stat.linear.Vectors;
 import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.math3.special.Erf;
 
 /**
  * A log-logistic regression that has converged.
@@ -67,7 +67,7 @@ public record LogLogisticFit(
     }
     double logTime = location(covariates) + noise;
     double error = Math.sqrt(variance);
-    double reach = Math.sqrt(2) * Erf.erfInv(confidence) * error;
+    double reach = StandardNormal.reachOfMiddle(confidence) * error;
     return new Quantile(
         share,
         Math.exp(logTime),
