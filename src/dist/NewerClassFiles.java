@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * Gives classes that were compiled for Java 5 the stack maps that Java 6 and later ask for. Without them a class
  * is checked the slow way at each start and stays out of the archive.
  *
- * <p>java NewerClassFiles.java JAR FOLDER_IN_JAR; runs on Java 24 or later.
+ * <p>java NewerClassFiles.java JAR; runs on Java 24 or later.
  */
 public final class NewerClassFiles {
   private static final int FIRST_WITH_STACK_MAPS = ClassFile.JAVA_6_VERSION;
@@ -27,7 +27,7 @@ public final class NewerClassFiles {
 
   public static void main(String[] args) throws IOException {
     try (FileSystem jar = FileSystems.newFileSystem(Path.of(args[0]));
-        Stream<Path> files = Files.walk(jar.getPath(args[1]))) {
+        Stream<Path> files = Files.walk(jar.getPath("/"))) {
       ClassFile classFile =
           ClassFile.of(
               ClassHierarchyResolverOption.of(classesOf(jar)), StackMapsOption.GENERATE_STACK_MAPS);

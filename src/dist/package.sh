@@ -91,10 +91,11 @@ asking=(
 # archive NAME COMMAND...: what these commands need, from Java 25 on as an ahead-of-time cache. It pays at each start
 # for all that it holds, so there are two; and it holds no machine code, which would be that of this machine. Before
 # Java 25 it is one class-data archive, a static one, since it alone takes classes that were compiled for old versions
-# of Java, as picocli's are.
+# of Java, as those of picocli and Commons Math are.
 if [ "$("$java_home/bin/jlink" --version | cut -d. -f1)" -ge 25 ]; then
   exec 9<&-
-  "$java_home/bin/java" "$dist/NewerClassFiles.java" "$image/lib/charline.jar" picocli
+  "$java_home/bin/java" "$dist/NewerClassFiles.java" "$image/lib/charline.jar"
+  "$java_home/bin/java" "$dist/PlainRecords.java" "$image/lib/charline.jar" charline
   exec 9<"$image/lib/charline.jar"
   archive() {
     local cache=$image/lib/$1.aot

@@ -87,6 +87,20 @@ class LauncherTest {
         .noneMatch(option -> option.startsWith("-XX:SharedArchiveFile"));
   }
 
+  /** The page calls by name all day, and an import for each patch; Java 17 compiles late itself. */
+  @Test
+  void calls_by_name_are_compiled_only_where_they_are_many() throws Exception {
+    String reflection = "-Djdk.reflect.useNativeAccessorOnly=true";
+    Path library = program.resolveSibling("../lib").normalize();
+    assertThat(handed(Map.of(), "window", "latex")).doesNotContain(reflection);
+    Files.createFile(library.resolve("recording.aot"));
+    Files.createFile(library.resolve("asking.aot"));
+    assertThat(handed(Map.of(), "window", "latex")).contains(reflection);
+    assertThat(handed(Map.of(), "patch", "add")).contains(reflection);
+    assertThat(handed(Map.of(), "bench")).doesNotContain(reflection);
+    assertThat(handed(Map.of(), "import", "a.csv")).doesNotContain(reflection);
+  }
+
   @Test
   void what_was_typed_comes_last_and_as_it_was_typed() throws Exception {
     List<String> handed =

@@ -3,9 +3,12 @@ package charline.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import charline.model.Estimate;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.net.URI;
+import java.net.URL;
+import java.net.URLClassLoader;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -155,9 +158,41 @@ class InstalledJourneyTest {
     Path place = Files.createDirectory(folder.resolve("my programs"));
     must("tar", "-xzf", packed(".tar.gz").toString(), "-C", place.toString());
     plays(place.resolve("charline/bin/charline"));
+    comparesAsHere(place.resolve("charline/lib/charline.jar"));
     assertThat(place.resolve("charline/share/bom.json"))
         .content()
         .contains("\"CycloneDX\"", "pkg:maven/org.xerial/sqlite-jdbc@");
+  }
+
+  /** Packing spells out how records compare. */
+  private static void comparesAsHere(Path jar) throws Exception {
+    List<Estimate> here =
+        List.of(
+            new Estimate(1, 0.5, 2),
+            new Estimate(1, 0.5, 2),
+            new Estimate(1, 0.5, 3),
+            new Estimate(0.0, Double.NaN, 2),
+            new Estimate(-0.0, Double.NaN, 2),
+            new Estimate(0.0, Double.NaN, 2));
+    try (URLClassLoader loader =
+        new URLClassLoader(new URL[] {jar.toUri().toURL()}, ClassLoader.getPlatformClassLoader())) {
+      Class<?> packed = loader.loadClass(Estimate.class.getName());
+      List<Object> there = new ArrayList<>();
+      for (Estimate one : here) {
+        there.add(
+            packed
+                .getConstructor(double.class, double.class, double.class)
+                .newInstance(one.median(), one.low(), one.high()));
+      }
+      for (int one = 0; one < here.size(); one++) {
+        assertThat(there.get(one)).hasSameHashCodeAs(here.get(one)).isNotEqualTo(here.get(one));
+        for (int other = 0; other < here.size(); other++) {
+          assertThat(there.get(one).equals(there.get(other)))
+              .as("%s and %s", here.get(one), here.get(other))
+              .isEqualTo(here.get(one).equals(here.get(other)));
+        }
+      }
+    }
   }
 
   /** What bash would make of a line when the tab key is pressed. */
