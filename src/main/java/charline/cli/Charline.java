@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
 
 /** The program itself: what holds for every command. */
 @Command(
+    addMethodSubcommands = false,
     name = "charline",
     versionProvider = Charline.Version.class,
     description =

@@ -7,7 +7,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** A first word that needs a second one, such as {@code rig}. */
-@Command
+@Command(addMethodSubcommands = false)
 final class Group extends LogCommand {
   private final String words;
   @Spec private CommandSpec spec;

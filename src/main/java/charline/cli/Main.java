@@ -28,6 +28,7 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit code; nothing else ever ends it. */
   public static void main(String[] args) {
+    HeadStart.begin();
     boolean terminal = System.console() != null;
     // A pipe or a file gets UTF-8 on every platform; a terminal gets what it can show.
     PrintStream out =

@@ -28,6 +28,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code find}. */
 @Command(
+    addMethodSubcommands = false,
     name = "find",
     header = "Look up patches in plain words.",
     description =

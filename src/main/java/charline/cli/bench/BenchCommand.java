@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 
 /** {@code bench}. */
 @Command(
+    addMethodSubcommands = false,
     name = "bench",
     header = "Serve the bench page for a phone or tablet.",
     description =

@@ -16,6 +16,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code board add}. */
 @Command(
+    addMethodSubcommands = false,
     name = "add",
     header = "Set up a board: one piece of wood to burn patches on.",
     description =

@@ -17,6 +17,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code board amend}. */
 @Command(
+    addMethodSubcommands = false,
     name = "amend",
     header = "Correct the record of a board; the old values stay in the history.",
     description =

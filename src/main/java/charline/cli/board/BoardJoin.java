@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 
 /** {@code board join}. */
 @Command(
+    addMethodSubcommands = false,
     name = "join",
     header = "Join two records of one board.",
     description =

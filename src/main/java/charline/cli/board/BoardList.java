@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 
 /** {@code board list}. */
 @Command(
+    addMethodSubcommands = false,
     name = "list",
     header = "List the boards.",
     description = "Moisture is in %%.",

@@ -8,6 +8,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code board show}. */
 @Command(
+    addMethodSubcommands = false,
     name = "show",
     header = "Show a board and its changes.",
     description = "Its wood, form, condition, moisture in %% and job.",

@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code board void}. */
 @Command(
+    addMethodSubcommands = false,
     name = "void",
     header = "Exclude a board and its patches from every analysis.",
     description =

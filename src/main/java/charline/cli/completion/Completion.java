@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code completion}. */
 @Command(
+    addMethodSubcommands = false,
     name = "completion",
     header = "Print the script that completes charline in your shell.",
     description =

@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 
 /** {@code demo}. */
 @Command(
+    addMethodSubcommands = false,
     name = "demo",
     header = "Run a whole job on invented trials, in a throw-away log.",
     description =

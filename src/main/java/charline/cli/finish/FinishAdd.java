@@ -15,6 +15,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code finish add}. */
 @Command(
+    addMethodSubcommands = false,
     name = "add",
     header = "Set up a finish: the coats on the wood.",
     description =

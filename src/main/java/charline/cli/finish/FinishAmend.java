@@ -19,6 +19,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code finish amend}. */
 @Command(
+    addMethodSubcommands = false,
     name = "amend",
     header = "Correct the record of a finish; the old values stay in the history.",
     description =

@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 
 /** {@code finish join}. */
 @Command(
+    addMethodSubcommands = false,
     name = "join",
     header = "Join two records of one finish.",
     description =

@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 
 /** {@code finish list}. */
 @Command(
+    addMethodSubcommands = false,
     name = "list",
     header = "List the finishes.",
     description = "Coats are listed outermost first, thickness in um.",

@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code finish show}. */
 @Command(
+    addMethodSubcommands = false,
     name = "show",
     header = "Show a finish with its coats, what they were tested for, cautions and changes.",
     description = "Coats are listed outermost first, thickness in um.",

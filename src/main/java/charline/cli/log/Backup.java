@@ -13,6 +13,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code backup}. */
 @Command(
+    addMethodSubcommands = false,
     name = "backup",
     header = "Copy the log, even while others record in it.",
     description =

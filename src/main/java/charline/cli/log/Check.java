@@ -14,6 +14,7 @@ import picocli.CommandLine.Mixin;
 
 /** {@code check}. */
 @Command(
+    addMethodSubcommands = false,
     name = "check",
     header = "Check the log for damage and likely typos.",
     description =

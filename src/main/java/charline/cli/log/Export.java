@@ -32,6 +32,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code export}. */
 @Command(
+    addMethodSubcommands = false,
     name = "export",
     header = "Write patches as a trial sheet (CSV).",
     description =

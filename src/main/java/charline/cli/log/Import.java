@@ -21,6 +21,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code import}. */
 @Command(
+    addMethodSubcommands = false,
     name = "import",
     header = "Import trial sheets (CSV).",
     description =

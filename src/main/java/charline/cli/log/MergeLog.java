@@ -20,6 +20,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code merge}. */
 @Command(
+    addMethodSubcommands = false,
     name = "merge",
     header = "Merge another bench's log into this one.",
     description =

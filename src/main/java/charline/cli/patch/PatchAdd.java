@@ -24,6 +24,7 @@ import picocli.CommandLine.Option;
 
 /** {@code patch add}. */
 @Command(
+    addMethodSubcommands = false,
     name = "add",
     header = "Record a patch with its first reading.",
     description =

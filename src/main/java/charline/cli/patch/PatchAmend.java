@@ -30,6 +30,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code patch amend}. */
 @Command(
+    addMethodSubcommands = false,
     name = "amend",
     header = "Correct the record of a patch; the old values stay in the history.",
     description =

@@ -16,6 +16,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code p}. */
 @Command(
+    addMethodSubcommands = false,
     name = "p",
     header = "Record the next patch: what you changed, and how it came out.",
     description =

@@ -19,6 +19,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code patch read}. */
 @Command(
+    addMethodSubcommands = false,
     name = "read",
     header = "Record a further reading of a patch.",
     description =

@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code patch show}. */
 @Command(
+    addMethodSubcommands = false,
     name = "show",
     header = "Show a patch with its readings, photos and changes.",
     description =

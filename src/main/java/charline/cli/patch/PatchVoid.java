@@ -16,6 +16,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code patch void}. */
 @Command(
+    addMethodSubcommands = false,
     name = "void",
     header = "Exclude patches from every analysis.",
     description =

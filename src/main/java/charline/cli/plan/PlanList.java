@@ -19,6 +19,7 @@ import picocli.CommandLine.Option;
 
 /** {@code plan list}. */
 @Command(
+    addMethodSubcommands = false,
     name = "list",
     header = "List planned patches that are not burned yet.",
     description =

@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code plan void}. */
 @Command(
+    addMethodSubcommands = false,
     name = "void",
     header = "Give up planned patches that you will not burn.",
     description =

@@ -22,6 +22,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code rig add}. */
 @Command(
+    addMethodSubcommands = false,
     name = "add",
     header = "Set up a rig: one laser source with its head and lens.",
     description =

@@ -17,6 +17,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code rig amend}. */
 @Command(
+    addMethodSubcommands = false,
     name = "amend",
     header = "Correct the record of a rig; the old values stay in the history.",
     description =

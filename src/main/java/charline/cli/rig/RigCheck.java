@@ -17,6 +17,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code rig check}. */
 @Command(
+    addMethodSubcommands = false,
     name = "check",
     header = "Record a power check with a meter.",
     description =

@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 
 /** {@code rig check amend}. */
 @Command(
+    addMethodSubcommands = false,
     name = "amend",
     header = "Correct a power check; the old values stay in the history.",
     description =

@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 
 /** {@code rig check void}. */
 @Command(
+    addMethodSubcommands = false,
     name = "void",
     header = "Exclude a power check.",
     description =

@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code rig drift}. */
 @Command(
+    addMethodSubcommands = false,
     name = "drift",
     header = "Check a rig for drift.",
     description =

@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 
 /** {@code rig join}. */
 @Command(
+    addMethodSubcommands = false,
     name = "join",
     header = "Join two records of one rig.",
     description =

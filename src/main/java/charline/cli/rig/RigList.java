@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 
 /** {@code rig list}. */
 @Command(
+    addMethodSubcommands = false,
     name = "list",
     header = "List the rigs.",
     description = "Rated power is in W, wavelength in nm, spot in mm.",

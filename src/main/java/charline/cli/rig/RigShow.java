@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code rig show}. */
 @Command(
+    addMethodSubcommands = false,
     name = "show",
     header = "Show a rig with its power checks, upkeep and changes.",
     description = "Usual settings are in W, nm, mm, kHz and ns; power checks in W.",

@@ -18,6 +18,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code rig upkeep}. */
 @Command(
+    addMethodSubcommands = false,
     name = "upkeep",
     header = "Record what was done to a rig.",
     description =

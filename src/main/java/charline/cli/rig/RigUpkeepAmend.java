@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 
 /** {@code rig upkeep amend}. */
 @Command(
+    addMethodSubcommands = false,
     name = "amend",
     header = "Correct what was recorded of upkeep; the old values stay in the history.",
     description = "Values that you do not give stay unchanged. Running hours are in h.",

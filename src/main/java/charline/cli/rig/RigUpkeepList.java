@@ -19,6 +19,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code rig upkeep list}. */
 @Command(
+    addMethodSubcommands = false,
     name = "list",
     header = "List what was done to a rig.",
     description = "By time; void entries only with --all. Running hours are in h.",

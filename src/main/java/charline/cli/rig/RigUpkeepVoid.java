@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 
 /** {@code rig upkeep void}. */
 @Command(
+    addMethodSubcommands = false,
     name = "void",
     header = "Exclude upkeep that was not done.",
     description =

@@ -22,6 +22,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code sample add}. */
 @Command(
+    addMethodSubcommands = false,
     name = "add",
     header = "Record what a coat was tested for, and the result.",
     description =

@@ -18,6 +18,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code sample amend}. */
 @Command(
+    addMethodSubcommands = false,
     name = "amend",
     header = "Correct the result of a sample; the old values stay in the history.",
     description = "Values that you do not give stay unchanged.",

@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 
 /** {@code sample list}. */
 @Command(
+    addMethodSubcommands = false,
     name = "list",
     header = "List the results of samples.",
     description =

@@ -9,6 +9,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code sample show}. */
 @Command(
+    addMethodSubcommands = false,
     name = "show",
     header = "Show the result of a sample and its changes.",
     description = "The value keeps the unit that you typed, such as mg/cm2.",

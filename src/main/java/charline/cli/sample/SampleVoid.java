@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code sample void}. */
 @Command(
+    addMethodSubcommands = false,
     name = "void",
     header = "Take the result of a sample out of every answer.",
     description =

@@ -17,6 +17,7 @@ import picocli.CommandLine.Option;
 
 /** {@code compare}. */
 @Command(
+    addMethodSubcommands = false,
     name = "compare",
     header = "Compare two ways of working on the same stock.",
     description =

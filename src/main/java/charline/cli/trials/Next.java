@@ -31,6 +31,7 @@ import picocli.CommandLine.Option;
 
 /** {@code next}. */
 @Command(
+    addMethodSubcommands = false,
     name = "next",
     header = "Choose the patches to burn next.",
     description =

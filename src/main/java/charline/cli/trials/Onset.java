@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 
 /** {@code onset}. */
 @Command(
+    addMethodSubcommands = false,
     name = "onset",
     header = "Show the burn-onset model: how much dose chars the wood.",
     description =

@@ -24,6 +24,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code prior}. */
 @Command(
+    addMethodSubcommands = false,
     name = "prior",
     header = "Print the priors of the models, or learn some from your log for another shop.",
     description =

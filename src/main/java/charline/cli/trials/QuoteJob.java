@@ -27,6 +27,7 @@ import picocli.CommandLine.Option;
 
 /** {@code quote}. */
 @Command(
+    addMethodSubcommands = false,
     name = "quote",
     header = "Estimate the hours for a job.",
     description =

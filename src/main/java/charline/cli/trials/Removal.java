@@ -18,6 +18,7 @@ import picocli.CommandLine.Mixin;
 
 /** {@code removal}. */
 @Command(
+    addMethodSubcommands = false,
     name = "removal",
     header = "Show the removal model: how many passes clear the finish.",
     description =

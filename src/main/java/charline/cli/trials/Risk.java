@@ -21,6 +21,7 @@ import picocli.CommandLine.Option;
 
 /** {@code risk}. */
 @Command(
+    addMethodSubcommands = false,
     name = "risk",
     header = "Show the char risk and the clearing chance of one setting.",
     description =

@@ -22,6 +22,7 @@ import picocli.CommandLine.Option;
 
 /** {@code sheet}. */
 @Command(
+    addMethodSubcommands = false,
     name = "sheet",
     header = "Write the one-page window sheet for the bench and the client's file.",
     description =

@@ -26,6 +26,7 @@ import picocli.CommandLine.Option;
 
 /** {@code window}. */
 @Command(
+    addMethodSubcommands = false,
     name = "window",
     header = "Find the settings that clear the finish and leave the wood unburned.",
     description =

@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 
 /** {@code family add}. */
 @Command(
+    addMethodSubcommands = false,
     name = "add",
     header = "Add a coating family to the words that this log knows.",
     description =

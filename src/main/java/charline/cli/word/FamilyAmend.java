@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code family amend}. */
 @Command(
+    addMethodSubcommands = false,
     name = "amend",
     header = "Correct what an added family is like; the old value stays in the history.",
     description = "Cautions, usual film (um) and behaviour follow at once.",

@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 
 /** {@code family list}. */
 @Command(
+    addMethodSubcommands = false,
     name = "list",
     header = "List the coating families that this log knows, with their cautions.",
     description =

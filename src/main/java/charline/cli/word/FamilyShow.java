@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code family show}. */
 @Command(
+    addMethodSubcommands = false,
     name = "show",
     header = "Show what is known of a coating family, with its cautions and source.",
     description =

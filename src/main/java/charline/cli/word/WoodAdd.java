@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 
 /** {@code wood add}. */
 @Command(
+    addMethodSubcommands = false,
     name = "add",
     header = "Add a wood to the words that this log knows.",
     description =

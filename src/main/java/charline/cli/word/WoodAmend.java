@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code wood amend}. */
 @Command(
+    addMethodSubcommands = false,
     name = "amend",
     header = "Correct what an added wood is like; the old value stays in the history.",
     description =

@@ -17,6 +17,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code wood list}. */
 @Command(
+    addMethodSubcommands = false,
     name = "list",
     header = "List the woods that this log knows, with their other names.",
     description =

@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code wood show}. */
 @Command(
+    addMethodSubcommands = false,
     name = "show",
     header = "Show what is known of a wood, with its source.",
     description =
