@@ -2,7 +2,6 @@ package charline.log;
 
 import charline.trial.Patch;
 import charline.trial.PlainText;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,9 +22,7 @@ public record PatchEntry(
     Optional<String> note,
     Optional<String> voided) {
   public PatchEntry {
-    Map<String, String> plain = new HashMap<>(typed);
-    plain.replaceAll((knob, text) -> PlainText.of(text));
-    typed = Map.copyOf(plain);
+    typed = TypedText.plain(typed);
     by = PlainText.answer(by);
     note = PlainText.prose(note);
     voided = voided.map(PlainText::of);

@@ -272,7 +272,7 @@ public final class PatchTable {
             readings);
     return new PatchEntry(
         patch,
-        TypedJson.of(row.text("typed_json")),
+        TypedText.ofJson(row.text("typed_json")),
         row.optionalText("burned_by"),
         row.optionalText("note"),
         row.optionalText("voided_why"));
@@ -312,7 +312,7 @@ public final class PatchTable {
     SettingsColumns.put(values, patch.settings());
     return CircumstanceColumns.put(values, Knob.CIRCUMSTANCES, patch.circumstances())
         .put("patch_cm2", patch.areaSquareCentimetres())
-        .put("typed_json", TypedJson.json(entry.typed()))
+        .put("typed_json", TypedText.json(entry.typed()))
         .put("burned_by", entry.by())
         .put("note", entry.note())
         .put("voided_why", entry.voided());
