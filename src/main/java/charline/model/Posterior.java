@@ -19,14 +19,7 @@ import java.util.function.IntToDoubleFunction;
  * without any further integral.
  */
 public final class Posterior {
-  private final double lnReference;
-  private final double[] tau;
-  private final double[] phi;
-  private final double[] psi;
-  private final double[] sigma;
-  private final double[] omega;
-  private final double[][] wayWeights;
-  private final double[] weights;
+  private final DrawColumns draws;
 
   /** The board that chances and doses are for. */
   private final BoardShift board;
@@ -38,23 +31,14 @@ public final class Posterior {
    * @param way values of the shifts of the way that this posterior is to be for: they go into τ
    */
   Posterior(WeightedDraws draws, double lnReference, Prior prior, double[] way) {
-    this.lnReference = lnReference;
-    double[][] draw =
-        Arrays.stream(draws.points())
-            .map(x -> PassesToEvent.parameters(x, prior))
-            .toArray(double[][]::new);
-    wayWeights = new double[way.length][];
-    for (int k = 0; k < way.length; k++) {
-      wayWeights[k] = column(draw, PassesToEvent.WAY + k);
-    }
-    tau = column(draw, PassesToEvent.TAU);
-    Arrays.setAll(tau, i -> tau[i] + wayShift(i, way));
-    phi = column(draw, PassesToEvent.PHI);
-    psi = column(draw, PassesToEvent.PSI);
-    sigma = column(draw, PassesToEvent.SIGMA);
-    omega = column(draw, PassesToEvent.OMEGA);
-    weights = draws.weights().clone();
-    board = new NewBoard(omega, sigma, psi);
+    this(
+        new Parts(
+            DrawColumns.of(draws, lnReference, prior, way.length).moved(way), Optional.empty()));
+  }
+
+  private Posterior(DrawColumns draws, BoardShift board) {
+    this.draws = draws;
+    this.board = board;
   }
 
   /**
@@ -62,16 +46,7 @@ public final class Posterior {
    *
    * @param piece what is known of the piece that it is for; empty where it is for a new board
    */
-  public record Parts(
-      double lnReference,
-      double[] tau,
-      double[] phi,
-      double[] psi,
-      double[] sigma,
-      double[] omega,
-      double[][] wayWeights,
-      double[] weights,
-      Optional<PieceShift.Parts> piece) {
+  public record Parts(DrawColumns draws, Optional<PieceShift.Parts> piece) {
     /** The posterior of these parts. */
     public Posterior whole() {
       return new Posterior(this);
@@ -81,69 +56,26 @@ public final class Posterior {
   /** What this is made of; the arrays are its own and must not be changed. */
   public Parts parts() {
     return new Parts(
-        lnReference,
-        tau,
-        phi,
-        psi,
-        sigma,
-        omega,
-        wayWeights,
-        weights,
-        board instanceof PieceShift piece ? Optional.of(piece.parts()) : Optional.empty());
+        draws, board instanceof PieceShift piece ? Optional.of(piece.parts()) : Optional.empty());
   }
 
   private Posterior(Parts parts) {
-    lnReference = parts.lnReference();
-    tau = parts.tau();
-    phi = parts.phi();
-    psi = parts.psi();
-    sigma = parts.sigma();
-    omega = parts.omega();
-    wayWeights = parts.wayWeights();
-    weights = parts.weights();
-    board =
+    this(
+        parts.draws(),
         parts
             .piece()
-            .<BoardShift>map(piece -> PieceShift.of(sigma, psi, piece))
-            .orElseGet(() -> new NewBoard(omega, sigma, psi));
-  }
-
-  private Posterior(Posterior all, int[] draws) {
-    lnReference = all.lnReference;
-    tau = chosen(all.tau, draws);
-    phi = chosen(all.phi, draws);
-    psi = chosen(all.psi, draws);
-    sigma = chosen(all.sigma, draws);
-    omega = chosen(all.omega, draws);
-    wayWeights = Arrays.stream(all.wayWeights).map(w -> chosen(w, draws)).toArray(double[][]::new);
-    weights = new double[draws.length];
-    Arrays.fill(weights, 1.0 / draws.length);
-    board = all.board.chosen(draws);
+            .<BoardShift>map(
+                piece -> PieceShift.of(parts.draws().sigma(), parts.draws().psi(), piece))
+            .orElseGet(
+                () ->
+                    new NewBoard(
+                        parts.draws().omega(), parts.draws().sigma(), parts.draws().psi())));
   }
 
   /** The same posterior in {@code count} equally weighted draws. */
   public Posterior thinned(int count) {
-    return new Posterior(this, resample(count));
-  }
-
-  private static double[] chosen(double[] values, int[] draws) {
-    return Arrays.stream(draws).mapToDouble(d -> values[d]).toArray();
-  }
-
-  private Posterior(Posterior draws, double[] weights, BoardShift board) {
-    lnReference = draws.lnReference;
-    tau = draws.tau;
-    phi = draws.phi;
-    psi = draws.psi;
-    sigma = draws.sigma;
-    omega = draws.omega;
-    wayWeights = draws.wayWeights;
-    this.weights = weights;
-    this.board = board;
-  }
-
-  private static double[] column(double[][] draws, int parameter) {
-    return Arrays.stream(draws).mapToDouble(d -> d[parameter]).toArray();
+    int[] some = resample(count);
+    return new Posterior(draws.chosen(some), board.chosen(some));
   }
 
   private static double[] exp(double[] logs) {
@@ -151,12 +83,12 @@ public final class Posterior {
   }
 
   public int size() {
-    return weights.length;
+    return draws.size();
   }
 
   /** Kish's effective number of draws. */
   double effectiveDraws() {
-    return new WeightedDraws(new double[weights.length][0], weights).effectiveSize();
+    return new WeightedDraws(new double[draws.size()][0], draws.weights()).effectiveSize();
   }
 
   /** By how much the even-chance dose of one way of working lies above that of another, in ln. */
@@ -170,19 +102,7 @@ public final class Posterior {
    * @param way values of its shifts from those of the way that this is for
    */
   Posterior moved(double[] way) {
-    return new Posterior(this, perDraw(i -> tau[i] + wayShift(i, way)));
-  }
-
-  private Posterior(Posterior draws, double[] tau) {
-    lnReference = draws.lnReference;
-    this.tau = tau;
-    phi = draws.phi;
-    psi = draws.psi;
-    sigma = draws.sigma;
-    omega = draws.omega;
-    wayWeights = draws.wayWeights;
-    weights = draws.weights;
-    board = draws.board;
+    return new Posterior(draws.moved(way), board);
   }
 
   /**
@@ -191,36 +111,32 @@ public final class Posterior {
    * @param way values of its shifts from those of the other; none where all are one
    */
   double wayShift(int draw, double[] way) {
-    double shift = 0;
-    for (int k = 0; k < way.length; k++) {
-      shift += wayWeights[k][draw] * way[k];
-    }
-    return shift;
+    return draws.wayShift(draw, way);
   }
 
   public Estimate tau() {
-    return estimate(tau);
+    return estimate(draws.tau());
   }
 
   public Estimate phi() {
-    return estimate(phi);
+    return estimate(draws.phi());
   }
 
   public Estimate psi() {
-    return estimate(psi);
+    return estimate(draws.psi());
   }
 
   public Estimate sigma() {
-    return estimate(sigma);
+    return estimate(draws.sigma());
   }
 
   public Estimate omega() {
-    return estimate(omega);
+    return estimate(draws.omega());
   }
 
   /** One-pass dose with an even chance on an average board at the reference intensity, J/cm². */
   public Estimate evenDoseJoulesPerCm2() {
-    return estimate(exp(tau));
+    return estimate(exp(draws.tau()));
   }
 
   private Estimate estimate(double[] values) {
@@ -248,9 +164,9 @@ public final class Posterior {
    */
   OnPiece onPiece(List<CensoredPasses> patches, List<double[]> waySteps) {
     PieceShift piece = PieceShift.of(this, patches, waySteps);
-    double[] logWeights = perDraw(i -> Math.log(weights[i]) + piece.logEvidence(i));
+    double[] logWeights = perDraw(i -> Math.log(draws.weights()[i]) + piece.logEvidence(i));
     ParetoSmoothing smoothed = ParetoSmoothing.of(logWeights);
-    Posterior known = new Posterior(this, smoothed.weights(), piece);
+    Posterior known = new Posterior(draws.weighted(smoothed.weights()), piece);
     return new OnPiece(known, smoothed.kHat(), piece.shift(smoothed.weights()));
   }
 
@@ -260,7 +176,7 @@ public final class Posterior {
    */
   OnPiece givenShiftOf(List<CensoredPasses> patches, List<double[]> waySteps) {
     PieceShift piece = PieceShift.of(this, patches, waySteps);
-    return new OnPiece(new Posterior(this, weights, piece), 0, piece.shift(weights));
+    return new OnPiece(new Posterior(draws, piece), 0, piece.shift(draws.weights()));
   }
 
   /**
@@ -272,20 +188,20 @@ public final class Posterior {
   record OnPiece(Posterior posterior, double kHat, Estimate shift) {}
 
   double omega(int draw) {
-    return omega[draw];
+    return draws.omega()[draw];
   }
 
   double sigma(int draw) {
-    return sigma[draw];
+    return draws.sigma()[draw];
   }
 
   /** Moments of τ as it is at another intensity, φ, ψ and ln σ. */
   public Moments[] moments(double lnIntensity) {
     return new Moments[] {
-      moments(perDraw(i -> tau[i] - phi[i] * (lnIntensity - lnReference))),
-      moments(phi),
-      moments(psi),
-      moments(perDraw(i -> Math.log(sigma[i])))
+      moments(perDraw(i -> draws.tau()[i] - draws.phi()[i] * (lnIntensity - draws.lnReference()))),
+      moments(draws.phi()),
+      moments(draws.psi()),
+      moments(perDraw(i -> Math.log(draws.sigma()[i])))
     };
   }
 
@@ -296,22 +212,22 @@ public final class Posterior {
 
   /** A function of the spread between boards, one per draw. */
   double[] ofSpread(DoubleUnaryOperator of) {
-    return perDraw(i -> of.applyAsDouble(omega[i]));
+    return perDraw(i -> of.applyAsDouble(draws.omega()[i]));
   }
 
   /** Posterior mean of a quantity given per draw. */
   public double mean(double[] perDraw) {
-    return WeightedDraws.mean(perDraw, weights);
+    return WeightedDraws.mean(perDraw, draws.weights());
   }
 
   /** Posterior quantile of a quantity given per draw. */
   public double quantile(double[] perDraw, double probability) {
-    return WeightedDraws.quantile(perDraw, weights, probability);
+    return WeightedDraws.quantile(perDraw, draws.weights(), probability);
   }
 
   /** Posterior quantiles of a quantity that is given per draw at one place after another. */
   DriftingQuantile drifting(double probability) {
-    return new DriftingQuantile(weights, probability);
+    return new DriftingQuantile(draws.weights(), probability);
   }
 
   /**
@@ -337,10 +253,14 @@ public final class Posterior {
   public double[] newBoardChance(
       double doseJoulesPerCm2, double intensity, int passes, double seamShare) {
     double lnDose = Math.log(doseJoulesPerCm2);
-    double f = Math.log(intensity) - lnReference;
+    double f = Math.log(intensity) - draws.lnReference();
     double lnPasses = Math.log(passes);
     return perDraw(
-        i -> board.chance(i, lnDose + phi[i] * f + psi[i] * lnPasses - tau[i], seamShare));
+        i ->
+            board.chance(
+                i,
+                lnDose + draws.phi()[i] * f + draws.psi()[i] * lnPasses - draws.tau()[i],
+                seamShare));
   }
 
   /**
@@ -364,7 +284,10 @@ public final class Posterior {
   }
 
   double lnDose(int draw, double offset, double lnIntensity, double lnPasses) {
-    return tau[draw] + offset - phi[draw] * (lnIntensity - lnReference) - psi[draw] * lnPasses;
+    return draws.tau()[draw]
+        + offset
+        - draws.phi()[draw] * (lnIntensity - draws.lnReference())
+        - draws.psi()[draw] * lnPasses;
   }
 
   /**
@@ -373,37 +296,30 @@ public final class Posterior {
    */
   double score(int draw, double node, double lnDose, double lnIntensity, double lnPasses) {
     return (lnDose
-            + phi[draw] * (lnIntensity - lnReference)
-            + psi[draw] * lnPasses
-            - tau[draw]
-            - omega[draw] * node)
-        / sigma[draw];
+            + draws.phi()[draw] * (lnIntensity - draws.lnReference())
+            + draws.psi()[draw] * lnPasses
+            - draws.tau()[draw]
+            - draws.omega()[draw] * node)
+        / draws.sigma()[draw];
   }
 
   double psi(int draw) {
-    return psi[draw];
+    return draws.psi()[draw];
   }
 
   double[] perDraw(IntToDoubleFunction value) {
-    double[] values = new double[weights.length];
+    double[] values = new double[draws.size()];
     Arrays.setAll(values, value);
     return values;
   }
 
   /** Draws taken as often as they weigh, so that each counts the same. */
   public List<Draw> alike(int count) {
-    return Arrays.stream(resample(count))
-        .mapToObj(
-            i -> new Draw(lnReference, tau[i], phi[i], psi[i], sigma[i], omega[i], wayWeights(i)))
-        .toList();
-  }
-
-  private double[] wayWeights(int draw) {
-    return Arrays.stream(wayWeights).mapToDouble(weights -> weights[draw]).toArray();
+    return Arrays.stream(resample(count)).mapToObj(draws::draw).toList();
   }
 
   /** Indices of {@code count} equally weighted draws. */
   int[] resample(int count) {
-    return new WeightedDraws(new double[weights.length][0], weights).resample(count);
+    return new WeightedDraws(new double[draws.size()][0], draws.weights()).resample(count);
   }
 }
