@@ -107,8 +107,8 @@ class PutRightCommandsTest {
     shell.at("2026-06-01T12:30:00Z");
     assertThat(shown("rig check void Heron 2026-05-20 --why \"meter not warm\""))
         .isEqualTo(
-            "The power check of rig Heron, 190 W at 100 % on 2026-05-20 at 00:00, is void:\n"
-                + "  meter not warm. It stays in the log.\n");
+            "The power check of rig Heron, 190 W at 100 % on 2026-05-20, is void: meter not\n"
+                + "  warm. It stays in the log.\n");
     assertThat(shown("patch show 1")).contains("108 W on the work");
     assertThat(shown("rig show Heron"))
         .contains("void check", "because: meter not warm")

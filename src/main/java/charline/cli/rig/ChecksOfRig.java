@@ -8,6 +8,7 @@ import charline.quantity.Figures;
 import charline.refusal.Refusal;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -85,13 +86,14 @@ final class ChecksOfRig {
         .equals(at.toInstant().truncatedTo(ChronoUnit.MINUTES));
   }
 
-  /** "114 W at 100 % on 2026-06-01 at 09:30". */
+  /** "114 W at 100 % on 2026-06-01 at 09:30"; without a time where only the day was given. */
   static String words(PowerCheck check) {
-    return "%s W at %s %% on %s at %s"
+    LocalTime time = check.at().toLocalTime();
+    return "%s W at %s %% on %s%s"
         .formatted(
             Figures.plain(check.meteredWatts()),
             Figures.plain(check.percent()),
             check.at().toLocalDate(),
-            check.at().toLocalTime().truncatedTo(ChronoUnit.MINUTES));
+            time.equals(LocalTime.MIDNIGHT) ? "" : " at " + time.truncatedTo(ChronoUnit.MINUTES));
   }
 }
