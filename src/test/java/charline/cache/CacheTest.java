@@ -22,6 +22,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -332,5 +333,45 @@ class CacheTest {
       }
     }
     assertThat(computed).hasValue(1);
+  }
+
+  /** Fits hold megabytes each, and may be found faster than a slow disk takes them. */
+  @Test
+  void whoever_computes_waits_for_the_disk_when_many_values_wait() throws Exception {
+    CountDownLatch slowDisk = new CountDownLatch(1);
+    Form<Drawn, Drawn.Parts> slow =
+        new Form<>(
+            Drawn.class,
+            Drawn.Parts.class,
+            drawn -> {
+              try {
+                slowDisk.await();
+              } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+              }
+              return new Drawn.Parts(drawn.draws);
+            },
+            parts -> new Drawn(parts.draws()));
+    Cache cache = Cache.in(folder.resolve("kept"), List.of(slow)).of("a build");
+    Thread finding =
+        new Thread(
+            () -> {
+              for (int k = 0; k < 100; k++) {
+                cache.get("draws", Basis.of(k), Drawn.class, () -> new Drawn(new double[0][0]));
+                computed.incrementAndGet();
+              }
+            });
+    finding.start();
+    while (finding.getState() != Thread.State.WAITING && finding.isAlive()) {
+      Thread.onSpinWait();
+    }
+    assertThat(computed).hasValue(64);
+    slowDisk.countDown();
+    finding.join();
+    cache.close();
+    assertThat(computed).hasValue(100);
+    try (Stream<Path> files = Files.list(folder.resolve("kept"))) {
+      assertThat(files).hasSize(100);
+    }
   }
 }
