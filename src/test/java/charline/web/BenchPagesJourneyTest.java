@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
  * dark, enlarged, and in large letters. With {@code -Dcharline.pictures} pictures go to
  * target/bench.
  */
-class EveryPageJourneyTest {
+class BenchPagesJourneyTest {
   private static final Map<String, int[]> NARROW =
       Map.of(
           "200 % of a laptop", new int[] {640, 400},
