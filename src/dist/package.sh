@@ -113,15 +113,10 @@ else
   CHARLINE_LOG="$scratch/demo/boathouse.db" "${java[@]}" -Xlog:disable -Xshare:off \
     -XX:DumpLoadedClassList="$scratch/classes.lst" \
     charline.cli.Rehearsal "${recording[@]}" "${asking[@]}" "${asking[@]}" >/dev/null
-  # Java 17 crashes once in some dozens of times while it looks through the lambdas to be archived.
-  for attempt in 1 2 3; do
-    rm -f "$image/lib/charline.jsa"
-    if "${java[@]}" -Xlog:disable -XX:ErrorFile="$scratch/crash-$attempt" -Xshare:dump \
-      -XX:SharedClassListFile="$scratch/classes.lst" -XX:SharedArchiveFile="$image/lib/charline.jsa" >/dev/null; then
-      break
-    fi
-  done
-  [ -f "$image/lib/charline.jsa" ]
+  # Lambdas of interfaces of Java 5 cannot be archived, and Java 17 crashes over some lists that name them.
+  sed -i '/^@lambda-proxy.*org\/apache\/commons\/math3/d' "$scratch/classes.lst"
+  "${java[@]}" -Xlog:disable -Xshare:dump -XX:SharedClassListFile="$scratch/classes.lst" \
+    -XX:SharedArchiveFile="$image/lib/charline.jsa" >/dev/null
 fi
 exec 9<&-
 
