@@ -3,17 +3,12 @@ package charline.ask;
 import charline.ask.time.Counting;
 import charline.log.search.Amount;
 import charline.log.search.NumberRange;
-import charline.quantity.Measure;
-import charline.quantity.Measure.Quantity;
 import charline.refusal.Refusal;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Numbers with what they are of: {@code slower than 20 mm/s}, {@code two passes or fewer}, {@code
@@ -33,10 +28,6 @@ final class NumberPhrase {
   /** "About 50 %" is so much of it more or less. */
   private static final double ABOUT = 0.1;
 
-  private static final Pattern NUMBER =
-      Pattern.compile("([-+]?(?:\\d+(?:[.,]\\d+)*|[.,]\\d+))([^\\d.,\\s-].*|)");
-  private static final Pattern RANGE =
-      Pattern.compile("(\\d+(?:[.,]\\d+)?)\\D{0,5}?(?:-|\\.\\.)(\\d+(?:[.,]\\d+)?)(\\D.*|)");
   private static final Set<String> GLUE =
       Set.of(
           "of", "is", "was", "were", "are", "at", "be", "been", "set", "being", "with", "a", "an",
@@ -44,10 +35,12 @@ final class NumberPhrase {
   private static final Set<String> JOINING = Set.of("to", "and", "-", "till", "until", "through");
 
   private final List<Word> words;
+  private final NumberWords numbers;
   private Optional<Amount> before = Optional.empty();
 
   NumberPhrase(List<Word> words) {
     this.words = words;
+    numbers = new NumberWords(words);
   }
 
   /** The phrase that starts at a word. */
@@ -156,29 +149,30 @@ final class NumberPhrase {
       if (ordinal.isPresent()) {
         return ordinal;
       }
-      Optional<Value> first = value(at);
+      Optional<NumberWords.Value> first = numbers.value(at);
       if (first.isEmpty()) {
         return Optional.empty();
       }
       at += first.get().length();
-      Optional<Value> second = first.get().second();
+      Optional<NumberWords.Value> second = first.get().second();
       boolean joining = JOINING.contains(word(at)) && (between || !word(at).equals("and"));
       if (second.isEmpty() && joining) {
-        Optional<Value> next = value(at + 1).filter(v -> v.second().isEmpty());
+        Optional<NumberWords.Value> next = numbers.value(at + 1).filter(v -> v.second().isEmpty());
         boolean sameKind =
             next.isPresent()
                 && (between
                     || !next.get().unit().isEmpty()
-                    || unitAt(at + 1 + next.get().length()).isPresent()
+                    || numbers.unitAt(at + 1 + next.get().length()).isPresent()
                     || field.isPresent());
         if (sameKind) {
           at += 1 + next.get().length();
           second = next;
         }
       }
-      String unit = second.map(Value::unit).filter(u -> !u.isEmpty()).orElse(first.get().unit());
+      String unit =
+          second.map(NumberWords.Value::unit).filter(u -> !u.isEmpty()).orElse(first.get().unit());
       Optional<Map.Entry<Integer, String>> spoken =
-          (unit.isEmpty() ? unitAt(at) : Optional.<Map.Entry<Integer, String>>empty())
+          (unit.isEmpty() ? numbers.unitAt(at) : Optional.<Map.Entry<Integer, String>>empty())
               .filter(this::mayFollow);
       if (spoken.isPresent()) {
         at += spoken.get().getKey();
@@ -215,23 +209,25 @@ final class NumberPhrase {
       // "Over the first pass" says when, "by the second pass" and "third pass or later" how many.
       compare = compare.filter(how -> how == Comparison.AT_MOST || how == Comparison.AT_LEAST);
       trailing();
-      Value number = new Value(0, String.valueOf(place.getAsInt()), "", Optional.empty());
+      NumberWords.Value number =
+          new NumberWords.Value(0, String.valueOf(place.getAsInt()), "", Optional.empty());
       return Optional.of(found(Amount.PASSES, number, Optional.empty(), ""));
     }
 
     private boolean passFollows(int from) {
       int next = word(from).equals("the") ? from + 1 : from;
       next = word(next).equals("very") ? next + 1 : next;
-      return word(next).equals("pass") && value(next + 1).isPresent()
+      return word(next).equals("pass") && numbers.value(next + 1).isPresent()
           || word(next + 1).matches("pass|passes")
-              && (Counting.ordinal(word(next)).isPresent() || value(next).isPresent());
+              && (Counting.ordinal(word(next)).isPresent() || numbers.value(next).isPresent());
     }
 
     /** "or more", "and below", "max" after the number. */
     private boolean trailing() {
       for (int length = 2; length > 0; length--) {
         Comparison known = Comparison.TRAILING.get(AmountWords.phrase(words, at, length));
-        boolean another = known != null && word(at).equals("and") && value(at + length).isPresent();
+        boolean another =
+            known != null && word(at).equals("and") && numbers.value(at + length).isPresent();
         if (known != null && !another) {
           compare = Optional.of(known);
           at += length;
@@ -283,7 +279,7 @@ final class NumberPhrase {
       if (word(at).matches("and|or|but|to") || at < words.size() && words.get(at).comma()) {
         int next = word(at).matches("and|or|but|to") ? at + 1 : at;
         Optional<Found> other =
-            next < words.size() && (compare.isPresent() || value(next).isPresent())
+            next < words.size() && (compare.isPresent() || numbers.value(next).isPresent())
                 ? new Cursor(next).read()
                 : Optional.empty();
         if (other.isPresent()) {
@@ -302,12 +298,13 @@ final class NumberPhrase {
       return text.toString();
     }
 
-    private Found found(Amount amount, Value first, Optional<Value> second, String unit) {
-      double low = inUnit(amount, first.number(), unit);
+    private Found found(
+        Amount amount, NumberWords.Value first, Optional<NumberWords.Value> second, String unit) {
+      double low = NumberWords.inUnit(amount, first.number(), unit);
       NumberRange range;
       boolean about = false;
       if (second.isPresent()) {
-        range = NumberRange.between(low, inUnit(amount, second.get().number(), unit));
+        range = NumberRange.between(low, NumberWords.inUnit(amount, second.get().number(), unit));
       } else {
         Comparison how = compare.orElse(Comparison.EXACTLY);
         about = how == Comparison.ABOUT;
@@ -335,70 +332,7 @@ final class NumberPhrase {
     }
   }
 
-  /**
-   * A number as typed.
-   *
-   * @param second the other end of a range in one word
-   */
-  private record Value(int length, String number, String unit, Optional<Value> second) {}
-
-  private Optional<Value> value(int at) {
-    String text = word(at);
-    Matcher range = RANGE.matcher(text);
-    if (range.matches() && !text.matches("\\d{4}-\\d.*") && unitKnown(range.group(3))) {
-      return Optional.of(
-          new Value(
-              1,
-              range.group(1),
-              range.group(3),
-              Optional.of(new Value(0, range.group(2), range.group(3), Optional.empty()))));
-    }
-    Matcher number = NUMBER.matcher(text);
-    if (number.matches() && unitKnown(number.group(2))) {
-      return Optional.of(new Value(1, number.group(1), number.group(2), Optional.empty()));
-    }
-    if ((text.equals("a") || text.equals("an"))
-        && (word(at + 1).equals("single") || word(at + 1).equals("pass"))) {
-      return Optional.of(
-          new Value(word(at + 1).equals("single") ? 2 : 1, "1", "", Optional.empty()));
-    }
-    if (text.equals("single")) {
-      return Optional.of(new Value(1, "1", "", Optional.empty()));
-    }
-    OptionalInt spoken = Counting.of(text);
-    return spoken.isPresent()
-        ? Optional.of(new Value(1, String.valueOf(spoken.getAsInt()), "", Optional.empty()))
-        : Optional.empty();
-  }
-
-  private static boolean unitKnown(String unit) {
-    return unit.isEmpty() || !AmountWords.of(unit).isEmpty();
-  }
-
-  /** A unit in one word or several, from some word on. */
-  private Optional<Map.Entry<Integer, String>> unitAt(int at) {
-    for (int length = 4; length > 0; length--) {
-      String phrase = AmountWords.phrase(words, at, length).replace("  ", " ");
-      String unit = AmountWords.UNITS.getOrDefault(phrase, length == 1 ? phrase : "");
-      if (!unit.isEmpty() && !AmountWords.of(unit).isEmpty()) {
-        return Optional.of(Map.entry(length, unit));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static double inUnit(Amount amount, String number, String unit) {
-    Quantity quantity = amount.knob().quantity();
-    String typed = AmountWords.UNITS.getOrDefault(unit, unit);
-    if (quantity == null || !quantity.understands(typed.isEmpty() ? quantity.base() : typed)) {
-      return Measure.plainNumber(number);
-    }
-    return Measure.parse(number + typed, quantity).value();
-  }
-
   private String word(int at) {
-    return at >= 0 && at < words.size() && !words.get(at).quoted()
-        ? words.get(at).lower().toLowerCase(Locale.ROOT)
-        : "";
+    return numbers.word(at);
   }
 }
