@@ -101,9 +101,7 @@ class BenchDoubtsJourneyTest extends TabletVisit {
   @Test
   void a_reading_that_the_log_refused_is_corrected_as_a_reading() {
     browser.open(bench.address() + "record?like=LP-01");
-    browser.tap("input[value=char]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "char")).isEqualTo("P-0001");
     browser.connection(false);
     browser.tap("#further");
     browser.tap("input[value=clean]");
@@ -133,9 +131,7 @@ class BenchDoubtsJourneyTest extends TabletVisit {
     browser.type("#k-power", "0.6");
     browser.unfold("seen-more");
     browser.find("#photo").sendKeys(noPhoto.toString());
-    browser.tap("input[value=clean]");
-    browser.tap("#keep");
-    String code = kept();
+    String code = keep(browser, "clean");
     browser.untilSays("#kept-words", "waits on this device until the bench can be reached");
     browser.connection(true);
     browser.module("sending.js", "void m.flush()");
@@ -204,9 +200,7 @@ class BenchDoubtsJourneyTest extends TabletVisit {
     browser.open(bench.address() + "record?like=LP-01");
     browser.untilSays("#live", "at most");
     browser.connection(false);
-    browser.tap("input[value=tint]");
-    browser.tap("#keep");
-    String code = kept();
+    String code = keep(browser, "tint");
     assertThat(code).matches("W-[0-9A-Z]{4}");
     browser.untilSays("#kept-words", "waits on this device");
     browser.untilSays("#link", "1 entry waiting");

@@ -35,9 +35,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
     browser.find("#k-strokes").sendKeys("9.0 11.0");
     browser.find("#k-stroke-length").sendKeys("200");
     browser.tap("#count");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
     PatchEntry entry = recorded().get(0);
     Circumstances made = entry.patch().circumstances();
     assertThat(made.head().figure()).contains(Figure.CIRCLE);
@@ -68,9 +66,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
     assertThat(browser.find("#k-power").getAttribute("value")).isEqualTo("40");
     browser.until("another risk", () -> browser.text("#live").equals(before) ? null : true);
     browser.tap("#count");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
 
     browser.tap("#next");
     browser.tap("#k-hand");
@@ -109,9 +105,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
   @Test
   void further_passes_add_readings_and_the_last_entry_can_be_undone() {
     browser.open(bench.address() + "record?like=LP-01");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
     browser.tap("#further");
     browser.tap("#count");
     assertThat(browser.find("#k-passes").getAttribute("value")).isEqualTo("2");
@@ -137,9 +131,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
   @Test
   void a_patch_that_was_taken_back_is_no_longer_shown_as_kept() {
     browser.open(bench.address() + "record?like=LP-01");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
     browser.tap("#undo");
     browser.untilSays("#kept-words", "P-0001 counts nowhere");
     assertThat(browser.text("#title")).isEqualTo("Taken back");
@@ -149,9 +141,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
     assertThat(browser.find("#further").isDisplayed()).isFalse();
     assertThat(browser.find("#undo").isDisplayed()).isFalse();
     browser.tap("#next");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0002");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0002");
     assertThat(browser.text("#title")).isEqualTo("Kept in the log");
     assertThat(browser.find("#kept-code").getCssValue("text-decoration-line")).isEqualTo("none");
   }
@@ -159,9 +149,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
   @Test
   void a_reading_that_was_taken_back_can_be_given_again() {
     browser.open(bench.address() + "record?like=LP-01");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
     browser.tap("#further");
     browser.tap("input[value=char]");
     browser.tap("#keep");
@@ -186,9 +174,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
   @Test
   void two_pages_at_once_undo_and_read_further_what_each_of_them_shows() {
     browser.open(bench.address() + "record?like=LP-01");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
     String first = browser.driver().getWindowHandle();
     browser.newTab();
     browser.open(bench.address() + "record?like=LP-01");
@@ -242,9 +228,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
     browser.open(bench.address());
     browser.picture(photo);
     browser.open(bench.address() + "record?like=LP-01");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
     browser.tap("#next");
     browser.type("#k-power", "47");
     browser.unfold("lesser");
@@ -295,9 +279,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
   @Test
   void a_further_reading_left_half_way_comes_back_too_and_a_link_with_settings_goes_first() {
     browser.open(bench.address() + "record?like=LP-01");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
     browser.tap("#further");
     browser.tap("input[value=tint]");
     browser.open(bench.address() + "ask");
@@ -317,9 +299,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
   @Test
   void what_stays_as_it_was_burned_is_a_line_in_place_of_knobs() {
     browser.open(bench.address() + "record?like=LP-01");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
     browser.tap("#further");
     for (String css : List.of("#k-power", "#k-hand", "#lesser summary", "#made summary")) {
       assertThat(browser.find(css).isDisplayed()).as(css).isFalse();
@@ -343,9 +323,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
     browser.open(bench.address() + "record?like=LP-01");
     browser.unfold("seen-more");
     browser.find("#photo").sendKeys(photo.toString());
-    browser.tap("input[value=clean]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "clean")).isEqualTo("P-0001");
     browser.until("the photo in the log", () -> photosOf("P-0001") > 0 ? true : null);
     browser.open(bench.address() + "patch/P-0001");
     WebElement shown = browser.find("figure img");

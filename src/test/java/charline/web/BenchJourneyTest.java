@@ -55,9 +55,7 @@ class BenchJourneyTest extends TabletVisit {
     browser.type("#k-power", "30");
     browser.type("#k-hand", "40");
     browser.untilSays("#live", "No patch of latex on pine");
-    browser.tap("input[value=residue]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "residue")).isEqualTo("P-0001");
   }
 
   @Test

@@ -182,8 +182,7 @@ class BenchNumbersJourneyTest extends TabletVisit {
   void the_stopwatch_turns_a_marked_area_into_a_dose() {
     browser.open(bench.address() + "record?like=LP-01");
     holdTheClock();
-    browser.unfold("lesser");
-    browser.tap("input[name=form][value=timed]");
+    timed();
     browser.unfold("lesser");
     browser.type("#k-area", "25");
     pass(2);
@@ -199,8 +198,7 @@ class BenchNumbersJourneyTest extends TabletVisit {
   void a_slip_on_the_stopwatch_counts_no_pass_and_the_last_pass_can_be_taken_back() {
     browser.open(bench.address() + "record?like=LP-01");
     holdTheClock();
-    browser.unfold("lesser");
-    browser.tap("input[name=form][value=timed]");
+    timed();
     browser.type("#k-seconds", "5");
     String before = value("#k-passes");
     browser.tap("#watch");
@@ -229,16 +227,13 @@ class BenchNumbersJourneyTest extends TabletVisit {
   void every_patch_begins_with_the_stopwatch_at_rest() {
     browser.open(bench.address() + "record?like=LP-01");
     holdTheClock();
-    browser.unfold("lesser");
-    browser.tap("input[name=form][value=timed]");
+    timed();
     browser.unfold("lesser");
     browser.type("#k-area", "25");
     pass(4);
     browser.tap("#watch");
     tick(2);
-    browser.tap("input[value=clean]");
-    browser.tap("#keep");
-    assertThat(kept()).isEqualTo("P-0001");
+    assertThat(keep(browser, "clean")).isEqualTo("P-0001");
     browser.tap("#next");
     assertThat(browser.text("#watch-do")).isEqualTo("Start the stopwatch");
     assertThat(browser.find("#watch").getAttribute("aria-pressed")).isEqualTo("false");
@@ -252,6 +247,12 @@ class BenchNumbersJourneyTest extends TabletVisit {
   /** From here on the page's stopwatch goes by {@link #tick}. */
   private void holdTheClock() {
     browser.script("window.held = 0; performance.now = () => window.held");
+  }
+
+  /** Gives the dose by area and seconds. */
+  private void timed() {
+    browser.unfold("lesser");
+    browser.tap("input[name=form][value=timed]");
   }
 
   private void tick(double seconds) {
