@@ -292,7 +292,7 @@ class BenchEntriesJourneyTest extends TabletVisit {
     assertThat(value("#k-power")).isEqualTo("33");
     assertThat(browser.all("input[name=outcome]:checked")).isEmpty();
     browser.type("#k-power", "34");
-    browser.driver().navigate().refresh();
+    browser.reload();
     assertThat(value("#k-power")).isEqualTo("34");
   }
 

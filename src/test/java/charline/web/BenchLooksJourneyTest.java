@@ -134,6 +134,7 @@ class BenchLooksJourneyTest {
     try (Browser browser = Browser.open(false)) {
       for (String page : List.of("", "record?like=LP-01")) {
         browser.open(bench.address() + page);
+        browser.until("the answer of " + page, () -> computed(browser) ? true : null);
         Object bytes =
             browser.script(
                 "return"

@@ -73,7 +73,7 @@ class BenchRightRecordJourneyTest extends BenchVisit {
     for (String link : List.of("record?like=LP-02", "record?reading=LP-02", "record")) {
       browser.open(bench.address() + link);
       String kept = keep(browser, "clean");
-      browser.driver().navigate().refresh();
+      browser.reload();
       browser.untilSays("#title", "Kept in the log");
       assertThat(browser.text("#kept-code")).as(link).isEqualTo(kept);
       assertThat(browser.find("#record").isDisplayed()).as(link).isFalse();

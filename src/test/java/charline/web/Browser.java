@@ -170,8 +170,33 @@ final class Browser implements AutoCloseable {
     return driver;
   }
 
+  /**
+   * Opens a page and waits until all of it has come: on a busy machine the driver itself gives the
+   * first page of a new browser back half loaded.
+   */
   void open(String address) {
     driver.get(address);
+    untilLoaded(address);
+  }
+
+  /** Loads the page anew, as a person does who doubts it. */
+  void reload() {
+    driver.navigate().refresh();
+    untilLoaded(driver.getCurrentUrl());
+  }
+
+  private void untilLoaded(String address) {
+    boolean blank = !address.startsWith("http");
+    until(
+        "all of " + address,
+        () ->
+            (Boolean)
+                    script(
+                        "return document.readyState === 'complete'"
+                            + " && /^(about|data):/.test(location.href) === arguments[0]",
+                        blank)
+                ? true
+                : null);
   }
 
   /** Cuts the connection of this device, or gives it back. */
