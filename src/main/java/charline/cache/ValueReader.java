@@ -2,7 +2,6 @@ package charline.cache;
 
 import java.lang.reflect.Array;
 import java.lang.reflect.Constructor;
-import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
@@ -84,17 +83,16 @@ final class ValueReader {
       throw new IllegalArgumentException(type + " is no record.");
     }
     Shape shape = Shape.of(type);
-    Object[] parts = new Object[shape.fields().size()];
+    Object[] parts = new Object[shape.parts().size()];
     for (int k = 0; k < parts.length; k++) {
-      parts[k] = readField(shape.fields().get(k));
+      parts[k] = readPart(shape.parts().get(k).type());
     }
     Object made = made(shape.constructor(), parts);
     seen.records().add(made);
     return made;
   }
 
-  private Object readField(Field field) {
-    Class<?> type = field.getType();
+  private Object readPart(Class<?> type) {
     if (type == double.class) {
       return from.getDouble();
     } else if (type == int.class) {

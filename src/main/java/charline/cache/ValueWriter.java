@@ -3,7 +3,6 @@ package charline.cache;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.lang.reflect.Field;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -142,8 +141,8 @@ final class ValueWriter {
     to.writeByte(form == null ? Tag.RECORD : Tag.FORM);
     writeClass(value.getClass());
     if (form == null) {
-      for (Field field : Shape.of(value.getClass()).fields()) {
-        writeField(field, value);
+      for (Shape.Part part : Shape.of(value.getClass()).parts()) {
+        writePart(part, value);
       }
     } else {
       write(form.apart(value));
@@ -151,22 +150,18 @@ final class ValueWriter {
     seen.records().add(value);
   }
 
-  private void writeField(Field field, Object of) throws IOException {
-    Class<?> type = field.getType();
-    try {
-      if (type == double.class) {
-        to.writeDouble(field.getDouble(of));
-      } else if (type == int.class) {
-        to.writeInt(field.getInt(of));
-      } else if (type == boolean.class) {
-        to.writeBoolean(field.getBoolean(of));
-      } else if (type == long.class) {
-        to.writeLong(field.getLong(of));
-      } else {
-        write(field.get(of));
-      }
-    } catch (IllegalAccessException e) {
-      throw new IllegalStateException(e);
+  private void writePart(Shape.Part part, Object of) throws IOException {
+    Class<?> type = part.type();
+    if (type == double.class) {
+      to.writeDouble((double) part.field().get(of));
+    } else if (type == int.class) {
+      to.writeInt((int) part.field().get(of));
+    } else if (type == boolean.class) {
+      to.writeBoolean((boolean) part.field().get(of));
+    } else if (type == long.class) {
+      to.writeLong((long) part.field().get(of));
+    } else {
+      write((Object) part.field().get(of));
     }
   }
 
