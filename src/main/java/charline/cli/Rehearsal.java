@@ -19,6 +19,7 @@ public final class Rehearsal {
    * @throws IllegalStateException if a command says no or fails: an archive of that is of no use
    */
   public static void main(String[] commands) {
+    HeadStart.begin();
     PrintStream nowhere =
         new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
     for (String command : List.of(commands)) {
@@ -34,5 +35,6 @@ public final class Rehearsal {
         throw new IllegalStateException("`%s` ended with %d.".formatted(command, code));
       }
     }
+    System.exit(0); // as each start does, which takes classes of Java's own
   }
 }
