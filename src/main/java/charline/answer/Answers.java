@@ -17,6 +17,7 @@ import charline.model.classical.ClassicalRegression;
 import charline.model.classical.Comparison;
 import charline.model.way.Way;
 import charline.progress.WorkWatch;
+import charline.quote.Counts;
 import charline.quote.Quoting;
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
@@ -37,6 +38,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Answers questions from the trials of a log, which are read once. */
 public final class Answers {
@@ -186,15 +188,26 @@ public final class Answers {
 
   /** The hours of a job at the start setting of its window. */
   public QuoteAnswer quote(TrialQuestion question, Quoting quoting) {
-    return quote(window(question), quoting);
+    TrialCase subject = cleared(question);
+    FoundWindow found = recommender.window(subject);
+    return quote(
+        windows.of(subject, found, recommender.applicability(subject)),
+        quoting,
+        () -> recommender.fitting().kept().passes(found));
   }
 
   /** The hours of a job whose window was found already. */
   public QuoteAnswer quote(WindowAnswer window, Quoting quoting) {
+    return quote(window, quoting, () -> Quoting.passes(window.found()));
+  }
+
+  private static QuoteAnswer quote(WindowAnswer window, Quoting quoting, Supplier<Counts> passes) {
+    if (!window.isWindow()) {
+      return new QuoteAnswer(window, Optional.empty());
+    }
     Quoting known =
         quoting.lead().isPresent() ? quoting : quoting.with(window.precautions().lead());
-    return new QuoteAnswer(
-        window, window.isWindow() ? Optional.of(known.of(window.found())) : Optional.empty());
+    return new QuoteAnswer(window, Optional.of(known.of(window.found(), passes.get())));
   }
 
   /** The burn-onset model. */

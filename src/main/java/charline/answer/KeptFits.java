@@ -13,6 +13,8 @@ import charline.model.Trials;
 import charline.model.borrow.BoardSpreads;
 import charline.model.check.CheckedFit;
 import charline.plan.NextPatches;
+import charline.quote.Counts;
+import charline.quote.Quoting;
 import charline.trial.Board;
 import charline.trial.PowerCheck;
 import charline.trial.Rig;
@@ -189,6 +191,16 @@ public final class KeptFits implements AutoCloseable {
                   fits.charring().general(),
                   fits.clearing().general());
         });
+  }
+
+  /** The passes that a job takes at the start setting of a window. */
+  Counts passes(FoundWindow window) {
+    return after(
+        "passes",
+        window,
+        UnaryOperator.identity(),
+        Counts.class,
+        () -> Quoting.passes(window.found()));
   }
 
   /**

@@ -2,6 +2,7 @@ package charline.cache;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -10,6 +11,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -23,7 +25,7 @@ import java.util.function.Supplier;
  */
 public final class Cache implements AutoCloseable {
   /** Keeps nothing. */
-  public static final Cache NONE = new Cache(Optional.empty(), List.of());
+  public static final Cache NONE = new Cache(Optional.empty(), Map.of(), new CompletableFuture<>());
 
   private static final long MOST_BYTES = 128L << 20;
   private static final long LONGEST_WAIT_SECONDS = 5;
@@ -35,20 +37,24 @@ public final class Cache implements AutoCloseable {
   private static final int WRITTEN_BETWEEN = 64;
 
   private final Optional<CacheFolder> folder;
-  private final Map<Class<?>, Form<?, ?>> forms = new HashMap<>();
+  private final Map<Class<?>, Form<?, ?>> forms;
   private final Map<String, Object> toWrite = new ConcurrentHashMap<>();
   private final Semaphore roomToWait = new Semaphore(MOST_WAITING);
+  private final CompletableFuture<byte[]> build;
   private ExecutorService writer;
-  private byte[] build;
 
   /** Of the thread that writes. */
   private int written;
 
   private volatile boolean broken;
 
-  private Cache(Optional<CacheFolder> folder, List<Form<?, ?>> forms) {
+  private Cache(
+      Optional<CacheFolder> folder,
+      Map<Class<?>, Form<?, ?>> forms,
+      CompletableFuture<byte[]> build) {
     this.folder = folder;
-    forms.forEach(form -> this.forms.put(form.type(), form));
+    this.forms = forms;
+    this.build = build;
   }
 
   /**
@@ -61,13 +67,30 @@ public final class Cache implements AutoCloseable {
   }
 
   static Cache in(Path folder, List<Form<?, ?>> forms, long mostBytes) {
-    return new Cache(Optional.of(new CacheFolder(folder, mostBytes)), forms);
+    Map<Class<?>, Form<?, ?>> byType = new HashMap<>();
+    forms.forEach(form -> byType.put(form.type(), form));
+    return new Cache(
+        Optional.of(new CacheFolder(folder, mostBytes)),
+        byType,
+        CompletableFuture.supplyAsync(Cache::thisBuild));
   }
 
   /** The same as another build of the program would have it. */
   Cache of(String otherBuild) {
-    build = otherBuild.getBytes(StandardCharsets.UTF_8);
-    return this;
+    return new Cache(folder, forms, CompletableFuture.completedFuture(digest(otherBuild)));
+  }
+
+  /** Found out beside the reading of a log, which comes before the first question. */
+  private static byte[] thisBuild() {
+    try {
+      return digest(BuildMark.ofThisBuild());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static byte[] digest(String build) {
+    return Basis.sha256().digest(build.getBytes(StandardCharsets.UTF_8));
   }
 
   /**
@@ -94,21 +117,14 @@ public final class Cache implements AutoCloseable {
   private Optional<String> name(String what, Basis from) {
     try {
       MessageDigest sum = Basis.sha256();
-      sum.update(build());
+      sum.update(build.join());
       sum.update(what.getBytes(StandardCharsets.UTF_8));
       sum.update((byte) 0);
       return Optional.of(HexFormat.of().formatHex(sum.digest(from.digest())));
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       broken = true; // a build that cannot be told from others
       return Optional.empty();
     }
-  }
-
-  private synchronized byte[] build() throws IOException {
-    if (build == null) {
-      build = BuildMark.ofThisBuild().getBytes(StandardCharsets.UTF_8);
-    }
-    return build;
   }
 
   private Optional<Object> kept(String name, Basis from) {

@@ -141,27 +141,43 @@ public record Quoting(
    * @throws Refusal if there is no window
    */
   public Quote of(Recommendation found) {
-    Box box =
-        found
-            .chosen()
-            .orElseThrow(
-                () ->
-                    Refusal.usage(
-                        "A quote needs a window, and there is none for %s."
-                            .formatted(found.stratum().words())));
+    return of(found, passes(found));
+  }
+
+  /**
+   * The same where the passes were worked out already.
+   *
+   * @param passes by {@link #passes}
+   */
+  public Quote of(Recommendation found, Counts passes) {
+    Box box = box(found);
     AreaRate onePass =
         new AreaRate(box.start().netAreaRateSquareCentimetresPerMinute() * box.passes() / 60);
     CharredSpots spots = found.charredSpots(box.start());
     return of(
         onePass,
-        passes(found, box),
+        passes,
         new Span(0, spots.mean(), Math.max(spots.mean(), spots.upper())).times(areaSquareMetres));
   }
 
+  private static Box box(Recommendation found) {
+    return found
+        .chosen()
+        .orElseThrow(
+            () ->
+                Refusal.usage(
+                    "A quote needs a window, and there is none for %s."
+                        .formatted(found.stratum().words())));
+  }
+
   /**
-   * Fewest: every other place is clear; most: nine of ten are, at the upper end of what is known.
+   * Passes at the start setting of a window. Fewest: every other place is clear; most: nine of ten
+   * are, at the upper end of what is known.
+   *
+   * @throws Refusal if there is no window
    */
-  private static Counts passes(Recommendation found, Box box) {
+  public static Counts passes(Recommendation found) {
+    Box box = box(found);
     double lnDose = Math.log(box.start().doseJoulesPerCm2());
     double lnIntensity = Math.log(box.start().intensity());
     Posterior posterior = found.clearingFit().orElseThrow().posterior();

@@ -94,6 +94,7 @@ class KeptFitsCommandsTest {
         "onset latex pine --json",
         "removal latex pine --piece \"Winterbourne pantry door\"",
         "risk latex pine --power 60% --hand 22mm/s --passes 2 --json",
+        "quote latex pine --area 4.5m2 --json",
         "quote shellac oak --area 4.5m2"
       })
   void asked_again_it_is_the_same(String question) throws IOException {
