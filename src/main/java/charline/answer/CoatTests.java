@@ -14,7 +14,6 @@ import charline.trial.SubstanceFacts;
 import charline.trial.TestDemand;
 import charline.trial.TestDemand.Strictness;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -95,7 +94,7 @@ final class CoatTests {
   /** In the order of the log, in which those of several finishes are brought together. */
   private List<Caution> inOrder(List<Caution> cautions) {
     List<Caution> order = log.reference().everyCaution();
-    return cautions.stream().sorted(Comparator.comparingInt(order::indexOf)).toList();
+    return cautions.stream().sorted((a, b) -> order.indexOf(a) - order.indexOf(b)).toList();
   }
 
   private List<Tested> untested(String family) {

@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -251,13 +250,8 @@ final class ValueWriter {
       return many;
     }
     List<Object> sorted = new ArrayList<>(many);
-    sorted.sort(Comparator.comparing(Comparable.class::cast, ValueWriter::compare));
+    sorted.sort(null); // as they compare with each other
     return sorted;
-  }
-
-  @SuppressWarnings({"unchecked", "rawtypes"}) // keys of one map are of one kind
-  private static int compare(Comparable one, Comparable other) {
-    return one.compareTo(other);
   }
 
   private void writeDoubles(double[] numbers) throws IOException {

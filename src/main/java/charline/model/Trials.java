@@ -133,10 +133,8 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, W
   }
 
   private Optional<Tone> usualTone() {
-    return tones().entrySet().stream()
-        .max(
-            Map.Entry.<Tone, Integer>comparingByValue()
-                .thenComparing(Map.Entry.<Tone, Integer>comparingByKey().reversed()))
+    return tones().entrySet().stream() // pale ones first
+        .reduce((a, b) -> b.getValue() > a.getValue() ? b : a)
         .map(Map.Entry::getKey);
   }
 

@@ -90,9 +90,9 @@ final class MapLayout {
     StringBuilder path = new StringBuilder();
     for (Block block : regions.blocks(state)) {
       Rect rect = rect(block);
-      path.append(
-          "M%d %dh%dv%dh-%dz"
-              .formatted(rect.x(), rect.y(), rect.width(), rect.height(), rect.width()));
+      path.append('M').append(rect.x()).append(' ').append(rect.y());
+      path.append('h').append(rect.width()).append('v').append(rect.height());
+      path.append("h-").append(rect.width()).append('z');
     }
     return path.isEmpty() ? Optional.empty() : Optional.of(new Region(state, path.toString()));
   }

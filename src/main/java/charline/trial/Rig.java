@@ -10,7 +10,6 @@ import charline.exposure.SpotDefinition;
 import charline.quantity.Invariant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -67,8 +66,8 @@ public record Rig(
     pulseNanoseconds.ifPresent(t -> Invariant.positive("Pulse duration", t, "ns"));
     scanWidthMillimetres.ifPresent(w -> Invariant.positive("Scan width", w, "mm"));
     largestPulseMillijoules.ifPresent(e -> Invariant.positive("Largest pulse energy", e, "mJ"));
-    checks = checks.stream().sorted(Comparator.comparing(PowerCheck::at)).toList();
-    upkeep = upkeep.stream().sorted(Comparator.comparing(Upkeep::at)).toList();
+    checks = checks.stream().sorted((a, b) -> a.at().compareTo(b.at())).toList();
+    upkeep = upkeep.stream().sorted((a, b) -> a.at().compareTo(b.at())).toList();
   }
 
   /** The same with other power checks. */

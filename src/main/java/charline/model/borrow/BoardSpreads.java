@@ -7,7 +7,6 @@ import charline.model.ModelFit;
 import charline.model.PriorSet;
 import charline.model.Trials;
 import charline.trial.Stratum;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -64,12 +63,16 @@ public final class BoardSpreads {
     this.log =
         log.stream()
             .filter(trials -> trials.evidence().boards() >= FEWEST_BOARDS)
-            .sorted(
-                Comparator.comparingInt((Trials trials) -> trials.evidence().boards())
-                    .thenComparing(trials -> trials.patches().size())
-                    .reversed()
-                    .thenComparing(trials -> trials.stratum().words()))
+            .sorted(BoardSpreads::mostBoardsFirst)
             .toList();
+  }
+
+  private static int mostBoardsFirst(Trials one, Trials other) {
+    int byBoards = Integer.compare(other.evidence().boards(), one.evidence().boards());
+    int byPatches = Integer.compare(other.patches().size(), one.patches().size());
+    return byBoards != 0
+        ? byBoards
+        : byPatches != 0 ? byPatches : one.stratum().words().compareTo(other.stratum().words());
   }
 
   private record Asked(Trials trials, Event event) {}
