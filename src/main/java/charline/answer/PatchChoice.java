@@ -173,8 +173,7 @@ record PatchChoice(TrialChoice choice, Recommender recommender) {
     if (!wanted.boards().isEmpty()) {
       return wanted.boards();
     }
-    Set<UUID> burned =
-        strata().patches().stream().map(p -> p.board().id()).collect(Collectors.toSet());
+    Set<UUID> burned = strata().burnedBoards();
     Stream<Board> unused =
         choice.log().boards().stream()
             .filter(b -> stratum.covers(b.wood()))

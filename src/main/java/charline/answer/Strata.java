@@ -12,7 +12,10 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Patches in the order of burning, sorted into strata once. Those on other places than the face of
@@ -21,7 +24,13 @@ import java.util.function.Predicate;
 public final class Strata {
   private final List<Patch> patches;
   private final Predicate<Patch> counts;
+  private final List<Patch> leftOut;
   private final Map<Stratum, List<Patch>> byStratum;
+
+  /** Made when they are first asked for. */
+  private volatile Strata everywhere;
+
+  private volatile Set<UUID> burned;
 
   /** Strata of the patches on the face. */
   public Strata(List<Patch> patches) {
@@ -31,6 +40,7 @@ public final class Strata {
   private Strata(List<Patch> patches, Predicate<Patch> counts) {
     this.patches = patches;
     this.counts = counts;
+    leftOut = patches.stream().filter(counts.negate()).toList();
     Map<Stratum, List<Patch>> sorted = new LinkedHashMap<>();
     patches.stream()
         .filter(counts)
@@ -48,14 +58,16 @@ public final class Strata {
 
   /** The same with the patches on every place. */
   Strata everywhere() {
-    return new Strata(patches, patch -> true);
+    if (everywhere == null) {
+      everywhere = leftOut.isEmpty() ? this : new Strata(patches, patch -> true);
+    }
+    return everywhere;
   }
 
   /** Patches of one coating family on one wood that are not counted, by place. */
   Map<Place, Integer> elsewhere(FamilyAndWood about) {
     Map<Place, Integer> left = new EnumMap<>(Place.class);
-    patches.stream()
-        .filter(counts.negate())
+    leftOut.stream()
         .filter(patch -> about.covers(Stratum.of(patch)))
         .forEach(patch -> left.merge(patch.manner().place(), 1, Integer::sum));
     return left;
@@ -69,6 +81,14 @@ public final class Strata {
   /** All patches, in the order of burning. */
   public List<Patch> patches() {
     return patches;
+  }
+
+  /** Boards that carry a patch. */
+  Set<UUID> burnedBoards() {
+    if (burned == null) {
+      burned = patches.stream().map(p -> p.board().id()).collect(Collectors.toUnmodifiableSet());
+    }
+    return burned;
   }
 
   /** Patches of each stratum, that with the oldest patch first. */

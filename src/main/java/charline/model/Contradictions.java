@@ -42,21 +42,41 @@ public record Contradictions(int agreeing, int denying, double tail) {
   public static Contradictions in(Trials trials, Event event) {
     List<CensoredPasses> data = trials.censored(event);
     WayDesign ways = trials.ways(event);
+    int agreeing = 0;
+    int denying = 0;
+    for (CensoredPasses hot : data) {
+      for (CensoredPasses cool : data) {
+        if (isHotter(hot, cool, event, ways)) {
+          agreeing += sooner(hot, cool) ? 1 : 0;
+          denying += sooner(cool, hot) ? 1 : 0;
+        }
+      }
+    }
+    double tail =
+        denying < FEWEST || denying <= agreeing
+            ? 1
+            : tail(pairs(data, event, ways), data, denying - agreeing);
+    return new Contradictions(agreeing, denying, tail);
+  }
+
+  private static boolean isHotter(
+      CensoredPasses hot, CensoredPasses cool, Event event, WayDesign ways) {
+    return hot.lnDose() >= cool.lnDose() + CLEARLY
+        && hot.lnIntensity() >= cool.lnIntensity()
+        && (event == Event.CLEARING || noFaster(hot, cool))
+        && ways.noHarder(hot.way(), cool.way());
+  }
+
+  private static List<int[]> pairs(List<CensoredPasses> data, Event event, WayDesign ways) {
     List<int[]> pairs = new ArrayList<>();
     for (int hot = 0; hot < data.size(); hot++) {
       for (int cool = 0; cool < data.size(); cool++) {
-        if (data.get(hot).lnDose() >= data.get(cool).lnDose() + CLEARLY
-            && data.get(hot).lnIntensity() >= data.get(cool).lnIntensity()
-            && (event == Event.CLEARING || noFaster(data.get(hot), data.get(cool)))
-            && ways.noHarder(data.get(hot).way(), data.get(cool).way())) {
+        if (isHotter(data.get(hot), data.get(cool), event, ways)) {
           pairs.add(new int[] {hot, cool});
         }
       }
     }
-    int agreeing = agreeing(pairs, data);
-    int denying = denying(pairs, data);
-    double tail = denying < FEWEST || denying <= agreeing ? 1 : tail(pairs, data);
-    return new Contradictions(agreeing, denying, tail);
+    return pairs;
   }
 
   /** True if one has as much more dose as it has intensity, so that none of it is lost in speed. */
@@ -77,8 +97,7 @@ public record Contradictions(int agreeing, int denying, double tail) {
     return one.passesWith() <= other.passesWithout();
   }
 
-  private static double tail(List<int[]> pairs, List<CensoredPasses> data) {
-    int surplus = denying(pairs, data) - agreeing(pairs, data);
+  private static double tail(List<int[]> pairs, List<CensoredPasses> data, int surplus) {
     List<CensoredPasses> dealt = new ArrayList<>(data);
     Random random = new Random(DEALS);
     int asMuch = 1; // the deal that was seen counts too

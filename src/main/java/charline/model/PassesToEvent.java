@@ -2,6 +2,7 @@ package charline.model;
 
 import charline.model.way.Factor;
 import charline.model.way.Trait;
+import charline.stat.distribution.Exponential;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import charline.stat.quadrature.NormalTrapezoid;
 import java.util.Arrays;
@@ -167,7 +168,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     for (int k = 0; k < trials.lnPassRatios().length; k++) {
       value +=
           trials.withRatio()[k]
-              * Math.log(-Math.expm1(-p[PSI] * perSigma * trials.lnPassRatios()[k]));
+              * Math.log(Exponential.cdf(p[PSI] * perSigma * trials.lnPassRatios()[k]));
     }
     return value;
   }
@@ -392,7 +393,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
     boolean expected = t.sign() * z >= 0;
     double slope = t.sign() * (expected ? less : more);
     double bend = -more * less;
-    sum.value += (expected ? 0 : -Math.abs(z)) - Math.log1p(away);
+    sum.value += (expected ? 0 : -Math.abs(z)) + Math.log(more);
     for (int r = 0; r < dz.length; r++) {
       sum.gradient[r] += slope * dz[r];
       for (int c = r; c < dz.length; c++) {
@@ -411,7 +412,7 @@ final class PassesToEvent implements TwiceDifferentiableFunction {
       double once = 1 / Math.expm1(g);
       double slope = trials.withRatio()[k] * once;
       double bend = -slope * (1 + once);
-      total.value += trials.withRatio()[k] * Math.log(-Math.expm1(-g));
+      total.value += trials.withRatio()[k] * Math.log(Exponential.cdf(g));
       total.gradient[PSI] += slope * perPsi;
       total.gradient[SIGMA] -= slope * g;
       total.hessian[PSI][PSI] += bend * perPsi * perPsi;

@@ -1,5 +1,6 @@
 package charline.model;
 
+import charline.stat.distribution.Exponential;
 import charline.stat.distribution.Logistic;
 import charline.stat.quadrature.NormalTrapezoid;
 import charline.stat.sampling.WeightedDraws;
@@ -122,7 +123,7 @@ final class PieceShift implements BoardShift {
     double lnWithout = patch.passesWithout() > 0 ? Math.log(patch.passesWithout()) : 0;
     double between =
         patch.seen() && patch.passesWithout() > 0
-            ? Math.log(-Math.expm1(-draws.psi(i) * (lnWith - lnWithout) / draws.sigma(i)))
+            ? Math.log(Exponential.cdf(draws.psi(i) * (lnWith - lnWithout) / draws.sigma(i)))
             : 0;
     for (int q = 0; q < log.length; q++) {
       double node = rule.node(q);

@@ -38,6 +38,12 @@ public record Trials(Stratum stratum, List<Patch> patches, boolean acceptTint, W
     }
   }
 
+  /** A look at every patch would take longer than much of what is looked up by trials. */
+  @Override
+  public int hashCode() {
+    return 31 * stratum.hashCode() + patches.size();
+  }
+
   /** Trials whose answers are for the way in which most of them were made. */
   public Trials(Stratum stratum, List<Patch> patches, boolean acceptTint) {
     this(stratum, patches, acceptTint, Way.UNSAID);

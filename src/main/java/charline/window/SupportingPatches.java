@@ -7,8 +7,6 @@ import charline.trial.Patch;
 import charline.trial.Reading;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 
 /**
  * How far patches bear a limit out, whatever the models say.
@@ -149,40 +147,52 @@ final class SupportingPatches {
    */
   private static double reached(
       List<Witness> witnesses, int fewest, double lnIntensity, int passes) {
-    return -farthest(
-        witnesses.stream().filter(w -> w.lnIntensity >= lnIntensity - ALIKE && w.passes >= passes),
-        w -> -(w.lnDose + Prior.Weight.OF_POWER * Math.max(0, w.lnIntensity - lnIntensity)),
-        fewest);
+    Smallest below = new Smallest(fewest);
+    for (Witness w : witnesses) {
+      if (w.lnIntensity >= lnIntensity - ALIKE && w.passes >= passes) {
+        below.add(-(w.lnDose + Prior.Weight.OF_POWER * Math.max(0, w.lnIntensity - lnIntensity)));
+      }
+    }
+    return -below.last();
   }
 
   /** The ln dose within which six patches cleared at this intensity and passes, or less of both. */
   double lnColdest(double lnIntensity, int passes) {
-    return finishSeen
-        ? Double.NEGATIVE_INFINITY
-        : farthest(
-            cleared.stream()
-                .filter(w -> w.lnIntensity <= lnIntensity + ALIKE && w.passes <= passes),
-            w -> w.lnDose,
-            FEWEST);
+    if (finishSeen) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    Smallest above = new Smallest(FEWEST);
+    for (Witness w : cleared) {
+      if (w.lnIntensity <= lnIntensity + ALIKE && w.passes <= passes) {
+        above.add(w.lnDose);
+      }
+    }
+    return above.last();
   }
 
-  /** The smallest value but so many less one; infinity if there are fewer. */
-  private static double farthest(
-      Stream<Witness> witnesses, ToDoubleFunction<Witness> value, int fewest) {
-    double[] smallest = new double[fewest];
-    Arrays.fill(smallest, Double.POSITIVE_INFINITY);
-    witnesses
-        .mapToDouble(value)
-        .filter(v -> v < smallest[fewest - 1])
-        .forEach(
-            v -> {
-              int place = fewest - 1;
-              for (; place > 0 && smallest[place - 1] > v; place--) {
-                smallest[place] = smallest[place - 1];
-              }
-              smallest[place] = v;
-            });
-    return smallest[fewest - 1];
+  /** The smallest few of many values, rising; infinity where there are fewer. */
+  private static final class Smallest {
+    private final double[] values;
+
+    Smallest(int few) {
+      values = new double[few];
+      Arrays.fill(values, Double.POSITIVE_INFINITY);
+    }
+
+    void add(double value) {
+      int place = values.length - 1;
+      if (value >= values[place]) {
+        return;
+      }
+      for (; place > 0 && values[place - 1] > value; place--) {
+        values[place] = values[place - 1];
+      }
+      values[place] = value;
+    }
+
+    double last() {
+      return values[values.length - 1];
+    }
   }
 
   /** Whether limits that no patch crossed are borne out at a setting. */

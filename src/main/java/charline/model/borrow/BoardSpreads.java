@@ -62,17 +62,25 @@ public final class BoardSpreads {
             once.computeIfAbsent(new Asked(trials, event), a -> sketches.of(by, trials, event));
     this.log =
         log.stream()
-            .filter(trials -> trials.evidence().boards() >= FEWEST_BOARDS)
-            .sorted(BoardSpreads::mostBoardsFirst)
+            .map(trials -> new Counted(trials, trials.evidence().boards()))
+            .filter(counted -> counted.boards() >= FEWEST_BOARDS)
+            .sorted(Counted::mostBoardsFirst)
+            .map(Counted::trials)
             .toList();
   }
 
-  private static int mostBoardsFirst(Trials one, Trials other) {
-    int byBoards = Integer.compare(other.evidence().boards(), one.evidence().boards());
-    int byPatches = Integer.compare(other.patches().size(), one.patches().size());
-    return byBoards != 0
-        ? byBoards
-        : byPatches != 0 ? byPatches : one.stratum().words().compareTo(other.stratum().words());
+  private record Counted(Trials trials, int boards) {
+    int patches() {
+      return trials.patches().size();
+    }
+
+    static int mostBoardsFirst(Counted one, Counted other) {
+      return one.boards != other.boards
+          ? other.boards - one.boards
+          : one.patches() != other.patches()
+              ? other.patches() - one.patches()
+              : one.trials.stratum().words().compareTo(other.trials.stratum().words());
+    }
   }
 
   private record Asked(Trials trials, Event event) {}

@@ -1,6 +1,7 @@
 package charline.model.check;
 
 import charline.model.Draw;
+import charline.stat.distribution.Exponential;
 import charline.stat.quadrature.NormalTrapezoid;
 import java.util.Arrays;
 import java.util.List;
@@ -20,6 +21,9 @@ final class BoardUnderDraw {
   private final int trials;
 
   private NormalTrapezoid rule;
+
+  /** Nodes that there is room for, as many as any rule had so far or more. */
+  private int room;
 
   /** Chance at a node that a reading shows the event, none before having shown it. */
   private final double[][][] hazard;
@@ -69,7 +73,7 @@ final class BoardUnderDraw {
     shift = rule.exponentials(perSigma * draw.omega(), CAP);
     // (Λ(h) - Λ(l)) / (1 - Λ(l)) = Λ(h) (1 - e^-(h - l)): exact, without a difference.
     for (int r = 0; r < since.length; r++) {
-      since[r] = -Math.expm1(-perSigma * draw.psi() * lnRatios[r]);
+      since[r] = Exponential.cdf(perSigma * draw.psi() * lnRatios[r]);
     }
     for (int i = 0; i < hazard.length; i++) {
       fillPatch(i, draw, perSigma);
@@ -84,16 +88,20 @@ final class BoardUnderDraw {
     rule = other;
     int nodes = rule.points();
     nodeWeight = new double[nodes];
+    if (nodes <= room) {
+      return;
+    }
+    room = nodes;
     for (int i = 0; i < likelihood.length; i++) {
-      likelihood[i] = new double[nodes];
-      hazard[i] = new double[patches.get(i).readings()][nodes];
+      likelihood[i] = new double[room];
+      hazard[i] = new double[patches.get(i).readings()][room];
     }
   }
 
   private void fillPatch(int i, Draw draw, double perSigma) {
     ObservedPatch patch = patches.get(i);
     double[] chance = likelihood[i];
-    Arrays.fill(chance, 1);
+    Arrays.fill(chance, 0, shift.length, 1);
     for (int k = 0; k < patch.readings(); k++) {
       int passes = patch.passes()[k];
       double odds =
@@ -102,12 +110,15 @@ final class BoardUnderDraw {
                   -perSigma
                       * draw.margin(patch.lnDose(), patch.lnIntensity(), passes, patch.wayStep())));
       double share = k == 0 ? 1 : since[ratioOf[i][k]];
+      double[] h = hazard[i][k];
       for (int q = 0; q < shift.length; q++) {
-        double h = share / (1 + odds * shift[q]);
-        hazard[i][k][q] = h;
+        h[q] = share / (1 + odds * shift[q]);
+      }
+      boolean seen = patch.seenAt(k);
+      for (int q = 0; q < shift.length; q++) {
         // For a first reading 1 - h is odds · shift / (1 + odds · shift), which does not cancel.
-        double not = k == 0 ? odds * shift[q] * h : 1 - h;
-        chance[q] = Math.max(SMALLEST, chance[q] * (patch.seenAt(k) ? h : not));
+        double not = k == 0 ? odds * shift[q] * h[q] : 1 - h[q];
+        chance[q] = Math.max(SMALLEST, chance[q] * (seen ? h[q] : not));
       }
     }
   }

@@ -127,8 +127,11 @@ public record CountCheck(
       }
       double[] p = CountDistribution.ofTrials(chances);
       for (int k = 0; k <= readings; k++) {
-        probability[k] += p[k] / draws;
+        probability[k] += p[k];
       }
+    }
+    for (int k = 0; k <= readings; k++) {
+      probability[k] /= draws;
     }
     CountDistribution count = new CountDistribution(probability);
     return new CountCheck(

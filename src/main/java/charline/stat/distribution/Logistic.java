@@ -25,6 +25,6 @@ public final class Logistic {
 
   /** Quantile ln(p / (1 - p)), p inside (0, 1). */
   public static double quantile(double p) {
-    return Math.log(p) - Math.log1p(-p);
+    return Math.log(p / (1 - p));
   }
 }

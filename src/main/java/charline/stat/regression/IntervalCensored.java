@@ -1,5 +1,6 @@
 package charline.stat.regression;
 
+import charline.stat.distribution.Exponential;
 import charline.stat.linear.Vectors;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.Arrays;
@@ -101,7 +102,7 @@ public record IntervalCensored(TwiceDifferentiableFunction rows, double[][] gaps
     double g = Math.max(gap, NARROWEST);
     double slope = 1 / Math.expm1(g);
     double bend = -slope * (1 + slope);
-    double value = Math.log(-Math.expm1(-g));
+    double value = Math.log(Exponential.cdf(g));
     double below = gap - g;
     return new double[] {
       value + slope * below + 0.5 * bend * below * below, slope + bend * below, bend

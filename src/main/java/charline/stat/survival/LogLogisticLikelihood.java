@@ -1,5 +1,6 @@
 package charline.stat.survival;
 
+import charline.stat.distribution.Exponential;
 import charline.stat.linear.Design;
 import charline.stat.optimisation.TwiceDifferentiableFunction;
 import java.util.ArrayList;
@@ -150,7 +151,7 @@ final class LogLogisticLikelihood implements TwiceDifferentiableFunction {
         double span = Math.log(times.by(i)) - Math.log(times.after(i));
         double gap = inverseScale * span;
         double rise = 1 / Math.expm1(gap);
-        sum += Math.log(-Math.expm1(-gap));
+        sum += Math.log(Exponential.cdf(gap));
         addInScale(gradient, hessian, span * rise, -span * span * rise * (1 + rise));
       }
     }
