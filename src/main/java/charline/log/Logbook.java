@@ -314,7 +314,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a patch with its readings, by whoever burned it. */
   public void add(PatchEntry entry) {
-    write(entry, Optional.of(entry.by().orElse("")));
+    write(List.of(entry), Optional.of(entry.by().orElse("")));
   }
 
   /**
@@ -323,27 +323,32 @@ public final class Logbook implements AutoCloseable {
    * @param recorder who records it, for whom it is the last patch then
    */
   public void add(PatchEntry entry, String recorder) {
-    write(entry, Optional.of(recorder));
+    write(List.of(entry), Optional.of(recorder));
   }
 
-  /** Records a patch of a trial sheet, which is nobody's last one. */
-  public void bringIn(PatchEntry entry) {
-    write(entry, Optional.empty());
+  /** Records patches of a trial sheet, which are nobody's last ones: all of them or none. */
+  public void bringIn(List<PatchEntry> entries) {
+    if (!entries.isEmpty()) {
+      write(entries, Optional.empty());
+    }
   }
 
-  private void write(PatchEntry entry, Optional<String> recorder) {
+  private void write(List<PatchEntry> entries, Optional<String> recorder) {
     inTransaction(
         () -> {
-          stock.requireCounts(entry.patch().board());
-          String code = entry.patch().code();
-          GivenName.requireSeenInLines("The code of a patch", code);
-          if (patches.has(code)) {
-            throw Refusal.usage(
-                "Patch %s is in this log already; the next free code is %s."
-                    .formatted(code, nextPatchCode()));
-          }
-          patches.add(withoutBlankNotes(entry), now(), recorder);
-          planned.fulfil(code, entry.patch().id());
+          entries.stream().map(e -> e.patch().board()).distinct().forEach(stock::requireCounts);
+          List<String> codes = entries.stream().map(e -> e.patch().code()).toList();
+          codes.forEach(code -> GivenName.requireSeenInLines("The code of a patch", code));
+          patches
+              .anyOf(codes)
+              .ifPresent(
+                  code -> {
+                    throw Refusal.usage(
+                        "Patch %s is in this log already; the next free code is %s."
+                            .formatted(code, nextPatchCode()));
+                  });
+          patches.add(entries.stream().map(Logbook::withoutBlankNotes).toList(), now(), recorder);
+          planned.fulfil(entries);
           return null;
         });
   }

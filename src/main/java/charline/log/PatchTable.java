@@ -15,6 +15,7 @@ import charline.trial.UsualValues;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -187,6 +188,17 @@ public final class PatchTable {
     return database.query("SELECT code FROM patch ORDER BY recorded", row -> row.text("code"));
   }
 
+  /** The first of some codes that a patch has. */
+  Optional<String> anyOf(List<String> codes) {
+    String places = String.join(", ", Collections.nCopies(codes.size(), "?"));
+    return database
+        .first(
+            "SELECT 1 FROM patch WHERE code IN (%s) LIMIT 1".formatted(places),
+            row -> true,
+            codes.toArray())
+        .flatMap(known -> codes.stream().filter(this::has).findFirst());
+  }
+
   boolean has(String code) {
     return database.first("SELECT 1 FROM patch WHERE code = ?", row -> true, code).isPresent();
   }
@@ -283,17 +295,20 @@ public final class PatchTable {
    *
    * @param recorder who records it here; empty if it comes from a trial sheet
    */
-  void add(PatchEntry entry, OffsetDateTime now, Optional<String> recorder) {
-    Patch patch = entry.patch();
+  void add(List<PatchEntry> entries, OffsetDateTime now, Optional<String> recorder) {
     database.insert(
         "patch",
-        values(entry)
-            .put("id", patch.id())
-            .put("code", patch.code())
-            .put("recorded_by", recorder)
-            .put("brought_in_by", recorder.isEmpty() ? "import" : null)
-            .moment("recorded_at", now));
-    readings.add(patch.id(), patch.readings());
+        entries.stream()
+            .map(
+                entry ->
+                    values(entry)
+                        .put("id", entry.patch().id())
+                        .put("code", entry.patch().code())
+                        .put("recorded_by", recorder)
+                        .put("brought_in_by", recorder.isEmpty() ? "import" : null)
+                        .moment("recorded_at", now))
+            .toList());
+    readings.add(entries.stream().map(PatchEntry::patch).toList());
   }
 
   /** Writes the patch without its readings. */

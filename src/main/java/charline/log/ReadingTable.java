@@ -4,6 +4,7 @@ import charline.log.database.Database;
 import charline.log.database.ResultRow;
 import charline.log.database.RowValues;
 import charline.trial.Outcome;
+import charline.trial.Patch;
 import charline.trial.Reading;
 import java.sql.SQLException;
 import java.util.List;
@@ -15,9 +16,6 @@ import java.util.concurrent.ConcurrentHashMap;
 final class ReadingTable {
   /** There are only eight, and a log has many readings. */
   private static final Map<String, Outcome> OUTCOMES = new ConcurrentHashMap<>();
-
-  /** Few different statements, each kept ready; far below the 32,766 values of one. */
-  private static final int AT_ONCE = 20;
 
   private final Database database;
 
@@ -38,17 +36,18 @@ final class ReadingTable {
   }
 
   void add(UUID patch, Reading reading) {
-    add(patch, List.of(reading));
+    database.insert("reading", row(patch, reading));
   }
 
-  /** Several in one statement, as a trial sheet has very many. */
-  void add(UUID patch, List<Reading> readings) {
-    for (int from = 0; from < readings.size(); from += AT_ONCE) {
-      List<Reading> some = readings.subList(from, Math.min(from + AT_ONCE, readings.size()));
-      database.insert(
-          "reading",
-          some.stream().map(r -> values(r).put("id", r.id()).put("patch_id", patch)).toList());
-    }
+  /** All readings of some patches. */
+  void add(List<Patch> patches) {
+    database.insert(
+        "reading",
+        patches.stream().flatMap(p -> p.readings().stream().map(r -> row(p.id(), r))).toList());
+  }
+
+  private static RowValues row(UUID patch, Reading reading) {
+    return values(reading).put("id", reading.id()).put("patch_id", patch);
   }
 
   void amend(Reading reading) {

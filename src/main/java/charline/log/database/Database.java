@@ -16,8 +16,8 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -27,9 +27,13 @@ import java.util.stream.Stream;
  * threads may use it; they take turns, a whole transaction at a time.
  */
 public final class Database implements AutoCloseable {
+  /** Few different statements, each kept ready; far below the 32,766 values of one. */
+  private static final int ROWS_AT_ONCE = 32;
+
   private final Path file;
   private final Connection connection;
   private final Map<String, PreparedStatement> prepared = new HashMap<>();
+  private final Map<Insert, String> inserts = new ConcurrentHashMap<>();
   private final ReentrantLock turn = new ReentrantLock();
   private final Optional<Upgrade> upgrade;
   private final Path place;
@@ -127,17 +131,27 @@ public final class Database implements AutoCloseable {
     insert(table, List.of(row));
   }
 
-  /** Adds rows to a table in one statement, all of the same columns and at least one. */
+  /** Adds rows to a table, all of the same columns; many of them in few statements. */
   public void insert(String table, List<RowValues> rows) {
-    Set<String> columns = rows.get(0).byColumn().keySet();
-    String places = "(" + String.join(", ", Collections.nCopies(columns.size(), "?")) + ")";
-    update(
-        "INSERT INTO %s (%s) VALUES %s"
-            .formatted(
-                table,
-                String.join(", ", columns),
-                String.join(", ", Collections.nCopies(rows.size(), places))),
-        rows.stream().flatMap(row -> row.byColumn().values().stream()).toArray());
+    for (int from = 0; from < rows.size(); from += ROWS_AT_ONCE) {
+      List<RowValues> some = rows.subList(from, Math.min(from + ROWS_AT_ONCE, rows.size()));
+      update(
+          inserts.computeIfAbsent(
+              new Insert(table, List.copyOf(some.get(0).byColumn().keySet()), some.size()),
+              Insert::sql),
+          some.stream().flatMap(row -> row.byColumn().values().stream()).toArray());
+    }
+  }
+
+  private record Insert(String table, List<String> columns, int rows) {
+    String sql() {
+      String places = "(" + String.join(", ", Collections.nCopies(columns.size(), "?")) + ")";
+      return "INSERT INTO %s (%s) VALUES %s"
+          .formatted(
+              table,
+              String.join(", ", columns),
+              String.join(", ", Collections.nCopies(rows, places)));
+    }
   }
 
   /** Changes the row of an identity; gives how many rows that were. */

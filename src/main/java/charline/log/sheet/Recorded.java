@@ -16,17 +16,21 @@ final class Recorded {
   private final Logbook log;
   private final List<PatchEntry> unclaimed;
 
+  /** Whether there was any patch before the sheet. */
+  private final boolean any;
+
   /**
    * @param uncoded whether patches without a code come, which may be any of those recorded
    */
   Recorded(Logbook log, boolean uncoded) {
     this.log = log;
+    any = log.hasPatches();
     this.unclaimed = uncoded ? new ArrayList<>(log.patches(Filter.ALL)) : List.of();
   }
 
   /** The entry of that code, void or not. */
   Optional<PatchEntry> ofCode(String code) {
-    return log.hasPatch(code) ? Optional.of(log.patch(code)) : Optional.empty();
+    return any && log.hasPatch(code) ? Optional.of(log.patch(code)) : Optional.empty();
   }
 
   /**

@@ -22,6 +22,9 @@ import java.util.stream.Stream;
  * charline.trial.Plausibility}).
  */
 public final class TrialSheetImporter {
+  /** Patches that are brought in together: what a log is asked once for all costs little each. */
+  private static final int AT_ONCE = 64;
+
   private final Logbook log;
   private final Clock clock;
   private final String hint;
@@ -60,7 +63,7 @@ public final class TrialSheetImporter {
    * @throws charline.refusal.Refusal naming line, column and value of the first twenty faults
    */
   public ImportResult check(TrialSheet sheet, boolean sure) {
-    return read(sheet, sure, (entry, stock) -> {});
+    return read(sheet, sure, (entries, stock) -> {});
   }
 
   /**
@@ -78,25 +81,23 @@ public final class TrialSheetImporter {
               read(
                   sheet,
                   sure,
-                  (entry, stock) -> {
+                  (entries, stock) -> {
                     stock.addNew();
-                    if (isCoded(entry)) {
-                      log.bringIn(entry);
-                    } else {
-                      uncoded.add(entry);
-                    }
+                    log.bringIn(entries.stream().filter(e -> isCoded(e)).toList());
+                    entries.stream().filter(e -> !isCoded(e)).forEach(uncoded::add);
                   });
-          uncoded.forEach(e -> log.bringIn(e.with(e.patch().withCode(log.nextPatchCode()))));
+          uncoded.forEach(
+              e -> log.bringIn(List.of(e.with(e.patch().withCode(log.nextPatchCode())))));
           return result;
         });
   }
 
   /**
-   * Reads every patch and hands on those that are new, one after the other and none after a fault,
-   * as a large sheet has more of them than fit into memory.
+   * Reads every patch and hands on those that are new, some at a time and none after a fault, as a
+   * large sheet has more of them than fit into memory.
    */
   private ImportResult read(
-      TrialSheet sheet, boolean sure, BiConsumer<PatchEntry, SheetStock> taker) {
+      TrialSheet sheet, boolean sure, BiConsumer<List<PatchEntry>, SheetStock> taker) {
     Faults faults = new Faults(sheet.name());
     KnobCells knobs = new KnobCells(faults, sheet.separator());
     CellDoubts doubts = new CellDoubts(faults, sure ? Optional.empty() : Optional.of(hint));
@@ -104,6 +105,7 @@ public final class TrialSheetImporter {
     PatchReader reader = new PatchReader(log, clock, sheet, faults, knobs, stock, doubts);
     Recorded recorded = new Recorded(log, sheet.hasPatchesWithoutCode());
     Strays strays = new Strays(log);
+    List<PatchEntry> fresh = new ArrayList<>();
     int patches = 0;
     int readings = 0;
     int skipped = 0;
@@ -121,9 +123,13 @@ public final class TrialSheetImporter {
           patches++;
           strays.take(read.get().patch(), rows.get(0));
           readings += read.get().patch().readings().size();
+          fresh.add(read.get());
+        }
+        if (fresh.size() == AT_ONCE || !all.hasNext()) {
           if (faults.count() == 0) {
-            taker.accept(read.get(), stock);
+            taker.accept(List.copyOf(fresh), stock);
           }
+          fresh.clear();
         }
       }
     }

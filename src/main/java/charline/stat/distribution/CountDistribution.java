@@ -6,11 +6,11 @@ package charline.stat.distribution;
  * @param probability of each count, n + 1 values adding up to 1
  */
 public record CountDistribution(double[] probability) {
-  private static final double NOTHING = 1e-30;
+  private static final double NOTHING = 1e-20;
 
   /**
    * The number of successes in independent trials of unequal chance, by convolution (Poisson's
-   * binomial). Counts of less than 1e-30 at either end are left at 0, which keeps many trials from
+   * binomial). Counts of less than 1e-20 at either end are left at 0, which keeps many trials from
    * costing their square.
    */
   public static double[] ofTrials(double[] chances) {
