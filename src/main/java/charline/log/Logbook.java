@@ -141,6 +141,11 @@ public final class Logbook implements AutoCloseable {
     return database.inTransaction(work);
   }
 
+  /** The same for work that adds very many rows, which are written beside it. */
+  public <T> T inLargeTransaction(Supplier<T> work) {
+    return database.inTransaction(() -> database.writingBehind(work));
+  }
+
   /** A new permanent identity (UUIDv7), rising with time. */
   public UUID newId() {
     return identity.next();
@@ -347,8 +352,11 @@ public final class Logbook implements AutoCloseable {
                         "Patch %s is in this log already; the next free code is %s."
                             .formatted(code, nextPatchCode()));
                   });
+          boolean planned = this.planned.anyWithoutPatch(); // asked before anything is written
           patches.add(entries.stream().map(Logbook::withoutBlankNotes).toList(), now(), recorder);
-          planned.fulfil(entries);
+          if (planned) {
+            entries.forEach(e -> this.planned.fulfil(e.patch().code(), e.patch().id()));
+          }
           return null;
         });
   }

@@ -179,17 +179,16 @@ public final class PlannedPatches {
         : Optional.empty();
   }
 
-  /** Ticks off the plans that hold the codes of patches. */
-  void fulfil(List<PatchEntry> patches) {
-    if (database
+  /** Whether there are plans that no patch holds the code of. */
+  boolean anyWithoutPatch() {
+    return database
         .first("SELECT 1 FROM planned_patch WHERE patch_id IS NULL LIMIT 1", row -> true)
-        .isPresent()) {
-      for (PatchEntry entry : patches) {
-        database.update(
-            "UPDATE planned_patch SET patch_id = ? WHERE code = ? AND patch_id IS NULL",
-            entry.patch().id(),
-            entry.patch().code());
-      }
-    }
+        .isPresent();
+  }
+
+  /** Ticks off the plan that holds a patch's code, if one does. */
+  void fulfil(String code, UUID patch) {
+    database.update(
+        "UPDATE planned_patch SET patch_id = ? WHERE code = ? AND patch_id IS NULL", patch, code);
   }
 }

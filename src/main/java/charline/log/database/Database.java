@@ -40,6 +40,9 @@ public final class Database implements AutoCloseable {
   private final Runnable closed;
   private int depth;
 
+  /** Writes in place of the thread whose turn it is, where that asked for it; else null. */
+  private WritesBehind behind;
+
   public Database(Path file, Connection connection, Optional<Upgrade> upgrade) {
     this(file, connection, upgrade, file, () -> {});
   }
@@ -77,6 +80,7 @@ public final class Database implements AutoCloseable {
   public <T> List<T> query(String sql, ResultRow.Reader<T> reader, Object... values) {
     turn.lock();
     try {
+      settle();
       PreparedStatement statement = bound(sql, values);
       try (ResultSet set = statement.executeQuery()) {
         List<T> rows = new ArrayList<>();
@@ -118,10 +122,55 @@ public final class Database implements AutoCloseable {
   public int update(String sql, Object... values) {
     turn.lock();
     try {
+      settle();
+      return run(sql, values);
+    } finally {
+      turn.unlock();
+    }
+  }
+
+  private int run(String sql, Object... values) {
+    try {
       return bound(sql, values).executeUpdate();
     } catch (SQLException e) {
       throw failed(sql, e);
+    }
+  }
+
+  /** Runs a statement of which nobody wants to know how many rows it changed. */
+  private void change(String sql, Object... values) {
+    turn.lock();
+    try {
+      if (behind == null) {
+        run(sql, values);
+      } else {
+        behind.add(sql, values);
+      }
     } finally {
+      turn.unlock();
+    }
+  }
+
+  private void settle() {
+    if (behind != null) {
+      behind.settle();
+    }
+  }
+
+  /**
+   * Runs work that adds very many rows, which are written by another thread while the work goes on.
+   * Whatever asks the log in between waits for them. What goes wrong with a row is told later than
+   * otherwise, so the work has to be part of a transaction that is then given up.
+   */
+  public <T> T writingBehind(Supplier<T> work) {
+    turn.lock();
+    try (WritesBehind writes = new WritesBehind(this::run)) {
+      behind = writes;
+      T result = work.get();
+      writes.settle();
+      return result;
+    } finally {
+      behind = null;
       turn.unlock();
     }
   }
@@ -135,7 +184,7 @@ public final class Database implements AutoCloseable {
   public void insert(String table, List<RowValues> rows) {
     for (int from = 0; from < rows.size(); from += ROWS_AT_ONCE) {
       List<RowValues> some = rows.subList(from, Math.min(from + ROWS_AT_ONCE, rows.size()));
-      update(
+      change(
           inserts.computeIfAbsent(
               new Insert(table, List.copyOf(some.get(0).byColumn().keySet()), some.size()),
               Insert::sql),
@@ -183,12 +232,12 @@ public final class Database implements AutoCloseable {
   private <T> T between(String begin, String keep, String undo, Supplier<T> work) {
     turn.lock();
     try {
-      update(begin);
+      change(begin);
       depth++;
       boolean kept = false;
       try {
         T result = work.get();
-        update(keep);
+        change(keep);
         kept = true;
         return result;
       } finally {
@@ -204,6 +253,9 @@ public final class Database implements AutoCloseable {
 
   /** A failure here must not hide the one that led here; SQLite may have rolled back by itself. */
   private void undo(String sql) {
+    if (behind != null) {
+      behind.finish();
+    }
     try (Statement statement = connection.createStatement()) {
       statement.execute(sql);
       if (sql.startsWith("ROLLBACK TO")) {

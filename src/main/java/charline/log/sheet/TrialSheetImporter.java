@@ -73,7 +73,7 @@ public final class TrialSheetImporter {
    *     log is then as it was
    */
   public ImportResult add(TrialSheet sheet, boolean sure) {
-    return log.inTransaction(
+    return log.inLargeTransaction(
         () -> {
           // Given codes first, so that no free code is handed out that the sheet uses further down.
           List<PatchEntry> uncoded = new ArrayList<>();

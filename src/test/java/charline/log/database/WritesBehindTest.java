@@ -1,0 +1,116 @@
+package charline.log.database;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import charline.refusal.Refusal;
+import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Rows that another thread writes are the transaction's as those are that it writes itself. */
+class WritesBehindTest {
+  @TempDir private Path folder;
+  private Database database;
+
+  @BeforeEach
+  void open() throws SQLException {
+    Path file = folder.resolve("some.db");
+    database =
+        new Database(file, DriverManager.getConnection("jdbc:sqlite:" + file), Optional.empty());
+    database.update("CREATE TABLE plank (number INTEGER PRIMARY KEY, came INTEGER NOT NULL)");
+    add(1000, 0);
+  }
+
+  @AfterEach
+  void close() {
+    database.close();
+  }
+
+  private void add(int number, int came) {
+    database.insert("plank", new RowValues().put("number", number).put("came", came));
+  }
+
+  private List<Integer> numbers() {
+    return database.query("SELECT number FROM plank ORDER BY number", row -> row.whole("number"));
+  }
+
+  private void behind(Runnable work) {
+    database.inTransaction(
+        () ->
+            database.writingBehind(
+                () -> {
+                  work.run();
+                  return null;
+                }));
+  }
+
+  @Test
+  void whoever_asks_sees_all_rows_so_far_in_their_order() {
+    behind(
+        () -> {
+          for (int k = 1; k < 1000; k++) {
+            add(1000 - k, k);
+            if (k % 90 == 0) {
+              assertThat(numbers()).hasSize(k + 1);
+            }
+          }
+        });
+    assertThat(database.query("SELECT number FROM plank ORDER BY came", row -> row.whole("number")))
+        .isEqualTo(IntStream.range(0, 1000).mapToObj(k -> 1000 - k).toList());
+  }
+
+  @Test
+  void what_goes_wrong_is_told_and_all_of_the_transaction_is_undone() {
+    assertThatThrownBy(
+            () ->
+                behind(
+                    () -> {
+                      for (int k = 1; k < 5000; k++) {
+                        add(k, k); // and 1000 is there
+                      }
+                    }))
+        .isInstanceOf(Refusal.class);
+    assertThat(numbers()).containsExactly(1000);
+    add(1, 1);
+    assertThat(numbers()).containsExactly(1, 1000);
+  }
+
+  @Test
+  void a_last_row_that_goes_wrong_is_told_before_anything_is_kept() {
+    assertThatThrownBy(
+            () ->
+                behind(
+                    () -> {
+                      add(1, 1);
+                      add(1000, 2);
+                    }))
+        .isInstanceOf(Refusal.class);
+    assertThat(numbers()).containsExactly(1000);
+  }
+
+  @Test
+  void an_inner_transaction_that_is_given_up_takes_its_own_rows_with_it_and_no_others() {
+    behind(
+        () -> {
+          add(1, 1);
+          assertThatThrownBy(
+                  () ->
+                      database.inTransaction(
+                          () -> {
+                            add(2, 2);
+                            throw new IllegalStateException("given up");
+                          }))
+              .hasMessage("given up");
+          add(3, 3);
+        });
+    assertThat(numbers()).containsExactly(1, 3, 1000);
+  }
+}
