@@ -113,8 +113,8 @@ final class LogTiming {
                 Locale.ROOT, "sqlite3 shell into the same tables (%.0f MB)", theirs.megabytes()),
             imported[1],
             Timing.Goal.atMost(2, 4),
-            "the same inserts; before them, reading and checking every cell, while the shell gets"
-                + " finished rows"),
+            "reading and checking every cell, while the shell gets finished rows; the same inserts"
+                + " run beside it"),
         new Timing.Line(
             "find char on one board of that log, beyond the %s it takes on a log of that board alone"
                 .formatted(Timing.shown(found[1])),

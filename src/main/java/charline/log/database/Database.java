@@ -186,9 +186,8 @@ public final class Database implements AutoCloseable {
       List<RowValues> some = rows.subList(from, Math.min(from + ROWS_AT_ONCE, rows.size()));
       change(
           inserts.computeIfAbsent(
-              new Insert(table, List.copyOf(some.get(0).byColumn().keySet()), some.size()),
-              Insert::sql),
-          some.stream().flatMap(row -> row.byColumn().values().stream()).toArray());
+              new Insert(table, List.copyOf(some.get(0).columns()), some.size()), Insert::sql),
+          some.stream().flatMap(row -> row.values().stream()).toArray());
     }
   }
 
@@ -206,9 +205,8 @@ public final class Database implements AutoCloseable {
   /** Changes the row of an identity; gives how many rows that were. */
   public int amend(String table, UUID id, RowValues row) {
     return update(
-        "UPDATE %s SET %s = ? WHERE id = ?"
-            .formatted(table, String.join(" = ?, ", row.byColumn().keySet())),
-        Stream.concat(row.byColumn().values().stream(), Stream.of(id)).toArray());
+        "UPDATE %s SET %s = ? WHERE id = ?".formatted(table, String.join(" = ?, ", row.columns())),
+        Stream.concat(row.values().stream(), Stream.of(id)).toArray());
   }
 
   /**

@@ -1,16 +1,18 @@
 package charline.log.database;
 
 import java.time.OffsetDateTime;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 
-/** Values of a row to be written, by column. */
+/** Values of a row to be written, each of a column of its own. */
 public final class RowValues {
-  private final Map<String, Object> values = new LinkedHashMap<>();
+  private final List<String> columns = new ArrayList<>();
+  private final List<Object> values = new ArrayList<>();
 
   /** Puts a value, an identity, a flag, or an optional one of these. */
   public RowValues put(String column, Object value) {
-    values.put(column, value);
+    columns.add(column);
+    values.add(value);
     return this;
   }
 
@@ -20,7 +22,11 @@ public final class RowValues {
         .put(stem + "_offset", Timestamps.offset(moment));
   }
 
-  Map<String, Object> byColumn() {
+  List<String> columns() {
+    return columns;
+  }
+
+  List<Object> values() {
     return values;
   }
 }
