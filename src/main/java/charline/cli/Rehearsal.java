@@ -14,12 +14,21 @@ public final class Rehearsal {
   private Rehearsal() {}
 
   /**
-   * Runs each argument as a command, its words split at blanks.
-   *
-   * @throws IllegalStateException if a command says no or fails: an archive of that is of no use
+   * Begins and ends as each start does, as that takes classes too; in between runs each argument as
+   * a command.
    */
   public static void main(String[] commands) {
     HeadStart.begin();
+    rehearse(commands);
+    System.exit(0);
+  }
+
+  /**
+   * Runs commands, their words split at blanks.
+   *
+   * @throws IllegalStateException if a command says no or fails: an archive of that is of no use
+   */
+  static void rehearse(String... commands) {
     PrintStream nowhere =
         new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
     for (String command : List.of(commands)) {
@@ -35,6 +44,5 @@ public final class Rehearsal {
         throw new IllegalStateException("`%s` ended with %d.".formatted(command, code));
       }
     }
-    System.exit(0); // as each start does, which takes classes of Java's own
   }
 }

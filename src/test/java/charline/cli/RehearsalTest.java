@@ -9,13 +9,13 @@ import org.junit.jupiter.api.Test;
 class RehearsalTest {
   @Test
   void commands_that_do_their_work_pass() {
-    assertThatCode(() -> Rehearsal.main(new String[] {"--version", "window --help"}))
+    assertThatCode(() -> Rehearsal.rehearse(new String[] {"--version", "window --help"}))
         .doesNotThrowAnyException();
   }
 
   @Test
   void a_command_that_fails_ends_the_rehearsal_and_is_named() {
-    assertThatThrownBy(() -> Rehearsal.main(new String[] {"--version", "windov latex"}))
+    assertThatThrownBy(() -> Rehearsal.rehearse(new String[] {"--version", "windov latex"}))
         .isInstanceOf(IllegalStateException.class)
         .hasMessage("`windov latex` ended with 2.");
   }
