@@ -186,7 +186,7 @@ final class Browser implements AutoCloseable {
   }
 
   private void untilLoaded(String address) {
-    boolean blank = !address.startsWith("http");
+    boolean blank = address.startsWith("about:") || address.startsWith("data:");
     until(
         "all of " + address,
         () ->
