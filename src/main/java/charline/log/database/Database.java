@@ -164,6 +164,14 @@ public final class Database implements AutoCloseable {
    */
   public <T> T writingBehind(Supplier<T> work) {
     turn.lock();
+    try {
+      return behind == null ? withWriter(work) : work.get();
+    } finally {
+      turn.unlock();
+    }
+  }
+
+  private <T> T withWriter(Supplier<T> work) {
     try (WritesBehind writes = new WritesBehind(this::run)) {
       behind = writes;
       T result = work.get();
@@ -171,7 +179,6 @@ public final class Database implements AutoCloseable {
       return result;
     } finally {
       behind = null;
-      turn.unlock();
     }
   }
 

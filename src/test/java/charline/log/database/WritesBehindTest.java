@@ -113,4 +113,16 @@ class WritesBehindTest {
         });
     assertThat(numbers()).containsExactly(1, 3, 1000);
   }
+
+  @Test
+  void work_within_work_shares_the_writer() {
+    behind(
+        () -> {
+          add(2, 1);
+          behind(() -> add(1, 2));
+          add(3, 3);
+        });
+    assertThat(database.query("SELECT number FROM plank ORDER BY came", row -> row.whole("number")))
+        .containsExactly(1000, 2, 1, 3);
+  }
 }
