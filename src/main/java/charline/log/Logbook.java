@@ -12,7 +12,6 @@ import charline.progress.WorkWatch;
 import charline.refusal.Refusal;
 import charline.trial.Board;
 import charline.trial.Finish;
-import charline.trial.GivenName;
 import charline.trial.Patch;
 import charline.trial.PlainText;
 import charline.trial.Reading;
@@ -55,6 +54,7 @@ public final class Logbook implements AutoCloseable {
   private final NamedRows named;
   private final Stock stock;
   private final Joins joins;
+  private final NewPatches newPatches;
   private final OwnWords ownWords;
   private final RigEntries rigEntries;
 
@@ -76,6 +76,7 @@ public final class Logbook implements AutoCloseable {
     named = new NamedRows(database);
     stock = new Stock(database, rigs, boards, finishes);
     joins = new Joins(database);
+    newPatches = new NewPatches(database, stock, patches, planned, this::now);
     ownWords = new OwnWords(database, reference, history, this::now);
     rigEntries = new RigEntries(database, rigs, stock, history, this::now);
   }
@@ -319,7 +320,7 @@ public final class Logbook implements AutoCloseable {
 
   /** Records a patch with its readings, by whoever burned it. */
   public void add(PatchEntry entry) {
-    write(List.of(entry), Optional.of(entry.by().orElse("")));
+    add(entry, entry.by().orElse(""));
   }
 
   /**
@@ -328,37 +329,14 @@ public final class Logbook implements AutoCloseable {
    * @param recorder who records it, for whom it is the last patch then
    */
   public void add(PatchEntry entry, String recorder) {
-    write(List.of(entry), Optional.of(recorder));
+    newPatches.add(List.of(entry), Optional.of(recorder));
   }
 
   /** Records patches of a trial sheet, which are nobody's last ones: all of them or none. */
   public void bringIn(List<PatchEntry> entries) {
     if (!entries.isEmpty()) {
-      write(entries, Optional.empty());
+      newPatches.add(entries, Optional.empty());
     }
-  }
-
-  private void write(List<PatchEntry> entries, Optional<String> recorder) {
-    inTransaction(
-        () -> {
-          entries.stream().map(e -> e.patch().board()).distinct().forEach(stock::requireCounts);
-          List<String> codes = entries.stream().map(e -> e.patch().code()).toList();
-          codes.forEach(code -> GivenName.requireSeenInLines("The code of a patch", code));
-          patches
-              .anyOf(codes)
-              .ifPresent(
-                  code -> {
-                    throw Refusal.usage(
-                        "Patch %s is in this log already; the next free code is %s."
-                            .formatted(code, nextPatchCode()));
-                  });
-          boolean planned = this.planned.anyWithoutPatch(); // asked before anything is written
-          patches.add(entries.stream().map(Logbook::withoutBlankNotes).toList(), now(), recorder);
-          if (planned) {
-            entries.forEach(e -> this.planned.fulfil(e.patch().code(), e.patch().id()));
-          }
-          return null;
-        });
   }
 
   /** Records a further reading. */
@@ -457,7 +435,7 @@ public final class Logbook implements AutoCloseable {
    */
   public void amend(PatchEntry entry, String by, String why) {
     String reason = why == null ? null : reason(why);
-    changing(by, reason, () -> amendment.write(withoutBlankNotes(entry), reason));
+    changing(by, reason, () -> amendment.write(entry.withoutBlankNotes(), reason));
   }
 
   /** Takes a patch out of every analysis; it stays in the log with the reason. */
@@ -561,15 +539,6 @@ public final class Logbook implements AutoCloseable {
   /** The time by the clock of this log, in its zone. */
   public OffsetDateTime now() {
     return OffsetDateTime.now(clock);
-  }
-
-  /** Not left to the records: logs of earlier versions may hold such notes and must be readable. */
-  private static PatchEntry withoutBlankNotes(PatchEntry e) {
-    try {
-      return e.with(e.patch().withoutBlankNotes());
-    } catch (Refusal refusal) {
-      throw Refusal.data(refusal.getMessage(), refusal);
-    }
   }
 
   /**

@@ -1,5 +1,6 @@
 package charline.log;
 
+import charline.refusal.Refusal;
 import charline.trial.Patch;
 import charline.trial.PlainText;
 import java.util.Map;
@@ -31,5 +32,14 @@ public record PatchEntry(
   /** The same of another state of the patch. */
   public PatchEntry with(Patch other) {
     return new PatchEntry(other, typed, by, note, voided);
+  }
+
+  /** Not left to the constructor: logs of earlier versions may hold such notes. */
+  PatchEntry withoutBlankNotes() {
+    try {
+      return with(patch.withoutBlankNotes());
+    } catch (Refusal refusal) {
+      throw Refusal.data(refusal.getMessage(), refusal);
+    }
   }
 }

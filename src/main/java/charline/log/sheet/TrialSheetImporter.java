@@ -126,7 +126,7 @@ public final class TrialSheetImporter {
           fresh.add(read.get());
         }
         if (fresh.size() == AT_ONCE || !all.hasNext()) {
-          if (faults.count() == 0) {
+          if (faults.count() == 0 && !fresh.isEmpty()) {
             taker.accept(List.copyOf(fresh), stock);
           }
           fresh.clear();

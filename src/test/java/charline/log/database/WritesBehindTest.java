@@ -9,6 +9,8 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -124,5 +126,43 @@ class WritesBehindTest {
         });
     assertThat(database.query("SELECT number FROM plank ORDER BY came", row -> row.whole("number")))
         .containsExactly(1000, 2, 1, 3);
+  }
+
+  @Test
+  void no_more_than_some_dozens_wait_for_a_slow_disk() throws InterruptedException {
+    CountDownLatch slowDisk = new CountDownLatch(1);
+    AtomicInteger asked = new AtomicInteger();
+    AtomicInteger written = new AtomicInteger();
+    try (WritesBehind writes =
+        new WritesBehind(
+            (sql, values) -> {
+              await(slowDisk);
+              written.incrementAndGet();
+            })) {
+      Thread working =
+          new Thread(
+              () -> {
+                for (int k = 0; k < 100; k++) {
+                  writes.add("a statement");
+                  asked.incrementAndGet();
+                }
+              });
+      working.start();
+      while (working.getState() != Thread.State.WAITING && working.isAlive()) {
+        Thread.onSpinWait();
+      }
+      assertThat(asked).hasValue(32);
+      slowDisk.countDown();
+      working.join();
+    }
+    assertThat(written).hasValue(100);
+  }
+
+  private static void await(CountDownLatch latch) {
+    try {
+      latch.await();
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
   }
 }
