@@ -3,7 +3,11 @@ package charline.log.sheet;
 import charline.quantity.Measure.Quantity;
 import charline.trial.Knob;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * The columns of a trial sheet, in the order in which they are written. A number may carry a unit
@@ -67,6 +71,13 @@ enum Column {
   /** Times of strokes, blanks between; the hand speed follows from them. */
   STROKES_S(Knob.STROKES),
   STROKE_MM(Knob.STROKE);
+
+  private static final Map<Knob, Column> BY_KNOB =
+      Arrays.stream(values())
+          .filter(c -> c.knob != null)
+          .collect(
+              Collectors.toMap(
+                  Column::knob, Function.identity(), (a, b) -> a, () -> new EnumMap<>(Knob.class)));
 
   /** Columns that no sheet can do without. */
   static final List<Column> NEEDED = List.of(BURNED_AT, RIG, BOARD, PASSES, OUTCOME);
@@ -144,10 +155,7 @@ enum Column {
 
   /** The column of a knob, null where a sheet has none for it. */
   static Column of(Knob knob) {
-    if (knob == Knob.PASSES) {
-      return PASSES;
-    }
-    return Arrays.stream(values()).filter(c -> c.knob == knob).findFirst().orElse(null);
+    return knob == Knob.PASSES ? PASSES : BY_KNOB.get(knob);
   }
 
   static List<String> headings() {

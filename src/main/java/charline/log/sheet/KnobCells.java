@@ -20,6 +20,8 @@ import java.util.stream.Stream;
 final class KnobCells implements KnobDialect {
   private final Faults faults;
   private final boolean commaSeparates;
+  private final CellMeanings<OptionalDouble> numbers = new CellMeanings<>();
+  private final CellMeanings<String> typed = new CellMeanings<>();
 
   KnobCells(Faults faults, char separator) {
     this.faults = faults;
@@ -38,7 +40,11 @@ final class KnobCells implements KnobDialect {
 
   @Override
   public double number(Knob knob, String text) {
-    return SheetNumbers.parse(Column.of(knob), text, commaSeparates).orElseThrow();
+    return number(Column.of(knob), text).orElseThrow();
+  }
+
+  private OptionalDouble number(Column column, String text) {
+    return numbers.of(column, text, t -> SheetNumbers.parse(column, t, commaSeparates));
   }
 
   /** Every column that says something of a pass. */
@@ -49,7 +55,7 @@ final class KnobCells implements KnobDialect {
   /** The number in a cell; empty if it has none or a wrong one, which is a fault. */
   OptionalDouble number(SheetRow row, Column column) {
     try {
-      return SheetNumbers.parse(column, row.text(column), commaSeparates);
+      return number(column, row.text(column));
     } catch (Refusal e) {
       faults.add(row, column, e.getMessage());
       return OptionalDouble.empty();
@@ -72,11 +78,15 @@ final class KnobCells implements KnobDialect {
 
   /** Typed text, by knob. */
   Map<String, String> typed(SheetRow row) {
-    Map<String, String> typed = new HashMap<>();
+    Map<String, String> byKey = new HashMap<>();
     pass()
         .filter(row::has)
-        .forEach(column -> typed.put(column.key(), SheetNumbers.typed(column, row.text(column))));
-    return typed;
+        .forEach(
+            column ->
+                byKey.put(
+                    column.key(),
+                    typed.of(column, row.text(column), text -> SheetNumbers.typed(column, text))));
+    return byKey;
   }
 
   /**

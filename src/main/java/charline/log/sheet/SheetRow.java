@@ -1,22 +1,43 @@
 package charline.log.sheet;
 
 import charline.trial.PlainText;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Map;
 
-/**
- * One line of a trial sheet, every cell as text.
- *
- * @param line where it starts in the file, the first line being 1
- * @param cells by heading; a column that the sheet leaves out is absent
- */
-public record SheetRow(int line, Map<String, String> cells) {
-  public SheetRow {
-    cells = Map.copyOf(cells);
+/** One line of a sheet, every cell as text. */
+public final class SheetRow {
+  private final int line;
+  private final Map<String, String> cells;
+
+  /** What was asked of them so far: each is asked for several times. */
+  private final Map<Column, String> texts = new EnumMap<>(Column.class);
+
+  /**
+   * @param line where it starts in the file, the first line being 1
+   * @param cells by heading; a column that the sheet leaves out is absent
+   */
+  SheetRow(int line, Map<String, String> cells) {
+    this.line = line;
+    this.cells = Collections.unmodifiableMap(cells);
+  }
+
+  int line() {
+    return line;
+  }
+
+  Map<String, String> cells() {
+    return cells;
   }
 
   /** The cell as the person meant it. */
   String text(Column column) {
-    return meant(column, cells.getOrDefault(column.heading(), ""));
+    String known = texts.get(column);
+    if (known == null) {
+      known = meant(column, cells.getOrDefault(column.heading(), ""));
+      texts.put(column, known);
+    }
+    return known;
   }
 
   /**

@@ -14,7 +14,6 @@ import charline.trial.Plausibility;
 import charline.trial.Rig;
 import charline.trial.Tone;
 import charline.trial.WoodForm;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,7 +38,8 @@ final class SheetStock {
   private final KnobCells knobs;
   private final CellDoubts doubts;
   private final SheetVocabulary words;
-  private final Map<Column, Map<String, Object>> answers = new EnumMap<>(Column.class);
+  private final CellMeanings<Object> answers = new CellMeanings<>();
+  private final CellMeanings<WoodForm> usualForms = new CellMeanings<>();
   private final Map<String, Met<Board>> boards = new HashMap<>();
   private final Map<String, Met<Finish>> finishes = new HashMap<>();
 
@@ -140,7 +140,7 @@ final class SheetStock {
             log.newId(),
             name,
             wood.get(),
-            form.orElseGet(() -> words.usualForm(wood.get())),
+            form.orElseGet(() -> usualForms.of(WOOD, wood.get(), words::usualForm)),
             text(row, CONDITION),
             moisture,
             text(row, JOB));
@@ -257,9 +257,8 @@ final class SheetStock {
   /** Asks once for each text that a column has. */
   @SuppressWarnings("unchecked") // each column has answers of one type
   private <T> Optional<T> ask(SheetRow row, Column column, Function<String, T> answer) {
-    Map<String, Object> known = answers.computeIfAbsent(column, c -> new HashMap<>());
     try {
-      return Optional.of((T) known.computeIfAbsent(row.text(column), answer));
+      return Optional.of((T) answers.of(column, row.text(column), answer::apply));
     } catch (Refusal e) {
       faults.add(row, column, e.getMessage());
       return Optional.empty();

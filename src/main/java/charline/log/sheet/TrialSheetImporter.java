@@ -102,7 +102,8 @@ public final class TrialSheetImporter {
     KnobCells knobs = new KnobCells(faults, sheet.separator());
     CellDoubts doubts = new CellDoubts(faults, sure ? Optional.empty() : Optional.of(hint));
     SheetStock stock = new SheetStock(log, faults, knobs, doubts);
-    PatchReader reader = new PatchReader(log, clock, sheet, faults, knobs, stock, doubts);
+    Moments moments = new Moments(clock, sheet.dates(), faults, doubts);
+    PatchReader reader = new PatchReader(log, sheet, faults, knobs, stock, doubts, moments);
     Recorded recorded = new Recorded(log, sheet.hasPatchesWithoutCode());
     Strays strays = new Strays(log);
     List<PatchEntry> fresh = new ArrayList<>();
