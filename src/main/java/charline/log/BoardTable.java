@@ -41,6 +41,17 @@ record BoardTable(Database database) {
         id);
   }
 
+  /** Whether one of some boards is void. */
+  boolean hasVoid(List<UUID> ids) {
+    return database
+        .first(
+            "SELECT 1 FROM board WHERE id IN %s AND voided_why IS NOT NULL"
+                .formatted(Database.places(ids.size())),
+            row -> true,
+            ids.toArray())
+        .isPresent();
+  }
+
   /** Takes a board out for a reason, or lets it count again where there is none. */
   void setVoid(UUID id, String why) {
     database.update("UPDATE board SET voided_why = ? WHERE id = ?", why, id);

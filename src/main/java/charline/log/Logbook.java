@@ -142,9 +142,18 @@ public final class Logbook implements AutoCloseable {
     return database.inTransaction(work);
   }
 
-  /** The same for work that adds very many rows, which are written beside it. */
+  /** The same for work of which a large part is left to {@link #later}. */
   public <T> T inLargeTransaction(Supplier<T> work) {
-    return database.inTransaction(() -> database.writingBehind(work));
+    return database.inTransaction(() -> database.workingBehind(work));
+  }
+
+  /**
+   * Records something while the large transaction that this is part of goes on; in any other it is
+   * done at once. Whoever asks the log sees it; what goes wrong with it is told at a later call, at
+   * the end of the transaction at the latest.
+   */
+  public void later(Runnable recording) {
+    database.later(recording);
   }
 
   /** A new permanent identity (UUIDv7), rising with time. */
@@ -297,6 +306,11 @@ public final class Logbook implements AutoCloseable {
   /** True if a patch has that code, void ones included. */
   public boolean hasPatch(String code) {
     return patches.has(code.strip());
+  }
+
+  /** Those of some codes that patches have, void ones included, as they were recorded. */
+  public List<String> known(List<String> codes) {
+    return patches.known(codes);
   }
 
   /** True if no other patch of that finish is in the log, void ones apart. */

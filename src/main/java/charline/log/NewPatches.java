@@ -23,7 +23,7 @@ record NewPatches(
   void add(List<PatchEntry> entries, Optional<String> recorder) {
     database.inTransaction(
         () -> {
-          entries.stream().map(e -> e.patch().board()).distinct().forEach(stock::requireCounts);
+          stock.requireCount(entries.stream().map(e -> e.patch().board()).distinct().toList());
           requireFree(entries.stream().map(e -> e.patch().code()).toList());
           boolean plansLeft = planned.anyWithoutPatch();
           patches.add(
@@ -37,8 +37,10 @@ record NewPatches(
 
   private void requireFree(List<String> codes) {
     codes.forEach(code -> GivenName.requireSeenInLines("The code of a patch", code));
-    patches
-        .anyOf(codes)
+    List<String> known = patches.known(codes);
+    codes.stream()
+        .filter(code -> known.stream().anyMatch(code::equalsIgnoreCase))
+        .findFirst()
         .ifPresent(
             code -> {
               throw Refusal.usage(

@@ -15,7 +15,6 @@ import charline.trial.UsualValues;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -188,15 +187,12 @@ public final class PatchTable {
     return database.query("SELECT code FROM patch ORDER BY recorded", row -> row.text("code"));
   }
 
-  /** The first of some codes that a patch has. */
-  Optional<String> anyOf(List<String> codes) {
-    String places = String.join(", ", Collections.nCopies(codes.size(), "?"));
-    return database
-        .first(
-            "SELECT 1 FROM patch WHERE code IN (%s) LIMIT 1".formatted(places),
-            row -> true,
-            codes.toArray())
-        .flatMap(known -> codes.stream().filter(this::has).findFirst());
+  /** Those of some codes that patches have, as they were recorded. */
+  List<String> known(List<String> codes) {
+    return database.query(
+        "SELECT code FROM patch WHERE code IN " + Database.places(codes.size()),
+        row -> row.text("code"),
+        codes.toArray());
   }
 
   boolean has(String code) {

@@ -49,8 +49,14 @@ final class Stock {
         .orElseGet(() -> pick("board", name, boards.alsoVoid(), Board::name, Board::id));
   }
 
-  /** Refuses a board on which nothing is burned any more. */
-  void requireCounts(Board board) {
+  /** Refuses boards on which nothing is burned any more; asks once for all of them. */
+  void requireCount(List<Board> some) {
+    if (boards.hasVoid(some.stream().map(Board::id).toList())) {
+      some.forEach(this::requireCounts);
+    }
+  }
+
+  private void requireCounts(Board board) {
     boards
         .voided(board.id())
         .ifPresent(

@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.ReentrantLock;
@@ -40,8 +39,8 @@ public final class Database implements AutoCloseable {
   private final Runnable closed;
   private int depth;
 
-  /** Writes in place of the thread whose turn it is, where that asked for it; else null. */
-  private WritesBehind behind;
+  /** Works in place of the thread whose turn it is, where that asked for it; else null. */
+  private volatile WorkBehind behind;
 
   public Database(Path file, Connection connection, Optional<Upgrade> upgrade) {
     this(file, connection, upgrade, file, () -> {});
@@ -78,7 +77,7 @@ public final class Database implements AutoCloseable {
 
   /** Rows of a query, in its order. */
   public <T> List<T> query(String sql, ResultRow.Reader<T> reader, Object... values) {
-    turn.lock();
+    takeTurn();
     try {
       settle();
       PreparedStatement statement = bound(sql, values);
@@ -97,7 +96,7 @@ public final class Database implements AutoCloseable {
     } catch (IllegalArgumentException | DateTimeException | NoSuchElementException e) {
       throw unreadable(e);
     } finally {
-      turn.unlock();
+      endTurn();
     }
   }
 
@@ -120,65 +119,81 @@ public final class Database implements AutoCloseable {
 
   /** Runs a statement that changes rows; gives how many it changed. */
   public int update(String sql, Object... values) {
-    turn.lock();
+    takeTurn();
     try {
       settle();
-      return run(sql, values);
-    } finally {
-      turn.unlock();
-    }
-  }
-
-  private int run(String sql, Object... values) {
-    try {
       return bound(sql, values).executeUpdate();
     } catch (SQLException e) {
       throw failed(sql, e);
+    } finally {
+      endTurn();
     }
   }
 
-  /** Runs a statement of which nobody wants to know how many rows it changed. */
-  private void change(String sql, Object... values) {
-    turn.lock();
-    try {
-      if (behind == null) {
-        run(sql, values);
-      } else {
-        behind.add(sql, values);
-      }
-    } finally {
+  /** Whether this is called from work behind: the turn is that of the thread it works for. */
+  private boolean isBehind() {
+    WorkBehind working = behind;
+    return working != null && working.isWithin();
+  }
+
+  private void takeTurn() {
+    if (!isBehind()) {
+      turn.lock();
+    }
+  }
+
+  private void endTurn() {
+    if (!isBehind()) {
       turn.unlock();
     }
   }
 
+  private boolean isInTransaction() {
+    return (isBehind() || turn.isHeldByCurrentThread()) && depth > 0;
+  }
+
   private void settle() {
-    if (behind != null) {
+    if (behind != null && !isBehind()) {
       behind.settle();
     }
   }
 
   /**
-   * Runs work that adds very many rows, which are written by another thread while the work goes on.
-   * Whatever asks the log in between waits for them. What goes wrong with a row is told later than
-   * otherwise, so the work has to be part of a transaction that is then given up.
+   * Runs work that leaves some of its work to {@link #later}, which another thread does meanwhile.
+   * Whatever asks the log in between waits for that. What goes wrong with it is told later than
+   * otherwise, so this has to be part of a transaction that is then given up.
    */
-  public <T> T writingBehind(Supplier<T> work) {
-    turn.lock();
+  public <T> T workingBehind(Supplier<T> work) {
+    takeTurn();
     try {
-      return behind == null ? withWriter(work) : work.get();
+      return behind == null ? withWorker(work) : work.get();
     } finally {
-      turn.unlock();
+      endTurn();
     }
   }
 
-  private <T> T withWriter(Supplier<T> work) {
-    try (WritesBehind writes = new WritesBehind(this::run)) {
-      behind = writes;
+  private <T> T withWorker(Supplier<T> work) {
+    try (WorkBehind working = new WorkBehind()) {
+      behind = working;
       T result = work.get();
-      writes.settle();
+      working.settle();
       return result;
     } finally {
       behind = null;
+    }
+  }
+
+  /** Leaves work to be done behind, where this is part of work that does so; else does it. */
+  public void later(Runnable work) {
+    takeTurn();
+    try {
+      if (behind == null || isBehind()) {
+        work.run();
+      } else {
+        behind.add(work);
+      }
+    } finally {
+      endTurn();
     }
   }
 
@@ -190,17 +205,22 @@ public final class Database implements AutoCloseable {
   /** Adds rows to a table, all of the same columns; many of them in few statements. */
   public void insert(String table, List<RowValues> rows) {
     for (int from = 0; from < rows.size(); from += ROWS_AT_ONCE) {
-      List<RowValues> some = rows.subList(from, Math.min(from + ROWS_AT_ONCE, rows.size()));
-      change(
-          inserts.computeIfAbsent(
-              new Insert(table, List.copyOf(some.get(0).columns()), some.size()), Insert::sql),
-          some.stream().flatMap(row -> row.values().stream()).toArray());
+      RowsOfValues some =
+          RowsOfValues.of(rows.subList(from, Math.min(from + ROWS_AT_ONCE, rows.size())));
+      update(
+          inserts.computeIfAbsent(new Insert(table, some.columns(), some.rows()), Insert::sql),
+          some.values());
     }
+  }
+
+  /** Places for some values in a statement: "(?, ?)" for two. */
+  public static String places(int count) {
+    return "(" + String.join(", ", Collections.nCopies(count, "?")) + ")";
   }
 
   private record Insert(String table, List<String> columns, int rows) {
     String sql() {
-      String places = "(" + String.join(", ", Collections.nCopies(columns.size(), "?")) + ")";
+      String places = places(columns.size());
       return "INSERT INTO %s (%s) VALUES %s"
           .formatted(
               table,
@@ -222,45 +242,49 @@ public final class Database implements AutoCloseable {
    * the outer one.
    */
   public <T> T inTransaction(Supplier<T> work) {
-    return turn.isHeldByCurrentThread() && depth > 0
+    return isInTransaction()
         ? between("SAVEPOINT inner", "RELEASE inner", "ROLLBACK TO inner", work)
         : between("BEGIN IMMEDIATE", "COMMIT", "ROLLBACK", work);
   }
 
   /** Runs work that reads in several queries and must see one state of the log throughout. */
   public <T> T inSnapshot(Supplier<T> work) {
-    return turn.isHeldByCurrentThread() && depth > 0
-        ? work.get()
-        : between("BEGIN DEFERRED", "COMMIT", "ROLLBACK", work);
+    return isInTransaction() ? work.get() : between("BEGIN DEFERRED", "COMMIT", "ROLLBACK", work);
   }
 
   private <T> T between(String begin, String keep, String undo, Supplier<T> work) {
-    turn.lock();
+    takeTurn();
     try {
-      change(begin);
+      update(begin);
       depth++;
       boolean kept = false;
       try {
         T result = work.get();
-        change(keep);
+        update(keep);
         kept = true;
         return result;
       } finally {
+        if (!kept) {
+          finish();
+        }
         depth--;
         if (!kept) {
           undo(undo);
         }
       }
     } finally {
-      turn.unlock();
+      endTurn();
+    }
+  }
+
+  private void finish() {
+    if (behind != null && !isBehind()) {
+      behind.finish();
     }
   }
 
   /** A failure here must not hide the one that led here; SQLite may have rolled back by itself. */
   private void undo(String sql) {
-    if (behind != null) {
-      behind.finish();
-    }
     try (Statement statement = connection.createStatement()) {
       statement.execute(sql);
       if (sql.startsWith("ROLLBACK TO")) {
@@ -293,27 +317,14 @@ public final class Database implements AutoCloseable {
       prepared.put(sql, statement);
     }
     for (int i = 0; i < values.length; i++) {
-      statement.setObject(i + 1, plain(values[i]));
+      statement.setObject(i + 1, RowValues.plain(values[i]));
     }
     return statement;
   }
 
-  private static Object plain(Object value) {
-    if (value instanceof Optional<?> optional) {
-      return plain(optional.orElse(null));
-    }
-    if (value instanceof OptionalDouble optional) {
-      return optional.isPresent() ? optional.getAsDouble() : null;
-    }
-    if (value instanceof Boolean flag) {
-      return flag ? 1 : 0;
-    }
-    return value instanceof UUID id ? id.toString() : value;
-  }
-
   @Override
   public void close() {
-    turn.lock();
+    takeTurn();
     try {
       for (PreparedStatement statement : prepared.values()) {
         statement.close();
@@ -324,7 +335,7 @@ public final class Database implements AutoCloseable {
       throw SqlFailures.of(e, file);
     } finally {
       closed.run();
-      turn.unlock();
+      endTurn();
     }
   }
 }

@@ -7,45 +7,43 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
 
 /**
- * Statements that another thread runs, in their order, while the one that asks for them works out
- * the next. What goes wrong is told at a later call, and nothing after it is run.
+ * Work that another thread does, in its order, while the one that asks for it prepares the next.
+ * What goes wrong is told at a later call, and nothing after it is done.
  */
-final class WritesBehind implements AutoCloseable {
-  /** Few enough to hold little; enough for the rows of some dozens of patches. */
-  private static final int MOST_WAITING = 32;
+final class WorkBehind implements AutoCloseable {
+  /** Few enough to hold little; enough that neither of the two often waits for the other. */
+  private static final int MOST_WAITING = 8;
 
-  private final Runner runner;
   private final Semaphore room = new Semaphore(MOST_WAITING);
-  private final ExecutorService thread =
-      Executors.newSingleThreadExecutor(
-          task -> {
-            Thread writing = new Thread(task, "writing");
-            writing.setDaemon(true); // of a program that is stopped the change is undone
-            return writing;
-          });
+  private final ExecutorService thread;
+  private volatile Thread worker;
   private CompletableFuture<Void> last = CompletableFuture.completedFuture(null);
 
-  /** Runs a statement. */
-  interface Runner {
-    void run(String sql, Object... values);
+  WorkBehind() {
+    thread =
+        Executors.newSingleThreadExecutor(
+            task -> {
+              worker = new Thread(task, "writing");
+              worker.setDaemon(true); // of a program that is stopped the change is undone
+              return worker;
+            });
   }
 
-  WritesBehind(Runner runner) {
-    this.runner = runner;
+  /** Whether this is called from the work. */
+  boolean isWithin() {
+    return Thread.currentThread() == worker;
   }
 
-  /** Has a statement run after those before it; throws what one of them threw. */
-  void add(String sql, Object... values) {
+  /** Has work done after that before it; throws what some of that threw. */
+  void add(Runnable work) {
     if (last.isCompletedExceptionally()) {
       settle();
     }
     room.acquireUninterruptibly();
-    last =
-        last.thenRunAsync(() -> runner.run(sql, values), thread)
-            .whenComplete((nothing, thrown) -> room.release());
+    last = last.thenRunAsync(work, thread).whenComplete((nothing, thrown) -> room.release());
   }
 
-  /** Waits until all have been run; throws what one of them threw. */
+  /** Waits until all has been done; throws what some of it threw. */
   void settle() {
     try {
       last.join();
@@ -57,7 +55,7 @@ final class WritesBehind implements AutoCloseable {
     }
   }
 
-  /** Waits until nothing is run any more, however it went. */
+  /** Waits until nothing is done any more, however it went. */
   void finish() {
     last.handle((nothing, thrown) -> null).join();
   }

@@ -9,7 +9,9 @@ import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Patches already in the log, to distinguish a repeated patch from a clashing one. */
 final class Recorded {
@@ -28,9 +30,12 @@ final class Recorded {
     this.unclaimed = uncoded ? new ArrayList<>(log.patches(Filter.ALL)) : List.of();
   }
 
-  /** The entry of that code, void or not. */
-  Optional<PatchEntry> ofCode(String code) {
-    return any && log.hasPatch(code) ? Optional.of(log.patch(code)) : Optional.empty();
+  /** The entries that the log has of some codes, void or not, by {@link PatchLines#key}. */
+  Map<String, PatchEntry> ofCodes(List<String> codes) {
+    return any
+        ? log.known(codes).stream()
+            .collect(Collectors.toMap(PatchLines::key, code -> log.patch(code)))
+        : Map.of();
   }
 
   /**

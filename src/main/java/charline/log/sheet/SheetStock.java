@@ -70,13 +70,18 @@ final class SheetStock {
     return finishesBrought;
   }
 
-  /** Records the boards and finishes that are new since the last call. */
-  void addNew() {
-    words.addNew();
-    newBoards.forEach(log::add);
+  /** Takes what is new since the last call; gives what records it. */
+  Runnable takeNew() {
+    Runnable addWords = words.takeNew();
+    Map<Board, String> addBoards = new LinkedHashMap<>(newBoards);
     newBoards.clear();
-    newFinishes.forEach(log::add);
+    Map<Finish, String> addFinishes = new LinkedHashMap<>(newFinishes);
     newFinishes.clear();
+    return () -> {
+      addWords.run();
+      addBoards.forEach(log::add);
+      addFinishes.forEach(log::add);
+    };
   }
 
   Optional<Rig> rig(SheetRow row) {

@@ -22,8 +22,14 @@ final class SheetVocabulary {
   private final Logbook log;
   private final Map<Sort, Map<String, OwnWord>> fresh = new EnumMap<>(Sort.class);
 
-  /** Those still to be recorded, with who used them first, null where not noted. */
-  private final Map<OwnWord, String> waiting = new LinkedHashMap<>();
+  private final List<NewWord> waiting = new ArrayList<>();
+
+  /**
+   * A word that is still to be recorded.
+   *
+   * @param by who used it first, null where not noted
+   */
+  private record NewWord(Sort sort, OwnWord word, String by) {}
 
   SheetVocabulary(Logbook log) {
     this.log = log;
@@ -92,7 +98,7 @@ final class SheetVocabulary {
     if (here.isEmpty() && !comesWithTheProgram(sort, name)) {
       OwnWord word = new OwnWord(log.newId(), name, List.of(), like);
       fresh.get(sort).put(name, word);
-      waiting.put(word, by);
+      waiting.add(new NewWord(sort, word, by));
     }
   }
 
@@ -102,13 +108,11 @@ final class SheetVocabulary {
         : log.reference().families().stream().anyMatch(f -> f.name().equals(name));
   }
 
-  /** Records the words that are new since the last call. */
-  void addNew() {
-    waiting.forEach(
-        (word, by) ->
-            log.ownWords()
-                .add(fresh.get(Sort.WOOD).containsValue(word) ? Sort.WOOD : Sort.FAMILY, word, by));
+  /** Takes the words that are new since the last call; gives what records them. */
+  Runnable takeNew() {
+    List<NewWord> taken = List.copyOf(waiting);
     waiting.clear();
+    return () -> taken.forEach(word -> log.ownWords().add(word.sort(), word.word(), word.by()));
   }
 
   /**

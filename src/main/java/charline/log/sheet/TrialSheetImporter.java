@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
@@ -82,8 +83,13 @@ public final class TrialSheetImporter {
                   sheet,
                   sure,
                   (entries, stock) -> {
-                    stock.addNew();
-                    log.bringIn(entries.stream().filter(e -> isCoded(e)).toList());
+                    Runnable addNew = stock.takeNew();
+                    List<PatchEntry> coded = entries.stream().filter(e -> isCoded(e)).toList();
+                    log.later(
+                        () -> {
+                          addNew.run();
+                          log.bringIn(coded);
+                        });
                     entries.stream().filter(e -> !isCoded(e)).forEach(uncoded::add);
                   });
           uncoded.forEach(
@@ -106,7 +112,7 @@ public final class TrialSheetImporter {
     PatchReader reader = new PatchReader(log, sheet, faults, knobs, stock, doubts, moments);
     Recorded recorded = new Recorded(log, sheet.hasPatchesWithoutCode());
     Strays strays = new Strays(log);
-    List<PatchEntry> fresh = new ArrayList<>();
+    List<Read> some = new ArrayList<>();
     int patches = 0;
     int readings = 0;
     int skipped = 0;
@@ -117,20 +123,16 @@ public final class TrialSheetImporter {
         List<SheetRow> rows = all.next();
         lines += rows.size();
         progress.at("Importing " + sheet.name(), lines, sheet.lineCount());
-        Optional<PatchEntry> read = reader.read(rows);
-        if (read.isPresent() && isKnown(read.get(), rows.get(0), recorded, faults)) {
-          skipped++;
-        } else if (read.isPresent()) {
-          patches++;
-          strays.take(read.get().patch(), rows.get(0));
-          readings += read.get().patch().readings().size();
-          fresh.add(read.get());
-        }
-        if (fresh.size() == AT_ONCE || !all.hasNext()) {
+        reader.read(rows).ifPresent(entry -> some.add(new Read(entry, rows.get(0))));
+        if (some.size() == AT_ONCE || !all.hasNext()) {
+          List<PatchEntry> fresh = fresh(some, recorded, faults, strays);
+          patches += fresh.size();
+          skipped += some.size() - fresh.size();
+          readings += fresh.stream().mapToInt(entry -> entry.patch().readings().size()).sum();
+          some.clear();
           if (faults.count() == 0 && !fresh.isEmpty()) {
-            taker.accept(List.copyOf(fresh), stock);
+            taker.accept(fresh, stock);
           }
-          fresh.clear();
         }
       }
     }
@@ -140,25 +142,37 @@ public final class TrialSheetImporter {
         patches, readings, stock.boardsBrought(), stock.finishesBrought(), skipped);
   }
 
-  private static boolean isKnown(
-      PatchEntry entry, SheetRow first, Recorded recorded, Faults faults) {
-    if (!isCoded(entry)) {
-      return recorded.claim(entry);
+  /** A patch of the sheet with its first line. */
+  private record Read(PatchEntry entry, SheetRow first) {}
+
+  /** Those of some patches that the log does not know. */
+  private static List<PatchEntry> fresh(
+      List<Read> some, Recorded recorded, Faults faults, Strays strays) {
+    Map<String, PatchEntry> known =
+        recorded.ofCodes(some.stream().map(read -> read.entry().patch().code()).toList());
+    List<PatchEntry> fresh = new ArrayList<>();
+    for (Read read : some) {
+      PatchEntry entry = read.entry();
+      PatchEntry old = known.get(PatchLines.key(entry.patch().code()));
+      if (old != null) {
+        mustBeSame(old, read, faults);
+      } else if (isCoded(entry) || !recorded.claim(entry)) {
+        strays.take(entry.patch(), read.first());
+        fresh.add(entry);
+      }
     }
-    String code = entry.patch().code();
-    Optional<PatchEntry> old = recorded.ofCode(code);
-    if (old.isEmpty()) {
-      return false;
-    }
-    Recorded.difference(old.get(), entry)
+    return fresh;
+  }
+
+  private static void mustBeSame(PatchEntry old, Read read, Faults faults) {
+    Recorded.difference(old, read.entry())
         .ifPresent(
             what ->
                 faults.add(
-                    first,
+                    read.first(),
                     Column.PATCH,
                     "%s is in the log and differs in its %s; give this patch its own code, or amend the one in the log."
-                        .formatted(code, what)));
-    return true;
+                        .formatted(read.entry().patch().code(), what)));
   }
 
   private static boolean isCoded(PatchEntry entry) {

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Rows that another thread writes are the transaction's as those are that it writes itself. */
-class WritesBehindTest {
+/** What another thread does is the transaction's as that is which it does itself. */
+class WorkBehindTest {
   @TempDir private Path folder;
   private Database database;
 
@@ -37,6 +37,10 @@ class WritesBehindTest {
   }
 
   private void add(int number, int came) {
+    database.later(() -> insert(number, came));
+  }
+
+  private void insert(int number, int came) {
     database.insert("plank", new RowValues().put("number", number).put("came", came));
   }
 
@@ -47,7 +51,7 @@ class WritesBehindTest {
   private void behind(Runnable work) {
     database.inTransaction(
         () ->
-            database.writingBehind(
+            database.workingBehind(
                 () -> {
                   work.run();
                   return null;
@@ -117,6 +121,58 @@ class WritesBehindTest {
   }
 
   @Test
+  void work_behind_may_ask_and_have_transactions_of_its_own() {
+    behind(
+        () -> {
+          add(1, 1);
+          database.later(
+              () -> {
+                assertThat(numbers()).containsExactly(1, 1000);
+                database.inTransaction(
+                    () -> {
+                      insert(2, 2);
+                      return null;
+                    });
+                assertThatThrownBy(
+                        () ->
+                            database.inTransaction(
+                                () -> {
+                                  insert(3, 3);
+                                  throw new IllegalStateException("given up");
+                                }))
+                    .hasMessage("given up");
+                add(4, 4);
+              });
+          assertThat(numbers()).containsExactly(1, 2, 4, 1000);
+        });
+    assertThat(numbers()).containsExactly(1, 2, 4, 1000);
+  }
+
+  @Test
+  void work_outside_is_done_at_once() {
+    add(1, 1);
+    assertThat(database.query("SELECT number FROM plank", row -> row.whole("number")))
+        .containsExactly(1, 1000);
+  }
+
+  @Test
+  void nobody_else_comes_in_between() throws InterruptedException {
+    AtomicInteger seen = new AtomicInteger();
+    Thread other = new Thread(() -> seen.set(numbers().size()));
+    behind(
+        () -> {
+          add(1, 1);
+          other.start();
+          while (other.getState() != Thread.State.WAITING && other.isAlive()) {
+            Thread.onSpinWait();
+          }
+          add(2, 2);
+        });
+    other.join();
+    assertThat(seen).hasValue(3);
+  }
+
+  @Test
   void work_within_work_shares_the_writer() {
     behind(
         () -> {
@@ -129,21 +185,20 @@ class WritesBehindTest {
   }
 
   @Test
-  void no_more_than_some_dozens_wait_for_a_slow_disk() throws InterruptedException {
+  void no_more_than_a_few_wait_for_a_slow_disk() throws InterruptedException {
     CountDownLatch slowDisk = new CountDownLatch(1);
     AtomicInteger asked = new AtomicInteger();
     AtomicInteger written = new AtomicInteger();
-    try (WritesBehind writes =
-        new WritesBehind(
-            (sql, values) -> {
-              await(slowDisk);
-              written.incrementAndGet();
-            })) {
+    try (WorkBehind behind = new WorkBehind()) {
       Thread working =
           new Thread(
               () -> {
                 for (int k = 0; k < 100; k++) {
-                  writes.add("a statement");
+                  behind.add(
+                      () -> {
+                        await(slowDisk);
+                        written.incrementAndGet();
+                      });
                   asked.incrementAndGet();
                 }
               });
@@ -151,7 +206,7 @@ class WritesBehindTest {
       while (working.getState() != Thread.State.WAITING && working.isAlive()) {
         Thread.onSpinWait();
       }
-      assertThat(asked).hasValue(32);
+      assertThat(asked).hasValue(8);
       slowDisk.countDown();
       working.join();
     }
