@@ -13,11 +13,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Whole visits, played on the built jar. A script is a text file: {@code $ command}, then what it
@@ -57,6 +60,35 @@ class CliJourneyTest {
             .toList();
     assertThat(visit).as("the README shows a visit").isNotEmpty();
     play("readme", visit);
+  }
+
+  /** The script by which the README makes the jar a command: for short work and for long. */
+  @ParameterizedTest
+  @ValueSource(strings = {"find clean latex", "window --all"})
+  void the_script_in_the_readme_runs_the_jar(String words) throws Exception {
+    String script =
+        Files.readAllLines(Path.of("README.md")).stream()
+            .dropWhile(line -> !line.equals("```sh"))
+            .skip(1)
+            .takeWhile(line -> !line.equals("```"))
+            .map(line -> line.replace("/path/to/charline.jar", BuiltJar.path().toString()))
+            .collect(Collectors.joining("\n", "", "\n"));
+    Path place = Files.createDirectories(folder.resolve("script"));
+    Path command = Files.writeString(place.resolve("charline"), script);
+    assertThat(command.toFile().setExecutable(true)).isTrue();
+    copySamples(Files.createDirectories(place.resolve("sample-trials")));
+    Played brought =
+        run("charline import sample-trials/latex-on-pine.csv --rigs sample-trials/rigs.csv", place);
+    assertThat(brought.code()).as(brought.text()).isZero();
+    Played asked = run("charline " + words, place);
+    ProcessBuilder typed =
+        new ProcessBuilder(
+            Stream.concat(Stream.of(command.toString()), Stream.of(words.split(" "))).toList());
+    typed
+        .environment()
+        .compute(
+            "PATH", (name, old) -> Path.of(System.getProperty("java.home"), "bin") + ":" + old);
+    assertThat(played(typed, place)).isEqualTo(asked);
   }
 
   /** One command of a script with what it should print and its exit code. */
@@ -124,10 +156,11 @@ class CliJourneyTest {
   private static Played run(String command, Path place) throws IOException {
     List<String> typed = Shell.words(command);
     assertThat(typed.get(0)).as("a script runs charline alone").isEqualTo("charline");
-    ProcessBuilder builder =
-        new ProcessBuilder(BuiltJar.command(typed.subList(1, typed.size())))
-            .directory(place.toFile());
-    Map<String, String> env = builder.environment();
+    return played(new ProcessBuilder(BuiltJar.command(typed.subList(1, typed.size()))), place);
+  }
+
+  private static Played played(ProcessBuilder builder, Path place) throws IOException {
+    Map<String, String> env = builder.directory(place.toFile()).environment();
     env.put("CHARLINE_LOG", place.resolve("log.db").toString());
     env.put("CHARLINE_BY", "Ada");
     env.put("TZ", "UTC");
