@@ -493,13 +493,17 @@ class PatchCommandsTest {
 
   /** In the night to 29 March 2026 clocks in Berlin went from 02:00 to 03:00. */
   @Test
-  void an_hour_that_clocks_left_out_is_refused_and_one_shown_twice_is_the_first() {
+  void an_hour_that_clocks_left_out_is_refused_and_of_one_shown_twice_the_offset_is_asked() {
     assertThat(shell.run(FIRST + " --at \"2026-03-29 02:30\"").err())
         .isEqualTo(
             "--at: clocks were put forward from 02:00 to 03:00 on 2026-03-29, so there was no"
                 + " 02:30; give the time that the clock showed.\n");
     assertThat(shell.at("2026-03-29T08:00:00Z").run(FIRST + " --at 2:30").code()).isEqualTo(2);
-    shell.mustDo(FIRST + " --at \"2025-10-26 02:30\"");
+    assertThat(shell.run(FIRST + " --at \"2025-10-26 02:30\"").err())
+        .isEqualTo(
+            "--at: clocks were put back from 03:00 to 02:00 on 2025-10-26, so 02:30 came twice; give"
+                + " 2025-10-26T02:30+02:00 or 2025-10-26T02:30+01:00.\n");
+    shell.mustDo(FIRST + " --at 2025-10-26T02:30+02:00");
     shell.mustDo(FIRST + " --at \"2026-03-29T02:30+01:00\"");
     assertThat(shell.run("find --json").out())
         .contains("\"2025-10-26T02:30+02:00\"", "\"2026-03-29T02:30+01:00\"");

@@ -2,6 +2,7 @@ package charline.cli.command;
 
 import charline.ask.time.NamedDays;
 import charline.refusal.Refusal;
+import charline.trial.ClockTime;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -10,7 +11,6 @@ import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
-import java.time.zone.ZoneOffsetTransition;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -93,19 +93,12 @@ public final class TypedTime {
     }
   }
 
-  /** A moment that clocks of the zone did show; of one shown twice, the first. */
   private static OffsetDateTime shown(String option, LocalDateTime time, ZoneId zone) {
-    ZoneOffsetTransition leap = zone.getRules().getTransition(time);
-    if (leap != null && leap.isGap()) {
-      throw TypedValues.refused(
-          option,
-          "clocks were put forward from %s to %s on %s, so there was no %s; give the time that the clock showed."
-              .formatted(
-                  leap.getDateTimeBefore().toLocalTime(),
-                  leap.getDateTimeAfter().toLocalTime(),
-                  time.toLocalDate(),
-                  time.toLocalTime()));
-    }
+    ClockTime.trouble(time, zone)
+        .ifPresent(
+            trouble -> {
+              throw TypedValues.refused(option, trouble);
+            });
     return time.atZone(zone).toOffsetDateTime();
   }
 

@@ -2,8 +2,10 @@ package charline.log.sheet;
 
 import charline.refusal.Missing;
 import charline.refusal.Refusal;
+import charline.trial.ClockTime;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.Month;
 import java.time.OffsetDateTime;
@@ -44,7 +46,8 @@ final class SheetTimes {
    * will do, and {@code 14 Sep 2026} at any time.
    *
    * @param zone of a time without an offset; a date without a time is its noon
-   * @throws Refusal in one sentence
+   * @throws Refusal in one sentence, also of a time that clocks of the zone left out or showed
+   *     twice
    */
   static OffsetDateTime parse(String text, ZoneId zone, DateOrder order) {
     return parse(text, zone, order, LocalTime.NOON);
@@ -64,7 +67,7 @@ final class SheetTimes {
         if (date.isPresent()) {
           LocalTime time = m.group(2) == null ? without : time(m.group(2), m.group(3));
           return m.group(4) == null
-              ? date.get().atTime(time).atZone(zone).toOffsetDateTime()
+              ? shown(date.get().atTime(time), zone)
               : OffsetDateTime.parse(date.get() + "T" + time + m.group(4).toUpperCase(Locale.ROOT));
         }
       }
@@ -78,6 +81,15 @@ final class SheetTimes {
     }
     throw Refusal.usage(
         "A time must read like 2026-09-14 or 2026-09-14T10:30+02:00, not \"%s\".".formatted(text));
+  }
+
+  private static OffsetDateTime shown(LocalDateTime time, ZoneId zone) {
+    ClockTime.trouble(time, zone)
+        .ifPresent(
+            trouble -> {
+              throw Refusal.usage(Character.toUpperCase(trouble.charAt(0)) + trouble.substring(1));
+            });
+    return time.atZone(zone).toOffsetDateTime();
   }
 
   /** A day alone, likewise. */
