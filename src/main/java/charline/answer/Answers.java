@@ -28,6 +28,7 @@ import charline.trial.Stratum;
 import charline.window.CheckedModels;
 import charline.window.JobRisk;
 import charline.window.LiveForecast;
+import charline.window.Proviso;
 import charline.window.Recommendation;
 import charline.window.RigSetup;
 import java.time.OffsetDateTime;
@@ -280,10 +281,7 @@ public final class Answers {
   public AskedRisk risk(
       TrialQuestion question, PowerSetting power, double speedMillimetresPerSecond, int passes) {
     TrialCase subject = cleared(question);
-    Fitter fitter = recommender.fitter(subject);
-    LiveForecast models =
-        new LiveForecast(
-            fitter, recommender.fitting().kept().models(fitter, subject.trials(), subject.piece()));
+    LiveForecast models = models(subject, subject.trials());
     RigSetup bench = subject.bench();
     Settings settings =
         new Settings(
@@ -310,7 +308,34 @@ public final class Answers {
                             .orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES),
                         risk.expected().charRiskMean(),
                         risk.expected().charRiskUpper())),
-        recommender.boards(subject));
+        recommender.boards(subject),
+        provisos(subject, risk));
+  }
+
+  private LiveForecast models(TrialCase subject, Trials trials) {
+    Fitter fitter = recommender.fitter(subject);
+    return new LiveForecast(
+        fitter, recommender.fitting().kept().models(fitter, trials, subject.piece()));
+  }
+
+  private List<Proviso> provisos(TrialCase subject, RiskAnswer risk) {
+    Optional<Proviso.TintLeavesLess> tint =
+        risk.asked().acceptTint()
+            ? Proviso.TintLeavesLess.of(
+                risk.expected().clearChanceLower(),
+                RiskAnswer.of(
+                        models(subject, subject.trials().acceptingTint(false)),
+                        risk.dialled(),
+                        risk.asked())
+                    .expected()
+                    .clearChanceLower())
+            : Optional.empty();
+    return Proviso.of(
+        Math.max(risk.asked().charRisk(), risk.expected().charRiskUpper()),
+        subject.trials().patches(),
+        OptionalInt.of(risk.dialled().strokes().mostPasses(risk.dialled().passes())),
+        tint,
+        Optional.of(risk.models().clearing()));
   }
 
   /**

@@ -1,6 +1,8 @@
 package charline.answer;
 
 import charline.window.JobRisk;
+import charline.window.Proviso;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -12,6 +14,7 @@ import java.util.Optional;
  * @param precautions of every finish, board and kind of light behind it
  * @param job risk over the job that was asked about
  * @param boards what was likely of the spread between boards before these trials
+ * @param provisos what has to be known beside it, the weightiest first
  */
 public record AskedRisk(
     TrialCase subject,
@@ -19,4 +22,5 @@ public record AskedRisk(
     Applicability applicability,
     Precautions precautions,
     Optional<JobRisk> job,
-    BoardPriors boards) {}
+    BoardPriors boards,
+    List<Proviso> provisos) {}

@@ -1,14 +1,13 @@
 package charline.window;
 
-import charline.model.CoatContradiction;
 import charline.model.Evidence;
 import charline.model.ModelFit;
 import charline.trial.Patch;
 import charline.trial.Stratum;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -63,12 +62,6 @@ public record Recommendation(
     patches = List.copyOf(patches);
   }
 
-  /** Expected charred patches below which most likely none is seen. */
-  private static final double SHOWN = 0.5;
-
-  /** With fewer patches than this it is their number that has to be said, not their tail. */
-  private static final int FEW = 10;
-
   /** Size of the area that a risk is about, in cm²: as recorded, else the usual one. */
   public double patchSquareCentimetres() {
     return medianPatchSquareCentimetres.orElse(JobRisk.USUAL_PATCH_SQUARE_CENTIMETRES);
@@ -82,28 +75,19 @@ public record Recommendation(
 
   /** What has to be known beside the verdict, the weightiest first. */
   public List<Proviso> provisos() {
-    List<Proviso> all = new ArrayList<>();
-    if (asked.charRisk() * Math.max(evidence.patches(), FEW) < SHOWN) {
-      all.add(new Proviso.HangsOnTail(asked.charRisk(), evidence.patches()));
-    }
-    chosen
-        .map(box -> bench.strokes().mostPasses(box.passes()))
-        .filter(seam -> seam > mostPassesTried())
-        .ifPresent(seam -> all.add(new Proviso.SeamBeyondTrials(seam, mostPassesTried())));
-    clearsWithoutTint.ifPresent(
-        without ->
-            all.add(
+    return Proviso.of(
+        asked.charRisk(),
+        patches,
+        chosen
+            .map(box -> OptionalInt.of(bench.strokes().mostPasses(box.passes())))
+            .orElse(OptionalInt.empty()),
+        clearsWithoutTint.isPresent()
+            ? Optional.of(
                 new Proviso.TintLeavesLess(
-                    chosen.orElseThrow().start().clearChanceLower(), without)));
-    clearingFit.ifPresent(
-        fit ->
-            CoatContradiction.in(patches, fit)
-                .forEach(what -> all.add(new Proviso.CoatContradicted(what))));
-    return all;
-  }
-
-  private int mostPassesTried() {
-    return patches.stream().mapToInt(p -> p.lastReading().passes()).max().orElse(0);
+                    chosen.orElseThrow().start().clearChanceLower(),
+                    clearsWithoutTint.getAsDouble()))
+            : Optional.empty(),
+        clearingFit);
   }
 
   /** Control patches on the piece that the window still asks for; 0 where it asks for none. */

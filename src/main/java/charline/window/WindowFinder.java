@@ -18,9 +18,6 @@ import java.util.OptionalDouble;
  * @param fitter fits the two models
  */
 public record WindowFinder(Fitter fitter) {
-  /** Two bounds that differ by less were told apart by the draws alone. */
-  private static final double NOTICED = 0.01;
-
   /** Below this chance that any window exists the answer is "none". */
   static final double HOPELESS = 0.2;
 
@@ -185,7 +182,7 @@ public record WindowFinder(Fitter fitter) {
     double lower =
         PredictedChance.of(fit, start.doseJoulesPerCm2(), start.intensity(), start.passes())
             .lower(asked.confidence());
-    return lower > start.clearChanceLower() + NOTICED
+    return Proviso.TintLeavesLess.of(start.clearChanceLower(), lower).isPresent()
         ? OptionalDouble.of(lower)
         : OptionalDouble.empty();
   }

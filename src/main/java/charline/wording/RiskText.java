@@ -47,6 +47,7 @@ public final class RiskText {
     line(text, plainly(risk));
     line(text, tried(risk));
     stripes(risk).ifPresent(words -> line(text, "MIND: " + words));
+    ProvisoText.of(asked).forEach(words -> line(text, "MIND: " + words));
     way(risk).ifPresent(words -> line(text, words));
     line(text, "Counted: " + RigSetupText.counted(risk.models().evidence()) + ".");
     PlaceText.notCounted(asked.subject()).ifPresent(words -> line(text, words));
@@ -240,7 +241,7 @@ public final class RiskText {
   }
 
   private static String bounds(AskedRisk asked) {
-    return "Each bound has %s confidence, per %s on %s%s."
+    return "Each bound has %s confidence, per %s on %s%s%s."
         .formatted(
             Figures.share(asked.risk().asked().confidence()),
             asked.subject().trials().medianPatchSquareCentimetres().isPresent()
@@ -253,7 +254,8 @@ public final class RiskText {
             asked.risk().dialled().strokes().overlap() == 0
                 ? ""
                 : ", seams of strokes overlapping %s counted"
-                    .formatted(Figures.share(asked.risk().dialled().strokes().overlap())));
+                    .formatted(Figures.share(asked.risk().dialled().strokes().overlap())),
+            asked.risk().asked().acceptTint() ? ", tint accepted" : "");
   }
 
   /** The answer as JSON. */
@@ -285,6 +287,7 @@ public final class RiskText {
     json.put("charred_spots_per_m2", known.map(e -> SpotsText.json(risk.spots())))
         .put("keeps_char_risk", known.map(e -> risk.keepsChar()))
         .put("keeps_clear_chance", known.map(e -> risk.keepsClearing()))
+        .put("provisos", risk.reliable() ? ProvisoText.of(asked) : List.of())
         .put("tried", risk.expected().tried())
         .put("too_few_came_through", risk.expected().unharmedWanted().isPresent())
         .put(

@@ -93,6 +93,27 @@ class CoatAndBorrowCommandsTest {
   }
 
   @Test
+  void the_risk_of_a_setting_has_the_same_provisos_as_a_window() {
+    String risk = "risk varnish ash --power 60% --hand 30mm/s";
+    String said =
+        "a patch without tint is clear either way, so too few were left with tint to tell";
+    assertThat(told(risk + " --accept-tint"))
+        .containsPattern(
+            "MIND: With tint accepted this setting clears at least \\d+ %, without it ")
+        .contains(said, ", tint accepted. ");
+    assertThat(told(risk)).doesNotContain("MIND: ", "tint accepted");
+    String cool = "risk varnish ash --power 40% --hand 45mm/s --risk 0.1%";
+    assertThat(told(cool))
+        .containsPattern(
+            "MIND: At a char risk of \\S+ %, 26 patches most likely show no char at all: ");
+    assertThat(shell.json(cool + " --json").get("provisos").toString())
+        .contains("most likely show no char at all");
+    assertThat(told(risk + " --risk 0.1% --passes 3")).doesNotContain("show no char at all");
+    assertThat(told(risk + " --passes 4 --overlap 10%"))
+        .contains("MIND: A seam between two strokes gets 8 passes, and no patch was read beyond ");
+  }
+
+  @Test
   void a_window_is_for_one_tone_and_says_what_tone_was_found_to_count() {
     assertThat(told("window latex pine"))
         .contains("For a pale coat of 50 um. Found in these trials: pale takes ")
