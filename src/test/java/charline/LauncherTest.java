@@ -191,9 +191,9 @@ class LauncherTest {
     Path log = log("some.db", 1 << 20);
     Path sheet = log("a sheet.csv", 33L << 20);
     Path other = log("another.csv", 30L << 20);
-    assertThat(handed(Map.of(), "--log", log.toString(), "import", "--sure")).contains("-Xmx72m");
+    assertThat(handed(Map.of(), "--log", log.toString(), "import", "--sure")).contains("-Xmx60m");
     assertThat(handed(Map.of(), "import", "--sure", sheet.toString(), other.toString()))
-        .contains("-Xmx93m");
+        .contains("-Xmx81m");
   }
 
   @ParameterizedTest

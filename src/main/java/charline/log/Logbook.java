@@ -343,14 +343,15 @@ public final class Logbook implements AutoCloseable {
    * @param recorder who records it, for whom it is the last patch then
    */
   public void add(PatchEntry entry, String recorder) {
-    newPatches.add(List.of(entry), Optional.of(recorder));
+    newPatches.adding(List.of(entry), Optional.of(recorder)).run();
   }
 
-  /** Records patches of a trial sheet, which are nobody's last ones: all of them or none. */
-  public void bringIn(List<PatchEntry> entries) {
-    if (!entries.isEmpty()) {
-      newPatches.add(entries, Optional.empty());
-    }
+  /**
+   * Prepares patches of a trial sheet, which are nobody's last ones; gives what records all of them
+   * or none.
+   */
+  public Runnable bringingIn(List<PatchEntry> entries) {
+    return entries.isEmpty() ? () -> {} : newPatches.adding(entries, Optional.empty());
   }
 
   /** Records a further reading. */

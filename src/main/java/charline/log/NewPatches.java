@@ -16,18 +16,25 @@ record NewPatches(
     PlannedPatches planned,
     Supplier<OffsetDateTime> now) {
   /**
-   * Asks the log whatever there is to ask before anything is written, once for all of them.
+   * Works out what is written of them; gives what records them, which asks the log whatever there
+   * is to ask before anything is written, once for all of them.
    *
    * @param recorder for whom the last is the last patch then; empty for those of a trial sheet
    */
-  void add(List<PatchEntry> entries, Optional<String> recorder) {
+  Runnable adding(List<PatchEntry> entries, Optional<String> recorder) {
+    PatchTable.Rows rows =
+        PatchTable.rows(
+            entries.stream().map(PatchEntry::withoutBlankNotes).toList(), now.get(), recorder);
+    return () -> add(entries, rows);
+  }
+
+  private void add(List<PatchEntry> entries, PatchTable.Rows rows) {
     database.inTransaction(
         () -> {
           stock.requireCount(entries.stream().map(e -> e.patch().board()).distinct().toList());
           requireFree(entries.stream().map(e -> e.patch().code()).toList());
           boolean plansLeft = planned.anyWithoutPatch();
-          patches.add(
-              entries.stream().map(PatchEntry::withoutBlankNotes).toList(), now.get(), recorder);
+          patches.add(rows);
           if (plansLeft) {
             entries.forEach(e -> planned.fulfil(e.patch().code(), e.patch().id()));
           }

@@ -286,14 +286,16 @@ public final class PatchTable {
         row.optionalText("voided_why"));
   }
 
+  /** Patches with their readings, as they are written. */
+  record Rows(List<RowValues> patches, List<RowValues> readings) {}
+
   /**
-   * Records a patch.
+   * Works out rows; asks nothing of the log.
    *
-   * @param recorder who records it here; empty if it comes from a trial sheet
+   * @param recorder who records them here; empty if they come from a trial sheet
    */
-  void add(List<PatchEntry> entries, OffsetDateTime now, Optional<String> recorder) {
-    database.insert(
-        "patch",
+  static Rows rows(List<PatchEntry> entries, OffsetDateTime now, Optional<String> recorder) {
+    return new Rows(
         entries.stream()
             .map(
                 entry ->
@@ -303,8 +305,14 @@ public final class PatchTable {
                         .put("recorded_by", recorder)
                         .put("brought_in_by", recorder.isEmpty() ? "import" : null)
                         .moment("recorded_at", now))
-            .toList());
-    readings.add(entries.stream().map(PatchEntry::patch).toList());
+            .toList(),
+        ReadingTable.rows(entries.stream().map(PatchEntry::patch).toList()));
+  }
+
+  /** Records patches. */
+  void add(Rows rows) {
+    database.insert("patch", rows.patches());
+    readings.add(rows.readings());
   }
 
   /** Writes the patch without its readings. */

@@ -39,11 +39,13 @@ final class ReadingTable {
     database.insert("reading", row(patch, reading));
   }
 
-  /** All readings of some patches. */
-  void add(List<Patch> patches) {
-    database.insert(
-        "reading",
-        patches.stream().flatMap(p -> p.readings().stream().map(r -> row(p.id(), r))).toList());
+  void add(List<RowValues> rows) {
+    database.insert("reading", rows);
+  }
+
+  /** All readings of some patches, as they are written. */
+  static List<RowValues> rows(List<Patch> patches) {
+    return patches.stream().flatMap(p -> p.readings().stream().map(r -> row(p.id(), r))).toList();
   }
 
   private static RowValues row(UUID patch, Reading reading) {

@@ -26,14 +26,16 @@ record CellDoubts(Faults faults, Optional<String> hint) {
   }
 
   private void report(SheetRow row, Column column, Doubt doubt) {
+    if (column == null) {
+      report(row.line(), List.of(doubt));
+    } else {
+      report(row.line(), column, row.text(column), doubt);
+    }
+  }
+
+  /** A doubt about a cell whose row is gone. */
+  void report(int line, Column column, String text, Doubt doubt) {
     hint.map(doubt::sentence)
-        .ifPresent(
-            sentence -> {
-              if (column == null) {
-                faults.add(row.line(), sentence);
-              } else {
-                faults.add(row, column, sentence);
-              }
-            });
+        .ifPresent(sentence -> faults.add(line, column.heading(), text, sentence));
   }
 }

@@ -19,13 +19,13 @@ final class PatchGroups implements Iterator<List<SheetRow>> {
   }
 
   private final Iterator<SheetRow> rows;
-  private final PatchLines lines;
+  private final PatchLines.Left lines;
   private final Map<String, Group> waiting = new LinkedHashMap<>();
 
   /**
-   * @param lines counts of all lines, which are taken off
+   * @param lines all of them, which are taken off
    */
-  PatchGroups(Iterator<SheetRow> rows, PatchLines lines) {
+  PatchGroups(Iterator<SheetRow> rows, PatchLines.Left lines) {
     this.rows = rows;
     this.lines = lines;
   }

@@ -3,31 +3,34 @@ package charline.log.sheet;
 import charline.log.Filter;
 import charline.log.Logbook;
 import charline.log.PatchEntry;
+import charline.log.database.Database;
+import charline.log.database.Timestamps;
+import charline.log.database.Where;
 import charline.trial.Patch;
 import charline.trial.Reading;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Collectors;
 
 /** Patches already in the log, to distinguish a repeated patch from a clashing one. */
 final class Recorded {
   private final Logbook log;
-  private final List<PatchEntry> unclaimed;
 
   /** Whether there was any patch before the sheet. */
   private final boolean any;
 
-  /**
-   * @param uncoded whether patches without a code come, which may be any of those recorded
-   */
-  Recorded(Logbook log, boolean uncoded) {
+  /** Each entry answers for one patch of the sheet only: two equal lines are two patches. */
+  private final Set<UUID> claimed = new HashSet<>();
+
+  Recorded(Logbook log) {
     this.log = log;
     any = log.hasPatches();
-    this.unclaimed = uncoded ? new ArrayList<>(log.patches(Filter.ALL)) : List.of();
   }
 
   /** The entries that the log has of some codes, void or not, by {@link PatchLines#key}. */
@@ -38,18 +41,28 @@ final class Recorded {
         : Map.of();
   }
 
-  /**
-   * True if the log has an entry that differs in nothing but its code. Each entry answers for one
-   * patch of the sheet only: two equal lines are two patches.
-   */
-  boolean claim(PatchEntry entry) {
-    for (PatchEntry old : unclaimed) {
-      if (difference(old, entry).isEmpty()) {
-        unclaimed.remove(old);
-        return true;
-      }
+  /** The entries of patches that were burned when some of the sheet were, which have no code. */
+  List<PatchEntry> burnedWith(List<PatchEntry> uncoded) {
+    if (!any || uncoded.isEmpty()) {
+      return List.of();
     }
-    return false;
+    Object[] times =
+        uncoded.stream()
+            .map(entry -> Timestamps.utc(entry.patch().burnedAt()))
+            .distinct()
+            .toArray();
+    return log.patches(
+        new Where(
+            Filter.COUNTING + " AND p.burned_at_utc IN " + Database.places(times.length), times));
+  }
+
+  /** True if one of some entries differs from an entry of the sheet in nothing but its code. */
+  boolean claim(PatchEntry entry, List<PatchEntry> some) {
+    return some.stream()
+        .filter(old -> !claimed.contains(old.patch().id()) && difference(old, entry).isEmpty())
+        .findFirst()
+        .map(old -> claimed.add(old.patch().id()))
+        .orElse(false);
   }
 
   /** The first thing in which two entries differ, codes and identities aside. */

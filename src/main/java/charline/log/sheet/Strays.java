@@ -18,12 +18,14 @@ import java.util.UUID;
  * known only when the whole sheet has been read; kept are the values, not the patches.
  */
 final class Strays {
-  /** Rows of one value: the first few, as a slip is copied from patch to patch. */
-  private static final int ROWS = 20;
+  /** Cells of one value: the first few, as a slip is copied from patch to patch. */
+  private static final int CELLS = 20;
+
+  private record Cell(int line, String text) {}
 
   private static final class OfRig {
     private final UsualValues values;
-    private final Map<Knob, Map<Double, List<SheetRow>>> rows = new EnumMap<>(Knob.class);
+    private final Map<Knob, Map<Double, List<Cell>>> cells = new EnumMap<>(Knob.class);
 
     OfRig(UsualValues values) {
       this.values = values;
@@ -45,12 +47,12 @@ final class Strays {
     UsualValues.values(patch.settings(), patch.areaSquareCentimetres())
         .forEach(
             (knob, value) -> {
-              List<SheetRow> rows =
-                  own.rows
+              List<Cell> cells =
+                  own.cells
                       .computeIfAbsent(knob, k -> new HashMap<>())
                       .computeIfAbsent(value, v -> new ArrayList<>());
-              if (rows.size() < ROWS) {
-                rows.add(row);
+              if (cells.size() < CELLS) {
+                cells.add(new Cell(row.line(), row.text(Column.of(knob))));
               }
             });
   }
@@ -67,16 +69,15 @@ final class Strays {
             (knob, strays) ->
                 strays.forEach(
                     (value, doubt) ->
-                        own.rows
+                        own.cells
                             .getOrDefault(knob, Map.of())
                             .getOrDefault(value, List.of())
-                            .forEach(row -> report(knob, value, doubt, row, doubts))));
+                            .forEach(cell -> report(knob, value, doubt, cell, doubts))));
   }
 
-  private static void report(
-      Knob knob, double value, Doubt doubt, SheetRow row, CellDoubts doubts) {
+  private static void report(Knob knob, double value, Doubt doubt, Cell cell, CellDoubts doubts) {
     if (knob.doubts(value).isEmpty()) {
-      doubts.report(row, List.of(doubt));
+      doubts.report(cell.line(), Column.of(knob), cell.text(), doubt);
     }
   }
 }

@@ -30,7 +30,6 @@ public final class TrialSheet {
   private final char separator;
   private final PatchLines lines = new PatchLines();
   private final int lineCount;
-  private boolean uncoded;
 
   /** The sheet itself if it is one block. */
   private final Optional<TextTable> small;
@@ -94,10 +93,7 @@ public final class TrialSheet {
   private void count(SheetText block, int codeColumn) {
     for (SheetText.Record of : block.records()) {
       if (of.line() != head.line()) {
-        String code =
-            codeColumn < 0 ? "" : SheetRow.meant(Column.PATCH, block.cell(of, codeColumn));
-        uncoded |= code.isEmpty();
-        lines.add(code);
+        lines.add(codeColumn < 0 ? "" : SheetRow.meant(Column.PATCH, block.cell(of, codeColumn)));
       }
     }
   }
@@ -201,11 +197,7 @@ public final class TrialSheet {
   private Stream<List<SheetRow>> streamed(Iterator<SheetRow> rows) {
     return StreamSupport.stream(
         Spliterators.spliteratorUnknownSize(
-            new PatchGroups(rows, lines.copy()), Spliterator.ORDERED),
+            new PatchGroups(rows, lines.left()), Spliterator.ORDERED),
         false);
-  }
-
-  boolean hasPatchesWithoutCode() {
-    return uncoded;
   }
 }

@@ -84,16 +84,17 @@ public final class TrialSheetImporter {
                   sure,
                   (entries, stock) -> {
                     Runnable addNew = stock.takeNew();
-                    List<PatchEntry> coded = entries.stream().filter(e -> isCoded(e)).toList();
+                    Runnable addPatches =
+                        log.bringingIn(entries.stream().filter(e -> isCoded(e)).toList());
                     log.later(
                         () -> {
                           addNew.run();
-                          log.bringIn(coded);
+                          addPatches.run();
                         });
                     entries.stream().filter(e -> !isCoded(e)).forEach(uncoded::add);
                   });
           uncoded.forEach(
-              e -> log.bringIn(List.of(e.with(e.patch().withCode(log.nextPatchCode())))));
+              e -> log.bringingIn(List.of(e.with(e.patch().withCode(log.nextPatchCode())))).run());
           return result;
         });
   }
@@ -110,7 +111,7 @@ public final class TrialSheetImporter {
     SheetStock stock = new SheetStock(log, faults, knobs, doubts);
     Moments moments = new Moments(clock, sheet.dates(), faults, doubts);
     PatchReader reader = new PatchReader(log, sheet, faults, knobs, stock, doubts, moments);
-    Recorded recorded = new Recorded(log, sheet.hasPatchesWithoutCode());
+    Recorded recorded = new Recorded(log);
     Strays strays = new Strays(log);
     List<Read> some = new ArrayList<>();
     int patches = 0;
@@ -150,13 +151,15 @@ public final class TrialSheetImporter {
       List<Read> some, Recorded recorded, Faults faults, Strays strays) {
     Map<String, PatchEntry> known =
         recorded.ofCodes(some.stream().map(read -> read.entry().patch().code()).toList());
+    List<PatchEntry> burnedThen =
+        recorded.burnedWith(some.stream().map(Read::entry).filter(e -> !isCoded(e)).toList());
     List<PatchEntry> fresh = new ArrayList<>();
     for (Read read : some) {
       PatchEntry entry = read.entry();
       PatchEntry old = known.get(PatchLines.key(entry.patch().code()));
       if (old != null) {
         mustBeSame(old, read, faults);
-      } else if (isCoded(entry) || !recorded.claim(entry)) {
+      } else if (isCoded(entry) || !recorded.claim(entry, burnedThen)) {
         strays.take(entry.patch(), read.first());
         fresh.add(entry);
       }

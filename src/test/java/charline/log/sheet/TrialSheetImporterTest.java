@@ -107,6 +107,10 @@ class TrialSheetImporterTest {
         .isEqualTo(
             "0 patches with 0 readings, 0 new boards, 0 new finishes; 3 patches were there"
                 + " already");
+    String third = A1.replaceFirst("A", "");
+    assertThat(bench.add(HEAD + third + third + third)).isEqualTo(new ImportResult(1, 1, 0, 0, 2));
+    assertThat(bench.add(HEAD + third.replace("T09:00+02:00", "T09:01+02:00")))
+        .isEqualTo(new ImportResult(1, 1, 0, 0, 0));
   }
 
   @Test
