@@ -331,7 +331,7 @@ public final class Answers {
                     .clearChanceLower())
             : Optional.empty();
     return Proviso.of(
-        Math.max(risk.asked().charRisk(), risk.expected().charRiskUpper()),
+        risk.keepsChar() ? risk.asked().charRisk() : 1, // else it promises nothing
         subject.trials().patches(),
         OptionalInt.of(risk.dialled().strokes().mostPasses(risk.dialled().passes())),
         tint,

@@ -11,13 +11,25 @@ import java.util.OptionalInt;
 /** What a person has to know to use an answer as it is meant. */
 public sealed interface Proviso {
   /**
-   * The char risk of the answer is below half a patch in all that were burned, so that most likely
-   * none of them would show it: the answer hangs on the shape that the model gives the tail.
+   * The limit that is kept is below half a patch in all that were burned, so that most likely none
+   * of them would show it: the answer hangs on the shape that the model gives the tail of the risk.
    *
-   * @param charRisk the limit, or what a setting comes to beyond it
+   * @param charRisk the limit
    * @param patches patches behind the answer
    */
-  record HangsOnTail(double charRisk, int patches) implements Proviso {}
+  record HangsOnTail(double charRisk, int patches) implements Proviso {
+    /** Expected charred patches below which most likely none is seen. */
+    private static final double SHOWN = 0.5;
+
+    /** With fewer patches than this it is their number that has to be said, not their tail. */
+    private static final int FEW = 10;
+
+    private static Optional<HangsOnTail> of(double charRisk, int patches) {
+      return charRisk * Math.max(patches, FEW) < SHOWN
+          ? Optional.of(new HangsOnTail(charRisk, patches))
+          : Optional.empty();
+    }
+  }
 
   /**
    * The seams of the window get more passes than any patch had.
@@ -49,16 +61,10 @@ public sealed interface Proviso {
   /** The trials contradict themselves about the coat, so that what is clean may not be. */
   record CoatContradicted(CoatContradiction what) implements Proviso {}
 
-  /** Expected charred patches below which most likely none is seen. */
-  double SHOWN = 0.5;
-
-  /** With fewer patches than this it is their number that has to be said, not their tail. */
-  int FEW = 10;
-
   /**
    * What has to be known beside an answer, the weightiest first.
    *
-   * @param charRisk up to which the answer goes: the limit, or what a setting comes to beyond it
+   * @param charRisk the limit that the answer keeps; 1 if it keeps none
    * @param patches behind the answer
    * @param seamPasses passes of a seam in the setting that it names; empty if it names none
    * @param tint where tint is accepted and that leaves less
@@ -71,9 +77,7 @@ public sealed interface Proviso {
       Optional<TintLeavesLess> tint,
       Optional<ModelFit> clearing) {
     List<Proviso> all = new ArrayList<>();
-    if (charRisk * Math.max(patches.size(), FEW) < SHOWN) {
-      all.add(new HangsOnTail(charRisk, patches.size()));
-    }
+    HangsOnTail.of(charRisk, patches.size()).ifPresent(all::add);
     int mostTried = patches.stream().mapToInt(p -> p.lastReading().passes()).max().orElse(0);
     if (seamPasses.orElse(0) > mostTried) {
       all.add(new SeamBeyondTrials(seamPasses.getAsInt(), mostTried));

@@ -102,13 +102,15 @@ class CoatAndBorrowCommandsTest {
             "MIND: With tint accepted this setting clears at least \\d+ %, without it ")
         .contains(said, ", tint accepted. ");
     assertThat(told(risk)).doesNotContain("MIND: ", "tint accepted");
-    String cool = "risk varnish ash --power 40% --hand 45mm/s --risk 0.1%";
+    String cool = "risk varnish ash --power 40% --hand 45mm/s --risk 1%";
     assertThat(told(cool))
-        .containsPattern(
-            "MIND: At a char risk of \\S+ %, 26 patches most likely show no char at all: ");
+        .contains("(within 1 %)")
+        .contains("MIND: At a char risk of 1 %, 26 patches most likely show no char at all: ");
     assertThat(shell.json(cool + " --json").get("provisos").toString())
         .contains("most likely show no char at all");
-    assertThat(told(risk + " --risk 0.1% --passes 3")).doesNotContain("show no char at all");
+    assertThat(told(risk + " --risk 0.1%"))
+        .contains("(over 0.1 %)")
+        .doesNotContain("show no char at all");
     assertThat(told(risk + " --passes 4 --overlap 10%"))
         .contains("MIND: A seam between two strokes gets 8 passes, and no patch was read beyond ");
   }

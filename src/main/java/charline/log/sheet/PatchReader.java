@@ -47,25 +47,6 @@ record PatchReader(
           BURNED_BY,
           PATCH_NOTE);
 
-  PatchReader(
-      Logbook log,
-      TrialSheet sheet,
-      Faults faults,
-      KnobCells knobs,
-      SheetStock stock,
-      CellDoubts doubts,
-      Moments moments) {
-    this(
-        log,
-        sheet,
-        faults,
-        knobs,
-        stock,
-        doubts,
-        moments,
-        new Readings(log, faults, knobs, doubts, moments));
-  }
-
   /** The entry, with an empty code where the sheet gives none; nothing if there were faults. */
   Optional<PatchEntry> read(List<SheetRow> rows) {
     int before = faults.count();

@@ -110,12 +110,14 @@ public final class TrialSheetImporter {
     CellDoubts doubts = new CellDoubts(faults, sure ? Optional.empty() : Optional.of(hint));
     SheetStock stock = new SheetStock(log, faults, knobs, doubts);
     Moments moments = new Moments(clock, sheet.dates(), faults, doubts);
-    PatchReader reader = new PatchReader(log, sheet, faults, knobs, stock, doubts, moments);
+    Readings readings = new Readings(log, faults, knobs, doubts, moments);
+    PatchReader reader =
+        new PatchReader(log, sheet, faults, knobs, stock, doubts, moments, readings);
     Recorded recorded = new Recorded(log);
     Strays strays = new Strays(log);
     List<Read> some = new ArrayList<>();
     int patches = 0;
-    int readings = 0;
+    int readingCount = 0;
     int skipped = 0;
     long lines = 0;
     try (Stream<List<SheetRow>> groups = sheet.patches()) {
@@ -129,7 +131,7 @@ public final class TrialSheetImporter {
           List<PatchEntry> fresh = fresh(some, recorded, faults, strays);
           patches += fresh.size();
           skipped += some.size() - fresh.size();
-          readings += fresh.stream().mapToInt(entry -> entry.patch().readings().size()).sum();
+          readingCount += fresh.stream().mapToInt(entry -> entry.patch().readings().size()).sum();
           some.clear();
           if (faults.count() == 0 && !fresh.isEmpty()) {
             taker.accept(fresh, stock);
@@ -140,7 +142,7 @@ public final class TrialSheetImporter {
     strays.report(doubts);
     faults.refuseIfAny();
     return new ImportResult(
-        patches, readings, stock.boardsBrought(), stock.finishesBrought(), skipped);
+        patches, readingCount, stock.boardsBrought(), stock.finishesBrought(), skipped);
   }
 
   /** A patch of the sheet with its first line. */
