@@ -98,6 +98,17 @@ class TrialSheetImporterTest {
   }
 
   @Test
+  void nothing_more_is_recorded_on_a_void_board() {
+    bench.add(HEAD + A1);
+    PatchEntry other = bench.log.patch("A").with(bench.log.patch("A").patch().withCode("B"));
+    bench.log.voidBoard(other.patch().board(), "Runa", "wet");
+    assertThatThrownBy(() -> bench.log.add(other))
+        .isInstanceOf(Refusal.class)
+        .hasMessageStartingWith("Board panel 1 is void (wet), so patches on it count nowhere;");
+    assertThat(bench.log.hasPatch("B")).isFalse();
+  }
+
+  @Test
   void importing_twice_does_no_harm() {
     String sheet = HEAD + A1 + A2 + A1.replaceFirst("A", "") + A1.replaceFirst("A", "");
     assertThat(bench.add(sheet)).isEqualTo(new ImportResult(3, 4, 1, 1, 0));
